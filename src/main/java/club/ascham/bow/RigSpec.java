@@ -1,0 +1,34 @@
+package club.ascham.bow;
+
+import java.util.OptionalInt;
+
+/**
+ * The parts fitted to one rig, as far as the trade's rules look at them. Either {@code onePiece} is
+ * given, or riser and limbs are.
+ *
+ * @param string null: none fitted
+ */
+public record RigSpec(
+    RiserSpec riser, LimbsSpec limbs, OnePieceSpec onePiece, StringSpec string, Style style) {
+
+  public Build build() {
+    return onePiece != null ? Build.ONE_PIECE : riser.build();
+  }
+
+  /** The hand it is for; null where a one-piece bow suits either. */
+  public Hand hand() {
+    return onePiece != null ? onePiece.hand() : riser.hand();
+  }
+
+  /** The bow length in inches, where it is known. */
+  public OptionalInt bowLengthIn() {
+    return onePiece != null
+        ? OptionalInt.of(onePiece.bowLengthIn())
+        : BowLength.of(riser, limbs);
+  }
+
+  /** Whether limb bolts set this rig's tiller. */
+  public boolean tillerAdjusts() {
+    return build() == Build.ADJUSTABLE;
+  }
+}
