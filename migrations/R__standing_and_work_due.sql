@@ -1,0 +1,121 @@
+-- What follows from the facts at any date. Repeatable: changing a derivation changes no table.
+
+DROP VIEW IF EXISTS item_standing;
+DROP VIEW IF EXISTS rig_standing;
+DROP VIEW IF EXISTS item_blocked;
+DROP VIEW IF EXISTS work_due;
+
+-- Every piece of upkeep that an item in use is planned for, and the day it falls due: the earliest of the
+-- days a rule's interval, its count of loans or its count of shots was or will be reached, or the day an
+-- extra one was asked for. Overdue from the day after; nothing here depends on the day it is asked on.
+CREATE VIEW work_due AS
+SELECT item_id, work, rule_id, NULL AS task_id, blocks, soon_days,
+       nullif(min(coalesce(by_days, '9999-12-31'), coalesce(by_loans, '9999-12-31'), coalesce(by_shots, '9999-12-31')), '9999-12-31') AS due_on,
+       CASE min(coalesce(by_days, '9999-12-31'), coalesce(by_loans, '9999-12-31'), coalesce(by_shots, '9999-12-31'))
+         WHEN by_days THEN every_days || ' days since ' || since
+         WHEN by_loans THEN every_loans || ' loans since ' || since
+         WHEN by_shots THEN every_shots || ' shots since ' || since
+       END AS because
+  FROM (
+    SELECT b.*,
+           date(since, '+' || every_days || ' days') AS by_days,
+           CASE WHEN every_loans IS NOT NULL THEN
+             (SELECT d FROM (
+               SELECT substr(l.out_at, 1, 10) AS d, row_number() OVER (ORDER BY l.out_at) AS nth
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since)
+               WHERE nth = every_loans)
+           END AS by_loans,
+           CASE WHEN every_shots IS NOT NULL THEN
+             (SELECT min(d) FROM (
+               SELECT substr(l.back_at, 1, 10) AS d, sum(l.shots) OVER (ORDER BY l.back_at) AS fired
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since)
+               WHERE fired >= every_shots)
+           END AS by_shots
+      FROM (
+        SELECT i.id AS item_id, r.work, r.id AS rule_id, r.blocks, r.soon_days, r.every_days, r.every_loans, r.every_shots,
+               coalesce(
+                 (SELECT max(substr(u.happened_at, 1, 10)) FROM upkeep_record u
+                   WHERE u.item_id = i.id AND u.work = r.work AND u.result = 'PASSED'),
+                 s.first_used, i.bought_on, i.registered_on) AS since
+          FROM item i
+          JOIN upkeep_rule r ON r.item_kind = i.kind
+          LEFT JOIN riser ri ON ri.id = i.id
+          LEFT JOIN limbs li ON li.id = i.id
+          LEFT JOIN bowstring s ON s.id = i.id
+         WHERE i.retired_on IS NULL
+           AND (r.build IS NULL OR r.build = coalesce(ri.build, li.build, 'ONE_PIECE'))
+           AND (r.material IS NULL OR r.material = s.material)) b)
+UNION ALL
+SELECT t.item_id, t.work, NULL, t.id, t.blocks, 0, substr(t.opened_at, 1, 10), t.why
+  FROM upkeep_task t JOIN item i ON i.id = t.item_id
+ WHERE t.closed_by_record IS NULL AND i.retired_on IS NULL;
+
+-- The day after which an item waits for an inspection that blocks its issue. One that was asked for blocks
+-- at once.
+CREATE VIEW item_blocked AS
+SELECT item_id, min(CASE WHEN task_id IS NULL THEN due_on ELSE date(due_on, '-1 day') END) AS blocked_from
+  FROM work_due WHERE blocks = 1 GROUP BY item_id;
+
+-- Facts of each assembled rig.
+CREATE VIEW rig_standing AS
+SELECT f.*,
+       CASE
+         WHEN f.withdrawn THEN 'WITHDRAWN'
+         WHEN f.loan_id IS NOT NULL THEN 'ON_LOAN'
+         WHEN f.in_workshop THEN 'IN_THE_WORKSHOP'
+         WHEN f.needs_check THEN 'TO_BE_CHECKED'
+         ELSE 'READY'
+       END AS state_if_inspected
+  FROM (
+    SELECT p.*,
+           EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id IN (p.body_id, p.limbs_id, p.string_id) AND w.released_at IS NULL) AS withdrawn,
+           (SELECT l.loan_id FROM loan_line l WHERE l.rig_id = p.rig_id AND l.back_at IS NULL LIMIT 1) AS loan_id,
+           (p.open_set_up_id IS NOT NULL OR p.set_up_id IS NULL OR p.body_id IS NULL OR p.string_id IS NULL
+             OR (p.limbs_id IS NULL AND p.body_kind <> 'BOW')) AS in_workshop,
+           coalesce(p.last_event > p.cleared_at, 0) AS needs_check,
+           nullif(min(coalesce(db.blocked_from, '9999-12-31'), coalesce(dl.blocked_from, '9999-12-31'), coalesce(ds.blocked_from, '9999-12-31')), '9999-12-31') AS blocked_from
+      FROM (
+        SELECT r.id AS rig_id, r.style, r.level,
+               b.item_id AS body_id, bi.kind AS body_kind, l.item_id AS limbs_id, s.item_id AS string_id,
+               (SELECT u.id FROM set_up u WHERE u.rig_id = r.id AND u.finished_at IS NULL) AS open_set_up_id,
+               (SELECT u.id FROM set_up u WHERE u.rig_id = r.id AND u.finished_at IS NOT NULL
+                   AND u.begun_at >= (SELECT max(f.from_at) FROM fitting f WHERE f.rig_id = r.id AND f.until_at IS NULL)
+                 ORDER BY u.finished_at DESC LIMIT 1) AS set_up_id,
+               max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.id AND x.back_at IS NOT NULL), ''),
+                   coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id), '')) AS last_event,
+               max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.released_at IS NOT NULL), ''),
+                   coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.id), '')) AS cleared_at
+          FROM rig r
+          LEFT JOIN fitting b ON b.rig_id = r.id AND b.place = 'BODY' AND b.until_at IS NULL
+          LEFT JOIN item bi ON bi.id = b.item_id
+          LEFT JOIN fitting l ON l.rig_id = r.id AND l.place = 'LIMBS' AND l.until_at IS NULL
+          LEFT JOIN fitting s ON s.rig_id = r.id AND s.place = 'STRING' AND s.until_at IS NULL
+         WHERE r.dissolved_at IS NULL) p
+      LEFT JOIN item_blocked db ON db.item_id = p.body_id
+      LEFT JOIN item_blocked dl ON dl.item_id = p.limbs_id
+      LEFT JOIN item_blocked ds ON ds.item_id = p.string_id) f;
+
+-- Facts of each item. A fitted part is in the workshop, or waits for a check, with its rig.
+CREATE VIEW item_standing AS
+SELECT f.*,
+       CASE
+         WHEN f.retired THEN 'RETIRED'
+         WHEN f.withdrawn THEN 'WITHDRAWN'
+         WHEN f.loan_id IS NOT NULL THEN 'ON_LOAN'
+         WHEN f.in_workshop THEN 'IN_THE_WORKSHOP'
+         WHEN f.needs_check THEN 'TO_BE_CHECKED'
+         ELSE 'READY'
+       END AS state_if_inspected
+  FROM (
+    SELECT i.id AS item_id, i.code, i.kind,
+           i.retired_on IS NOT NULL AS retired,
+           EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL) AS withdrawn,
+           (SELECT l.loan_id FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL AND l.arrow_count IS NULL) AS loan_id,
+           g.rig_id,
+           coalesce(r.in_workshop, 0) AS in_workshop,
+           coalesce(r.needs_check, 0) AS needs_check,
+           d.blocked_from
+      FROM item i
+      LEFT JOIN item_blocked d ON d.item_id = i.id
+      LEFT JOIN fitting g ON g.item_id = i.id AND g.until_at IS NULL
+      LEFT JOIN rig_standing r ON r.rig_id = g.rig_id) f;
