@@ -7,9 +7,9 @@ public final class BowLength {
   private BowLength() {}
 
   /**
-   * Bow length in inches: the maker's figure where there is one, else from riser length and limb size
-   * (25 in with medium limbs is 68 in; two inches of riser, or one limb size, are two inches of bow).
-   * Empty where neither is known.
+   * Bow length in inches: the maker's figure where there is one, else from riser length and limb
+   * size (25 in with medium limbs is 68 in; two inches of riser, or one limb size, are two inches
+   * of bow). Empty where neither is known.
    */
   public static OptionalInt of(RiserSpec riser, LimbsSpec limbs) {
     if (limbs.bowLengthIn() != null) {

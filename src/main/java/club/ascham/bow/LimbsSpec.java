@@ -5,11 +5,13 @@ package club.ascham.bow;
  *
  * @param build {@link Build#ADJUSTABLE} (slot in) or {@link Build#SCREW_IN}
  * @param size for slot-in limbs; null where the maker gives a bow length instead
- * @param bowLengthIn the bow length in inches that the maker gives for them; null where a size is given
+ * @param bowLengthIn the bow length in inches that the maker gives for them; null where a size is
+ *     given
  * @param fitting the fitting standard of slot-in limbs; null for screw-in ones
  * @param model the maker's model, by which screw-in limbs match their riser
  * @param markedLb marked weight in lbf
- * @param markedAtIn AMO draw in inches that the weight was marked at, 28 unless the limb says otherwise
+ * @param markedAtIn AMO draw in inches that the weight was marked at, 28 unless the limb says
+ *     otherwise
  * @param markedRiserIn riser length in inches that it was marked on; null: unknown
  * @param hmpeTips whether the tips are fit for HMPE strings
  * @param makerBrace the maker's own brace range; null: none known

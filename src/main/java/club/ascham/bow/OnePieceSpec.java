@@ -8,4 +8,9 @@ package club.ascham.bow;
  * @param makerBrace the maker's own brace range; null: none known
  */
 public record OnePieceSpec(
-    Hand hand, int bowLengthIn, double markedLb, double markedAtIn, Known hmpeTips, Band makerBrace) {}
+    Hand hand,
+    int bowLengthIn,
+    double markedLb,
+    double markedAtIn,
+    Known hmpeTips,
+    Band makerBrace) {}

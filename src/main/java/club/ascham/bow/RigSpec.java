@@ -22,9 +22,7 @@ public record RigSpec(
 
   /** The bow length in inches, where it is known. */
   public OptionalInt bowLengthIn() {
-    return onePiece != null
-        ? OptionalInt.of(onePiece.bowLengthIn())
-        : BowLength.of(riser, limbs);
+    return onePiece != null ? OptionalInt.of(onePiece.bowLengthIn()) : BowLength.of(riser, limbs);
   }
 
   /** Whether limb bolts set this rig's tiller. */

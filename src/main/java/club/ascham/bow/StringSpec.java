@@ -11,4 +11,9 @@ import club.ascham.units.Length;
  * @param twists null: not counted
  */
 public record StringSpec(
-    int forBowIn, Length measured, StringMaterial material, Integer strands, Length strandDiameter, Integer twists) {}
+    int forBowIn,
+    Length measured,
+    StringMaterial material,
+    Integer strands,
+    Length strandDiameter,
+    Integer twists) {}
