@@ -14,8 +14,32 @@ public record Band(Length low, Length high) {
     }
   }
 
+  /** The band from one figure in millimetres to another. */
+  public static Band ofMm(double lowMm, double highMm) {
+    return new Band(Length.ofMm(lowMm), Length.ofMm(highMm));
+  }
+
+  /** The band from one figure in inches to another. */
+  public static Band ofInches(double lowIn, double highIn) {
+    return new Band(Length.ofInches(lowIn), Length.ofInches(highIn));
+  }
+
+  /** The band that reaches so far to both sides of a figure. */
+  public static Band around(Length figure, Length reach) {
+    return new Band(figure.minus(reach), figure.plus(reach));
+  }
+
   /** Whether the reading lies in the band, its ends included. */
   public boolean holds(Length reading) {
     return low.compareTo(reading) <= 0 && reading.compareTo(high) <= 0;
+  }
+
+  /** This band with so much added at both ends. */
+  public Band widenedBy(Length margin) {
+    return new Band(low.minus(margin), high.plus(margin));
+  }
+
+  public Length middle() {
+    return new Length(Math.floorDiv(Math.addExact(low.units(), high.units()), 2));
   }
 }

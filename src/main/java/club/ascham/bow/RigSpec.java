@@ -25,6 +25,11 @@ public record RigSpec(
     return onePiece != null ? OptionalInt.of(onePiece.bowLengthIn()) : BowLength.of(riser, limbs);
   }
 
+  /** The maker's own brace range; null: none known. */
+  public Band makerBrace() {
+    return onePiece != null ? onePiece.makerBrace() : limbs.makerBrace();
+  }
+
   /** Whether limb bolts set this rig's tiller. */
   public boolean tillerAdjusts() {
     return build() == Build.ADJUSTABLE;
