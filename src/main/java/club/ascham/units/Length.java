@@ -1,8 +1,8 @@
 package club.ascham.units;
 
 /**
- * A signed length, kept exactly as a whole number of hundred-thousandths of a millimetre: 1/32 in is
- * 79 375 of them and 0.1 mm is 10 000, so neither system ever rounds.
+ * A signed length, kept exactly as a whole number of hundred-thousandths of a millimetre: 1/32 in
+ * is 79 375 of them and 0.1 mm is 10 000, so neither system ever rounds.
  *
  * @param units hundred-thousandths of a millimetre; negative where the quantity is signed (tiller)
  */
