@@ -30,6 +30,11 @@ public record RigSpec(
     return onePiece != null ? onePiece.makerBrace() : limbs.makerBrace();
   }
 
+  /** Whether the limb tips are fit for HMPE strings. */
+  public Known hmpeTips() {
+    return onePiece != null ? onePiece.hmpeTips() : limbs.hmpeTips();
+  }
+
   /** Whether limb bolts set this rig's tiller. */
   public boolean tillerAdjusts() {
     return build() == Build.ADJUSTABLE;
