@@ -1,0 +1,11 @@
+package club.ascham.bow;
+
+/**
+ * The force at one archer's full draw, estimated.
+ *
+ * @param lb the likeliest value in lbf
+ * @param lowLb the least it may well be
+ * @param highLb the most it may well be
+ * @param basis what the estimate rests on, in words
+ */
+public record WeightOnFingers(double lb, double lowLb, double highLb, String basis) {}

@@ -1,0 +1,100 @@
+package club.ascham.bow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.units.Length;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ArrowTest {
+
+  // Source: elyarchers.org.uk/health_and_safety_rules.htm, johnsarchery.ca/how-to/ (R)
+  @Test
+  @DisplayName("A beginner's arrow: draw + 2 in, elyarchers.org.uk, johnsarchery.ca (R)")
+  void shortestSafe_beginner() {
+    ShortestArrow arrow = ArrowLength.shortestSafe(26, false, true, false);
+    assertEquals(Length.ofInches(28), arrow.length());
+  }
+
+  // Source: Hoyt recurve manual p. 11: tip at least 1 in in front of the centre of the rest's
+  // mounting hole (R). The rest stands over the pivot, 1 3/4 in short of AMO draw.
+  @ParameterizedTest(name = "draw {0} in")
+  @DisplayName("Tip at least 1 in in front of the rest, Hoyt recurve manual p. 11 (R)")
+  @ValueSource(doubles = {18, 24, 28, 31.5})
+  void shortestSafe_nobodyFallsShortOfTheMakersRule(double drawIn) {
+    double restToNockIn = drawIn - FingerWeight.AMO_BEYOND_PIVOT_IN;
+    ShortestArrow arrow = ArrowLength.shortestSafe(drawIn, false, false, false);
+    assertTrue(arrow.length().inches() >= restToNockIn + 1);
+    assertEquals(drawIn + 1, arrow.length().inches(), 1e-5);
+  }
+
+  @ParameterizedTest(name = "estimated {0}, beginner {1}, junior {2}: draw + {3} in")
+  @CsvSource({
+    "false, false, false, 1",
+    "true, false, false, 2",
+    "false, true, false, 2",
+    "false, false, true, 2",
+    "false, true, true, 2",
+    "true, true, false, 3",
+    "true, false, true, 3",
+    "true, true, true, 3"
+  })
+  void shortestSafe_margins(boolean estimated, boolean beginner, boolean junior, double marginIn) {
+    ShortestArrow arrow = ArrowLength.shortestSafe(25, estimated, beginner, junior);
+    assertEquals(25 + marginIn, arrow.length().inches(), 1e-9);
+    assertTrue(arrow.allows(arrow.length()));
+    assertFalse(arrow.allows(arrow.length().minus(Target.READING_STEP)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
+  void shortestSafe_noDraw_isRefused(double drawIn) {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> ArrowLength.shortestSafe(drawIn, false, false, false));
+  }
+
+  @Property
+  void shortestSafe_neverShorterForALongerDrawOrLessCertainty(
+      @ForAll @DoubleRange(min = 14, max = 36) double drawIn,
+      @ForAll @DoubleRange(min = 0, max = 4) double moreIn,
+      @ForAll boolean estimated,
+      @ForAll boolean beginner,
+      @ForAll boolean junior) {
+    Length shortest = ArrowLength.shortestSafe(drawIn, estimated, beginner, junior).length();
+    assertTrue(shortest.compareTo(Length.ofInches(drawIn + 1)) >= 0);
+    for (Length stricter :
+        new Length[] {
+          ArrowLength.shortestSafe(drawIn + moreIn, estimated, beginner, junior).length(),
+          ArrowLength.shortestSafe(drawIn, true, beginner, junior).length(),
+          ArrowLength.shortestSafe(drawIn, estimated, true, junior).length(),
+          ArrowLength.shortestSafe(drawIn, estimated, beginner, true).length()
+        }) {
+      assertTrue(stricter.compareTo(shortest) >= 0);
+    }
+  }
+
+  // Source: staging.bloodsportarchery.com/arrow-safety (R)
+  @Test
+  @DisplayName("5 grains to the pound: 300 gr for 60 lb, bloodsportarchery.com (R)")
+  void grainsPerPound_least() {
+    assertEquals(5, ArrowMass.grainsPerPound(300, 60), 1e-9);
+    assertFalse(ArrowMass.tooLight(300, 60));
+    assertTrue(ArrowMass.tooLight(299, 60));
+  }
+
+  @Test
+  void grainsPerPound_nothing_isRefused() {
+    assertThrows(IllegalArgumentException.class, () -> ArrowMass.grainsPerPound(0, 30));
+    assertThrows(IllegalArgumentException.class, () -> ArrowMass.grainsPerPound(300, 0));
+  }
+}
