@@ -35,7 +35,7 @@ public final class ArrowLength {
             : junior
                 ? "Draw and 2 in for a junior, who still grows, as for a beginner (judged)"
                 : "Draw and 1 in, so that the tip stays well in front of the rest (the maker's"
-                      + " least is 1 in in front of it: Hoyt recurve manual, page 11)";
+                    + " least is 1 in in front of it: Hoyt recurve manual, page 11)";
     return new ShortestArrow(
         Length.ofInches(drawIn + marginIn),
         why

@@ -1,0 +1,47 @@
+package club.ascham.bow;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+
+class FingerWeightLawsTest {
+  /** A 68 in bow braced at 8 1/2 in. */
+  private static final double ZERO_IN = 10.25;
+
+  @Property
+  void estimate_risesWithTheDraw(
+      @ForAll @DoubleRange(min = 8, max = 60) double markedLb,
+      @ForAll @DoubleRange(min = 12, max = 34) double drawIn,
+      @ForAll @DoubleRange(min = 0.01, max = 3) double moreIn,
+      @ForAll @IntRange(min = 17, max = 27) int riserIn) {
+    WeightOnFingers at = FingerWeight.estimate(markedLb, 28, 25, riserIn, drawIn, ZERO_IN);
+    WeightOnFingers beyond =
+        FingerWeight.estimate(markedLb, 28, 25, riserIn, drawIn + moreIn, ZERO_IN);
+    assertTrue(beyond.lb() > at.lb());
+    assertTrue(beyond.highLb() > at.highLb());
+  }
+
+  @Property
+  void estimate_liesInItsOwnRange(
+      @ForAll @DoubleRange(min = 8, max = 60) double markedLb,
+      @ForAll @DoubleRange(min = 12, max = 36) double drawIn,
+      @ForAll @IntRange(min = 17, max = 27) int markedRiserIn,
+      @ForAll @IntRange(min = 17, max = 27) int riserIn) {
+    WeightOnFingers weight =
+        FingerWeight.estimate(markedLb, 28, markedRiserIn, riserIn, drawIn, ZERO_IN);
+    assertTrue(weight.lowLb() < weight.lb() && weight.lb() < weight.highLb());
+  }
+
+  @Property
+  void estimate_shorterRiserNeverWeighsLess(
+      @ForAll @DoubleRange(min = 8, max = 60) double markedLb,
+      @ForAll @IntRange(min = 17, max = 26) int riserIn) {
+    WeightOnFingers shorter = FingerWeight.estimate(markedLb, 28, 25, riserIn, 27, ZERO_IN);
+    WeightOnFingers longer = FingerWeight.estimate(markedLb, 28, 25, riserIn + 1, 27, ZERO_IN);
+    assertTrue(shorter.lb() > longer.lb());
+    assertTrue(shorter.highLb() >= longer.highLb());
+  }
+}
