@@ -5,8 +5,6 @@
 CREATE TABLE club (
   id                      INTEGER PRIMARY KEY CHECK (id = 1),
   name                    TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 80),
-  zone                    TEXT    NOT NULL,
-  currency                TEXT    NOT NULL CHECK (length(currency) = 3),
   demo                    INTEGER NOT NULL CHECK (demo IN (0, 1)),
   brace_table             TEXT    NOT NULL,
   full_check_every_looks  INTEGER NOT NULL DEFAULT 6 CHECK (full_check_every_looks BETWEEN 0 AND 100),

@@ -1,0 +1,5 @@
+/**
+ * What a person typed, by field, and what is wrong with it. The page, the API and the CSV import
+ * hand their texts to the same parsers through here. Knows no web and no database.
+ */
+package club.ascham.form;

@@ -1,0 +1,2 @@
+/** The first page, and what the code box finds. */
+package club.ascham.home;

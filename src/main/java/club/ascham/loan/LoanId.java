@@ -1,0 +1,4 @@
+package club.ascham.loan;
+
+/** Names a loan across features. */
+public record LoanId(long value) {}

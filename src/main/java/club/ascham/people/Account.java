@@ -1,0 +1,59 @@
+package club.ascham.people;
+
+import club.ascham.units.LengthUnit;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+import java.time.LocalDate;
+
+/** Someone who signs in. */
+@Entity
+public class Account {
+  @Id
+  @GeneratedValue(strategy = GenerationType.IDENTITY)
+  private Long id;
+
+  private String name;
+  private String passwordHash;
+
+  @Enumerated(EnumType.STRING)
+  private Role role;
+
+  private LocalDate permitUntil;
+
+  @Enumerated(EnumType.STRING)
+  private LengthUnit lengthUnit = LengthUnit.INCH;
+
+  private String accessKeyHash;
+
+  @Version private int version;
+
+  protected Account() {}
+
+  public Account(String name, String passwordHash, Role role, LocalDate permitUntil) {
+    this.name = name;
+    this.passwordHash = passwordHash;
+    this.role = role;
+    this.permitUntil = permitUntil;
+  }
+
+  public AccountId id() {
+    return new AccountId(id);
+  }
+
+  void measureIn(LengthUnit unit) {
+    this.lengthUnit = unit;
+  }
+
+  void changePassword(String newHash) {
+    this.passwordHash = newHash;
+  }
+
+  void useAccessKey(String newKeyHash) {
+    this.accessKeyHash = newKeyHash;
+  }
+}

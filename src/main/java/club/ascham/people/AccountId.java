@@ -1,0 +1,4 @@
+package club.ascham.people;
+
+/** Names an account across features. */
+public record AccountId(long value) {}

@@ -1,0 +1,50 @@
+package club.ascham.people;
+
+import club.ascham.units.LengthUnit;
+import io.quarkus.security.identity.SecurityIdentity;
+import jakarta.enterprise.context.RequestScoped;
+import java.time.LocalDate;
+
+/** The account that acts in this request. */
+@RequestScoped
+public class Actor {
+  private final SecurityIdentity identity;
+
+  Actor(SecurityIdentity identity) {
+    this.identity = identity;
+  }
+
+  public boolean signedIn() {
+    return account() != null;
+  }
+
+  public AccountId id() {
+    return account().id();
+  }
+
+  public String name() {
+    return account().name();
+  }
+
+  public Role role() {
+    return account().role();
+  }
+
+  public boolean isOfficer() {
+    return signedIn() && role() == Role.OFFICER;
+  }
+
+  /** The unit that lengths without one are read in. */
+  public LengthUnit unit() {
+    return account().lengthUnit();
+  }
+
+  /** Whether this person may turn limb bolts, sign their inspection and release a withdrawal. */
+  public boolean holdsPermit(LocalDate today) {
+    return account().permitUntil() != null && !account().permitUntil().isBefore(today);
+  }
+
+  private Accounts.Credentials account() {
+    return identity.getAttribute(SignIn.ACCOUNT);
+  }
+}

@@ -1,0 +1,51 @@
+package club.ascham.people;
+
+import club.ascham.store.Writes;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jboss.logging.Logger;
+
+/** Makes the first account of a new club, for whoever can read the server's log. */
+@ApplicationScoped
+public class FirstOfficer {
+  private static final Logger LOG = Logger.getLogger(FirstOfficer.class);
+
+  private final Accounts accounts;
+  private final Passwords passwords;
+  private final ClubTime time;
+  private final AtomicReference<String> code = new AtomicReference<>();
+
+  FirstOfficer(Accounts accounts, Passwords passwords, ClubTime time) {
+    this.accounts = accounts;
+    this.passwords = passwords;
+    this.time = time;
+  }
+
+  public void offerCode() {
+    code.set(passwords.secret());
+    LOG.infof("No account yet. Open /first-officer and give this one-time code: %s", code.get());
+  }
+
+  boolean isOffered() {
+    return code.get() != null;
+  }
+
+  boolean knows(String given) {
+    String offered = code.get();
+    return offered != null
+        && MessageDigest.isEqual(
+            offered.getBytes(StandardCharsets.UTF_8), given.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Spends the code. The first officer holds the permit for a year, then an officer renews it. */
+  @Writes
+  void create(String name, String password) {
+    accounts.persist(
+        new Account(name, passwords.hash(password), Role.OFFICER, time.today().plusYears(1)));
+    accounts.flush();
+    code.set(null);
+  }
+}

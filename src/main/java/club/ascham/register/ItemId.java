@@ -1,0 +1,4 @@
+package club.ascham.register;
+
+/** Names an item across features. */
+public record ItemId(long value) {}

@@ -1,0 +1,4 @@
+package club.ascham.rig;
+
+/** Names a rig across features. */
+public record RigId(long value) {}

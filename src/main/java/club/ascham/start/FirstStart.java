@@ -1,0 +1,64 @@
+package club.ascham.start;
+
+import club.ascham.Settings;
+import club.ascham.people.Account;
+import club.ascham.people.Accounts;
+import club.ascham.people.FirstOfficer;
+import club.ascham.people.Passwords;
+import club.ascham.people.Role;
+import club.ascham.rules.Club;
+import club.ascham.store.Writes;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+
+/** Fills a data folder that was never opened before. */
+@ApplicationScoped
+class FirstStart {
+  static final String DEMO_PASSWORD = "demo-fleet";
+  private static final String BRACE_TABLE_TO_START_WITH = "TRADE_OUTREACH_2020";
+
+  private final Settings settings;
+  private final Club club;
+  private final Accounts accounts;
+  private final Passwords passwords;
+  private final FirstOfficer firstOfficer;
+  private final ClubTime time;
+
+  FirstStart(
+      Settings settings,
+      Club club,
+      Accounts accounts,
+      Passwords passwords,
+      FirstOfficer firstOfficer,
+      ClubTime time) {
+    this.settings = settings;
+    this.club = club;
+    this.accounts = accounts;
+    this.passwords = passwords;
+    this.firstOfficer = firstOfficer;
+    this.time = time;
+  }
+
+  @Writes
+  void fill() {
+    if (settings.demo()) {
+      club.found("Wherrybridge Archers", true, BRACE_TABLE_TO_START_WITH);
+      String hash = passwords.hash(DEMO_PASSWORD);
+      accounts.persist(new Account("officer", hash, Role.OFFICER, time.today().plusYears(1)));
+      accounts.persist(new Account("volunteer", hash, Role.VOLUNTEER, null));
+      accounts.persist(new Account("committee", hash, Role.COMMITTEE, null));
+      accounts.flush();
+    } else {
+      club.found("Our club", false, BRACE_TABLE_TO_START_WITH);
+    }
+  }
+
+  /**
+   * Without any account nobody could come in: a one-time code in the log lets the first officer.
+   */
+  void offerFirstAccount() {
+    if (accounts.none()) {
+      firstOfficer.offerCode();
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package club.ascham.store;
+
+import java.sql.SQLException;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The database refused a change that no page should have let through, or that someone else's change
+ * made impossible a moment ago. Nothing was changed.
+ */
+public class DatabaseRefusal extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private static final Map<String, String> SAID =
+      Map.ofEntries(
+          Map.entry("fitted-part-is-retired", "That part is retired: it can't be fitted."),
+          Map.entry(
+              "fitted-part-is-withdrawn",
+              "That part is withdrawn: it can't be fitted until it is released."),
+          Map.entry("fitted-part-has-wrong-place", "That kind of part doesn't go there."),
+          Map.entry("one-piece-bow-takes-no-limbs", "A one-piece bow takes no limbs."),
+          Map.entry("rig-is-dissolved", "That rig was taken apart."),
+          Map.entry("rig-is-on-loan", "That rig is on loan: receive it first."),
+          Map.entry("rig-still-has-parts", "That rig still has parts fitted."),
+          Map.entry("retired-item-is-fitted", "It is still fitted to a rig: take it off first."),
+          Map.entry(
+              "retired-item-is-on-loan",
+              "It is on loan: receive it first, or report it lost there."),
+          Map.entry("item-code-and-kind-are-fixed", "A code and a kind never change."),
+          Map.entry("lent-item-is-retired", "One of these was retired meanwhile."),
+          Map.entry("lent-item-is-withdrawn", "One of these was withdrawn meanwhile."),
+          Map.entry(
+              "lent-part-is-not-fitted-to-that-rig", "The rig's parts were changed meanwhile."),
+          Map.entry("lent-rig-has-a-withdrawn-part", "A part of that rig was withdrawn meanwhile."),
+          Map.entry("lent-rig-has-no-complete-set-up", "That rig has no complete set-up figures."),
+          Map.entry("lent-pool-has-too-few-arrows", "The pool no longer has that many arrows."),
+          Map.entry("pool-is-lent-by-count", "Arrows of a pool are given out by count."),
+          Map.entry("loan_line.item_id", "Someone else lent that a moment ago: it is on loan now."),
+          Map.entry("fitting.item_id", "That part was fitted to another rig a moment ago."),
+          Map.entry(
+              "fitting.rig_id", "That place on the rig is taken: take the other part off first."),
+          Map.entry("withdrawal.item_id", "It is withdrawn already."),
+          Map.entry("set_up.rig_id", "A set-up of that rig was begun already."),
+          Map.entry("item.code", "That code is taken by another item."),
+          Map.entry("account.name", "That name is taken by another account."));
+
+  private final String rule;
+
+  private DatabaseRefusal(String rule, String message, Throwable cause) {
+    super(message, cause);
+    this.rule = rule;
+  }
+
+  /** The trigger's name, or table and column of the constraint. */
+  public String rule() {
+    return rule;
+  }
+
+  /** The refusal behind a failure of Hibernate, JTA or JDBC, where one of the named rules spoke. */
+  static Optional<DatabaseRefusal> in(Throwable failure) {
+    for (Throwable t = failure; t != null; t = t.getCause()) {
+      if (t instanceof DatabaseRefusal already) {
+        return Optional.of(already);
+      }
+      if (t instanceof SQLException sql && sql.getMessage() != null) {
+        String words = sql.getMessage();
+        for (Map.Entry<String, String> rule : SAID.entrySet()) {
+          if (words.contains(rule.getKey())) {
+            return Optional.of(new DatabaseRefusal(rule.getKey(), rule.getValue(), failure));
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,108 @@
+package club.ascham.store;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.sql.DataSource;
+
+/**
+ * Reads rows of plain SQL into records whose components are the selected columns, in order: pages
+ * select what they show and nothing else. Parameters are numbered ({@code ?1}, {@code ?2}), so that
+ * one may stand in several places. Inside a use case it reads in that transaction; what Hibernate
+ * holds back must be flushed first.
+ */
+@ApplicationScoped
+public class Rows {
+  private final DataSource source;
+
+  Rows(DataSource source) {
+    this.source = source;
+  }
+
+  public <R extends Record> List<R> list(Class<R> shape, String sql, Object... parameters) {
+    RowShape<R> into = RowShape.of(shape);
+    return run(
+        sql,
+        parameters,
+        found -> {
+          List<R> rows = new ArrayList<>();
+          while (found.next()) {
+            rows.add(into.read(found));
+          }
+          return rows;
+        });
+  }
+
+  public <R extends Record> Optional<R> one(Class<R> shape, String sql, Object... parameters) {
+    List<R> rows = list(shape, sql, parameters);
+    if (rows.size() > 1) {
+      throw new IllegalStateException("one row expected, " + rows.size() + " found: " + sql);
+    }
+    return rows.stream().findFirst();
+  }
+
+  /** The first column of the first row as a whole number; 0 where there is none. */
+  public long number(String sql, Object... parameters) {
+    return run(sql, parameters, found -> found.next() ? found.getLong(1) : 0L);
+  }
+
+  /** The first column of every row as text. */
+  public List<String> texts(String sql, Object... parameters) {
+    return run(
+        sql,
+        parameters,
+        found -> {
+          List<String> texts = new ArrayList<>();
+          while (found.next()) {
+            texts.add(found.getString(1));
+          }
+          return texts;
+        });
+  }
+
+  /** Runs one changing statement inside the use case's transaction; answers the rows changed. */
+  public int change(String sql, Object... parameters) {
+    StatementCount.another();
+    try (Connection connection = source.getConnection();
+        PreparedStatement statement = connection.prepareStatement(sql)) {
+      bind(statement, parameters);
+      return statement.executeUpdate();
+    } catch (SQLException failure) {
+      throw refusedOrFailed(failure, sql);
+    }
+  }
+
+  private <T> T run(String sql, Object[] parameters, Reading<T> reading) {
+    StatementCount.another();
+    try (Connection connection = source.getConnection();
+        PreparedStatement statement = connection.prepareStatement(sql)) {
+      bind(statement, parameters);
+      try (ResultSet found = statement.executeQuery()) {
+        return reading.of(found);
+      }
+    } catch (SQLException failure) {
+      throw refusedOrFailed(failure, sql);
+    }
+  }
+
+  private static void bind(PreparedStatement statement, Object[] parameters) throws SQLException {
+    for (int i = 0; i < parameters.length; i++) {
+      statement.setObject(i + 1, RowShape.stored(parameters[i]));
+    }
+  }
+
+  private static RuntimeException refusedOrFailed(SQLException failure, String sql) {
+    return DatabaseRefusal.in(failure)
+        .<RuntimeException>map(refusal -> refusal)
+        .orElseGet(() -> new IllegalStateException("the database failed on: " + sql, failure));
+  }
+
+  private interface Reading<T> {
+    T of(ResultSet found) throws SQLException;
+  }
+}

@@ -1,0 +1,31 @@
+package club.ascham.store;
+
+import jakarta.annotation.Priority;
+import jakarta.interceptor.AroundInvoke;
+import jakarta.interceptor.Interceptor;
+import jakarta.interceptor.InvocationContext;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
+
+/** Lets writers in one at a time and in order, before their transaction begins. */
+@Writes
+@Interceptor
+@Priority(Interceptor.Priority.PLATFORM_BEFORE + 50)
+class WriteGate {
+  private static final ReentrantLock GATE = new ReentrantLock(true);
+  private static final long PATIENCE_SECONDS = 10;
+
+  @AroundInvoke
+  Object inTurn(InvocationContext use) throws Exception {
+    if (!GATE.tryLock(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      throw new GateIsFull();
+    }
+    try {
+      return use.proceed();
+    } catch (RuntimeException failure) {
+      throw DatabaseRefusal.in(failure).<RuntimeException>map(r -> r).orElse(failure);
+    } finally {
+      GATE.unlock();
+    }
+  }
+}

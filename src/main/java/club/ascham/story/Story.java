@@ -1,0 +1,99 @@
+package club.ascham.story;
+
+import club.ascham.loan.LoanId;
+import club.ascham.people.AccountId;
+import club.ascham.register.ItemId;
+import club.ascham.rig.RigId;
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * Tells what happened, and reads it back. A sentence names no borrower (it points to the loan) and
+ * starts with what was done: "Retired: scrapped."
+ */
+@ApplicationScoped
+public class Story {
+  private final Rows rows;
+  private final ClubTime time;
+
+  Story(Rows rows, ClubTime time) {
+    this.rows = rows;
+    this.time = time;
+  }
+
+  /** One sentence to be told of some items and rigs, inside the use case's transaction. */
+  public record Told(
+      Instant happened,
+      AccountId by,
+      String sentence,
+      String why,
+      LoanId loan,
+      Collection<ItemId> items,
+      Collection<RigId> rigs) {
+
+    public static Told ofItem(Instant happened, AccountId by, ItemId item, String sentence) {
+      return new Told(happened, by, sentence, null, null, List.of(item), List.of());
+    }
+
+    public static Told ofRig(
+        Instant happened, AccountId by, RigId rig, Collection<ItemId> parts, String sentence) {
+      return new Told(happened, by, sentence, null, null, parts, List.of(rig));
+    }
+
+    public Told because(String reason) {
+      return new Told(happened, by, sentence, reason, loan, items, rigs);
+    }
+
+    public Told on(LoanId ofLoan) {
+      return new Told(happened, by, sentence, why, ofLoan, items, rigs);
+    }
+  }
+
+  /** A line of a story as shown. */
+  public record Line(
+      Instant happened, Instant recorded, String by, String sentence, String why, Long loanId) {}
+
+  public void tell(Told told) {
+    rows.change(
+        """
+        INSERT INTO story (happened_at, recorded_at, account_id, sentence, why, loan_id)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6)""",
+        told.happened(),
+        time.now(),
+        told.by(),
+        told.sentence(),
+        told.why(),
+        told.loan());
+    for (ItemId item : told.items()) {
+      rows.change(
+          "INSERT INTO story_about (story_id, item_id) VALUES ((SELECT max(id) FROM story), ?1)",
+          item);
+    }
+    for (RigId rig : told.rigs()) {
+      rows.change(
+          "INSERT INTO story_about (story_id, rig_id) VALUES ((SELECT max(id) FROM story), ?1)",
+          rig);
+    }
+  }
+
+  /** Newest first. */
+  public List<Line> ofItem(ItemId item, int atMost) {
+    return rows.list(Line.class, LINES + "WHERE a.item_id = ?1" + NEWEST_FIRST, item, atMost);
+  }
+
+  /** Newest first. */
+  public List<Line> ofRig(RigId rig, int atMost) {
+    return rows.list(Line.class, LINES + "WHERE a.rig_id = ?1" + NEWEST_FIRST, rig, atMost);
+  }
+
+  private static final String LINES =
+      """
+      SELECT s.happened_at, s.recorded_at, p.name, s.sentence, s.why, s.loan_id
+        FROM story_about a JOIN story s ON s.id = a.story_id JOIN account p ON p.id = s.account_id
+       """;
+  private static final String NEWEST_FIRST = " ORDER BY s.happened_at DESC, s.id DESC LIMIT ?2";
+}

@@ -1,0 +1,2 @@
+/** The one place where the time comes from; everything else is handed it. */
+package club.ascham.time;

@@ -1,0 +1,99 @@
+package club.ascham.web;
+
+import club.ascham.store.DatabaseRefusal;
+import club.ascham.store.GateIsFull;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+
+/** What can go wrong in any request, as a page for people and as problem details for programs. */
+class Failures {
+  private static final Logger LOG = Logger.getLogger(Failures.class);
+
+  @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record FailurePage(String heading, String message) implements TemplateInstance {}
+
+  @ServerExceptionMapper
+  Response noSuchThing(NoSuchThing failure, UriInfo uri) {
+    return answer(uri, 404, "Not found", failure.getMessage());
+  }
+
+  @ServerExceptionMapper
+  Response refused(DatabaseRefusal refusal, UriInfo uri) {
+    return answer(
+        uri, 409, "Not possible any more", refusal.getMessage() + " Nothing was changed.");
+  }
+
+  @ServerExceptionMapper
+  Response gateIsFull(GateIsFull full, UriInfo uri) {
+    Response answer =
+        answer(uri, 503, "Busy", "Many people are saving at once. Nothing was changed; try again.");
+    return Response.fromResponse(answer).header("Retry-After", "2").build();
+  }
+
+  @ServerExceptionMapper
+  Response forbidden(ForbiddenException failure, UriInfo uri) {
+    return answer(
+        uri,
+        403,
+        "Not yours to do",
+        "Your account may look at this, but not do it. Ask an officer.");
+  }
+
+  @ServerExceptionMapper
+  Response unauthorized(UnauthorizedException failure, UriInfo uri) {
+    if (isApi(uri)) {
+      return Response.fromResponse(
+              Problem.response(401, "Sign in", "Give name and password, or an access key."))
+          .header("WWW-Authenticate", "Basic realm=\"Ascham\"")
+          .build();
+    }
+    return Go.to("/sign-in");
+  }
+
+  @ServerExceptionMapper
+  Response web(WebApplicationException failure, UriInfo uri) {
+    int status = failure.getResponse().getStatus();
+    if (status < 400) {
+      return failure.getResponse();
+    }
+    return switch (status) {
+      case 404 -> answer(uri, 404, "Not found", "There is nothing at this address.");
+      case 405 -> answer(uri, 405, "Not this way", "This address does not take that request.");
+      case 413 -> answer(uri, 413, "Too large", "That is larger than this page takes.");
+      case 415 -> answer(uri, 415, "Not that kind", "This address takes another kind of content.");
+      default -> answer(uri, status, "Not understood", "That request could not be read.");
+    };
+  }
+
+  @ServerExceptionMapper
+  Response unexpected(RuntimeException failure, UriInfo uri) {
+    LOG.error("a request failed: " + uri.getPath(), failure);
+    return answer(
+        uri,
+        500,
+        "Something broke",
+        "Something in the program broke. Nothing half-done was kept; the log says what it was.");
+  }
+
+  private static Response answer(UriInfo uri, int status, String heading, String message) {
+    if (isApi(uri)) {
+      return Problem.response(status, heading, message);
+    }
+    return Response.status(status)
+        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
+        .entity(new FailurePage(heading, message))
+        .build();
+  }
+
+  private static boolean isApi(UriInfo uri) {
+    return uri.getPath().startsWith("/api/");
+  }
+}
