@@ -1,5 +1,6 @@
 package club.ascham.people;
 
+import club.ascham.id.AccountId;
 import club.ascham.units.LengthUnit;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;

@@ -1,5 +1,6 @@
 package club.ascham.people;
 
+import club.ascham.id.AccountId;
 import club.ascham.store.Rows;
 import club.ascham.units.LengthUnit;
 import io.quarkus.hibernate.orm.panache.PanacheRepository;

@@ -1,5 +1,6 @@
 package club.ascham.people;
 
+import club.ascham.id.AccountId;
 import club.ascham.units.LengthUnit;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.RequestScoped;

@@ -1,10 +1,8 @@
 package club.ascham.standing;
 
 import club.ascham.form.Words;
-import io.quarkus.qute.TemplateData;
 
 /** What may be done with a rig or an item now; the first that is true, in this order. */
-@TemplateData
 public enum State {
   RETIRED,
   WITHDRAWN,

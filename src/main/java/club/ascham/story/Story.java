@@ -1,9 +1,9 @@
 package club.ascham.story;
 
-import club.ascham.loan.LoanId;
-import club.ascham.people.AccountId;
-import club.ascham.register.ItemId;
-import club.ascham.rig.RigId;
+import club.ascham.id.LoanId;
+import club.ascham.id.AccountId;
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
