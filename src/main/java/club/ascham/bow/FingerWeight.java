@@ -109,6 +109,15 @@ public final class FingerWeight {
         weight.basis() + " The brace height is not measured yet; a usual one is assumed.");
   }
 
+  /** Whether {@link #of} can reckon this rig's weight at this draw, rather than refuse. */
+  static boolean reckons(RigSpec rig, SetUpFigures setUp, double drawIn) {
+    double zeroIn = zeroIn(brace(rig, setUp));
+    double markedLb = rig.onePiece() != null ? rig.onePiece().markedLb() : rig.limbs().markedLb();
+    double markedAtIn =
+        rig.onePiece() != null ? rig.onePiece().markedAtIn() : rig.limbs().markedAtIn();
+    return markedLb > 0 && markedAtIn > zeroIn && drawIn > zeroIn;
+  }
+
   private static Length brace(RigSpec rig, SetUpFigures setUp) {
     if (setUp != null && setUp.brace() != null) {
       return setUp.brace();

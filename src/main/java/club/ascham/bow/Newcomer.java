@@ -1,0 +1,152 @@
+package club.ascham.bow;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The fitting of an archer: from what is asked to what suits. */
+public final class Newcomer {
+  /** One row of the published table: draws up to so many inches. */
+  private record Row(double upToIn, boolean sharedEdge, int fromIn, int toIn) {}
+
+  /**
+   * Bow length by draw length, blog.lancasterarchery.com, "bow sizing". Draws of 20, 22, 24, 26 and
+   * 28 in stand in two rows each; between 16 and 17 and between 30 and 31 in the table is silent
+   * and the longer row is taken.
+   */
+  private static final List<Row> ROWS =
+      List.of(
+          new Row(16, false, 48, 48),
+          new Row(20, true, 54, 54),
+          new Row(22, true, 58, 58),
+          new Row(24, true, 62, 62),
+          new Row(26, true, 64, 66),
+          new Row(28, true, 66, 68),
+          new Row(30, false, 68, 70),
+          new Row(Double.POSITIVE_INFINITY, false, 70, 72));
+
+  /**
+   * The step by which limbs are changed for heavier ones, 2 to 4 lb (darkwolfarchery and others).
+   */
+  private static final int STEP_LB = 4;
+
+  private Newcomer() {}
+
+  /**
+   * What suits this archer. Where the published table names a draw in two rows, the longer bow
+   * counts for beginners and juniors, whose draw still grows an inch or two and for whom a longer
+   * bow is the lighter one; the shorter bow counts for everyone else. The weights are those of a
+   * beginners' course by age, one step of 4 lb more for an improver and two for an experienced
+   * archer.
+   */
+  public static NewcomerFit fit(NewcomerAnswers answers) {
+    Row row = row(answers);
+    boolean beginner = answers.experience() == Experience.BEGINNER;
+    return new NewcomerFit(
+        row.fromIn(),
+        row.toIn(),
+        preferred(answers, row),
+        "Bow length by draw length: blog.lancasterarchery.com, \"bow sizing\". A draw that stands"
+            + " in two rows counts as the longer bow for beginners and juniors, as the shorter one"
+            + " for others.",
+        leastLb(answers),
+        aimLb(answers),
+        answers.age().endLb() + STEP_LB * answers.experience().ordinal(),
+        weightBasis(answers.experience()),
+        ArrowLength.shortestSafe(
+            answers.drawIn(), answers.drawEstimated(), beginner, answers.age().junior()),
+        remarks(answers));
+  }
+
+  private static Row row(NewcomerAnswers answers) {
+    for (Row row : ROWS) {
+      boolean passesOn = row.sharedEdge() && answers.growing();
+      if (passesOn ? answers.drawIn() < row.upToIn() : answers.drawIn() <= row.upToIn()) {
+        return row;
+      }
+    }
+    throw new IllegalStateException("the last row is open");
+  }
+
+  /** Of two lengths the longer for whoever still grows, else by which half of the row it is. */
+  private static int preferred(NewcomerAnswers answers, Row row) {
+    boolean upperHalf = answers.drawIn() > row.upToIn() - 1;
+    return answers.growing() || upperHalf ? row.toIn() : row.fromIn();
+  }
+
+  private static double leastLb(NewcomerAnswers answers) {
+    if (answers.experience() != Experience.BEGINNER) {
+      return answers.age().startLb();
+    }
+    return switch (answers.age()) {
+      case UP_TO_12 -> 10;
+      case FROM_13_TO_14 -> 14;
+      case FROM_15_TO_16 -> 15;
+      case FROM_17_TO_18, ADULT -> 18;
+    };
+  }
+
+  private static double aimLb(NewcomerAnswers answers) {
+    return switch (answers.experience()) {
+      case BEGINNER -> answers.age().startLb();
+      case IMPROVER -> answers.age().endLb();
+      case EXPERIENCED -> answers.age().endLb() + STEP_LB;
+    };
+  }
+
+  private static String weightBasis(Experience experience) {
+    String course =
+        "Start and end of a beginners' course by age: UK Scouts' figures quoted by"
+            + " offthearrowshelf.com";
+    return switch (experience) {
+      case BEGINNER ->
+          course
+              + "; the low end from other published beginners' figures (10 lb for children up to"
+              + " 12: gunfinder.de; 14: arclatvedas.fr; 15: Archer's Reference Guide, 1999; 18:"
+              + " glasgowarchers1948.co.uk). Advice: override it with a reason.";
+      case IMPROVER ->
+          course
+              + ", and one step of 4 lb (the upper end of the published 2 to 4 lb). Advice:"
+              + " override it with a reason.";
+      case EXPERIENCED ->
+          course
+              + ", and two steps of 4 lb (judged; published first bows of one's own are 24 to 32"
+              + " lb). Advice: whoever knows their weight goes by it, with that as the reason.";
+    };
+  }
+
+  private static List<String> remarks(NewcomerAnswers answers) {
+    List<String> remarks = new ArrayList<>();
+    if (answers.dominantEye() == null) {
+      remarks.add("Which eye is the stronger was not tested: test it before the hand is settled.");
+    } else if (answers.dominantEye() != answers.hand()) {
+      remarks.add(
+          "The "
+              + side(answers.dominantEye())
+              + " eye is the stronger and the "
+              + side(answers.hand())
+              + " hand is to draw: the coach decides which hand it shall be.");
+    }
+    if (answers.drawEstimated()) {
+      remarks.add(
+          "The draw length is an estimate: measure it with a long arrow in a light bow before"
+              + " arrows are settled.");
+    }
+    if (answers.growing()) {
+      remarks.add("The draw may grow by an inch or two: measure it again, and the arrows with it.");
+    }
+    if (answers.age().junior()) {
+      remarks.add("Age alone is a poor guide to weight: size and strength count, and the coach.");
+    }
+    remarks.add(
+        "Whoever can't hold the bow steady at full draw for ten seconds has too heavy a bow"
+            + " (published tests ask for 10 to 30 s).");
+    return remarks;
+  }
+
+  private static String side(Hand hand) {
+    return switch (hand) {
+      case RIGHT -> "right";
+      case LEFT -> "left";
+    };
+  }
+}

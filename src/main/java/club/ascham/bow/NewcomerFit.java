@@ -1,0 +1,34 @@
+package club.ascham.bow;
+
+import java.util.List;
+
+/**
+ * What suits an archer: bow length in inches, weight on the fingers in lbf, shortest arrow.
+ *
+ * @param bowFromIn the shortest bow of the published row
+ * @param bowToIn the longest bow of the published row
+ * @param bowPreferredIn the one to look for first
+ * @param bowBasis where the lengths come from, in words
+ * @param leastLb below it the bow is lighter than usual; advice
+ * @param aimLb the weight to look for first; advice
+ * @param mostLb above it the bow is heavier than published figures have it; advice, to be
+ *     overridden with a reason
+ * @param weightBasis where the weights come from, in words
+ * @param shortestArrow a hard rule, overridden by nobody
+ * @param remarks what a person has to decide or do
+ */
+public record NewcomerFit(
+    int bowFromIn,
+    int bowToIn,
+    int bowPreferredIn,
+    String bowBasis,
+    double leastLb,
+    double aimLb,
+    double mostLb,
+    String weightBasis,
+    ShortestArrow shortestArrow,
+    List<String> remarks) {
+  public NewcomerFit {
+    remarks = List.copyOf(remarks);
+  }
+}
