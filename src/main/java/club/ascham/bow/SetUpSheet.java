@@ -279,7 +279,9 @@ public final class SetUpSheet {
                 + " the upper locator sits: start as far above square as the tiller is, and at"
                 + " square where the tiller is none or negative. Tie or pinch the locator on.",
             inner(targets.nocking()),
-            outer(targets.nocking()),
+            targets.nocking().outer() == null
+                ? "Outside that window: tie it again"
+                : outer(targets.nocking()),
             "Starting at the tiller's value is common practice. " + targets.nocking().basis(),
             VOLUNTEER,
             Figure.NOCKING,
@@ -287,7 +289,9 @@ public final class SetUpSheet {
                 + " itself."));
   }
 
-  /** Where the point lies, seen from behind: away from the riser, so mirrored for the other hand. */
+  /**
+   * Where the point lies, seen from behind: away from the riser, so mirrored for the other hand.
+   */
   private static String outside(Hand hand) {
     if (hand == null) {
       return "outside the string, on the side away from the riser";

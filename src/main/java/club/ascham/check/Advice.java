@@ -15,8 +15,8 @@ public interface Advice {
   TwistAdvice twists(RigSpec rig, Length braceNow, Length aim);
 
   /**
-   * The bolt turns that bring tiller (upper minus lower) from what it is to its aim. Never out where
-   * the maker's turns, or the bolt's own, are unknown.
+   * The bolt turns that bring tiller (upper minus lower) from what it is to its aim. Never out
+   * where the maker's turns, or the bolt's own, are unknown.
    *
    * @param setUp its turns are those the bolts stand out now, null where unknown
    * @throws IllegalArgumentException when no bolt sets this rig's tiller

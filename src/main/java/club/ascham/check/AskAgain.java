@@ -3,8 +3,8 @@ package club.ascham.check;
 import java.util.List;
 
 /**
- * No verdict yet: something was not measured, not looked at, or can't be compared. Nothing is saved;
- * each question goes back to its field.
+ * No verdict yet: something was not measured, not looked at, or can't be compared. Nothing is
+ * saved; each question goes back to its field.
  */
 public record AskAgain(List<Question> questions) implements Judgement {
   public AskAgain {

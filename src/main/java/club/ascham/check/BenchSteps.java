@@ -24,8 +24,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The safe order of an adjustment: whatever is done is done with the string off, and nothing is drawn
- * before loops and line were looked at.
+ * The safe order of an adjustment: whatever is done is done with the string off, and nothing is
+ * drawn before loops and line were looked at.
  */
 final class BenchSteps {
   private BenchSteps() {}

@@ -6,7 +6,9 @@ import club.ascham.units.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a verdict stands on: the comparisons, the notes, and the lines that say what they rest on. */
+/**
+ * What a verdict stands on: the comparisons, the notes, and the lines that say what they rest on.
+ */
 final class Evidence {
   private final List<Finding> findings = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
@@ -17,9 +19,7 @@ final class Evidence {
   static Evidence of(OnRecord bow, Seen seen) {
     Evidence evidence = new Evidence();
     evidence.compare(bow, seen.reading());
-    seen.signs().stream()
-        .filter(sign -> sign.gravity() != Gravity.STOP)
-        .forEach(evidence::weigh);
+    seen.signs().stream().filter(sign -> sign.gravity() != Gravity.STOP).forEach(evidence::weigh);
     if (seen.reported().cameBackStrung()) {
       evidence.notes.add(
           "It came back strung: look along both limbs, and tell the borrower to unstring after"
@@ -56,8 +56,7 @@ final class Evidence {
     if (finding.moved() && finding.asItShouldBe()) {
       notes.add(
           "%s has moved by %s since the set-up, more than readings scatter."
-              .formatted(
-                  capital(finding.quantity().words()), LengthText.both(finding.change())));
+              .formatted(capital(finding.quantity().words()), LengthText.both(finding.change())));
     } else if (finding.place() == Place.IN_OUTER && finding.target().inner() != null) {
       notes.add(off(finding));
     }

@@ -6,6 +6,7 @@ import static club.ascham.bow.Who.VOLUNTEER;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.StringSpec;
+import club.ascham.bow.Target;
 import club.ascham.bow.Who;
 import club.ascham.check.TwistAdvice.Reach;
 import club.ascham.check.Verdict.AdjustFirst;
@@ -15,14 +16,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Judges a bow that was checked. Anything that stops it withdraws it; else questions that are open are
- * asked; else what is off is adjusted, looking before turning; else it is fit to issue. The verdict may
- * only restrict: releasing a bow is a person's act.
+ * Judges a bow that was checked. Anything that stops it withdraws it; else questions that are open
+ * are asked; else what is off is adjusted, looking before turning; else it is fit to issue. The
+ * verdict may only restrict: releasing a bow is a person's act.
  */
 public final class Judge {
   /**
-   * How far apart two people may measure one bow, about 1/8 in: judged, until the club's own record of
-   * its readers says better. A smaller change proves nothing.
+   * How far apart two people may measure one bow, about 1/8 in: judged, until the club's own record
+   * of its readers says better. A smaller change proves nothing.
    */
   public static final Length READERS_SCATTER = Length.ofMm(3);
 
@@ -72,9 +73,9 @@ public final class Judge {
   }
 
   /**
-   * The verdict on the second measurement, after an adjustment. It is judged like any other, but what
-   * moved the wrong way by more than a reading step is not adjusted further: bolts are put back and
-   * the bow goes to the workshop; for brace, the string is looked at first.
+   * The verdict on the second measurement, after an adjustment. It is judged like any other, but
+   * what moved the wrong way by more than a reading step is not adjusted further: bolts are put
+   * back and the bow goes to the workshop; for brace, the string is looked at first.
    *
    * @throws IllegalArgumentException when bolts were turned on a bow whose tiller none sets
    */
@@ -106,7 +107,7 @@ public final class Judge {
   }
 
   private static boolean wrongWay(Length change, int expectedSign) {
-    return change.abs().compareTo(Aim.READING_STEP) > 0
+    return change.abs().compareTo(Target.READING_STEP) > 0
         && Long.signum(change.units()) == -expectedSign;
   }
 
@@ -218,7 +219,7 @@ public final class Judge {
   }
 
   private static Length aim(Finding finding) {
-    return Aim.of(finding.target(), finding.setUpFigure(), finding.reading());
+    return finding.target().aim(finding.setUpFigure()).orElseThrow();
   }
 
   /** Whatever the advice says: no bolt goes out where the maker's turns or its own are unknown. */

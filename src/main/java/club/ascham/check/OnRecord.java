@@ -9,8 +9,8 @@ import club.ascham.bow.Targets;
  * What is on record about a bow before it is looked at: its parts, what it measured when it was set
  * up, and what it should measure.
  *
- * @throws IllegalArgumentException when brace or tiller has no set-up figure or no outer band; a bow
- *     like that is still in the workshop and there is nothing to judge it by
+ * @throws IllegalArgumentException when brace or tiller has no set-up figure or no outer band; a
+ *     bow like that is still in the workshop and there is nothing to judge it by
  */
 public record OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
   public OnRecord {

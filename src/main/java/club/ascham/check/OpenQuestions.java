@@ -20,8 +20,7 @@ final class OpenQuestions {
           new Question(
               About.BRACE,
               "At the set-up brace was measured from %s, now from %s: the two can't be compared."
-                      .formatted(
-                          Judge.words(bow.setUp().braceFrom()), Judge.words(reading.from()))
+                      .formatted(Judge.words(bow.setUp().braceFrom()), Judge.words(reading.from()))
                   + " Measure again from %s.".formatted(Judge.words(bow.setUp().braceFrom()))));
     }
     for (Part part : Signs.mustAnswer(bow.rig().build())) {

@@ -79,10 +79,10 @@ public final class RulesOfThumb implements Advice {
   /**
    * {@inheritDoc}
    *
-   * <p>1/8 in of tiller for half a turn of one bolt, anything from 3 to 8 mm a turn: common practice.
-   * Tightening a bolt makes that limb's distance smaller (handboogverenigingodysseus.nl, and
-   * geometry; hullarcheryclub.co.uk says the reverse). One bolt in and the other out by the same keeps
-   * the draw weight.
+   * <p>1/8 in of tiller for half a turn of one bolt, anything from 3 to 8 mm a turn: common
+   * practice. Tightening a bolt makes that limb's distance smaller (handboogverenigingodysseus.nl,
+   * and geometry; hullarcheryclub.co.uk says the reverse). One bolt in and the other out by the
+   * same keeps the draw weight.
    */
   @Override
   public BoltAdvice bolts(RigSpec rig, SetUpFigures setUp, Length tillerNow, Length aim) {

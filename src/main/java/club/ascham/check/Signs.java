@@ -17,9 +17,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The signs that the trade knows, by part. Where published sources disagree the stricter one stands:
- * one says that a string with one or two broken strands may still be shot, another that lengthwise
- * cracks in the glass are often mere ageing, and neither is followed.
+ * The signs that the trade knows, by part. Where published sources disagree the stricter one
+ * stands: one says that a string with one or two broken strands may still be shot, another that
+ * lengthwise cracks in the glass are often mere ageing, and neither is followed.
  */
 public final class Signs {
   private static final String COMMON = "common practice, no published source";
@@ -80,7 +80,12 @@ public final class Signs {
               STOP,
               "Nocking point loose, missing or moved",
               CLUB_LIST),
-          all("string-wrong", STRING, STOP, "Not the right length of string for this bow", CLUB_LIST),
+          all(
+              "string-wrong",
+              STRING,
+              STOP,
+              "Not the right length of string for this bow",
+              CLUB_LIST),
           all(
               "limbs-sound",
               LIMBS,

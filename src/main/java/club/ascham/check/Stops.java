@@ -23,9 +23,7 @@ final class Stops {
 
   static Optional<Withdraw> judge(OnRecord bow, Seen seen, Evidence evidence) {
     Stops stops = new Stops(bow.rig().build(), evidence);
-    seen.signs().stream()
-        .filter(sign -> sign.gravity() == Gravity.STOP)
-        .forEach(stops::stoppedBy);
+    seen.signs().stream().filter(sign -> sign.gravity() == Gravity.STOP).forEach(stops::stoppedBy);
     if (seen.reported().dryLooseOrFall()) {
       stops.dryLooseOrFall();
     }

@@ -1,8 +1,8 @@
 package club.ascham.check;
 
 /**
- * Turns of the two limb bolts; positive tightens: the bolt goes in and that limb's distance from the
- * string falls.
+ * Turns of the two limb bolts; positive tightens: the bolt goes in and that limb's distance from
+ * the string falls.
  */
 public record Turns(double upper, double lower) {
   public static final Turns NONE = new Turns(0, 0);
@@ -17,8 +17,8 @@ public record Turns(double upper, double lower) {
   }
 
   /**
-   * The sign of the change of tiller to expect: −1, 0 or +1. The upper bolt in makes tiller fall, the
-   * lower one in makes it rise.
+   * The sign of the change of tiller to expect: −1, 0 or +1. The upper bolt in makes tiller fall,
+   * the lower one in makes it rise.
    */
   int tillerSign() {
     return (int) Math.signum(lower - upper);

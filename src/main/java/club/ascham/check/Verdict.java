@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** What is to be done with a bow that was checked. Advice only: putting it back is a person's act. */
+/**
+ * What is to be done with a bow that was checked. Advice only: putting it back is a person's act.
+ */
 public sealed interface Verdict extends Judgement {
 
   /** The three verdicts, the stricter the later. */
