@@ -36,7 +36,13 @@ final class Evidence {
     if (reading.from() == setUp.braceFrom()) {
       add(new Finding(Quantity.BRACE, reading.brace(), bow.targets().brace(), setUp.brace()));
     }
-    add(new Finding(Quantity.TILLER, reading.tiller(), bow.targets().tiller(), setUp.tiller()));
+    Finding tiller =
+        new Finding(Quantity.TILLER, reading.tiller(), bow.targets().tiller(), setUp.tiller());
+    add(tiller);
+    if (!bow.rig().tillerAdjusts() && tiller.place() == Place.IN_OUTER && !tiller.asItShouldBe()) {
+      // Nothing can be done about it, and nothing is wrong: whoever issues the bow should know.
+      notes.add(off(tiller));
+    }
     rest(
         "Set-up figures: brace %s from %s, tiller %s (upper %s, lower %s)."
             .formatted(
@@ -57,8 +63,6 @@ final class Evidence {
       notes.add(
           "%s has moved by %s since the set-up, more than readings scatter."
               .formatted(capital(finding.quantity().words()), LengthText.both(finding.change())));
-    } else if (finding.place() == Place.IN_OUTER && finding.target().inner() != null) {
-      notes.add(off(finding));
     }
   }
 

@@ -40,22 +40,24 @@ public final class RulesOfThumb implements Advice {
    * {@inheritDoc}
    *
    * <p>1 mm of brace per 2 to 3 twists, in raises brace (greygoosearchery.co.uk,
-   * world-of-archery.com); the amount is common practice. Where twists were not counted, a change
-   * wider than the whole published range is out of this string's reach.
+   * world-of-archery.com); the amount is common practice. The advice stays inside the published
+   * range of twists; only where the fewest that might do it don't fit in is another string advised.
    */
   @Override
   public TwistAdvice twists(RigSpec rig, Length braceNow, Length aim) {
     double mm = aim.minus(braceNow).mm();
     int direction = mm < 0 ? -1 : 1;
-    int turns = direction * atLeastOne(Math.abs(mm) * TWISTS_PER_MM);
-    int low = direction * atLeastOne(Math.abs(mm) * FEWEST_TWISTS_PER_MM);
-    int high = direction * atLeastOne(Math.ceil(Math.abs(mm) * MOST_TWISTS_PER_MM));
+    int low = atLeastOne(Math.abs(mm) * FEWEST_TWISTS_PER_MM);
+    int turns = atLeastOne(Math.abs(mm) * TWISTS_PER_MM);
+    int high = atLeastOne(Math.ceil(Math.abs(mm) * MOST_TWISTS_PER_MM));
     Integer now = rig.string() == null ? null : rig.string().twists();
+    int room = room(now, direction);
+    boolean reached = low <= room;
     return new TwistAdvice(
-        turns,
-        low,
-        high,
-        reach(now, turns),
+        direction * (reached ? Math.min(turns, room) : turns),
+        direction * low,
+        direction * (reached ? Math.min(high, room) : high),
+        reached ? Reach.THIS_STRING : direction < 0 ? Reach.LONGER_STRING : Reach.SHORTER_STRING,
         "1 mm of brace for 2 to 3 twists: common practice, no published source. "
             + TWISTS_IN_PRINT
             + (now == null ? " The twists in this string were not counted." : ""));
@@ -65,15 +67,12 @@ public final class RulesOfThumb implements Advice {
     return (int) Math.max(1, Math.round(twists));
   }
 
-  private static Reach reach(Integer now, int turns) {
-    boolean within =
-        now == null
-            ? Math.abs(turns) <= MOST_TWISTS - FEWEST_TWISTS
-            : turns < 0 ? now + turns >= FEWEST_TWISTS : now + turns <= MOST_TWISTS;
-    if (within) {
-      return Reach.THIS_STRING;
+  /** How many twists may go that way; for an uncounted string, as if it stood at the other end. */
+  private static int room(Integer now, int direction) {
+    if (now == null) {
+      return MOST_TWISTS - FEWEST_TWISTS;
     }
-    return turns < 0 ? Reach.LONGER_STRING : Reach.SHORTER_STRING;
+    return direction < 0 ? now - FEWEST_TWISTS : MOST_TWISTS - now;
   }
 
   /**
