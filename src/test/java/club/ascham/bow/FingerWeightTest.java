@@ -78,6 +78,13 @@ class FingerWeightTest {
   }
 
   @Test
+  void estimate_range_isOnePoundOfMarkingAndFivePercentOfBolts() {
+    WeightOnFingers weight = FingerWeight.estimate(20, 28, 25, 25, 28, ZERO_IN);
+    assertEquals(19 * 0.95, weight.lowLb(), 1e-9);
+    assertEquals(21 * 1.05, weight.highLb(), 1e-9);
+  }
+
+  @Test
   void estimate_lightLimbsAtAChildsDraw_staysAboveAbsurdity() {
     WeightOnFingers weight = FingerWeight.estimate(16, 28, null, null, 22, 9.75);
     assertTrue(weight.lb() > 9 && weight.lb() < 12, weight.toString());

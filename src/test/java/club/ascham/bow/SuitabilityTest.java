@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SuitabilityTest {
   private static final SetUpFigures SET_UP = Bows.setUp(220, 180, 176);
@@ -114,6 +116,65 @@ class SuitabilityTest {
             beginner,
             List.of(new Candidate<>("parts", rig(LimbSize.MEDIUM, 22, Hand.RIGHT, 25), null)));
     assertTrue(ranking.suited().get(0).weight().basis().contains("not measured"));
+  }
+
+  // A draw of 28 in is the marked draw, so a marked weight is the weight on the fingers.
+  @ParameterizedTest(name = "{0} lb on the fingers: {1} points")
+  @CsvSource({"20, 0", "18, 4", "22, 8", "24, 14"})
+  void rank_points_heavierCountsMoreThanLighter(double markedLb, int points) {
+    NewcomerAnswers grown = adult(28, Experience.BEGINNER);
+    Ranking<String> ranking =
+        Suitability.rank(
+            grown, List.of(candidate("70 in", rig(LimbSize.LONG, markedLb, Hand.RIGHT, 25))));
+    assertEquals(points, ranking.suited().get(0).misfitScore());
+  }
+
+  @Test
+  void rank_twoInchesBelowTheRow_isRankedSinceTablesDiffer() {
+    Ranking<String> ranking =
+        Suitability.rank(
+            adult(27, Experience.BEGINNER),
+            List.of(
+                candidate("64 in", rig(LimbSize.SHORT, 18, Hand.RIGHT, 23)),
+                candidate("62 in", rig(LimbSize.MEDIUM, 16, Hand.RIGHT, 19))));
+    assertEquals(List.of("64 in"), rigs(ranking));
+    assertTrue(ranking.suited().get(0).why().get(0).contains("2 in shorter"));
+    assertEquals("62 in", ranking.unsuited().get(0).rig());
+  }
+
+  @Test
+  void rank_fixedTiller_ranksLowerForWhoeverIsPastTheCourse() {
+    // Each at the length preferred and the weight aimed for, so that nothing else counts.
+    assertEquals(0, screwInPoints(adult(28, Experience.BEGINNER), 20));
+    assertEquals(3, screwInPoints(adult(28, Experience.IMPROVER), 24));
+  }
+
+  @Test
+  void rank_equalPoints_nearerToTheAimFirst() {
+    // 0.2 lb and 0.1 lb below the aim of 20 lb both round to no point.
+    Ranking<String> ranking =
+        Suitability.rank(
+            adult(28, Experience.BEGINNER),
+            List.of(
+                candidate("further", rig(LimbSize.LONG, 19.8, Hand.RIGHT, 25)),
+                candidate("nearer", rig(LimbSize.LONG, 19.9, Hand.RIGHT, 25))));
+    assertEquals(List.of("nearer", "further"), rigs(ranking));
+  }
+
+  private static int screwInPoints(NewcomerAnswers answers, double markedLb) {
+    return Suitability.rank(
+            answers, List.of(candidate("screw-in", Bows.screwInRig(screwInBow(answers), markedLb))))
+        .suited()
+        .get(0)
+        .misfitScore();
+  }
+
+  private static int screwInBow(NewcomerAnswers answers) {
+    return Newcomer.fit(answers).bowPreferredIn();
+  }
+
+  private static NewcomerAnswers adult(double drawIn, Experience experience) {
+    return new NewcomerAnswers(Hand.RIGHT, Hand.RIGHT, drawIn, false, AgeBand.ADULT, experience);
   }
 
   private static RigSpec rig(LimbSize size, double markedLb, Hand hand, int riserIn) {

@@ -93,6 +93,8 @@ class TargetsTest {
   void tiller_splitFinger() {
     Target tiller = Targets.of(rig, TABLE, null, null).tiller();
     assertEquals(Band.ofMm(0, 6), tiller.inner());
+    // Source: selfbow.ch: more than +10 mm is a matter for the bowyer (R); -4 mm is judged.
+    assertEquals(Band.ofMm(-4, 10), tiller.outer());
   }
 
   // Source: hullarcheryclub.co.uk, +1/8 to +1/4 in (3 to 6 mm) (R); 1/4 in is 6.35 mm, so 6 mm it
