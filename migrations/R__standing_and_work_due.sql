@@ -4,6 +4,23 @@ DROP VIEW IF EXISTS item_standing;
 DROP VIEW IF EXISTS rig_standing;
 DROP VIEW IF EXISTS item_blocked;
 DROP VIEW IF EXISTS work_due;
+DROP VIEW IF EXISTS rig_parts;
+
+-- What each assembled rig consists of now, and its set-up in force: the last one finished that was begun
+-- after the last part was fitted.
+CREATE VIEW rig_parts AS
+SELECT r.id AS rig_id, r.style, r.level,
+       b.item_id AS body_id, bi.kind AS body_kind, l.item_id AS limbs_id, s.item_id AS string_id,
+       (SELECT u.id FROM set_up u WHERE u.rig_id = r.id AND u.finished_at IS NULL) AS open_set_up_id,
+       (SELECT u.id FROM set_up u WHERE u.rig_id = r.id AND u.finished_at IS NOT NULL
+           AND u.begun_at >= (SELECT max(f.from_at) FROM fitting f WHERE f.rig_id = r.id AND f.until_at IS NULL)
+         ORDER BY u.finished_at DESC LIMIT 1) AS set_up_id
+  FROM rig r
+  LEFT JOIN fitting b ON b.rig_id = r.id AND b.place = 'BODY' AND b.until_at IS NULL
+  LEFT JOIN item bi ON bi.id = b.item_id
+  LEFT JOIN fitting l ON l.rig_id = r.id AND l.place = 'LIMBS' AND l.until_at IS NULL
+  LEFT JOIN fitting s ON s.rig_id = r.id AND s.place = 'STRING' AND s.until_at IS NULL
+ WHERE r.dissolved_at IS NULL;
 
 -- Every piece of upkeep that an item in use is planned for, and the day it falls due: the earliest of the
 -- days a rule's interval, its count of loans or its count of shots was or will be reached, or the day an
@@ -75,22 +92,12 @@ SELECT f.*,
            coalesce(p.last_event > p.cleared_at, 0) AS needs_check,
            nullif(min(coalesce(db.blocked_from, '9999-12-31'), coalesce(dl.blocked_from, '9999-12-31'), coalesce(ds.blocked_from, '9999-12-31')), '9999-12-31') AS blocked_from
       FROM (
-        SELECT r.id AS rig_id, r.style, r.level,
-               b.item_id AS body_id, bi.kind AS body_kind, l.item_id AS limbs_id, s.item_id AS string_id,
-               (SELECT u.id FROM set_up u WHERE u.rig_id = r.id AND u.finished_at IS NULL) AS open_set_up_id,
-               (SELECT u.id FROM set_up u WHERE u.rig_id = r.id AND u.finished_at IS NOT NULL
-                   AND u.begun_at >= (SELECT max(f.from_at) FROM fitting f WHERE f.rig_id = r.id AND f.until_at IS NULL)
-                 ORDER BY u.finished_at DESC LIMIT 1) AS set_up_id,
-               max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.id AND x.back_at IS NOT NULL), ''),
-                   coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id), '')) AS last_event,
-               max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.released_at IS NOT NULL), ''),
-                   coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.id), '')) AS cleared_at
-          FROM rig r
-          LEFT JOIN fitting b ON b.rig_id = r.id AND b.place = 'BODY' AND b.until_at IS NULL
-          LEFT JOIN item bi ON bi.id = b.item_id
-          LEFT JOIN fitting l ON l.rig_id = r.id AND l.place = 'LIMBS' AND l.until_at IS NULL
-          LEFT JOIN fitting s ON s.rig_id = r.id AND s.place = 'STRING' AND s.until_at IS NULL
-         WHERE r.dissolved_at IS NULL) p
+        SELECT r.*,
+               max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.rig_id AND x.back_at IS NOT NULL), ''),
+                   coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id), '')) AS last_event,
+               max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id AND c.released_at IS NOT NULL), ''),
+                   coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.rig_id), '')) AS cleared_at
+          FROM rig_parts r) p
       LEFT JOIN item_blocked db ON db.item_id = p.body_id
       LEFT JOIN item_blocked dl ON dl.item_id = p.limbs_id
       LEFT JOIN item_blocked ds ON ds.item_id = p.string_id) f;

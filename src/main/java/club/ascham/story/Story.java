@@ -1,8 +1,8 @@
 package club.ascham.story;
 
-import club.ascham.id.LoanId;
 import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;

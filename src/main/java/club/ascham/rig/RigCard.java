@@ -1,0 +1,60 @@
+package club.ascham.rig;
+
+import club.ascham.bow.Level;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.Style;
+import club.ascham.bow.Targets;
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What the club knows of one assembled rig: its parts, what it measured when its set-up was
+ * finished, and what it should measure.
+ *
+ * @param version of the rig, for the forms made from it
+ * @param body null: none fitted (likewise limbs and string)
+ * @param setUpId the finished set-up of these very parts that is in force; null: none
+ * @param setUp its figures; null: none
+ * @param targets null while body or limbs are missing
+ */
+public record RigCard(
+    RigId id,
+    Style style,
+    Level level,
+    int version,
+    Part body,
+    Part limbs,
+    Part string,
+    Long setUpId,
+    SetUpFigures setUp,
+    Targets targets) {
+
+  /** The rig as the trade's rules look at it; empty while body or limbs are missing. */
+  public Optional<RigSpec> spec() {
+    return Part.together(body, limbs, string, style);
+  }
+
+  /** The parts that are fitted, in the order body, limbs, string. */
+  public List<Part> parts() {
+    return Stream.of(body, limbs, string).filter(Objects::nonNull).toList();
+  }
+
+  public List<ItemId> partIds() {
+    return parts().stream().map(Part::id).toList();
+  }
+
+  /** Whether every part is fitted that the rig needs. */
+  public boolean isWhole() {
+    return string != null && spec().isPresent();
+  }
+
+  /** How people call it: by the code on its body, else on whatever is fitted. */
+  public String name() {
+    return parts().stream().findFirst().map(Part::code).orElse("rig " + id.value());
+  }
+}

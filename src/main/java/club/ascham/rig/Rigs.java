@@ -1,0 +1,42 @@
+package club.ascham.rig;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.store.Rows;
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import java.time.Instant;
+
+/** Finds rigs, and keeps the dated facts of what is fitted to them. */
+@ApplicationScoped
+class Rigs implements PanacheRepository<Rig> {
+  private final Rows rows;
+
+  Rigs(Rows rows) {
+    this.rows = rows;
+  }
+
+  /** Whoever holds a page of this rig from before sees that someone changed it first. */
+  void changed(Rig rig) {
+    getEntityManager().lock(rig, LockModeType.OPTIMISTIC_FORCE_INCREMENT);
+  }
+
+  void fit(RigId rig, Place place, ItemId part, Instant at) {
+    rows.change(
+        "INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (?1, ?2, ?3, ?4)",
+        rig,
+        part,
+        place,
+        at);
+    rows.change("DELETE FROM kept_with WHERE item_id = ?1", part);
+  }
+
+  void takeOff(RigId rig, ItemId part, Instant at) {
+    rows.change(
+        "UPDATE fitting SET until_at = ?3 WHERE rig_id = ?1 AND item_id = ?2 AND until_at IS NULL",
+        rig,
+        part,
+        at);
+  }
+}

@@ -1,0 +1,33 @@
+package club.ascham.rig;
+
+import club.ascham.bow.SetUpStep;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The steps of a set-up sheet that were done. */
+record StepsDone(Set<SetUpStep.Key> keys) {
+  static StepsDone of(String text) {
+    return new StepsDone(
+        Arrays.stream(text.split(","))
+            .filter(key -> !key.isBlank())
+            .map(SetUpStep.Key::valueOf)
+            .collect(Collectors.toCollection(() -> EnumSet.noneOf(SetUpStep.Key.class))));
+  }
+
+  boolean has(SetUpStep.Key key) {
+    return keys.contains(key);
+  }
+
+  StepsDone with(SetUpStep.Key key) {
+    Set<SetUpStep.Key> more = EnumSet.of(key);
+    more.addAll(keys);
+    return new StepsDone(more);
+  }
+
+  /** As the file keeps it: the keys in the order of the bench, with commas between. */
+  String text() {
+    return keys.stream().map(Enum::name).collect(Collectors.joining(","));
+  }
+}
