@@ -4,12 +4,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import java.time.Clock;
 
-final class Clocks {
-  private Clocks() {}
-
+class Clocks {
   @Produces
   @ApplicationScoped
-  static Clock clock() {
+  Clock clock() {
     return Clock.systemUTC();
   }
 }

@@ -1,0 +1,113 @@
+package club.ascham;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import jakarta.annotation.security.PermitAll;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.persistence.Entity;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import io.quarkus.security.Authenticated;
+
+/** The arrows of the house: a newcomer is told by a red test and not by a review. */
+@AnalyzeClasses(packages = "club.ascham", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  @ArchTest
+  static final ArchRule computing_knows_only_java =
+      classes()
+          .that()
+          .resideInAnyPackage("..units..", "..bow..", "..verdict..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("java..", "club.ascham.units..", "club.ascham.bow..", "club.ascham.verdict..");
+
+  @ArchTest
+  static final ArchRule lengths_depend_on_nothing_of_ours =
+      noClasses().that().resideInAPackage("..units..").should().dependOnClassesThat().resideInAnyPackage("club.ascham.bow..", "club.ascham.verdict..");
+
+  @ArchTest
+  static final ArchRule what_was_typed_knows_no_framework =
+      classes()
+          .that()
+          .resideInAnyPackage("..form..", "..id..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("java..", "club.ascham.units..", "club.ascham.form..", "club.ascham.id..");
+
+  @ArchTest
+  static final ArchRule entities_stay_in_their_room =
+      noClasses()
+          .that()
+          .areAnnotatedWith(Path.class)
+          .should()
+          .dependOnClassesThat()
+          .areAnnotatedWith(Entity.class)
+          .because("pages show records and call use cases; a live entity never meets a template");
+
+  @ArchTest
+  static final ArchRule pages_hold_no_transaction =
+      noClasses()
+          .that()
+          .areAnnotatedWith(Path.class)
+          .should()
+          .dependOnClassesThat()
+          .areAssignableTo(PanacheRepository.class)
+          .orShould()
+          .beAnnotatedWith(Transactional.class);
+
+  @ArchTest
+  static final ArchRule every_route_says_who_may =
+      methods()
+          .that()
+          .areAnnotatedWith(GET.class)
+          .or()
+          .areAnnotatedWith(POST.class)
+          .or()
+          .areAnnotatedWith(PUT.class)
+          .should()
+          .beAnnotatedWith(RolesAllowed.class)
+          .orShould()
+          .beAnnotatedWith(PermitAll.class)
+          .orShould()
+          .beDeclaredInClassesThat()
+          .areAnnotatedWith(Authenticated.class)
+          .orShould()
+          .beDeclaredInClassesThat()
+          .areAnnotatedWith(RolesAllowed.class);
+
+  @ArchTest
+  static final ArchRule routes_are_public_or_the_platform_passes_them_over =
+      methods()
+          .that()
+          .areAnnotatedWith(GET.class)
+          .or()
+          .areAnnotatedWith(POST.class)
+          .or()
+          .areAnnotatedWith(PUT.class)
+          .should()
+          .bePublic();
+
+  @ArchTest
+  static final ArchRule the_clock_is_handed_in =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("..time..")
+          .should()
+          .callMethod(java.time.LocalDate.class, "now")
+          .orShould()
+          .callMethod(java.time.Instant.class, "now")
+          .orShould()
+          .callMethod(java.time.LocalDateTime.class, "now")
+          .orShould()
+          .callMethod(java.time.ZonedDateTime.class, "now");
+}

@@ -1,0 +1,61 @@
+package club.ascham.web;
+
+import static io.restassured.RestAssured.given;
+
+import io.restassured.filter.cookie.CookieFilter;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Someone at a browser without script: keeps cookies, sends each form's token, follows nothing. */
+public final class Visitor {
+  private static final Pattern TOKEN =
+      Pattern.compile("name=\"csrf-token\" value=\"([^\"]+)\"");
+
+  private final CookieFilter cookies = new CookieFilter();
+  private String token = "";
+
+  private Visitor() {}
+
+  public static Visitor unknown() {
+    return new Visitor();
+  }
+
+  public static Visitor signedInAs(String name) {
+    Visitor visitor = new Visitor();
+    visitor.get("/sign-in");
+    visitor
+        .request()
+        .formParam("name", name)
+        .formParam("password", "demo-fleet")
+        .post("/sign-in/go")
+        .then()
+        .statusCode(302);
+    return visitor;
+  }
+
+  public Response get(String path) {
+    Response answer = request().get(path);
+    Matcher token = TOKEN.matcher(answer.asString());
+    if (token.find()) {
+      this.token = token.group(1);
+    }
+    return answer;
+  }
+
+  /** Posts a form with the token of the page seen last. */
+  public Response post(String path, Map<String, ?> form) {
+    return request().formParam("csrf-token", token).formParams(form).post(path);
+  }
+
+  /** Posts a form without any token. */
+  public Response postWithoutToken(String path, Map<String, ?> form) {
+    return request().formParams(form).post(path);
+  }
+
+  private RequestSpecification request() {
+    return given().filter(cookies).redirects().follow(false).urlEncodingEnabled(true);
+  }
+}
