@@ -1,0 +1,23 @@
+package club.ascham.standing;
+
+/** What can be done to a rig, in any order. */
+enum Deed {
+  FIT_STRING,
+  TAKE_STRING_OFF,
+  FIT_LIMBS,
+  TAKE_LIMBS_OFF,
+  BEGIN_SET_UP,
+  FINISH_SET_UP,
+  ISSUE,
+  RECEIVE,
+  CHECK_NOT_YET_PUT_BACK,
+  CHECK_AND_PUT_BACK,
+  WITHDRAW_LIMBS,
+  RELEASE_LIMBS,
+  WITHDRAW_STRING,
+  RELEASE_STRING,
+  INSPECT_BOLTS,
+  ASK_FOR_LIMB_INSPECTION,
+  INSPECT_LIMBS,
+  WAIT_HALF_A_YEAR
+}
