@@ -1,0 +1,58 @@
+package club.ascham.journey;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** The machine's own Chromium, without a window. */
+final class Chromium implements AutoCloseable {
+  private final Playwright playwright;
+  private final Browser browser;
+
+  Chromium() {
+    playwright =
+        Playwright.create(
+            new Playwright.CreateOptions()
+                .setEnv(
+                    Map.of(
+                        "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1",
+                        "PLAYWRIGHT_SKIP_VALIDATE_HOST_REQUIREMENTS", "1")));
+    browser =
+        playwright
+            .chromium()
+            .launch(
+                new BrowserType.LaunchOptions()
+                    .setExecutablePath(installed())
+                    .setArgs(
+                        List.of(
+                            "--no-sandbox",
+                            "--disable-gpu",
+                            "--disable-quic",
+                            "--no-first-run",
+                            "--disable-background-networking",
+                            "--disable-component-update",
+                            "--disable-sync")));
+  }
+
+  Browser browser() {
+    return browser;
+  }
+
+  private static Path installed() {
+    return List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome").stream()
+        .map(Path::of)
+        .filter(Files::isExecutable)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("the browser tests need Chromium installed"));
+  }
+
+  @Override
+  public void close() {
+    browser.close();
+    playwright.close();
+  }
+}

@@ -1,0 +1,168 @@
+package club.ascham.journey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Someone at a real browser. Each field filled, choice made or press counts as one input, since the
+ * product promises how few there are. Keeps what a careful eye would notice: errors in the console,
+ * pages that transfer too much.
+ */
+final class Person implements AutoCloseable {
+  static final int NARROW = 360;
+  static final int WIDE = 1280;
+  private static final long PAGE_BYTES_AT_MOST = 100_000;
+  private static final Path SCREENSHOTS = Path.of("target", "screenshots");
+
+  private final BrowserContext context;
+  private final Page page;
+  private final String address;
+  private final List<String> complaints = new ArrayList<>();
+  private long transferred;
+  private int inputs;
+
+  private Person(BrowserContext context, String address) {
+    this.context = context;
+    this.address = address;
+    this.page = context.newPage();
+    page.setDefaultTimeout(15_000);
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error")) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    page.onResponse(response -> transferred += size(response));
+  }
+
+  static Person at(Browser browser, String address, int width, ColorScheme theme, boolean script) {
+    BrowserContext context =
+        browser.newContext(
+            new Browser.NewContextOptions()
+                .setViewportSize(width, 800)
+                .setColorScheme(theme)
+                .setJavaScriptEnabled(script));
+    return new Person(context, address);
+  }
+
+  Person signIn(String name) {
+    page.navigate(address + "/sign-in");
+    page.getByLabel("Name").fill(name);
+    page.getByLabel("Password").fill("demo-fleet");
+    page.locator("main button").click();
+    assertTrue(page.locator(".who").count() > 0, "signed in");
+    inputs = 0;
+    return this;
+  }
+
+  Person open(String path) {
+    transferred = 0;
+    page.navigate(address + path);
+    return this;
+  }
+
+  // ---- inputs, each counted
+
+  Person fill(String label, String text) {
+    inputs++;
+    page.getByLabel(label, new Page.GetByLabelOptions().setExact(false)).first().fill(text);
+    return this;
+  }
+
+  Person fill(Locator field, String text) {
+    inputs++;
+    field.fill(text);
+    return this;
+  }
+
+  /** Chooses one row of a radio group or ticks a box. */
+  Person choose(Locator choice) {
+    inputs++;
+    choice.check(new Locator.CheckOptions().setForce(true));
+    return this;
+  }
+
+  Person press(Locator button) {
+    inputs++;
+    transferred = 0;
+    button.click();
+    page.waitForLoadState();
+    return this;
+  }
+
+  Person press(String word) {
+    return press(page.locator("main").getByText(word, new Locator.GetByTextOptions().setExact(true)).first());
+  }
+
+  // ---- looking
+
+  Page page() {
+    return page;
+  }
+
+  String words() {
+    return page.locator("main").innerText();
+  }
+
+  boolean sees(String words) {
+    return words().contains(words);
+  }
+
+  int inputs() {
+    return inputs;
+  }
+
+  Person countFromHere() {
+    inputs = 0;
+    return this;
+  }
+
+  /** Keeps a picture of the page as build output. */
+  Person keep(String name) {
+    page.screenshot(
+        new Page.ScreenshotOptions().setFullPage(true).setPath(SCREENSHOTS.resolve(name + ".png")));
+    return this;
+  }
+
+  /** Nothing sideways, nothing in the console, nothing too heavy, nothing that axe objects to. */
+  Person lookCarefully(String name) {
+    keep(name);
+    assertEquals(List.of(), complaints, "console errors on " + name);
+    assertTrue(transferred < PAGE_BYTES_AT_MOST, name + " transfers " + transferred + " bytes");
+    int overflow =
+        ((Number) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue();
+    assertTrue(overflow <= 0, name + " scrolls sideways by " + overflow + " px");
+    List<String> violations =
+        new AxeBuilder(page)
+            .analyze().getViolations().stream()
+                .map(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes().get(0).getTarget())
+                .toList();
+    assertEquals(List.of(), violations, "axe on " + name);
+    return this;
+  }
+
+  private static long size(Response response) {
+    try {
+      return response.request().sizes().responseBodySize + response.request().sizes().responseHeadersSize;
+    } catch (RuntimeException gone) {
+      return 0; // a redirect's body, or a page left before it was read: nothing was shown of it
+    }
+  }
+
+  @Override
+  public void close() {
+    context.close();
+  }
+}
