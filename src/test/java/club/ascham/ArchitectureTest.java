@@ -9,6 +9,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import io.quarkus.security.Authenticated;
 import jakarta.annotation.security.PermitAll;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.persistence.Entity;
@@ -17,7 +18,6 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
-import io.quarkus.security.Authenticated;
 
 /** The arrows of the house: a newcomer is told by a red test and not by a review. */
 @AnalyzeClasses(packages = "club.ascham", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -29,11 +29,17 @@ class ArchitectureTest {
           .resideInAnyPackage("..units..", "..bow..", "..verdict..")
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("java..", "club.ascham.units..", "club.ascham.bow..", "club.ascham.verdict..");
+          .resideInAnyPackage(
+              "java..", "club.ascham.units..", "club.ascham.bow..", "club.ascham.verdict..");
 
   @ArchTest
   static final ArchRule lengths_depend_on_nothing_of_ours =
-      noClasses().that().resideInAPackage("..units..").should().dependOnClassesThat().resideInAnyPackage("club.ascham.bow..", "club.ascham.verdict..");
+      noClasses()
+          .that()
+          .resideInAPackage("..units..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("club.ascham.bow..", "club.ascham.verdict..");
 
   @ArchTest
   static final ArchRule what_was_typed_knows_no_framework =
@@ -42,7 +48,8 @@ class ArchitectureTest {
           .resideInAnyPackage("..form..", "..id..")
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("java..", "club.ascham.units..", "club.ascham.form..", "club.ascham.id..");
+          .resideInAnyPackage(
+              "java..", "club.ascham.units..", "club.ascham.form..", "club.ascham.id..");
 
   @ArchTest
   static final ArchRule entities_stay_in_their_room =

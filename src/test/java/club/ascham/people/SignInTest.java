@@ -53,7 +53,10 @@ class SignInTest {
 
   @Test
   void aFormWithoutItsToken_isRefused() {
-    Visitor.signedInAs("officer").postWithoutToken("/sign-out", Map.of("x", "y")).then().statusCode(400);
+    Visitor.signedInAs("officer")
+        .postWithoutToken("/sign-out", Map.of("x", "y"))
+        .then()
+        .statusCode(400);
   }
 
   @Test
@@ -91,7 +94,11 @@ class SignInTest {
 
   @Test
   void theFirstOfficersPage_offersNothing_onceAnAccountExists() {
-    Visitor.unknown().get("/first-officer").then().statusCode(200).body(not(containsString("One-time code")));
+    Visitor.unknown()
+        .get("/first-officer")
+        .then()
+        .statusCode(200)
+        .body(not(containsString("One-time code")));
   }
 
   @Test

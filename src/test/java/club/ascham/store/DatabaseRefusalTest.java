@@ -15,7 +15,9 @@ class DatabaseRefusalTest {
   @Test
   void aTriggersName_becomesTheSentenceForThePerson() {
     DatabaseRefusal refusal =
-        DatabaseRefusal.in(new IllegalStateException(new SQLException("[SQLITE_CONSTRAINT_TRIGGER] rig-is-on-loan")))
+        DatabaseRefusal.in(
+                new IllegalStateException(
+                    new SQLException("[SQLITE_CONSTRAINT_TRIGGER] rig-is-on-loan")))
             .orElseThrow();
     assertEquals("rig-is-on-loan", refusal.rule());
     assertTrue(refusal.getMessage().startsWith("That rig is on loan"));
@@ -35,7 +37,9 @@ class DatabaseRefusalTest {
       String rule = named.group(1);
       assertEquals(
           rule,
-          DatabaseRefusal.in(new SQLException("x " + rule)).orElseThrow(() -> new AssertionError(rule)).rule());
+          DatabaseRefusal.in(new SQLException("x " + rule))
+              .orElseThrow(() -> new AssertionError(rule))
+              .rule());
       seen++;
     }
     assertTrue(seen > 10, "the file holds the triggers");

@@ -30,7 +30,8 @@ class SchemaTest {
     try (Connection connection = source.getConnection();
         var statement = connection.createStatement()) {
       assertEquals("wal", pragma(statement, "journal_mode"));
-      assertEquals("2", pragma(statement, "synchronous"), "2 is FULL: an acknowledged save is on disk");
+      assertEquals(
+          "2", pragma(statement, "synchronous"), "2 is FULL: an acknowledged save is on disk");
       assertEquals("1", pragma(statement, "foreign_keys"));
     }
   }
@@ -52,7 +53,10 @@ class SchemaTest {
     assertTrue(entities.size() > 0, "some entity is looked at");
     try (var session = factory.createEntityManager()) {
       for (var entity : entities) {
-        session.createQuery("from " + entity.getName(), entity.getJavaType()).setMaxResults(1).getResultList();
+        session
+            .createQuery("from " + entity.getName(), entity.getJavaType())
+            .setMaxResults(1)
+            .getResultList();
       }
     }
   }

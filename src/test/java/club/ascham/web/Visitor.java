@@ -11,8 +11,7 @@ import java.util.regex.Pattern;
 
 /** Someone at a browser without script: keeps cookies, sends each form's token, follows nothing. */
 public final class Visitor {
-  private static final Pattern TOKEN =
-      Pattern.compile("name=\"csrf-token\" value=\"([^\"]+)\"");
+  private static final Pattern TOKEN = Pattern.compile("name=\"csrf-token\" value=\"([^\"]+)\"");
 
   private final CookieFilter cookies = new CookieFilter();
   private String token = "";

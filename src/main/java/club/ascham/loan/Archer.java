@@ -1,0 +1,62 @@
+package club.ascham.loan;
+
+import club.ascham.bow.AgeBand;
+import club.ascham.bow.DrawLength;
+import club.ascham.bow.Experience;
+import club.ascham.bow.Hand;
+import club.ascham.bow.NewcomerAnswers;
+import club.ascham.form.Typed;
+import club.ascham.units.Length;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Plausible;
+import java.util.Optional;
+
+/**
+ * The four answers about the person in front of the officer.
+ *
+ * @param dominantEye null: not tested
+ */
+public record Archer(
+    Hand hand, Hand dominantEye, DrawLength draw, AgeBand age, Experience experience) {
+
+  /** As typed; empty when something is missing or wrong, which then stands at its field. */
+  static Optional<Archer> parse(Typed typed, LengthUnit unit) {
+    Hand hand = typed.requiredWord("hand", Hand.class, "Which hand draws the string?");
+    Hand eye = typed.word("eye", Hand.class);
+    Optional<DrawLength> draw = draw(typed, unit);
+    AgeBand age = typed.requiredWord("age", AgeBand.class, "How old, as nearly as this needs?");
+    Experience experience =
+        typed.requiredWord("experience", Experience.class, "How far has this archer come?");
+    return hand != null && draw.isPresent() && age != null && experience != null && typed.sound()
+        ? Optional.of(new Archer(hand, eye, draw.get(), age, experience))
+        : Optional.empty();
+  }
+
+  /** A measured draw, or else an estimate from the arm span; what was measured counts. */
+  static Optional<DrawLength> draw(Typed typed, LengthUnit unit) {
+    if (typed.has("draw")) {
+      Length amo = typed.length("draw", unit, Plausible.DRAW_LENGTH);
+      return amo == null ? Optional.empty() : Optional.of(DrawLength.measured(amo));
+    }
+    if (!typed.has("span")) {
+      typed.fault("draw", "Measure the draw with a long arrow, or give the arm span instead.");
+      return Optional.empty();
+    }
+    Length span = typed.length("span", unit, Plausible.ARM_SPAN);
+    if (span == null) {
+      return Optional.empty();
+    }
+    DrawLength estimate = DrawLength.ofArmSpan(span);
+    if (!estimate.plausible()) {
+      typed.fault(
+          "span", "That span makes a draw no bow here is made for. Measure with a long arrow.");
+      return Optional.empty();
+    }
+    return Optional.of(estimate);
+  }
+
+  NewcomerAnswers answers() {
+    return new NewcomerAnswers(
+        hand, dominantEye, draw.amo().inches(), draw.estimated(), age, experience);
+  }
+}

@@ -1,0 +1,58 @@
+package club.ascham.loan;
+
+import club.ascham.bow.AgeBand;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+
+/**
+ * Someone who borrows: a name, one way to reach them, and no more than lending needs. No date of
+ * birth and no address are ever asked.
+ */
+@Entity
+public class Borrower {
+  @Id
+  @GeneratedValue(strategy = GenerationType.IDENTITY)
+  private Long id;
+
+  private String name;
+  private String contact;
+  private String memberNo;
+
+  @Enumerated(EnumType.STRING)
+  private AgeBand ageBand;
+
+  private String guardian;
+
+  @Version private int version;
+
+  protected Borrower() {}
+
+  Borrower(BorrowerDetails details) {
+    correct(details);
+  }
+
+  BorrowerId id() {
+    return new BorrowerId(id);
+  }
+
+  int version() {
+    return version;
+  }
+
+  BorrowerDetails details() {
+    return new BorrowerDetails(name, contact, memberNo, ageBand, guardian);
+  }
+
+  void correct(BorrowerDetails details) {
+    this.name = details.name();
+    this.contact = details.contact();
+    this.memberNo = details.memberNo();
+    this.ageBand = details.ageBand();
+    this.guardian = details.guardian();
+  }
+}

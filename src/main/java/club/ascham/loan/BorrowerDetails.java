@@ -1,0 +1,52 @@
+package club.ascham.loan;
+
+import club.ascham.bow.AgeBand;
+import club.ascham.form.Typed;
+import java.util.Optional;
+
+/**
+ * What is kept of a borrower.
+ *
+ * @param contact one way to reach them: a telephone number or an e-mail address
+ * @param memberNo null: none
+ * @param guardian who answers for a junior; null: an adult
+ */
+public record BorrowerDetails(
+    String name, String contact, String memberNo, AgeBand ageBand, String guardian) {
+  static final int LONGEST_NAME = 120;
+  static final int LONGEST_CONTACT = 200;
+  private static final int LONGEST_MEMBER_NO = 40;
+
+  /** As typed; empty when something is wrong, which then stands at its field. */
+  static Optional<BorrowerDetails> parse(Typed typed) {
+    AgeBand age =
+        typed.requiredWord("ageBand", AgeBand.class, "How old, as nearly as choosing a bow needs?");
+    return parse(typed, age);
+  }
+
+  /** As typed, with the age already known (or null, when it is missing and said so elsewhere). */
+  static Optional<BorrowerDetails> parse(Typed typed, AgeBand age) {
+    String name = typed.required("name", LONGEST_NAME, "A name, please.");
+    String contact =
+        typed.required(
+            "contact", LONGEST_CONTACT, "One way to reach them: a number or an e-mail address.");
+    String memberNo = typed.optional("memberNo", LONGEST_MEMBER_NO);
+    String guardian = guardian(typed, age);
+    return typed.sound() && age != null
+        ? Optional.of(new BorrowerDetails(name, contact, memberNo, age, guardian))
+        : Optional.empty();
+  }
+
+  private static String guardian(Typed typed, AgeBand age) {
+    String guardian = typed.optional("guardian", LONGEST_CONTACT);
+    if (age != null && age.junior() && guardian == null) {
+      typed.fault("guardian", "A junior borrows with a parent or guardian: who, please?");
+    }
+    return guardian;
+  }
+
+  /** Whether these are the same person's, as far as name and contact tell. */
+  boolean samePersonAs(BorrowerDetails other) {
+    return name.equalsIgnoreCase(other.name) && contact.equalsIgnoreCase(other.contact);
+  }
+}

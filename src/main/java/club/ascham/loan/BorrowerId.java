@@ -1,0 +1,4 @@
+package club.ascham.loan;
+
+/** Names a borrower. */
+public record BorrowerId(long value) {}

@@ -1,0 +1,9 @@
+package club.ascham.loan;
+
+/** How a deposit was taken. */
+public enum DepositHow {
+  CASH,
+  CARD,
+  TRANSFER,
+  OTHER
+}

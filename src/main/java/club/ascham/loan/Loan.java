@@ -1,0 +1,159 @@
+package club.ascham.loan;
+
+import club.ascham.bow.DrawLength;
+import club.ascham.bow.Experience;
+import club.ascham.bow.Hand;
+import club.ascham.id.AccountId;
+import club.ascham.id.LoanId;
+import club.ascham.units.Length;
+import club.ascham.units.Money;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.time.LocalDate;
+
+/**
+ * What was lent to whom and until when. It is open as long as one of its lines is; the lines are
+ * kept by {@link LoanLines}.
+ */
+@Entity
+public class Loan {
+  @Id
+  @GeneratedValue(strategy = GenerationType.IDENTITY)
+  private Long id;
+
+  @Enumerated(EnumType.STRING)
+  private LoanKind kind;
+
+  private Long borrowerId;
+  private String leader;
+  private Instant issuedAt;
+  private LocalDate dueOn;
+  private long issuedBy;
+  private Instant recordedAt;
+
+  @Enumerated(EnumType.STRING)
+  private Hand hand;
+
+  private Length drawLength;
+  private boolean drawEstimated;
+
+  @Enumerated(EnumType.STRING)
+  private Experience experience;
+
+  private String overrideWhy;
+  private long depositMinor;
+
+  @Enumerated(EnumType.STRING)
+  private DepositHow depositHow;
+
+  private Long depositBackMinor;
+  private String depositKeptWhy;
+  private boolean termsAccepted;
+
+  @Version private int version;
+
+  protected Loan() {}
+
+  private Loan(
+      LoanKind kind, Instant issuedAt, LocalDate dueOn, AccountId issuedBy, Instant recordedAt) {
+    this.kind = kind;
+    this.issuedAt = issuedAt;
+    this.dueOn = dueOn;
+    this.issuedBy = issuedBy.value();
+    this.recordedAt = recordedAt;
+  }
+
+  /** A kit for a borrower who accepted the terms. */
+  static Loan ofKit(
+      BorrowerId borrower,
+      Archer archer,
+      Instant issuedAt,
+      LocalDate dueOn,
+      AccountId issuedBy,
+      Instant recordedAt) {
+    Loan loan = new Loan(LoanKind.KIT, issuedAt, dueOn, issuedBy, recordedAt);
+    loan.borrowerId = borrower.value();
+    loan.hand = archer.hand();
+    loan.drew(archer.draw());
+    loan.experience = archer.experience();
+    loan.termsAccepted = true;
+    return loan;
+  }
+
+  /** Rigs for one evening. */
+  static Loan ofSession(
+      String leader, Instant issuedAt, LocalDate tonight, AccountId issuedBy, Instant recordedAt) {
+    Loan loan = new Loan(LoanKind.SESSION, issuedAt, tonight, issuedBy, recordedAt);
+    loan.leader = leader;
+    return loan;
+  }
+
+  void takeDeposit(Money amount, DepositHow how) {
+    this.depositMinor = amount.minor();
+    this.depositHow = amount.minor() == 0 ? null : how;
+  }
+
+  /** Why a bow outside the advised range was given all the same. */
+  void override(String why) {
+    this.overrideWhy = why;
+  }
+
+  void extend(LocalDate newDue) {
+    if (!newDue.isAfter(dueOn)) {
+      throw new IllegalArgumentException("a loan is extended to a later day");
+    }
+    this.dueOn = newDue;
+  }
+
+  void drew(DrawLength draw) {
+    this.drawLength = draw.amo();
+    this.drawEstimated = draw.estimated();
+  }
+
+  LoanId id() {
+    return new LoanId(id);
+  }
+
+  LoanKind kind() {
+    return kind;
+  }
+
+  BorrowerId borrower() {
+    return borrowerId == null ? null : new BorrowerId(borrowerId);
+  }
+
+  LocalDate dueOn() {
+    return dueOn;
+  }
+
+  Instant issuedAt() {
+    return issuedAt;
+  }
+
+  int version() {
+    return version;
+  }
+
+  /** Null for a session. */
+  DrawLength draw() {
+    return drawLength == null ? null : new DrawLength(drawLength, drawEstimated);
+  }
+
+  Hand hand() {
+    return hand;
+  }
+
+  Experience experience() {
+    return experience;
+  }
+
+  String overrideWhy() {
+    return overrideWhy;
+  }
+}

@@ -1,0 +1,67 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.StringJoiner;
+
+/**
+ * What a list of loans is narrowed to; it stands in the address.
+ *
+ * @param kind null: both
+ * @param text part of a borrower's or leader's name, or of a code; null: all
+ * @param borrower null: everyone's
+ * @param page from 1
+ */
+public record LoanFilter(
+    LoanShow show, LoanKind kind, String text, BorrowerId borrower, int page, int size) {
+  static final int PAGE_SIZE = 40;
+  private static final int LARGEST_PAGE = 200;
+
+  static final LoanFilter OPEN = new LoanFilter(LoanShow.OPEN, null, null, null, 1, PAGE_SIZE);
+
+  /** A faulty field counts as not given; its fault stays at it. */
+  static LoanFilter parse(Typed typed) {
+    LoanShow show = typed.word("show", LoanShow.class);
+    Integer borrower = typed.whole("borrower", 1, Integer.MAX_VALUE);
+    Integer page = typed.whole("page", 1, 100_000);
+    Integer size = typed.whole("size", 1, LARGEST_PAGE);
+    return new LoanFilter(
+        show == null ? LoanShow.OPEN : show,
+        typed.word("kind", LoanKind.class),
+        typed.optional("q", 80),
+        borrower == null ? null : new BorrowerId(borrower),
+        page == null ? 1 : page,
+        size == null ? PAGE_SIZE : size);
+  }
+
+  static LoanFilter of(BorrowerId borrower, LoanShow show) {
+    return new LoanFilter(show, null, null, borrower, 1, LARGEST_PAGE);
+  }
+
+  /** Without names nobody is looked up by name. */
+  LoanFilter withoutText() {
+    return new LoanFilter(show, kind, null, null, page, size);
+  }
+
+  int skipped() {
+    return (page - 1) * size;
+  }
+
+  /** The address of another page of the same list. */
+  String address(int otherPage) {
+    StringJoiner query = new StringJoiner("&", "/loans?", "");
+    query.add("show=" + Words.of(show));
+    if (kind != null) {
+      query.add("kind=" + Words.of(kind));
+    }
+    if (text != null) {
+      query.add("q=" + URLEncoder.encode(text, StandardCharsets.UTF_8));
+    }
+    if (borrower != null) {
+      query.add("borrower=" + borrower.value());
+    }
+    return query.add("page=" + otherPage).toString();
+  }
+}

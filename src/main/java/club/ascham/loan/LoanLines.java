@@ -1,0 +1,75 @@
+package club.ascham.loan;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.store.Rows;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads and writes the lines of loans: each item that went out, and how it came back. */
+@ApplicationScoped
+public class LoanLines {
+  private static final String COLUMNS =
+      """
+      SELECT x.id, x.loan_id, x.item_id, x.rig_id, i.code, i.kind, i.maker, i.model,
+             x.out_at, x.arrow_count, x.back_at, x.outcome, x.back_count, k.arrow_length
+        FROM loan_line x JOIN item i ON i.id = x.item_id LEFT JOIN kit_item k ON k.id = i.id
+       """;
+
+  private final Rows rows;
+
+  LoanLines(Rows rows) {
+    this.rows = rows;
+  }
+
+  /** The lines of a loan: its rigs' parts first, then what went with them. */
+  public List<LoanLine> of(LoanId loan) {
+    return rows.list(
+        LoanLine.class,
+        COLUMNS
+            + """
+            WHERE x.loan_id = ?1
+            ORDER BY x.rig_id IS NULL, x.rig_id,
+              CASE i.kind WHEN 'RISER' THEN 0 WHEN 'BOW' THEN 0 WHEN 'LIMBS' THEN 1 WHEN 'STRING' THEN 2 ELSE 3 END,
+              x.out_at, x.id""",
+        loan);
+  }
+
+  Optional<LoanLine> line(long id) {
+    return rows.one(LoanLine.class, COLUMNS + "WHERE x.id = ?1", id);
+  }
+
+  /**
+   * Lends an item.
+   *
+   * @param rig the rig that it is fitted to; null: it goes beside one
+   * @param arrowCount arrows out of a pool; null: the whole item
+   */
+  public void lend(LoanId loan, ItemId item, RigId rig, Instant outAt, Integer arrowCount) {
+    rows.change(
+        """
+        INSERT INTO loan_line (loan_id, item_id, rig_id, out_at, arrow_count)
+        VALUES (?1, ?2, ?3, ?4, ?5)""",
+        loan,
+        item,
+        rig,
+        outAt,
+        arrowCount);
+  }
+
+  /** Ends an open line other than by a receipt; answers whether it still was open. */
+  boolean end(long line, Instant at, LineOutcome outcome, Integer backCount) {
+    return rows.change(
+            """
+            UPDATE loan_line SET back_at = ?2, outcome = ?3, back_count = ?4
+             WHERE id = ?1 AND back_at IS NULL""",
+            line,
+            at,
+            outcome,
+            backCount)
+        == 1;
+  }
+}
