@@ -1,0 +1,236 @@
+package club.ascham.verdict;
+
+import static club.ascham.bow.Who.PERMIT_HOLDER;
+import static club.ascham.bow.Who.VOLUNTEER;
+import static club.ascham.verdict.BenchStep.Key.LOCK_LOOSENED;
+import static club.ascham.verdict.BenchStep.Key.LOCK_TIGHTENED;
+import static club.ascham.verdict.BenchStep.Key.LOOK_AT_LIMBS;
+import static club.ascham.verdict.BenchStep.Key.LOOPS;
+import static club.ascham.verdict.BenchStep.Key.LOWER_BOLT;
+import static club.ascham.verdict.BenchStep.Key.MEASURE_AGAIN;
+import static club.ascham.verdict.BenchStep.Key.OTHER_STRING;
+import static club.ascham.verdict.BenchStep.Key.PARTS_RIGHT;
+import static club.ascham.verdict.BenchStep.Key.STRING_LINE;
+import static club.ascham.verdict.BenchStep.Key.STRING_OFF;
+import static club.ascham.verdict.BenchStep.Key.STRING_ON;
+import static club.ascham.verdict.BenchStep.Key.TO_WORKSHOP;
+import static club.ascham.verdict.BenchStep.Key.TWISTS;
+import static club.ascham.verdict.BenchStep.Key.UPPER_BOLT;
+
+import club.ascham.bow.Build;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.Who;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The safe order of an adjustment: whatever is done is done with the string off, and nothing is
+ * drawn before loops and line were looked at.
+ */
+final class BenchSteps {
+  private BenchSteps() {}
+
+  /**
+   * A whole pass: string off, the work, string on, look, measure.
+   *
+   * @param who who puts the string back on and measures
+   */
+  static List<BenchStep> pass(List<BenchStep> work, Who who) {
+    List<BenchStep> steps = new ArrayList<>();
+    steps.add(
+        new BenchStep(
+            STRING_OFF,
+            "Take the string off with the stringer.",
+            VOLUNTEER,
+            null,
+            "Keep your face away from the tips; nobody stands in line with them."));
+    steps.addAll(work);
+    steps.add(
+        new BenchStep(
+            STRING_ON,
+            "Put the string on with the stringer.",
+            who,
+            null,
+            "Keep your face away from the tips."));
+    steps.add(
+        new BenchStep(
+            LOOPS,
+            "See that both loops sit in their grooves, the larger one at the top.",
+            who,
+            null,
+            null));
+    steps.add(
+        new BenchStep(
+            STRING_LINE,
+            "Before anything is drawn, look along the bow: the string runs down the middle of both"
+                + " limbs.",
+            who,
+            null,
+            "Don't draw it while the string is out of line. Never let it go without an arrow."));
+    steps.add(
+        new BenchStep(
+            MEASURE_AGAIN,
+            "Measure brace and both tiller distances again: each moves the others.",
+            who,
+            null,
+            null));
+    return steps;
+  }
+
+  static BenchStep partsRight(List<String> missing) {
+    return new BenchStep(
+        PARTS_RIGHT,
+        "Put the parts right, or correct the record: " + String.join("; ", missing) + ".",
+        VOLUNTEER,
+        null,
+        "Never use halves of two different pairs together.");
+  }
+
+  static BenchStep lookAtLimbs(RigSpec rig) {
+    return switch (rig.build()) {
+      case ADJUSTABLE ->
+          new BenchStep(
+              LOOK_AT_LIMBS,
+              "Look before anything is turned: the limb marked U or upper is the upper one, and both"
+                  + " are seated in their pockets.",
+              VOLUNTEER,
+              null,
+              null);
+      case SCREW_IN ->
+          new BenchStep(
+              LOOK_AT_LIMBS,
+              "Look first: the limb marked U or upper is the upper one, both lie flat on their seats"
+                  + " and are held hand-tight.",
+              VOLUNTEER,
+              null,
+              null);
+      case ONE_PIECE ->
+          new BenchStep(
+              LOOK_AT_LIMBS,
+              "Look first: no loop is caught beside its groove, and it is this bow's own string.",
+              VOLUNTEER,
+              null,
+              null);
+    };
+  }
+
+  static BenchStep twists(TwistAdvice advice) {
+    int count = Math.abs(advice.turns());
+    String about =
+        "about %d %s (%s)"
+            .formatted(count, count == 1 ? "twist" : "twists", range(advice.low(), advice.high()));
+    return new BenchStep(
+        TWISTS,
+        advice.turns() > 0
+            ? "Put in " + about + ", turning a loop the way the string is already twisted."
+            : "Take out " + about + ", turning a loop against the way the string is twisted.",
+        VOLUNTEER,
+        (double) advice.turns(),
+        null);
+  }
+
+  private static String range(int low, int high) {
+    return low == high
+        ? "as far as can be told"
+        : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
+  }
+
+  static BenchStep otherString(TwistAdvice.Reach reach) {
+    boolean longer = reach == TwistAdvice.Reach.LONGER_STRING;
+    return new BenchStep(
+        OTHER_STRING,
+        longer
+            ? "Fit a longer string made for this bow: too few twists would be left in this one. Then"
+                + " set the bow up again from brace to nocking point."
+            : "Fit a shorter string made for this bow: this one would be overtwisted. Then set the"
+                + " bow up again from brace to nocking point.",
+        VOLUNTEER,
+        null,
+        null);
+  }
+
+  static BenchStep toWorkshop(String why) {
+    return new BenchStep(
+        TO_WORKSHOP,
+        "Send it to the workshop: " + why,
+        VOLUNTEER,
+        null,
+        "Leave the limb bolts alone.");
+  }
+
+  /** Locking screws loosened, bolts turned, locking screws tightened. */
+  static List<BenchStep> bolts(RigSpec rig, Turns turns) {
+    List<BenchStep> steps = new ArrayList<>();
+    steps.add(
+        new BenchStep(
+            LOCK_LOOSENED,
+            "Loosen the locking screw of each bolt that is to be turned.",
+            PERMIT_HOLDER,
+            null,
+            "Never touch a limb bolt on a strung bow."));
+    if (turns.upper() != 0) {
+      steps.add(bolt(rig, UPPER_BOLT, "upper", turns.upper()));
+    }
+    if (turns.lower() != 0) {
+      steps.add(bolt(rig, LOWER_BOLT, "lower", turns.lower()));
+    }
+    steps.add(
+        new BenchStep(
+            LOCK_TIGHTENED,
+            "Tighten the locking screws.",
+            PERMIT_HOLDER,
+            null,
+            "A bow with a loose locking screw is not strung."));
+    return steps;
+  }
+
+  private static BenchStep bolt(RigSpec rig, BenchStep.Key key, String which, double turns) {
+    boolean in = turns > 0;
+    Double most = rig.riser().maxTurnsOut();
+    return new BenchStep(
+        key,
+        "Turn the %s limb bolt %s by %s."
+            .formatted(which, in ? "in (tighten)" : "out (loosen)", fraction(Math.abs(turns))),
+        PERMIT_HOLDER,
+        turns,
+        in
+            ? "Stop where it comes to its seat; never force it."
+            : most == null
+                ? "Only back to where it stood."
+                : "Never beyond the maker's %s turns out.".formatted(plain(most)));
+  }
+
+  private static String fraction(double turns) {
+    if (turns == 0.125) {
+      return "an eighth of a turn";
+    }
+    if (turns == 0.25) {
+      return "a quarter of a turn";
+    }
+    return plain(turns) + " of a turn";
+  }
+
+  private static String plain(double turns) {
+    return turns == Math.rint(turns) ? Long.toString((long) turns) : Double.toString(turns);
+  }
+
+  /** What a withdrawn part needs. */
+  static String work(Part part, Build build) {
+    return switch (part) {
+      case STRING ->
+          "String: fit another one, then set the bow up again from brace to nocking point.";
+      case LIMBS ->
+          "Limbs: someone competent looks at both, unstrung; a limb with a crack, a delamination or"
+              + " a twist is not shot again.";
+      case BOLTS ->
+          build == Build.SCREW_IN
+              ? "Limb bolts: string off, then look at thread, seat, washer and tightness."
+              : "Limb bolts: string off, then inspect thread, seat, washer, locking screw and turns"
+                  + " out on both sides.";
+      case RISER ->
+          "Riser: someone competent looks at it, unstrung: limb seats, bushes, sight window, grip.";
+      case REST ->
+          "Arrow rest: fit another, then set its height, the centre shot and the nocking point.";
+    };
+  }
+}

@@ -1,0 +1,122 @@
+package club.ascham.verdict;
+
+import club.ascham.bow.Band;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.units.LengthText;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a verdict stands on: the comparisons, the notes, and the lines that say what they rest on.
+ */
+final class Evidence {
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+  private final List<String> basis = new ArrayList<>();
+
+  private Evidence() {}
+
+  static Evidence of(OnRecord bow, Seen seen) {
+    Evidence evidence = new Evidence();
+    evidence.compare(bow, seen.reading());
+    seen.signs().stream().filter(sign -> sign.gravity() != Gravity.STOP).forEach(evidence::weigh);
+    if (seen.reported().cameBackStrung()) {
+      evidence.notes.add(
+          "It came back strung: look along both limbs, and tell the borrower to unstring after"
+              + " use.");
+    }
+    return evidence;
+  }
+
+  private void compare(OnRecord bow, Reading reading) {
+    if (reading == null) {
+      return;
+    }
+    SetUpFigures setUp = bow.setUp();
+    if (reading.from() == setUp.braceFrom()) {
+      add(new Finding(Quantity.BRACE, reading.brace(), bow.targets().brace(), setUp.brace()));
+    }
+    Finding tiller =
+        new Finding(Quantity.TILLER, reading.tiller(), bow.targets().tiller(), setUp.tiller());
+    add(tiller);
+    if (!bow.rig().tillerAdjusts() && tiller.place() == Place.IN_OUTER && !tiller.asItShouldBe()) {
+      // Nothing can be done about it, and nothing is wrong: whoever issues the bow should know.
+      notes.add(off(tiller));
+    }
+    rest(
+        "Set-up figures: brace %s from %s, tiller %s (upper %s, lower %s)."
+            .formatted(
+                LengthText.both(setUp.brace()),
+                Judge.words(setUp.braceFrom()),
+                LengthText.both(setUp.tiller()),
+                LengthText.both(setUp.tillerUpper()),
+                LengthText.both(setUp.tillerLower())));
+    rest(
+        "A change of up to %s may be nothing but two people measuring: judged, not measured."
+            .formatted(LengthText.both(Judge.READERS_SCATTER)));
+  }
+
+  private void add(Finding finding) {
+    findings.add(finding);
+    rest(capital(finding.quantity().words()) + ": " + finding.target().basis());
+    if (finding.moved() && finding.asItShouldBe()) {
+      notes.add(
+          "%s has moved by %s since the set-up, more than readings scatter."
+              .formatted(capital(finding.quantity().words()), LengthText.both(finding.change())));
+    }
+  }
+
+  private void weigh(Sign sign) {
+    if (sign.gravity() == Gravity.NOTE) {
+      notes.add(line(sign));
+      rest(line(sign) + " (a note: " + sign.source() + ")");
+    } else {
+      rest(line(sign) + " (fine)");
+    }
+  }
+
+  void rest(String line) {
+    basis.add(line);
+  }
+
+  /** The finding of this quantity, which must have been compared. */
+  Finding finding(Quantity quantity) {
+    return findings.stream()
+        .filter(finding -> finding.quantity() == quantity)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException(quantity + " was not compared"));
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  List<String> notes() {
+    return notes;
+  }
+
+  List<String> basis() {
+    return basis;
+  }
+
+  static String line(Sign sign) {
+    return capital(sign.part().words()) + ": " + sign.words();
+  }
+
+  /** In words, where a reading lies that is not where it should be. */
+  static String off(Finding finding) {
+    boolean beyond = finding.place() == Place.BEYOND;
+    Band band = beyond ? finding.target().outer() : finding.target().inner();
+    return "%s is %s, %s %s to %s."
+        .formatted(
+            capital(finding.quantity().words()),
+            LengthText.both(finding.reading()),
+            beyond ? "beyond the limits" : "outside",
+            LengthText.both(band.low()),
+            LengthText.both(band.high()));
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

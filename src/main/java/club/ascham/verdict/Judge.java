@@ -1,0 +1,296 @@
+package club.ascham.verdict;
+
+import static club.ascham.bow.Who.PERMIT_HOLDER;
+import static club.ascham.bow.Who.VOLUNTEER;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.StringSpec;
+import club.ascham.bow.Target;
+import club.ascham.bow.Who;
+import club.ascham.verdict.TwistAdvice.Reach;
+import club.ascham.verdict.Verdict.AdjustFirst;
+import club.ascham.verdict.Verdict.FitToIssue;
+import club.ascham.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Judges a bow that was checked. Anything that stops it withdraws it; else questions that are open
+ * are asked; else what is off is adjusted, looking before turning; else it is fit to issue. The
+ * verdict may only restrict: releasing a bow is a person's act.
+ */
+public final class Judge {
+  /**
+   * How far apart two people may measure one bow, about 1/8 in: judged, until the club's own record
+   * of its readers says better. A smaller change proves nothing.
+   */
+  public static final Length READERS_SCATTER = Length.ofMm(3);
+
+  /**
+   * A tiller distance that moved by more than this is sooner a limb put in wrongly than a bolt that
+   * walked: judged.
+   */
+  public static final Length LOOK_FIRST = Length.ofMm(6);
+
+  private final Advice advice;
+
+  public Judge(Advice advice) {
+    this.advice = advice;
+  }
+
+  /**
+   * The verdict on what was seen, or the questions that come before one.
+   *
+   * @param permit whether the reader holds the permit for limb bolts; without it bolts are work for
+   *     the workshop
+   */
+  public Judgement verdict(OnRecord bow, Seen seen, boolean permit) {
+    Evidence evidence = Evidence.of(bow, seen);
+    var withdrawal = Stops.judge(bow, seen, evidence);
+    if (withdrawal.isPresent()) {
+      return withdrawal.get();
+    }
+    List<AskAgain.Question> open = OpenQuestions.of(bow, seen);
+    if (!open.isEmpty()) {
+      return new AskAgain(open);
+    }
+    if (!seen.missing().isEmpty()) {
+      return missingParts(seen, evidence);
+    }
+    Finding brace = evidence.finding(Quantity.BRACE);
+    Finding tiller = evidence.finding(Quantity.TILLER);
+    boolean braceOff = !brace.asItShouldBe();
+    boolean tillerOff = bow.rig().tillerAdjusts() && !tiller.asItShouldBe();
+    List<String> first = seen.limbsSeated() ? List.of() : lookFirst(bow, seen, evidence, tillerOff);
+    if (!first.isEmpty()) {
+      return look(bow, first, evidence);
+    }
+    if (braceOff || tillerOff) {
+      return adjust(bow, evidence, braceOff, tillerOff, permit);
+    }
+    return new FitToIssue(evidence.notes(), evidence.findings(), evidence.basis());
+  }
+
+  /**
+   * The verdict on the second measurement, after an adjustment. It is judged like any other, but
+   * what moved the wrong way by more than a reading step is not adjusted further: bolts are put
+   * back and the bow goes to the workshop; for brace, the string is looked at first.
+   *
+   * @throws IllegalArgumentException when bolts were turned on a bow whose tiller none sets
+   */
+  public Judgement afterAdjustment(OnRecord bow, WorkDone done, Seen after, boolean permit) {
+    if (!done.bolts().none() && !bow.rig().tillerAdjusts()) {
+      throw new IllegalArgumentException("no bolt sets the tiller of this bow");
+    }
+    Judgement judged = verdict(bow, after, permit);
+    if (judged instanceof AskAgain || judged instanceof Verdict.Withdraw) {
+      return judged;
+    }
+    Evidence evidence = Evidence.of(bow, after);
+    Reading before = done.before();
+    Reading now = after.reading();
+    if (wrongWay(now.tiller().minus(before.tiller()), done.bolts().tillerSign())) {
+      return putBack(bow, done.bolts(), evidence, permit);
+    }
+    if (done.twists() != null
+        && now.from() == before.from()
+        && wrongWay(now.brace().minus(before.brace()), Integer.signum(done.twists()))) {
+      return look(
+          bow,
+          List.of(
+              "Brace moved the wrong way: twists put in raise it. Look which way the string is"
+                  + " twisted and whether the loops were seated, then count again."),
+          evidence);
+    }
+    return judged;
+  }
+
+  private static boolean wrongWay(Length change, int expectedSign) {
+    return change.abs().compareTo(Target.READING_STEP) > 0
+        && Long.signum(change.units()) == -expectedSign;
+  }
+
+  private AdjustFirst missingParts(Seen seen, Evidence evidence) {
+    // Readings of other parts say nothing about these: no twist or turn is advised on them.
+    return plan(
+        seen.missing(),
+        BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER),
+        false,
+        evidence);
+  }
+
+  /** Why limbs and loops are looked at before anything is twisted or turned; empty: no reason. */
+  private static List<String> lookFirst(
+      OnRecord bow, Seen seen, Evidence evidence, boolean tillerOff) {
+    List<String> reasons = new ArrayList<>();
+    Finding brace = evidence.finding(Quantity.BRACE);
+    Finding tiller = evidence.finding(Quantity.TILLER);
+    if (brace.place() == Place.BEYOND) {
+      reasons.add("Brace is so far off that a loop or a limb may not be seated.");
+    }
+    if (bow.rig().tillerAdjusts()) {
+      boolean setUpWasRight =
+          new Finding(Quantity.TILLER, tiller.setUpFigure(), tiller.target(), tiller.setUpFigure())
+              .asItShouldBe();
+      if ((tillerOff || setUpWasRight) && turnedOver(tiller)) {
+        reasons.add(
+            "Tiller is nearer to its set-up figure turned over than to that figure: the limbs may be"
+                + " the wrong way up.");
+      }
+      if (tillerOff && distanceMoved(bow, seen.reading())) {
+        reasons.add(
+            "A tiller distance has moved by more than a bolt is likely to let it: a limb may not be"
+                + " seated.");
+      }
+    }
+    return reasons;
+  }
+
+  /** Limbs swapped end for end turn tiller's sign over; too small a tiller can't show it. */
+  private static boolean turnedOver(Finding tiller) {
+    Length setUp = tiller.setUpFigure();
+    return setUp.abs().compareTo(READERS_SCATTER) >= 0
+        && tiller.reading().plus(setUp).abs().compareTo(tiller.change().abs()) < 0;
+  }
+
+  private static boolean distanceMoved(OnRecord bow, Reading reading) {
+    Length upper = reading.tillerUpper().minus(bow.setUp().tillerUpper()).abs();
+    Length lower = reading.tillerLower().minus(bow.setUp().tillerLower()).abs();
+    return upper.compareTo(LOOK_FIRST) > 0 || lower.compareTo(LOOK_FIRST) > 0;
+  }
+
+  private static AdjustFirst look(OnRecord bow, List<String> reasons, Evidence evidence) {
+    return plan(
+        reasons,
+        BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER),
+        false,
+        evidence);
+  }
+
+  private AdjustFirst adjust(
+      OnRecord bow, Evidence evidence, boolean braceOff, boolean tillerOff, boolean permit) {
+    List<String> reasons = new ArrayList<>();
+    List<BenchStep> work = new ArrayList<>();
+    TwistAdvice twists = null;
+    BoltAdvice bolts = null;
+    boolean workshop = false;
+    Who finisher = VOLUNTEER;
+    if (braceOff) {
+      Finding brace = evidence.finding(Quantity.BRACE);
+      reasons.add(Evidence.off(brace));
+      twists = advice.twists(countedTwists(bow), brace.reading(), aim(brace));
+      evidence.rest(twists.basis());
+      work.add(
+          twists.reach() == Reach.THIS_STRING
+              ? BenchSteps.twists(twists)
+              : BenchSteps.otherString(twists.reach()));
+    }
+    if (tillerOff) {
+      Finding tiller = evidence.finding(Quantity.TILLER);
+      reasons.add(Evidence.off(tiller));
+      // Another string moves everything: tiller is judged again once it is on.
+      if (twists == null || twists.reach() == Reach.THIS_STRING) {
+        bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), aim(tiller));
+        evidence.rest(bolts.basis());
+        workshop = !permit || bolts.first().none() || !mayTurn(bow, bolts.first());
+        finisher = PERMIT_HOLDER;
+        work.addAll(
+            workshop
+                ? List.of(BenchSteps.toWorkshop(whyWorkshop(permit)))
+                : BenchSteps.bolts(bow.rig(), bolts.first()));
+      }
+    }
+    return new AdjustFirst(
+        reasons,
+        BenchSteps.pass(work, finisher),
+        workshop,
+        twists,
+        bolts,
+        evidence.notes(),
+        evidence.findings(),
+        evidence.basis());
+  }
+
+  private static String whyWorkshop(boolean permit) {
+    return permit
+        ? "no limb bolt may be turned further the way it would have to be."
+        : "tiller is set at the limb bolts, and that is for a permit holder.";
+  }
+
+  private static Length aim(Finding finding) {
+    return finding.target().aim(finding.setUpFigure()).orElseThrow();
+  }
+
+  /** Whatever the advice says: no bolt goes out where the maker's turns or its own are unknown. */
+  private static boolean mayTurn(OnRecord bow, Turns turns) {
+    Double most = bow.rig().riser().maxTurnsOut();
+    return mayTurn(most, bow.setUp().turnsUpper(), turns.upper())
+        && mayTurn(most, bow.setUp().turnsLower(), turns.lower());
+  }
+
+  private static boolean mayTurn(Double most, Double turnsOut, double turns) {
+    return turns >= 0 || (most != null && turnsOut != null && turnsOut - turns <= most);
+  }
+
+  /** The rig with the twists counted at its set-up where the string itself has no count. */
+  private static RigSpec countedTwists(OnRecord bow) {
+    RigSpec rig = bow.rig();
+    StringSpec string = rig.string();
+    if (string == null || string.twists() != null || bow.setUp().twists() == null) {
+      return rig;
+    }
+    return new RigSpec(
+        rig.riser(),
+        rig.limbs(),
+        rig.onePiece(),
+        new StringSpec(
+            string.forBowIn(),
+            string.measured(),
+            string.material(),
+            string.strands(),
+            string.strandDiameter(),
+            bow.setUp().twists()),
+        rig.style());
+  }
+
+  private static AdjustFirst putBack(OnRecord bow, Turns done, Evidence evidence, boolean permit) {
+    List<BenchStep> work = new ArrayList<>();
+    if (permit) {
+      work.addAll(BenchSteps.bolts(bow.rig(), done.undone()));
+    }
+    work.add(
+        BenchSteps.toWorkshop(
+            permit
+                ? "someone finds out why before a bolt is turned again."
+                : "a permit holder puts the bolts back and finds out why."));
+    return plan(
+        List.of(
+            "Tiller moved the wrong way: tightening a bolt should make that limb's distance"
+                + " smaller."),
+        BenchSteps.pass(work, PERMIT_HOLDER),
+        true,
+        evidence);
+  }
+
+  private static AdjustFirst plan(
+      List<String> reasons, List<BenchStep> steps, boolean forWorkshop, Evidence evidence) {
+    return new AdjustFirst(
+        reasons,
+        steps,
+        forWorkshop,
+        null,
+        null,
+        evidence.notes(),
+        evidence.findings(),
+        evidence.basis());
+  }
+
+  /** How a point is spoken of. */
+  static String words(BracePoint point) {
+    return switch (point) {
+      case GRIP_THROAT -> "the throat of the grip";
+      case BUTTON -> "the button";
+    };
+  }
+}

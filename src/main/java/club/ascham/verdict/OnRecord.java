@@ -1,0 +1,29 @@
+package club.ascham.verdict;
+
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.Target;
+import club.ascham.bow.Targets;
+
+/**
+ * What is on record about a bow before it is looked at: its parts, what it measured when it was set
+ * up, and what it should measure.
+ *
+ * @throws IllegalArgumentException when brace or tiller has no set-up figure or no outer band; a
+ *     bow like that is still in the workshop and there is nothing to judge it by
+ */
+public record OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
+  public OnRecord {
+    if (setUp.brace() == null
+        || setUp.braceFrom() == null
+        || setUp.tillerUpper() == null
+        || setUp.tillerLower() == null) {
+      throw new IllegalArgumentException("the set-up figures of brace and tiller are not complete");
+    }
+    for (Target target : new Target[] {targets.brace(), targets.tiller()}) {
+      if (target.outer() == null) {
+        throw new IllegalArgumentException("brace and tiller need an outer band each");
+      }
+    }
+  }
+}

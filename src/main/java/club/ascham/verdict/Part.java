@@ -1,0 +1,20 @@
+package club.ascham.verdict;
+
+/** A part of the bow that is looked at in a check. */
+public enum Part {
+  STRING("string"),
+  LIMBS("limbs"),
+  BOLTS("limb bolts"),
+  RISER("riser"),
+  REST("arrow rest");
+
+  private final String words;
+
+  Part(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,22 @@
+package club.ascham.verdict;
+
+/**
+ * How many twists bring brace to its aim.
+ *
+ * @param turns whole twists expected; positive: put in, negative: take out
+ * @param low the fewest that may do it, signed like {@code turns}
+ * @param high the most that may be needed, signed like {@code turns}
+ * @param reach whether this string can do it at all
+ * @param basis what it rests on
+ */
+public record TwistAdvice(int turns, int low, int high, Reach reach, String basis) {
+
+  /** What string the brace aimed for needs. */
+  public enum Reach {
+    THIS_STRING,
+    /** So many twists would have to come out that too few were left to hold the string round. */
+    LONGER_STRING,
+    /** So many twists would have to go in that the string would be overtwisted. */
+    SHORTER_STRING
+  }
+}

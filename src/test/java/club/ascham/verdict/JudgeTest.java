@@ -1,0 +1,604 @@
+package club.ascham.verdict;
+
+import static club.ascham.verdict.Checks.adjustable;
+import static club.ascham.verdict.Checks.asSetUp;
+import static club.ascham.verdict.Checks.reading;
+import static club.ascham.verdict.Checks.seated;
+import static club.ascham.verdict.Checks.seen;
+import static club.ascham.verdict.Checks.signs;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.bow.Band;
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.Build;
+import club.ascham.bow.Target;
+import club.ascham.bow.Targets;
+import club.ascham.bow.Who;
+import club.ascham.verdict.AskAgain.About;
+import club.ascham.verdict.BenchStep.Key;
+import club.ascham.verdict.TwistAdvice.Reach;
+import club.ascham.verdict.Verdict.AdjustFirst;
+import club.ascham.verdict.Verdict.FitToIssue;
+import club.ascham.verdict.Verdict.Kind;
+import club.ascham.verdict.Verdict.Withdraw;
+import club.ascham.units.Length;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class JudgeTest {
+  private static final double NINE_INCHES = 228.6;
+  private final Judge judge = new Judge(new RulesOfThumb());
+
+  @ParameterizedTest
+  @EnumSource(Build.class)
+  void verdict_measuresAsSetUp_fitWithoutANote(Build build) {
+    OnRecord bow = Checks.of(build);
+    FitToIssue fit = fit(bow, seen(asSetUp(bow)));
+    assertEquals(List.of(), fit.notes());
+    assertEquals(2, fit.findings().size());
+  }
+
+  @ParameterizedTest(name = "brace {0}, upper {1}, lower {2}: {3}")
+  @CsvSource({
+    "220.0,  182.0, 178.0, FIT",
+    "215.9,  182.0, 178.0, FIT",
+    "222.25, 182.0, 178.0, FIT",
+    "222.3,  182.0, 178.0, ADJUST",
+    "215.8,  182.0, 178.0, ADJUST",
+    "240.0,  182.0, 178.0, ADJUST",
+    "220.0,  184.0, 178.0, FIT",
+    "220.0,  178.0, 178.0, FIT",
+    "220.0,  177.9, 178.0, ADJUST",
+    "220.0,  184.5, 178.0, ADJUST",
+    "220.0,  190.0, 178.0, ADJUST"
+  })
+  void verdict_adjustable(double brace, double upper, double lower, Kind kind) {
+    assertEquals(kind, kind(adjustable(), seen(reading(brace, upper, lower))));
+  }
+
+  @ParameterizedTest(name = "upper {0}: {1}")
+  @CsvSource({
+    "162.0, FIT",
+    "165.0, FIT",
+    "159.0, FIT",
+    "165.1, WITHDRAW",
+    "158.9, WITHDRAW",
+    "175.0, WITHDRAW",
+    "150.0, WITHDRAW"
+  })
+  void verdict_fixedTiller_isWithdrawnNeverAdjusted(double upper, Kind kind) {
+    assertEquals(kind, kind(Checks.screwIn(), seen(reading(195, upper, 158))));
+    assertEquals(kind, kind(Checks.onePiece(), seen(reading(195, upper, 158))));
+  }
+
+  @Test
+  void verdict_fixedTillerBeyondItsOuterBandThoughUnchanged_withdraw() {
+    OnRecord screwIn = Checks.screwIn();
+    OnRecord bow =
+        new OnRecord(
+            screwIn.rig(), Checks.setUp(195, 169, 158, null, null, null), screwIn.targets());
+    Withdraw withdraw = withdraw(bow, seen(asSetUp(bow)));
+    assertEquals(Set.of(Part.LIMBS), withdraw.parts());
+    assertEquals(1, withdraw.reasons().size());
+    assertTrue(
+        withdraw.reasons().get(0).startsWith("Tiller is 7/16 in · 11 mm, beyond the limits"));
+  }
+
+  @Test
+  void verdict_screwInTillerChanged_looksAtSeatsAndTightness() {
+    Withdraw withdraw = withdraw(Checks.screwIn(), seen(reading(195, 166, 158)));
+    assertEquals(
+        List.of("Tiller has changed since the set-up, and nothing on this bow sets it."),
+        withdraw.reasons());
+    assertTrue(withdraw.work().get(1).contains("hand-tight"));
+    assertFalse(String.join(" ", withdraw.work()).contains("turns"));
+  }
+
+  @Test
+  void verdict_onePieceTillerChanged_saysNothingOfBolts() {
+    Withdraw withdraw = withdraw(Checks.onePiece(), seen(reading(195, 166, 158)));
+    assertFalse(String.join(" ", withdraw.work()).contains("bolt"));
+    assertTrue(withdraw.work().get(1).startsWith("Tiller: measure again"));
+  }
+
+  @Test
+  void verdict_oneBrokenStrand_withdrawsTheString() {
+    Sign strand = Signs.byKey("string-strand-broken").orElseThrow().seen();
+    OnRecord bow = adjustable();
+    Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), strand));
+    assertEquals(List.of("String: A strand is cut or broken, be it only one"), withdraw.reasons());
+    assertEquals(Set.of(Part.STRING), withdraw.parts());
+    assertEquals(
+        List.of(
+            "If it is strung: string off with the stringer, and leave it off. Don't draw it.",
+            "String: fit another one, then set the bow up again from brace to nocking point."),
+        withdraw.work());
+    assertTrue(
+        withdraw.basis().stream()
+            .anyMatch(line -> line.contains("jordansequillion.wordpress.com")));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Part.class)
+  void verdict_aStopOnAnyPart_withdrawsThatPartAndSaysItsWork(Part part) {
+    OnRecord bow = adjustable();
+    Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), new Sign(part, Gravity.STOP, "broken")));
+    assertEquals(Set.of(part), withdraw.parts());
+    String work = withdraw.work().get(withdraw.work().size() - 1);
+    assertTrue(work.toLowerCase().startsWith(part.words()), work);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"LIMBS, 2", "STRING, 2", "RISER, 2", "BOLTS, 1", "REST, 1"})
+  void verdict_whatCouldBreak_isUnstrungFirst(Part part, int lines) {
+    OnRecord bow = adjustable();
+    Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), new Sign(part, Gravity.STOP, "broken")));
+    assertEquals(lines, withdraw.work().size());
+    assertEquals(lines == 2, withdraw.work().get(0).startsWith("If it is strung"));
+  }
+
+  @Test
+  void verdict_boltsOfAScrewInBow_areInspectedWithoutTurns() {
+    OnRecord bow = Checks.screwIn();
+    Withdraw withdraw =
+        withdraw(bow, seen(asSetUp(bow), new Sign(Part.BOLTS, Gravity.STOP, "thread worn")));
+    assertEquals(
+        List.of("Limb bolts: string off, then look at thread, seat, washer and tightness."),
+        withdraw.work());
+  }
+
+  @Test
+  void verdict_crackedLimbNotMeasured_isWithdrawnWithoutStringingIt() {
+    Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
+    Seen cracked = new Seen(null, List.of(crack), Reported.NOTHING, List.of(), false);
+    assertEquals(List.of(), withdraw(adjustable(), cracked).findings());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"ADJUSTABLE, true", "SCREW_IN, true", "ONE_PIECE, false"})
+  void verdict_dryLooseReported_withdrawsEveryPartThatMayHaveBeenHarmed(
+      Build build, boolean bolts) {
+    OnRecord bow = Checks.of(build);
+    Seen seen = new Seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
+    Set<Part> parts = withdraw(bow, seen).parts();
+    assertTrue(parts.containsAll(Set.of(Part.STRING, Part.LIMBS, Part.RISER)));
+    assertEquals(bolts, parts.contains(Part.BOLTS));
+    assertFalse(parts.contains(Part.REST));
+  }
+
+  @Test
+  void verdict_cameBackStrung_isANote() {
+    OnRecord bow = adjustable();
+    Seen seen = new Seen(asSetUp(bow), signs(), new Reported(false, true), List.of(), false);
+    assertEquals(1, fit(bow, seen).notes().size());
+    assertTrue(fit(bow, seen).notes().get(0).startsWith("It came back strung"));
+  }
+
+  @Test
+  void verdict_aNote_fitWithTheNoteAndItsSource() {
+    OnRecord bow = adjustable();
+    Sign fuzzy = Signs.byKey("string-fuzzy").orElseThrow().seen();
+    FitToIssue fit = fit(bow, seen(asSetUp(bow), fuzzy));
+    assertEquals(
+        List.of("String: Dry or a little fuzzy, no strand cut: wax it, not on the servings"),
+        fit.notes());
+    assertTrue(fit.basis().stream().anyMatch(line -> line.contains("ballisticbowstrings.com")));
+  }
+
+  @Test
+  void verdict_basis_namesBandsSetUpFiguresAndScatter() {
+    OnRecord bow = adjustable();
+    List<String> basis = fit(bow, seen(asSetUp(bow))).basis();
+    assertTrue(basis.contains("Brace: Easton guide, 68 in"));
+    assertTrue(basis.contains("Tiller: split finger"));
+    assertTrue(
+        basis.contains(
+            "Set-up figures: brace 8 11/16 in · 220 mm from the throat of the grip, tiller 3/16 in"
+                + " · 4 mm (upper 7 3/16 in · 182 mm, lower 7 in · 178 mm)."));
+    assertTrue(basis.stream().anyMatch(line -> line.contains("judged, not measured")));
+    assertTrue(basis.contains("Limb bolts: fine (fine)"));
+  }
+
+  @Test
+  void verdict_movedInsideItsBand_fitWithANote() {
+    OnRecord bow = adjustable();
+    FitToIssue fit = fit(bow, seen(reading(216.5, 182, 178)));
+    assertEquals(
+        List.of(
+            "Brace has moved by −1/8 in · −3.5 mm since the set-up, more than readings scatter."),
+        fit.notes());
+  }
+
+  @Test
+  void verdict_fixedTillerOutsideWhatIsAimedForElsewhere_fitWithANote() {
+    OnRecord usual = Checks.screwIn();
+    OnRecord bow =
+        new OnRecord(
+            usual.rig(),
+            usual.setUp(),
+            new Targets(
+                usual.targets().brace(),
+                new Target(Band.ofMm(0, 3), Band.ofMm(-4, 10), "maker"),
+                usual.targets().nocking()));
+    assertEquals(
+        List.of("Tiller is 3/16 in · 4 mm, outside 0 in · 0 mm to 1/8 in · 3 mm."),
+        fit(bow, seen(asSetUp(bow))).notes());
+  }
+
+  @Test
+  void adjust_whatIsAReason_isNotANoteAsWell() {
+    assertEquals(
+        List.of(), adjust(adjustable(), seen(reading(NINE_INCHES, 182, 178)), false).notes());
+  }
+
+  // ---- questions before a verdict
+
+  @Test
+  void verdict_braceFromAnotherPoint_asksForTheSetUpsPoint() {
+    Reading fromButton =
+        new Reading(Length.ofMm(220), BracePoint.BUTTON, Length.ofMm(182), Length.ofMm(178));
+    AskAgain again =
+        assertInstanceOf(AskAgain.class, judge.verdict(adjustable(), seen(fromButton), false));
+    assertEquals(List.of(About.BRACE), abouts(again));
+    assertTrue(
+        again.questions().get(0).words().endsWith("Measure again from the throat of the grip."));
+  }
+
+  @Test
+  void verdict_braceFromAnotherPoint_isStillWithdrawnForItsTiller() {
+    Reading fromButton =
+        new Reading(Length.ofMm(195), BracePoint.BUTTON, Length.ofMm(170), Length.ofMm(158));
+    Withdraw withdraw = withdraw(Checks.screwIn(), seen(fromButton));
+    assertEquals(
+        List.of(Quantity.TILLER), withdraw.findings().stream().map(Finding::quantity).toList());
+  }
+
+  @Test
+  void verdict_nothingMeasuredOrAnswered_asksForAll() {
+    Seen nothing = new Seen(null, List.of(), Reported.NOTHING, List.of(), false);
+    AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(adjustable(), nothing, false));
+    assertEquals(
+        List.of(About.BRACE, About.TILLER, About.STRING, About.LIMBS, About.BOLTS), abouts(again));
+  }
+
+  @Test
+  void verdict_onePiece_isNotAskedForBolts() {
+    OnRecord bow = Checks.onePiece();
+    Seen unanswered = new Seen(asSetUp(bow), List.of(), Reported.NOTHING, List.of(), false);
+    AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(bow, unanswered, false));
+    assertEquals(List.of(About.STRING, About.LIMBS), abouts(again));
+  }
+
+  // ---- adjust first
+
+  @Test
+  void adjust_68InBowAtNineInches_twistsOut() {
+    AdjustFirst adjust = adjust(adjustable(), seen(reading(NINE_INCHES, 182, 178)), false);
+    assertEquals(
+        List.of(
+            Key.STRING_OFF,
+            Key.TWISTS,
+            Key.STRING_ON,
+            Key.LOOPS,
+            Key.STRING_LINE,
+            Key.MEASURE_AGAIN),
+        keys(adjust));
+    assertTrue(adjust.steps().stream().allMatch(step -> step.who() == Who.VOLUNTEER));
+    // 8.6 mm from the set-up figure, 2 to 3 twists a millimetre
+    assertEquals(
+        "Take out about 22 twists (17 to 26 may be needed), turning a loop against the way the"
+            + " string is twisted.",
+        adjust.steps().get(1).words());
+    assertEquals(Optional.of(-22.0), adjust.steps().get(1).amount());
+    assertEquals(
+        List.of("Brace is 9 in · 229 mm, outside 8 1/2 in · 216 mm to 8 3/4 in · 222 mm."),
+        adjust.reasons());
+    assertFalse(adjust.forWorkshop());
+  }
+
+  @Test
+  void adjust_braceALittleLow_twistsInTheWayTheStringIsTwisted() {
+    AdjustFirst adjust = adjust(adjustable(), seen(reading(215, 182, 178)), false);
+    assertTrue(adjust.steps().get(1).words().startsWith("Put in about 13 twists"));
+    assertTrue(adjust.steps().get(1).words().endsWith("the way the string is already twisted."));
+  }
+
+  @Test
+  void adjust_fewTwistsAndBraceTooHigh_anotherString() {
+    OnRecord usual = adjustable();
+    OnRecord bow = new OnRecord(Checks.adjustableRig(null, 12), usual.setUp(), usual.targets());
+    AdjustFirst adjust = adjust(bow, seen(reading(NINE_INCHES, 182, 178)), false);
+    assertEquals(Key.OTHER_STRING, adjust.steps().get(1).key());
+    assertTrue(adjust.steps().get(1).words().startsWith("Fit a longer string"));
+    assertEquals(Reach.LONGER_STRING, adjust.twists().orElseThrow().reach());
+  }
+
+  @Test
+  void adjust_manyTwistsAndBraceTooLow_anotherString() {
+    OnRecord usual = adjustable();
+    OnRecord bow = new OnRecord(Checks.adjustableRig(null, 58), usual.setUp(), usual.targets());
+    AdjustFirst adjust = adjust(bow, seen(reading(214, 182, 178)), false);
+    assertTrue(adjust.steps().get(1).words().startsWith("Fit a shorter string"));
+  }
+
+  @Test
+  void adjust_twistsCountedAtTheSetUpOnly_areTheOnesThatCount() {
+    OnRecord usual = adjustable();
+    OnRecord bow =
+        new OnRecord(
+            Checks.adjustableRig(null, null),
+            Checks.setUp(220, 182, 178, null, null, 12),
+            usual.targets());
+    AdjustFirst adjust = adjust(bow, seen(reading(NINE_INCHES, 182, 178)), false);
+    assertEquals(Key.OTHER_STRING, adjust.steps().get(1).key());
+  }
+
+  @Test
+  void adjust_anotherStringNeeded_tillerWaitsForIt() {
+    OnRecord usual = adjustable();
+    OnRecord bow = new OnRecord(Checks.adjustableRig(null, 12), usual.setUp(), usual.targets());
+    AdjustFirst adjust = adjust(bow, seated(reading(NINE_INCHES, 186, 178)), true);
+    assertEquals(2, adjust.reasons().size());
+    assertTrue(adjust.bolts().isEmpty());
+    assertFalse(keys(adjust).stream().anyMatch(Key::turnsBolt));
+  }
+
+  @Test
+  void adjust_braceBeyondItsLimits_looksBeforeTwisting() {
+    AdjustFirst look = adjust(adjustable(), seen(reading(235, 182, 178)), false);
+    assertEquals(
+        List.of(
+            Key.STRING_OFF,
+            Key.LOOK_AT_LIMBS,
+            Key.STRING_ON,
+            Key.LOOPS,
+            Key.STRING_LINE,
+            Key.MEASURE_AGAIN),
+        keys(look));
+    assertTrue(look.twists().isEmpty());
+    AdjustFirst then = adjust(adjustable(), seated(reading(230, 182, 178)), false);
+    assertTrue(keys(then).contains(Key.TWISTS));
+  }
+
+  @Test
+  void adjust_braceOfAnUntabledBowBeyondItsLimits_looksThenAimsAtTheSetUpFigure() {
+    OnRecord bow = Checks.screwIn();
+    assertEquals(Kind.FIT, kind(bow, seen(reading(204, 162, 158))));
+    assertTrue(keys(adjust(bow, seen(reading(206, 162, 158)), false)).contains(Key.LOOK_AT_LIMBS));
+    AdjustFirst then = adjust(bow, seated(reading(202.5 + 3.5, 162, 158)), false);
+    // 11 mm above the set-up figure: 30 twists can't give up 28
+    assertEquals(Reach.LONGER_STRING, then.twists().orElseThrow().reach());
+    assertEquals(-28, then.twists().orElseThrow().turns());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ADJUSTABLE, seated in their pockets",
+    "SCREW_IN, hand-tight",
+    "ONE_PIECE, this bow's own string"
+  })
+  void adjust_look_speaksOfThisBuild(Build build, String words) {
+    OnRecord bow = Checks.of(build);
+    Reading far =
+        new Reading(
+            bow.setUp().brace().plus(Length.ofMm(30)),
+            BracePoint.GRIP_THROAT,
+            bow.setUp().tillerUpper(),
+            bow.setUp().tillerLower());
+    assertTrue(adjust(bow, seen(far), false).steps().get(1).words().contains(words));
+  }
+
+  @Test
+  void adjust_tillerThreeEighths_upperInAndLowerOutAQuarterEach() {
+    OnRecord bow = adjustable(4.0, 2.0, 2.0);
+    AdjustFirst adjust = adjust(bow, seen(reading(220, 184.75, 175.25)), true);
+    assertEquals(
+        List.of(
+            Key.STRING_OFF,
+            Key.LOCK_LOOSENED,
+            Key.UPPER_BOLT,
+            Key.LOWER_BOLT,
+            Key.LOCK_TIGHTENED,
+            Key.STRING_ON,
+            Key.LOOPS,
+            Key.STRING_LINE,
+            Key.MEASURE_AGAIN),
+        keys(adjust));
+    assertEquals(
+        "Turn the upper limb bolt in (tighten) by a quarter of a turn.",
+        adjust.steps().get(2).words());
+    assertEquals(Optional.of(0.25), adjust.steps().get(2).amount());
+    assertEquals(
+        "Turn the lower limb bolt out (loosen) by a quarter of a turn.",
+        adjust.steps().get(3).words());
+    assertEquals(Optional.of(-0.25), adjust.steps().get(3).amount());
+    assertEquals(
+        Optional.of("Never beyond the maker's 4 turns out."), adjust.steps().get(3).caution());
+    assertEquals(
+        Optional.of("Stop where it comes to its seat; never force it."),
+        adjust.steps().get(2).caution());
+    assertTrue(
+        adjust.steps().stream()
+            .filter(step -> step.key().turnsBolt())
+            .allMatch(step -> step.who() == Who.PERMIT_HOLDER));
+    assertFalse(adjust.forWorkshop());
+  }
+
+  @Test
+  void adjust_maximumTurnsUnknown_onlyIn() {
+    AdjustFirst adjust = adjust(adjustable(), seen(reading(220, 184.75, 175.25)), true);
+    assertTrue(keys(adjust).contains(Key.UPPER_BOLT));
+    assertFalse(keys(adjust).contains(Key.LOWER_BOLT));
+    assertTrue(adjust.basis().stream().anyMatch(line -> line.contains("No bolt is turned out")));
+  }
+
+  @Test
+  void adjust_tillerTooSmall_lowerIn() {
+    AdjustFirst adjust = adjust(adjustable(), seated(reading(220, 178, 180)), true);
+    assertEquals(Key.LOWER_BOLT, keys(adjust).get(2));
+    assertFalse(keys(adjust).contains(Key.UPPER_BOLT));
+  }
+
+  @Test
+  void adjust_noPermit_boltsAreWorkForTheWorkshop() {
+    AdjustFirst adjust =
+        adjust(adjustable(4.0, 2.0, 2.0), seen(reading(220, 184.75, 175.25)), false);
+    assertTrue(adjust.forWorkshop());
+    assertTrue(keys(adjust).contains(Key.TO_WORKSHOP));
+    assertFalse(keys(adjust).stream().anyMatch(Key::turnsBolt));
+    assertEquals(Who.PERMIT_HOLDER, adjust.steps().get(adjust.steps().size() - 1).who());
+    assertTrue(adjust.bolts().isPresent());
+  }
+
+  @Test
+  void adjust_braceAndTillerOff_onePassServesBoth() {
+    AdjustFirst adjust =
+        adjust(adjustable(4.0, 2.0, 2.0), seen(reading(215, 184.75, 175.25)), true);
+    assertEquals(Key.TWISTS, keys(adjust).get(1));
+    assertEquals(Key.LOCK_LOOSENED, keys(adjust).get(2));
+    assertEquals(1, keys(adjust).stream().filter(Key.STRING_OFF::equals).count());
+    assertEquals(2, adjust.reasons().size());
+  }
+
+  @Test
+  void adjust_boltBottomedOutAndNoneMayGoOut_workshop() {
+    OnRecord bow = adjustable(null, 0.0, 0.0);
+    AdjustFirst adjust = adjust(bow, seen(reading(220, 184.75, 175.25)), true);
+    assertTrue(adjust.forWorkshop());
+    assertTrue(
+        adjust
+            .steps()
+            .get(1)
+            .words()
+            .endsWith("may be turned further the way it would have to be."));
+  }
+
+  @ParameterizedTest(name = "maximum {0}, lower bolt stands {1} out")
+  @CsvSource(
+      nullValues = "-",
+      value = {"-, 2.0", "4.0, -", "2.1, 2.0"})
+  void adjust_recklessAdviceOut_isNotPassedOn(Double max, Double lower) {
+    Judge reckless = new Judge(new Reckless());
+    AdjustFirst adjust =
+        assertInstanceOf(
+            AdjustFirst.class,
+            reckless.verdict(
+                adjustable(max, 2.0, lower), seen(reading(220, 184.75, 175.25)), true));
+    assertTrue(adjust.forWorkshop());
+    assertFalse(keys(adjust).stream().anyMatch(Key::turnsBolt));
+  }
+
+  @Test
+  void adjust_tillerTurnedOver_looksWhetherTheLimbsAreSwapped() {
+    AdjustFirst adjust = adjust(adjustable(), seen(reading(220, 178, 181.9)), true);
+    assertEquals(Key.LOOK_AT_LIMBS, keys(adjust).get(1));
+    assertTrue(adjust.reasons().get(0).contains("wrong way up"));
+    assertFalse(keys(adjust).stream().anyMatch(Key::turnsBolt));
+  }
+
+  @Test
+  void adjust_tillerTurnedOverInsideAWideBand_looksAllTheSame() {
+    OnRecord usual = adjustable();
+    OnRecord bow =
+        new OnRecord(
+            usual.rig(),
+            usual.setUp(),
+            new Targets(
+                Checks.BRACE_68,
+                new Target(Band.ofMm(-6, 6), Band.ofMm(-10, 10), "wide"),
+                usual.targets().nocking()));
+    assertEquals(Key.LOOK_AT_LIMBS, keys(adjust(bow, seen(reading(220, 178, 182)), true)).get(1));
+    assertEquals(Kind.FIT, kind(bow, seated(reading(220, 178, 182))));
+  }
+
+  @Test
+  void adjust_tillerTooSmallToTurnOver_isNotSuspected() {
+    OnRecord usual = adjustable();
+    OnRecord bow =
+        new OnRecord(usual.rig(), Checks.setUp(220, 181, 179, null, null, null), usual.targets());
+    AdjustFirst adjust = adjust(bow, seen(reading(220, 179, 181)), true);
+    assertFalse(keys(adjust).contains(Key.LOOK_AT_LIMBS));
+  }
+
+  @ParameterizedTest(name = "upper {0}, lower {1}")
+  @CsvSource({"188.1, 178, true", "188, 178, false", "186, 171.9, true", "186, 172, false"})
+  void adjust_distanceMovedByMoreThanSixMillimetres_looksBeforeTurning(
+      double upper, double lower, boolean look) {
+    AdjustFirst adjust = adjust(adjustable(), seen(reading(220, upper, lower)), true);
+    assertEquals(look, keys(adjust).contains(Key.LOOK_AT_LIMBS));
+  }
+
+  @Test
+  void adjust_partMissing_isPutRightBeforeAnythingIsTwistedOrTurned() {
+    Seen seen =
+        new Seen(
+            reading(NINE_INCHES, 186, 178),
+            signs(),
+            Reported.NOTHING,
+            List.of("string S-0147-X is not there"),
+            false);
+    AdjustFirst adjust = adjust(adjustable(), seen, true);
+    assertEquals(List.of("string S-0147-X is not there"), adjust.reasons());
+    assertEquals(Key.PARTS_RIGHT, keys(adjust).get(1));
+    assertTrue(adjust.steps().get(1).words().endsWith("string S-0147-X is not there."));
+    assertEquals(6, adjust.steps().size());
+  }
+
+  @Test
+  void onRecord_withoutCompleteSetUpFigures_isRefused() {
+    OnRecord bow = adjustable();
+    var incomplete =
+        new club.ascham.bow.SetUpFigures(
+            Length.ofMm(220), BracePoint.GRIP_THROAT, null, null, null, false, null, null, null);
+    assertThrows(
+        IllegalArgumentException.class, () -> new OnRecord(bow.rig(), incomplete, bow.targets()));
+  }
+
+  @Test
+  void onRecord_withoutOuterBand_isRefused() {
+    OnRecord bow = adjustable();
+    Targets open =
+        new Targets(
+            new Target(null, null, "silence"), Checks.SPLIT_FINGER, bow.targets().nocking());
+    assertThrows(IllegalArgumentException.class, () -> new OnRecord(bow.rig(), bow.setUp(), open));
+  }
+
+  @Test
+  void reading_ofNothing_isRefused() {
+    assertThrows(IllegalArgumentException.class, () -> reading(0, 182, 178));
+    assertThrows(IllegalArgumentException.class, () -> reading(220, -1, 178));
+  }
+
+  private FitToIssue fit(OnRecord bow, Seen seen) {
+    return assertInstanceOf(FitToIssue.class, judge.verdict(bow, seen, false));
+  }
+
+  private AdjustFirst adjust(OnRecord bow, Seen seen, boolean permit) {
+    return assertInstanceOf(AdjustFirst.class, judge.verdict(bow, seen, permit));
+  }
+
+  private Withdraw withdraw(OnRecord bow, Seen seen) {
+    return assertInstanceOf(Withdraw.class, judge.verdict(bow, seen, true));
+  }
+
+  private Kind kind(OnRecord bow, Seen seen) {
+    return assertInstanceOf(Verdict.class, judge.verdict(bow, seen, true)).kind();
+  }
+
+  private static List<Key> keys(AdjustFirst adjust) {
+    return adjust.steps().stream().map(BenchStep::key).toList();
+  }
+
+  private static List<About> abouts(AskAgain again) {
+    return again.questions().stream().map(AskAgain.Question::about).toList();
+  }
+}

@@ -1,0 +1,217 @@
+package club.ascham.verdict;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.Build;
+import club.ascham.bow.Who;
+import club.ascham.verdict.BenchStep.Key;
+import club.ascham.verdict.Verdict.AdjustFirst;
+import club.ascham.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.PropertyDefaults;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+
+// Edge cases multiply beyond use in cases of many numbers; the distances are dense near zero
+// anyway.
+@PropertyDefaults(edgeCases = EdgeCasesMode.NONE)
+class VerdictLawsTest {
+  private final Judge judge = new Judge(new RulesOfThumb());
+
+  /** A bow on record and how far its reading lies from the set-up figures, in millimetres. */
+  record Case(OnRecord bow, double brace, double upper, double lower, boolean seated) {
+    Seen seen(Sign... extra) {
+      return seen(1, extra);
+    }
+
+    /** The same, so many times as far from the set-up figures. */
+    Seen seen(double times, Sign... extra) {
+      Reading reading =
+          new Reading(
+              bow.setUp().brace().plus(Length.ofMm(brace * times)),
+              BracePoint.GRIP_THROAT,
+              bow.setUp().tillerUpper().plus(Length.ofMm(upper * times)),
+              bow.setUp().tillerLower().plus(Length.ofMm(lower * times)));
+      return new Seen(reading, Checks.signs(extra), Reported.NOTHING, List.of(), seated);
+    }
+  }
+
+  @Property
+  void readingFurtherFromItsAim_neverMorePermissive(
+      @ForAll("cases") Case one, @ForAll @DoubleRange(min = 1, max = 4) double times) {
+    assertTrue(kind(one.bow(), one.seen()).compareTo(kind(one.bow(), one.seen(times))) <= 0);
+  }
+
+  @Property
+  void oneMoreSign_neverMorePermissive(
+      @ForAll("cases") Case one, @ForAll Part part, @ForAll Gravity gravity) {
+    Sign more = new Sign(part, gravity, "seen");
+    assertTrue(kind(one.bow(), one.seen()).compareTo(kind(one.bow(), one.seen(more))) <= 0);
+  }
+
+  @Property
+  void graverSign_neverMorePermissive(
+      @ForAll("cases") Case one,
+      @ForAll Part part,
+      @ForAll Gravity gravity,
+      @ForAll Gravity other) {
+    Gravity light = gravity.compareTo(other) < 0 ? gravity : other;
+    Gravity grave = light == gravity ? other : gravity;
+    Verdict.Kind lighter = kind(one.bow(), one.seen(new Sign(part, light, "seen")));
+    assertTrue(lighter.compareTo(kind(one.bow(), one.seen(new Sign(part, grave, "seen")))) <= 0);
+  }
+
+  @Property
+  void moreReportedOrMissing_neverMorePermissive(
+      @ForAll("cases") Case one,
+      @ForAll boolean dryLoose,
+      @ForAll boolean strung,
+      @ForAll @IntRange(max = 2) int missing) {
+    Seen seen = one.seen();
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < missing; i++) {
+      lines.add("part " + i);
+    }
+    Seen worse =
+        new Seen(seen.reading(), seen.signs(), new Reported(dryLoose, strung), lines, one.seated());
+    Verdict.Kind kind = kind(one.bow(), worse);
+    assertTrue(kind(one.bow(), seen).compareTo(kind) <= 0);
+    if (dryLoose) {
+      assertEquals(Verdict.Kind.WITHDRAW, kind);
+    }
+    if (missing > 0) {
+      assertTrue(kind.compareTo(Verdict.Kind.ADJUST) >= 0);
+    }
+  }
+
+  @Property
+  void anyStop_withdraws(@ForAll("cases") Case one, @ForAll Part part) {
+    Sign stop = new Sign(part, Gravity.STOP, "seen");
+    assertEquals(Verdict.Kind.WITHDRAW, kind(one.bow(), one.seen(stop)));
+  }
+
+  @Property
+  void steps_startStringOffAndEndMeasuring_withLoopsAndLineBetween(
+      @ForAll("cases") Case one, @ForAll boolean permit) {
+    if (judge.verdict(one.bow(), one.seen(), permit) instanceof AdjustFirst adjust) {
+      List<Key> keys = adjust.steps().stream().map(BenchStep::key).toList();
+      assertEquals(Key.STRING_OFF, keys.get(0));
+      assertTrue(adjust.steps().get(0).words().contains("stringer"));
+      assertEquals(
+          List.of(Key.STRING_ON, Key.LOOPS, Key.STRING_LINE, Key.MEASURE_AGAIN),
+          keys.subList(keys.size() - 4, keys.size()));
+      assertFalse(adjust.reasons().isEmpty());
+      assertTrue(keys.size() > 5, "nothing is done with the string off");
+    }
+  }
+
+  @Property
+  void steps_fixedTiller_neverABolt(@ForAll("cases") Case one, @ForAll boolean permit) {
+    if (!one.bow().rig().tillerAdjusts()
+        && judge.verdict(one.bow(), one.seen(), permit) instanceof AdjustFirst adjust) {
+      assertFalse(
+          adjust.steps().stream()
+              .anyMatch(
+                  step ->
+                      step.key().turnsBolt() || step.words().toLowerCase().contains("turn the")));
+      assertTrue(adjust.bolts().isEmpty());
+    }
+  }
+
+  @Property
+  void steps_boltsAreTurnedByAPermitHolderAQuarterAtMostAndNeverOutBeyondWhatIsKnown(
+      @ForAll("cases") Case one, @ForAll boolean permit) {
+    if (judge.verdict(one.bow(), one.seen(), permit) instanceof AdjustFirst adjust) {
+      Double most = one.bow().rig().tillerAdjusts() ? one.bow().rig().riser().maxTurnsOut() : null;
+      for (BenchStep step : adjust.steps()) {
+        if (!step.key().turnsBolt()) {
+          continue;
+        }
+        assertTrue(permit);
+        assertEquals(Who.PERMIT_HOLDER, step.who());
+        double turned = step.amount().orElse(0.0);
+        assertTrue(Math.abs(turned) <= 0.25);
+        if (turned < 0) {
+          Double out =
+              step.key() == Key.UPPER_BOLT
+                  ? one.bow().setUp().turnsUpper()
+                  : one.bow().setUp().turnsLower();
+          assertTrue(most != null && out != null && out - turned <= most);
+        }
+      }
+    }
+  }
+
+  @Property
+  void bolts_turnTillerTowardsItsAim(
+      @ForAll @DoubleRange(min = -15, max = 15) double now,
+      @ForAll @DoubleRange(min = -6, max = 6) double aim,
+      @ForAll("turns") Double max,
+      @ForAll("turns") Double upper,
+      @ForAll("turns") Double lower) {
+    BoltAdvice advice =
+        new RulesOfThumb()
+            .bolts(
+                Checks.adjustableRig(max, 30),
+                Checks.setUp(220, 182, 178, upper, lower, null),
+                Length.ofMm(now),
+                Length.ofMm(aim));
+    int wanted = Length.ofMm(aim).compareTo(Length.ofMm(now));
+    if (!advice.first().none() && wanted != 0) {
+      assertEquals(wanted, advice.first().tillerSign());
+      assertEquals(wanted, advice.expected().compareTo(Length.ofMm(now)));
+      assertTrue(advice.expectedLow().compareTo(advice.expected()) <= 0);
+      assertTrue(advice.expected().compareTo(advice.expectedHigh()) <= 0);
+    }
+  }
+
+  @Property
+  void twists_towardsTheAimAndInsideTheirRange(
+      @ForAll @DoubleRange(min = 180, max = 260) double now,
+      @ForAll @DoubleRange(min = 200, max = 240) double aim) {
+    TwistAdvice advice =
+        new RulesOfThumb()
+            .twists(Checks.adjustableRig(null, 30), Length.ofMm(now), Length.ofMm(aim));
+    if (Length.ofMm(now).compareTo(Length.ofMm(aim)) != 0) {
+      assertEquals(Math.signum(aim - now), Math.signum(advice.turns()));
+    }
+    assertTrue(Math.abs(advice.low()) <= Math.abs(advice.turns()));
+    assertTrue(Math.abs(advice.turns()) <= Math.abs(advice.high()));
+  }
+
+  @Provide
+  Arbitrary<Double> turns() {
+    return Arbitraries.doubles().between(0, 6).ofScale(2).injectNull(0.3);
+  }
+
+  @Provide
+  Arbitrary<Case> cases() {
+    Arbitrary<OnRecord> bows =
+        Combinators.combine(Arbitraries.of(Build.class), turns(), turns(), turns())
+            .as(
+                (build, max, upper, lower) ->
+                    build == Build.ADJUSTABLE
+                        ? Checks.adjustable(max, upper, lower)
+                        : Checks.of(build));
+    Arbitrary<Double> near = Arbitraries.doubles().between(-4, 4).ofScale(2);
+    Arbitrary<Double> far = Arbitraries.doubles().between(-25, 25).ofScale(2);
+    Arbitrary<Double> distance = Arbitraries.oneOf(near, far);
+    return Combinators.combine(bows, distance, distance, distance, Arbitraries.of(true, false))
+        .as(Case::new);
+  }
+
+  private Verdict.Kind kind(OnRecord bow, Seen seen) {
+    return ((Verdict) judge.verdict(bow, seen, true)).kind();
+  }
+}
