@@ -2,8 +2,10 @@
 
 DROP VIEW IF EXISTS item_standing;
 DROP VIEW IF EXISTS rig_standing;
+DROP VIEW IF EXISTS rig_facts;
 DROP VIEW IF EXISTS item_blocked;
 DROP VIEW IF EXISTS work_due;
+DROP VIEW IF EXISTS upkeep_reckoned;
 DROP VIEW IF EXISTS rig_parts;
 
 -- What each assembled rig consists of now, and its set-up in force: the last one finished that was begun
@@ -22,11 +24,15 @@ SELECT r.id AS rig_id, r.style, r.level,
   LEFT JOIN fitting s ON s.rig_id = r.id AND s.place = 'STRING' AND s.until_at IS NULL
  WHERE r.dissolved_at IS NULL;
 
--- Every piece of upkeep that an item in use is planned for, and the day it falls due: the earliest of the
--- days a rule's interval, its count of loans or its count of shots was or will be reached, or the day an
--- extra one was asked for. Overdue from the day after; nothing here depends on the day it is asked on.
-CREATE VIEW work_due AS
-SELECT item_id, work, rule_id, NULL AS task_id, blocks, soon_days,
+-- The day on which each rule asks for work on each item in use: the earliest of the days its interval, its
+-- count of loans or its count of shots was or will be reached. All three run from the moment the work was
+-- last passed, else from the day of first use, purchase or entry; a string that was looked at and kept grows
+-- no younger. Null: no count was reached and no interval is set. Overdue from the day after; nothing here
+-- depends on the day it is asked on. The table upkeep_plan keeps what this view answers, and its triggers
+-- (V010) ask again after every fact that it rests on. The GROUP BY keeps the moment counted from out of the
+-- outer query, which names it many times.
+CREATE VIEW upkeep_reckoned AS
+SELECT item_id, rule_id,
        nullif(min(coalesce(by_days, '9999-12-31'), coalesce(by_loans, '9999-12-31'), coalesce(by_shots, '9999-12-31')), '9999-12-31') AS due_on,
        CASE min(coalesce(by_days, '9999-12-31'), coalesce(by_loans, '9999-12-31'), coalesce(by_shots, '9999-12-31'))
          WHEN by_days THEN every_days || ' days since ' || since
@@ -34,34 +40,40 @@ SELECT item_id, work, rule_id, NULL AS task_id, blocks, soon_days,
          WHEN by_shots THEN every_shots || ' shots since ' || since
        END AS because
   FROM (
-    SELECT b.*,
-           date(since, '+' || every_days || ' days') AS by_days,
+    SELECT b.*, substr(since_at, 1, 10) AS since,
+           date(substr(since_at, 1, 10), '+' || every_days || ' days') AS by_days,
            CASE WHEN every_loans IS NOT NULL THEN
              (SELECT d FROM (
                SELECT substr(l.out_at, 1, 10) AS d, row_number() OVER (ORDER BY l.out_at) AS nth
-                 FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since)
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at)
                WHERE nth = every_loans)
            END AS by_loans,
            CASE WHEN every_shots IS NOT NULL THEN
              (SELECT min(d) FROM (
                SELECT substr(l.back_at, 1, 10) AS d, sum(l.shots) OVER (ORDER BY l.back_at) AS fired
-                 FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since)
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since_at)
                WHERE fired >= every_shots)
            END AS by_shots
       FROM (
-        SELECT i.id AS item_id, r.work, r.id AS rule_id, r.blocks, r.soon_days, r.every_days, r.every_loans, r.every_shots,
-               coalesce(
-                 (SELECT max(substr(u.happened_at, 1, 10)) FROM upkeep_record u
-                   WHERE u.item_id = i.id AND u.work = r.work AND u.result = 'PASSED'),
-                 s.first_used, i.bought_on, i.registered_on) AS since
+        SELECT i.id AS item_id, r.id AS rule_id, r.every_days, r.every_loans, r.every_shots,
+               coalesce(max(u.happened_at), s.first_used, i.bought_on, i.registered_on) AS since_at
           FROM item i
           JOIN upkeep_rule r ON r.item_kind = i.kind
           LEFT JOIN riser ri ON ri.id = i.id
           LEFT JOIN limbs li ON li.id = i.id
           LEFT JOIN bowstring s ON s.id = i.id
+          LEFT JOIN upkeep_record u ON u.item_id = i.id AND u.work = r.work AND u.result = 'PASSED'
+            AND u.work <> 'STRING_REPLACEMENT'
          WHERE i.retired_on IS NULL
            AND (r.build IS NULL OR r.build = coalesce(ri.build, li.build, 'ONE_PIECE'))
-           AND (r.material IS NULL OR r.material = s.material)) b)
+           AND (r.material IS NULL OR r.material = s.material)
+         GROUP BY i.id, r.id) b);
+
+-- Every piece of upkeep that an item in use is planned for, and the day it falls due: what the rules plan,
+-- and what was asked for out of turn on some day.
+CREATE VIEW work_due AS
+SELECT p.item_id, r.work, p.rule_id, NULL AS task_id, r.blocks, r.soon_days, p.due_on, p.because
+  FROM upkeep_plan p JOIN upkeep_rule r ON r.id = p.rule_id
 UNION ALL
 SELECT t.item_id, t.work, NULL, t.id, t.blocks, 0, substr(t.opened_at, 1, 10), t.why
   FROM upkeep_task t JOIN item i ON i.id = t.item_id
@@ -73,9 +85,25 @@ CREATE VIEW item_blocked AS
 SELECT item_id, min(CASE WHEN task_id IS NULL THEN due_on ELSE date(due_on, '-1 day') END) AS blocked_from
   FROM work_due WHERE blocks = 1 GROUP BY item_id;
 
+-- Facts of each assembled rig, but for the inspections of its parts.
+CREATE VIEW rig_facts AS
+SELECT p.*,
+       EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id IN (p.body_id, p.limbs_id, p.string_id) AND w.released_at IS NULL) AS withdrawn,
+       (SELECT l.loan_id FROM loan_line l WHERE l.rig_id = p.rig_id AND l.back_at IS NULL LIMIT 1) AS loan_id,
+       (p.open_set_up_id IS NOT NULL OR p.set_up_id IS NULL OR p.body_id IS NULL OR p.string_id IS NULL
+         OR (p.limbs_id IS NULL AND p.body_kind <> 'BOW')) AS in_workshop,
+       coalesce(p.last_event > p.cleared_at, 0) AS needs_check
+  FROM (
+    SELECT r.*,
+           max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.rig_id AND x.back_at IS NOT NULL), ''),
+               coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id), '')) AS last_event,
+           max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id AND c.released_at IS NOT NULL), ''),
+               coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.rig_id), '')) AS cleared_at
+      FROM rig_parts r) p;
+
 -- Facts of each assembled rig.
 CREATE VIEW rig_standing AS
-SELECT f.*,
+SELECT f.*, d.blocked_from,
        CASE
          WHEN f.withdrawn THEN 'WITHDRAWN'
          WHEN f.loan_id IS NOT NULL THEN 'ON_LOAN'
@@ -83,24 +111,10 @@ SELECT f.*,
          WHEN f.needs_check THEN 'TO_BE_CHECKED'
          ELSE 'READY'
        END AS state_if_inspected
-  FROM (
-    SELECT p.*,
-           EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id IN (p.body_id, p.limbs_id, p.string_id) AND w.released_at IS NULL) AS withdrawn,
-           (SELECT l.loan_id FROM loan_line l WHERE l.rig_id = p.rig_id AND l.back_at IS NULL LIMIT 1) AS loan_id,
-           (p.open_set_up_id IS NOT NULL OR p.set_up_id IS NULL OR p.body_id IS NULL OR p.string_id IS NULL
-             OR (p.limbs_id IS NULL AND p.body_kind <> 'BOW')) AS in_workshop,
-           coalesce(p.last_event > p.cleared_at, 0) AS needs_check,
-           nullif(min(coalesce(db.blocked_from, '9999-12-31'), coalesce(dl.blocked_from, '9999-12-31'), coalesce(ds.blocked_from, '9999-12-31')), '9999-12-31') AS blocked_from
-      FROM (
-        SELECT r.*,
-               max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.rig_id AND x.back_at IS NOT NULL), ''),
-                   coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id), '')) AS last_event,
-               max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id AND c.released_at IS NOT NULL), ''),
-                   coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.rig_id), '')) AS cleared_at
-          FROM rig_parts r) p
-      LEFT JOIN item_blocked db ON db.item_id = p.body_id
-      LEFT JOIN item_blocked dl ON dl.item_id = p.limbs_id
-      LEFT JOIN item_blocked ds ON ds.item_id = p.string_id) f;
+  FROM rig_facts f
+  LEFT JOIN (SELECT g.rig_id, min(b.blocked_from) AS blocked_from
+               FROM item_blocked b JOIN fitting g ON g.item_id = b.item_id AND g.until_at IS NULL
+              GROUP BY g.rig_id) d ON d.rig_id = f.rig_id;
 
 -- Facts of each item. A fitted part is in the workshop, or waits for a check, with its rig.
 CREATE VIEW item_standing AS
@@ -125,4 +139,8 @@ SELECT f.*,
       FROM item i
       LEFT JOIN item_blocked d ON d.item_id = i.id
       LEFT JOIN fitting g ON g.item_id = i.id AND g.until_at IS NULL
-      LEFT JOIN rig_standing r ON r.rig_id = g.rig_id) f;
+      LEFT JOIN rig_facts r ON r.rig_id = g.rig_id) f;
+
+-- A derivation changed here holds for what was planned before, too.
+DELETE FROM upkeep_plan;
+INSERT INTO upkeep_plan (item_id, rule_id, due_on, because) SELECT item_id, rule_id, due_on, because FROM upkeep_reckoned;

@@ -68,6 +68,7 @@ CREATE TABLE loan_line (
 CREATE UNIQUE INDEX loan_line_one_open_per_item ON loan_line (item_id) WHERE back_at IS NULL AND arrow_count IS NULL;
 CREATE INDEX loan_line_of_loan ON loan_line (loan_id);
 CREATE INDEX loan_line_of_item ON loan_line (item_id, out_at);
+CREATE INDEX loan_line_shots ON loan_line (item_id, back_at, shots);
 CREATE INDEX loan_line_of_rig ON loan_line (rig_id, back_at);
 CREATE INDEX loan_line_open ON loan_line (loan_id) WHERE back_at IS NULL;
 

@@ -29,6 +29,7 @@ CREATE TABLE bow_check (
   CHECK (corrects_id IS NULL OR correction_why IS NOT NULL)
 ) STRICT;
 CREATE INDEX bow_check_of_rig ON bow_check (rig_id, happened_at);
+CREATE INDEX bow_check_put_back ON bow_check (rig_id, happened_at) WHERE released_at IS NOT NULL;
 
 CREATE TABLE check_sign (
   id       INTEGER PRIMARY KEY,

@@ -28,9 +28,11 @@ CREATE TABLE upkeep_record (
   result       TEXT    NOT NULL CHECK (result IN ('PASSED', 'FAILED', 'REPLACED')),
   found        TEXT,
   measured     TEXT,
+  parts_used   TEXT,
   replaced_by  INTEGER REFERENCES item (id)
 ) STRICT;
 CREATE INDEX upkeep_record_of_item ON upkeep_record (item_id, work, happened_at);
+CREATE INDEX upkeep_record_passed ON upkeep_record (item_id, work, happened_at) WHERE result = 'PASSED';
 
 -- Work asked for out of turn, by a sign seen or an event that could have harmed.
 CREATE TABLE upkeep_task (

@@ -219,9 +219,7 @@ final class OneRig implements AutoCloseable {
           now);
     }
     onLoan = true;
-    if (today().isAfter(boltsInspected)) {
-      loansSinceBoltInspection++;
-    }
+    loansSinceBoltInspection++;
   }
 
   private void check(Instant released) throws SQLException {
