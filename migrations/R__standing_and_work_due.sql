@@ -35,12 +35,15 @@ CREATE VIEW upkeep_reckoned AS
 SELECT item_id, rule_id,
        nullif(min(coalesce(by_days, '9999-12-31'), coalesce(by_loans, '9999-12-31'), coalesce(by_shots, '9999-12-31')), '9999-12-31') AS due_on,
        CASE min(coalesce(by_days, '9999-12-31'), coalesce(by_loans, '9999-12-31'), coalesce(by_shots, '9999-12-31'))
-         WHEN by_days THEN every_days || ' days since ' || since
-         WHEN by_loans THEN every_loans || ' loans since ' || since
-         WHEN by_shots THEN every_shots || ' shots since ' || since
+         WHEN by_days THEN every_days || ' days since ' || said
+         WHEN by_loans THEN every_loans || ' loans since ' || said
+         WHEN by_shots THEN every_shots || ' shots since ' || said
        END AS because
   FROM (
-    SELECT b.*, substr(since_at, 1, 10) AS since,
+    SELECT b.*,
+           CAST(substr(since_at, 9, 2) AS INTEGER)
+             || substr(' Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec ', 4 * substr(since_at, 6, 2) - 3, 5)
+             || substr(since_at, 1, 4) AS said,
            date(substr(since_at, 1, 10), '+' || every_days || ' days') AS by_days,
            CASE WHEN every_loans IS NOT NULL THEN
              (SELECT d FROM (
