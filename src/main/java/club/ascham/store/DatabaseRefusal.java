@@ -57,7 +57,7 @@ public class DatabaseRefusal extends RuntimeException {
   }
 
   /** The refusal behind a failure of Hibernate, JTA or JDBC, where one of the named rules spoke. */
-  static Optional<DatabaseRefusal> in(Throwable failure) {
+  public static Optional<DatabaseRefusal> in(Throwable failure) {
     for (Throwable t = failure; t != null; t = t.getCause()) {
       if (t instanceof DatabaseRefusal already) {
         return Optional.of(already);

@@ -1,0 +1,365 @@
+package club.ascham.exchange;
+
+import club.ascham.form.Words;
+import club.ascham.store.Stored;
+import club.ascham.units.CodeParse;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import club.ascham.units.LengthParse;
+import club.ascham.units.LengthText;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Money;
+import club.ascham.units.MoneyParse;
+import club.ascham.units.Plausible;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalLong;
+import java.util.regex.Pattern;
+
+/** The ways in which values are written in the files. */
+final class Codecs {
+  private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,15}");
+  private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,9})?");
+
+  private Codecs() {}
+
+  /**
+   * Free text of at most so many characters. What a spreadsheet would take for a formula gets an
+   * apostrophe in front, which reading takes away again.
+   */
+  static Codec text(int longest) {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        String text = selected.toString();
+        return startsFormula(text) ? "'" + text : text;
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        String plain =
+            text.charAt(0) == '\'' && startsFormula(text.substring(1)) ? text.substring(1) : text;
+        if (plain.length() > longest) {
+          return fault("%d characters are too many: at most %d", plain.length(), longest);
+        }
+        if (plain.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t')) {
+          return fault("it holds a character that can't be shown");
+        }
+        if (plain.isBlank()) {
+          return fault("it holds nothing but spaces");
+        }
+        return value(plain, written(plain, around));
+      }
+    };
+  }
+
+  private static boolean startsFormula(String text) {
+    return !text.isEmpty() && "=+-@'\t\r".indexOf(text.charAt(0)) >= 0;
+  }
+
+  static Codec whole(long low, long high) {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return Long.toString(((Number) selected).longValue());
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        String number = text.strip();
+        if (!WHOLE.matcher(number).matches()) {
+          return fault("%s is not a whole number", quoted(text));
+        }
+        long value = Long.parseLong(number);
+        return value < low || value > high
+            ? fault("%s is outside %d to %d", number, low, high)
+            : value(value, Long.toString(value));
+      }
+    };
+  }
+
+  /** A number with a decimal point. */
+  static Codec decimal(double low, double high) {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return plain(((Number) selected).doubleValue());
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        String number = text.strip();
+        if (!DECIMAL.matcher(number).matches()) {
+          return fault("%s is not a number with a decimal point", quoted(text));
+        }
+        double value = Double.parseDouble(number);
+        return value < low || value > high
+            ? fault("%s is outside %s to %s", number, plain(low), plain(high))
+            : value(value, plain(value));
+      }
+    };
+  }
+
+  private static String plain(double number) {
+    BigDecimal exact = BigDecimal.valueOf(number);
+    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+  }
+
+  static Codec yesNo() {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return ((Number) selected).intValue() == 0 ? "no" : "yes";
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+          case "yes" -> value(1, "yes");
+          case "no" -> value(0, "no");
+          default -> fault("%s is neither yes nor no", quoted(text));
+        };
+      }
+    };
+  }
+
+  /** A day, {@code 2026-03-15}. */
+  static Codec day() {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return selected.toString();
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        try {
+          LocalDate day = LocalDate.parse(text.strip());
+          if (day.getYear() < 1950 || day.getYear() > 2100) {
+            return fault("%s lies outside 1950 to 2100", quoted(text));
+          }
+          String stored = Stored.day(day.plusDays(around.shiftDays()));
+          return value(stored, stored);
+        } catch (DateTimeParseException unreadable) {
+          return fault("%s is not a day, which is written like 2026-03-15", quoted(text));
+        }
+      }
+    };
+  }
+
+  /** A moment in UTC, {@code 2026-03-15T18:30:00.000Z}. */
+  static Codec moment() {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return selected.toString();
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        try {
+          Instant moment = Instant.parse(text.strip());
+          String stored = Stored.moment(moment.plus(around.shiftDays(), ChronoUnit.DAYS));
+          return stored.length() != 24 || stored.compareTo("1950") < 0
+              ? fault("%s lies outside the years that are kept", quoted(text))
+              : value(stored, stored);
+        } catch (DateTimeParseException unreadable) {
+          return fault(
+              "%s is not a moment, which is written like 2026-03-15T18:30:00Z (UTC)",
+              quoted(text));
+        }
+      }
+    };
+  }
+
+  static <E extends Enum<E>> Codec word(Class<E> words) {
+    return word(Arrays.stream(words.getEnumConstants()).map(Enum::name).toArray(String[]::new));
+  }
+
+  /** One of some fixed words: {@code SCREW_IN} is written {@code screw-in}. */
+  static Codec word(String... stored) {
+    List<String> known = List.of(stored);
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return hyphened(selected.toString());
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        String word = text.strip().toUpperCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
+        return known.contains(word)
+            ? value(word, hyphened(word))
+            : fault(
+                "%s is none of %s",
+                quoted(text), String.join(", ", known.stream().map(Codecs::hyphened).toList()));
+      }
+    };
+  }
+
+  /** As {@link Words} writes a constant. */
+  private static String hyphened(String constant) {
+    return constant.toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** A length with its unit: exact millimetres out, millimetres or inches in. */
+  static Codec length(String what, double lowMm, double highMm) {
+    Plausible plausible = new Plausible(what, Length.ofMm(lowMm), Length.ofMm(highMm));
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return LengthText.exact(new Length(((Number) selected).longValue()));
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        LengthParse asMm = LengthText.parse(text, LengthUnit.MILLIMETRE, plausible);
+        if (asMm instanceof LengthParse.Read read) {
+          // Read in another unit it is the same only if it brought its own.
+          boolean unitGiven =
+              LengthText.parse(text, LengthUnit.INCH, plausible) instanceof LengthParse.Read other
+                  && other.length().equals(read.length());
+          return unitGiven
+              ? value(read.length().units(), LengthText.exact(read.length()))
+              : fault("%s has no unit: write it like 222.25 mm or 8 3/4 in", quoted(text));
+        }
+        return new CellReading.Fault(
+            asMm instanceof LengthParse.Unlikely unlikely
+                ? unlikely.question()
+                : ((LengthParse.Unreadable) asMm).message());
+      }
+    };
+  }
+
+  /** An amount in the club's currency, {@code 12.50}. */
+  static Codec money() {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return new Money(((Number) selected).longValue()).plain(around.currency());
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        MoneyParse parsed = Money.parse(text, around.currency());
+        return parsed instanceof MoneyParse.Read read
+            ? value(read.money().minor(), read.money().plain(around.currency()))
+            : new CellReading.Fault(((MoneyParse.Unreadable) parsed).message());
+      }
+    };
+  }
+
+  /** The code of the row's own item, {@code R-0147-J}. */
+  static Codec code() {
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        String bare = selected.toString();
+        return bare.charAt(0) + "-" + bare.substring(1, 5) + "-" + bare.substring(5);
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        CodeParse parsed = ItemCode.parse(text);
+        if (parsed instanceof CodeParse.Whole whole) {
+          return value(whole.code().bare(), whole.code().display());
+        }
+        return new CellReading.Fault(
+            parsed instanceof CodeParse.WrongCheck wrong
+                ? wrong.message()
+                : "%s is not a code: write it like R-0147-J".formatted(quoted(text)));
+      }
+    };
+  }
+
+  /** Another item, by its code. */
+  static Codec item() {
+    return new Codec() {
+      @Override
+      public String selected(String column) {
+        return "(SELECT code FROM item WHERE item.id = " + column + ")";
+      }
+
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return code().written(selected, around);
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        CellReading read = code().read(text, around);
+        if (read instanceof CellReading.Value code) {
+          OptionalLong id = around.references().item((String) code.stored());
+          return id.isPresent()
+              ? value(id.getAsLong(), code.canonical())
+              : fault("no item has the code %s", code.canonical());
+        }
+        return read;
+      }
+    };
+  }
+
+  /** A row of another list, by its number. */
+  static Codec number(String table, String what) {
+    Codec number = whole(1, Long.MAX_VALUE);
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return number.written(selected, around);
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        CellReading read = number.read(text, around);
+        if (read instanceof CellReading.Value value
+            && !around.references().has(table, (Long) value.stored())) {
+          return fault("there is no %s %s", what, value.canonical());
+        }
+        return read;
+      }
+    };
+  }
+
+  /** An account, by its name. */
+  static Codec account() {
+    return new Codec() {
+      @Override
+      public String selected(String column) {
+        return "(SELECT name FROM account WHERE account.id = " + column + ")";
+      }
+
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return selected.toString();
+      }
+
+      @Override
+      public CellReading read(String text, Surroundings around) {
+        OptionalLong id = around.references().account(text.strip());
+        return id.isPresent()
+            ? value(id.getAsLong(), text.strip())
+            : fault("no account is named %s: create it first", quoted(text));
+      }
+    };
+  }
+
+  static CellReading value(Object stored, String canonical) {
+    return new CellReading.Value(stored, canonical);
+  }
+
+  static CellReading fault(String words, Object... filled) {
+    return new CellReading.Fault(words.formatted(filled));
+  }
+
+  /** As much of a cell as a message has room for. */
+  static String quoted(String text) {
+    String line = text.strip().replaceAll("\\s+", " ");
+    return "“" + (line.length() > 40 ? line.substring(0, 40) + "…" : line) + "”";
+  }
+}

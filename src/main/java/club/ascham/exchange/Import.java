@@ -1,0 +1,90 @@
+package club.ascham.exchange;
+
+import club.ascham.Settings;
+import club.ascham.store.Writes;
+import club.ascham.time.ClubTime;
+import io.quarkus.arc.All;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.sql.DataSource;
+
+/**
+ * Takes files in: everything that is wrong with any of them is named, and unless nothing is,
+ * nothing is changed. A dry run does the same work and takes it back, so that what it promises is
+ * what an import does.
+ */
+@ApplicationScoped
+public class Import {
+  private final DataSource source;
+  private final Currency currency;
+  private final ClubTime time;
+  private final Map<String, RowRules> rules;
+
+  Import(DataSource source, Settings settings, ClubTime time, @All List<RowRules> rules) {
+    this.source = source;
+    this.currency = Currency.getInstance(settings.currency());
+    this.time = time;
+    this.rules = rules.stream().collect(Collectors.toMap(RowRules::list, Function.identity()));
+  }
+
+  /**
+   * A file as it came.
+   *
+   * @param name as the person named it
+   */
+  public record CsvFile(String name, byte[] bytes) {}
+
+  /** What {@link #take} would do; changes nothing. */
+  @Writes
+  ImportReport tryOut(List<CsvFile> files) {
+    ImportReport report = run(files, 0, rules);
+    QuarkusTransaction.setRollbackOnly();
+    return report;
+  }
+
+  /** Imports all of the files, or nothing where anything is wrong with any of them. */
+  @Writes
+  ImportReport take(List<CsvFile> files) {
+    ImportReport report = run(files, 0, rules);
+    if (!report.sound()) {
+      QuarkusTransaction.setRollbackOnly();
+    }
+    return report;
+  }
+
+  /**
+   * Fills an empty club.
+   *
+   * @param shiftDays how many days later every date of the files is taken to be
+   * @throws IllegalStateException where anything is wrong with the files
+   */
+  @Writes
+  public void fill(List<CsvFile> files, long shiftDays) {
+    // No form was ever filled in for these: the database's own rules hold them.
+    ImportReport report = run(files, shiftDays, Map.of());
+    if (!report.sound()) {
+      BadCell first = report.bad().get(0);
+      throw new IllegalStateException(first.where() + ": " + first.message());
+    }
+  }
+
+  /** The names of all lists, in the order in which an empty club is filled. */
+  public static List<String> lists() {
+    return Lists.all().stream().map(CsvList::name).toList();
+  }
+
+  private ImportReport run(List<CsvFile> files, long shiftDays, Map<String, RowRules> inForce) {
+    try (Connection connection = source.getConnection()) {
+      return new ImportRun(connection, currency, time.today(), inForce).run(files, shiftDays);
+    } catch (SQLException failure) {
+      throw new IllegalStateException("the database failed during an import", failure);
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package club.ascham.exchange;
+
+import club.ascham.exchange.Import.CsvFile;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One import of some files within a transaction that somebody else ends: what refers to something
+ * comes after it, whatever the order of the files.
+ */
+final class ImportRun {
+  private static final int MOST_SHOWN = 200;
+
+  private final Connection connection;
+  private final Currency currency;
+  private final LocalDate today;
+  private final Map<String, RowRules> rules;
+
+  /**
+   * @param rules of the forms, by the name of the list
+   */
+  ImportRun(
+      Connection connection, Currency currency, LocalDate today, Map<String, RowRules> rules) {
+    this.connection = connection;
+    this.currency = currency;
+    this.today = today;
+    this.rules = rules;
+  }
+
+  private record Recognised(CsvList list, String file, CsvText.Table table) {}
+
+  ImportReport run(List<CsvFile> files, long shiftDays) throws SQLException {
+    List<BadCell> bad = new ArrayList<>();
+    List<Recognised> recognised = new ArrayList<>();
+    for (CsvFile file : files) {
+      recognised(file, bad).ifPresent(recognised::add);
+    }
+    recognised.sort(Comparator.comparingInt(r -> Lists.all().indexOf(r.list())));
+    KnownRows known = new KnownRows(connection);
+    Surroundings around = new Surroundings(currency, known, shiftDays);
+    List<ImportReport.PerList> done = new ArrayList<>();
+    for (Recognised one : recognised) {
+      done.add(
+          new ListImport(
+                  one.list(),
+                  one.file(),
+                  one.table().header(),
+                  connection,
+                  around,
+                  known,
+                  rules.get(one.list().name()),
+                  today,
+                  bad)
+              .run(one.table().lines()));
+    }
+    return new ImportReport(done, bad.subList(0, Math.min(bad.size(), MOST_SHOWN)), bad.size());
+  }
+
+  private static Optional<Recognised> recognised(CsvFile file, List<BadCell> bad) {
+    CsvText.Reading reading = CsvText.read(file.bytes());
+    if (reading instanceof CsvText.NotCsv not) {
+      bad.add(BadCell.ofFile(file.name(), not.message()));
+      return Optional.empty();
+    }
+    CsvText.Table table = (CsvText.Table) reading;
+    Optional<CsvList> list = Lists.withHeader(table.header());
+    if (list.isEmpty()) {
+      bad.add(BadCell.ofFile(file.name(), Lists.misfit(table.header())));
+    }
+    return list.map(found -> new Recognised(found, file.name(), table));
+  }
+}

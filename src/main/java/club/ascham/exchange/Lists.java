@@ -1,0 +1,74 @@
+package club.ascham.exchange;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Every list there is, in the order in which an empty club is filled: what is referred to first. */
+final class Lists {
+  private static final List<CsvList> ALL =
+      Stream.of(
+              UpkeepLists.rules(),
+              ItemLists.all(),
+              RecordLists.ofRigs(),
+              RecordLists.ofLending(),
+              RecordLists.ofChecking(),
+              UpkeepLists.records(),
+              UpkeepLists.stories())
+          .flatMap(List::stream)
+          .toList();
+
+  private Lists() {}
+
+  static List<CsvList> all() {
+    return ALL;
+  }
+
+  static Optional<CsvList> named(String name) {
+    return ALL.stream().filter(list -> list.name().equals(name)).findFirst();
+  }
+
+  /** The list whose columns these are, in whatever order; no two lists have the same. */
+  static Optional<CsvList> withHeader(List<String> header) {
+    Set<String> names = Set.copyOf(new HashSet<>(header));
+    return ALL.stream().filter(list -> Set.copyOf(list.header()).equals(names)).findFirst();
+  }
+
+  /** Why no list has these columns, beside the list that comes nearest. */
+  static String misfit(List<String> header) {
+    Set<String> found = new HashSet<>(header);
+    CsvList nearest =
+        ALL.stream()
+            .max(Comparator.comparingLong(list -> list.header().stream().filter(found::contains).count() * 100L - list.header().size()))
+            .orElseThrow();
+    if (nearest.header().stream().noneMatch(found::contains)) {
+      return "None of its columns is known: the first line must name the columns, as an export does."
+          + " The first line has "
+          + Codecs.quoted(String.join(",", header))
+          + ".";
+    }
+    return "Its columns come nearest to “%s”%s%s."
+        .formatted(
+            nearest.name(),
+            named(", but it lacks ", nearest.header(), found),
+            named(
+                nearest.header().stream().allMatch(found::contains)
+                    ? ", but this list does not know "
+                    : ", and this list does not know ",
+                header,
+                new HashSet<>(nearest.header())));
+  }
+
+  private static String named(String lead, List<String> names, Set<String> without) {
+    String rest =
+        names.stream()
+            .filter(name -> !without.contains(name))
+            .map(name -> name.isBlank() ? "a column without a name" : "“" + name + "”")
+            .collect(Collectors.joining(", "));
+    return rest.isEmpty() ? "" : lead + rest;
+  }
+}

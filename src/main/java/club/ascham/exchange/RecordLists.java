@@ -1,0 +1,239 @@
+package club.ascham.exchange;
+
+import static club.ascham.exchange.Codecs.account;
+import static club.ascham.exchange.Codecs.day;
+import static club.ascham.exchange.Codecs.decimal;
+import static club.ascham.exchange.Codecs.item;
+import static club.ascham.exchange.Codecs.length;
+import static club.ascham.exchange.Codecs.moment;
+import static club.ascham.exchange.Codecs.money;
+import static club.ascham.exchange.Codecs.number;
+import static club.ascham.exchange.Codecs.text;
+import static club.ascham.exchange.Codecs.whole;
+import static club.ascham.exchange.Codecs.word;
+import static club.ascham.exchange.Codecs.yesNo;
+import static club.ascham.exchange.Column.optional;
+import static club.ascham.exchange.Column.required;
+import static club.ascham.exchange.Column.usually;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.Hand;
+import club.ascham.bow.Style;
+import java.util.List;
+
+/** The files of rigs, of lending and of checking: what happened, each row with its number. */
+final class RecordLists {
+  private static final Codec WORDS = text(4000);
+  private static final Codec TYPED = text(60);
+  private static final Codec BRACE = length("brace height", 100, 300);
+  private static final Codec TILLER_DISTANCE = length("tiller distance", 80, 350);
+  private static final Codec DRAW_LENGTH = length("draw length", 350, 920);
+  private static final Codec RIG = number("rig", "rig");
+  private static final Codec LOAN = number("loan", "loan");
+  private static final Codec CHECK = number("bow_check", "check");
+
+  private RecordLists() {}
+
+  static List<CsvList> ofRigs() {
+    return List.of(
+        CsvList.of(
+            "rigs",
+            "Rigs",
+            "rig",
+            numbered("rig"),
+            required("style", "rig.style", word(Style.class)),
+            required("level", "rig.level", word("BEGINNER", "FULLER")),
+            required("assembledAt", "rig.assembled_at", moment()),
+            optional("dissolvedAt", "rig.dissolved_at", moment())),
+        CsvList.of(
+            "fittings",
+            "What was fitted to what",
+            "fitting",
+            numbered("fitting"),
+            required("rig", "fitting.rig_id", RIG),
+            required("item", "fitting.item_id", item()),
+            required("place", "fitting.place", word("BODY", "LIMBS", "STRING")),
+            required("fromAt", "fitting.from_at", moment()),
+            optional("untilAt", "fitting.until_at", moment())),
+        CsvList.of(
+            "kept-with",
+            "What is kept with a rig",
+            "kept_with",
+            required("item", "kept_with.item_id", item()),
+            required("rig", "kept_with.rig_id", RIG)),
+        CsvList.of(
+            "set-ups",
+            "Set-ups",
+            "set_up",
+            numbered("set_up"),
+            required("rig", "set_up.rig_id", RIG),
+            required("begunAt", "set_up.begun_at", moment()),
+            required("begunBy", "set_up.begun_by", account()),
+            optional("finishedAt", "set_up.finished_at", moment()),
+            optional("finishedBy", "set_up.finished_by", account()),
+            usually("", "stepsDone", "set_up.steps_done", WORDS),
+            optional("brace", "set_up.brace", BRACE),
+            optional("braceTyped", "set_up.brace_typed", TYPED),
+            optional("braceFrom", "set_up.brace_from", word(BracePoint.class)),
+            optional("tillerUpper", "set_up.tiller_upper", TILLER_DISTANCE),
+            optional("upperTyped", "set_up.upper_typed", TYPED),
+            optional("tillerLower", "set_up.tiller_lower", TILLER_DISTANCE),
+            optional("lowerTyped", "set_up.lower_typed", TYPED),
+            optional("nocking", "set_up.nocking", length("nocking point height", -10, 30)),
+            optional("nockingTyped", "set_up.nocking_typed", TYPED),
+            usually(0, "screwsSeen", "set_up.screws_seen", yesNo()),
+            optional("turnsUpper", "set_up.turns_upper", decimal(0, 12)),
+            optional("turnsLower", "set_up.turns_lower", decimal(0, 12)),
+            optional("twists", "set_up.twists", whole(0, 150))));
+  }
+
+  static List<CsvList> ofLending() {
+    return List.of(
+        CsvList.of(
+            "borrowers",
+            "Borrowers",
+            "borrower",
+            numbered("borrower"),
+            required("name", "borrower.name", text(120)),
+            required("contact", "borrower.contact", text(200)),
+            optional("memberNo", "borrower.member_no", text(40)),
+            required(
+                "ageBand",
+                "borrower.age_band",
+                word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT")),
+            optional("guardian", "borrower.guardian", text(120))),
+        CsvList.of(
+            "loans",
+            "Loans and sessions",
+            "loan",
+            numbered("loan"),
+            required("kind", "loan.kind", word("KIT", "SESSION")),
+            optional("borrower", "loan.borrower_id", number("borrower", "borrower")),
+            optional("leader", "loan.leader", text(120)),
+            required("issuedAt", "loan.issued_at", moment()),
+            required("dueOn", "loan.due_on", day()),
+            required("by", "loan.issued_by", account()),
+            required("recordedAt", "loan.recorded_at", moment()),
+            optional("hand", "loan.hand", word(Hand.class)),
+            optional("drawLength", "loan.draw_length", DRAW_LENGTH),
+            usually(0, "drawEstimated", "loan.draw_estimated", yesNo()),
+            optional("experience", "loan.experience", word("BEGINNER", "IMPROVER", "EXPERIENCED")),
+            optional("overrideWhy", "loan.override_why", WORDS),
+            usually(0, "deposit", "loan.deposit_minor", money()),
+            optional("depositHow", "loan.deposit_how", word("CASH", "CARD", "TRANSFER", "OTHER")),
+            optional("depositBack", "loan.deposit_back_minor", money()),
+            optional("depositKeptWhy", "loan.deposit_kept_why", WORDS),
+            usually(0, "termsAccepted", "loan.terms_accepted", yesNo())),
+        CsvList.of(
+            "receipts",
+            "Receipts",
+            "receipt",
+            numbered("receipt"),
+            required("loan", "receipt.loan_id", LOAN),
+            required("happenedAt", "receipt.happened_at", moment()),
+            required("recordedAt", "receipt.recorded_at", moment()),
+            required("by", "receipt.received_by", account()),
+            usually(0, "dryLooseOrFall", "receipt.dry_loose_or_fall", yesNo()),
+            usually(0, "cameBackStrung", "receipt.came_back_strung", yesNo()),
+            optional("words", "receipt.words", WORDS)),
+        CsvList.of(
+            "loan-lines",
+            "Lines of loans",
+            "loan_line",
+            numbered("loan_line"),
+            required("loan", "loan_line.loan_id", LOAN),
+            required("item", "loan_line.item_id", item()),
+            optional("rig", "loan_line.rig_id", RIG),
+            required("outAt", "loan_line.out_at", moment()),
+            optional("arrowCount", "loan_line.arrow_count", whole(1, 2000)),
+            optional("backAt", "loan_line.back_at", moment()),
+            optional("receipt", "loan_line.receipt_id", number("receipt", "receipt")),
+            optional("outcome", "loan_line.outcome", word("BACK", "DAMAGED", "LOST", "CHANGED")),
+            optional("backCount", "loan_line.back_count", whole(0, 2000)),
+            optional("shots", "loan_line.shots", whole(0, 1_000_000))),
+        CsvList.of(
+            "session-archers",
+            "Archers of sessions, without names",
+            "session_archer",
+            numbered("session_archer"),
+            required("loan", "session_archer.loan_id", LOAN),
+            required("rig", "session_archer.rig_id", RIG),
+            required("drawLength", "session_archer.draw_length", DRAW_LENGTH),
+            optional("arrows", "session_archer.arrows_id", item())));
+  }
+
+  static List<CsvList> ofChecking() {
+    return List.of(
+        CsvList.of(
+            "checks",
+            "Checks and looks",
+            "bow_check",
+            numbered("bow_check"),
+            required("rig", "bow_check.rig_id", RIG),
+            required("kind", "bow_check.kind", word("CHECK", "LOOK")),
+            required("happenedAt", "bow_check.happened_at", moment()),
+            required("recordedAt", "bow_check.recorded_at", moment()),
+            required("by", "bow_check.checked_by", account()),
+            optional("setUp", "bow_check.set_up_id", number("set_up", "set-up")),
+            required("allAsListed", "bow_check.all_as_listed", yesNo()),
+            optional("brace", "bow_check.brace", BRACE),
+            optional("braceTyped", "bow_check.brace_typed", TYPED),
+            optional("braceFrom", "bow_check.brace_from", word(BracePoint.class)),
+            optional("tillerUpper", "bow_check.tiller_upper", TILLER_DISTANCE),
+            optional("upperTyped", "bow_check.upper_typed", TYPED),
+            optional("tillerLower", "bow_check.tiller_lower", TILLER_DISTANCE),
+            optional("lowerTyped", "bow_check.lower_typed", TYPED),
+            usually(0, "dryLooseOrFall", "bow_check.dry_loose_or_fall", yesNo()),
+            usually(0, "cameBackStrung", "bow_check.came_back_strung", yesNo()),
+            required("verdict", "bow_check.verdict", word("FIT", "ADJUST", "WITHDRAW")),
+            required("verdictText", "bow_check.verdict_text", text(10_000)),
+            optional("corrects", "bow_check.corrects_id", CHECK),
+            optional("correctionWhy", "bow_check.correction_why", WORDS),
+            optional("releasedAt", "bow_check.released_at", moment()),
+            optional("releasedBy", "bow_check.released_by", account())),
+        CsvList.of(
+            "check-signs",
+            "Signs seen on checks",
+            "check_sign",
+            numbered("check_sign"),
+            required("check", "check_sign.check_id", CHECK),
+            required("part", "check_sign.part", word("STRING", "LIMBS", "BOLTS", "RISER", "REST")),
+            required("gravity", "check_sign.gravity", word("FINE", "NOTE", "STOP")),
+            required("words", "check_sign.words", WORDS)),
+        CsvList.of(
+            "adjustments",
+            "Adjustments",
+            "adjustment",
+            numbered("adjustment"),
+            required("rig", "adjustment.rig_id", RIG),
+            optional("check", "adjustment.check_id", CHECK),
+            optional("after", "adjustment.after_id", CHECK),
+            required("happenedAt", "adjustment.happened_at", moment()),
+            required("recordedAt", "adjustment.recorded_at", moment()),
+            required("by", "adjustment.done_by", account()),
+            optional("twistsAdded", "adjustment.twists_added", whole(-100, 100)),
+            optional("upperIn", "adjustment.upper_in", decimal(-4, 4)),
+            optional("lowerIn", "adjustment.lower_in", decimal(-4, 4)),
+            optional("words", "adjustment.words", WORDS)),
+        CsvList.of(
+            "withdrawals",
+            "Withdrawals",
+            "withdrawal",
+            numbered("withdrawal"),
+            required("item", "withdrawal.item_id", item()),
+            required("happenedAt", "withdrawal.happened_at", moment()),
+            required("recordedAt", "withdrawal.recorded_at", moment()),
+            required("by", "withdrawal.withdrawn_by", account()),
+            required("why", "withdrawal.why", WORDS),
+            optional("work", "withdrawal.work", UpkeepLists.WORK),
+            optional("check", "withdrawal.check_id", CHECK),
+            optional("releasedAt", "withdrawal.released_at", moment()),
+            optional("releasedBy", "withdrawal.released_by", account()),
+            optional("releaseWhy", "withdrawal.release_why", WORDS)));
+  }
+
+  /** Left empty, the next number is given. */
+  static Column numbered(String table) {
+    return optional("number", table + ".id", whole(1, 1_000_000_000));
+  }
+}

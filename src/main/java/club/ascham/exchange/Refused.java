@@ -1,0 +1,82 @@
+package club.ascham.exchange;
+
+import club.ascham.store.DatabaseRefusal;
+import java.sql.SQLException;
+import java.util.Map;
+
+/** What to say of a row that the database refuses, by the constraint that spoke. */
+final class Refused {
+  private static final Map<String, String> SAID =
+      Map.ofEntries(
+          Map.entry(
+              "(retired_on IS NULL) = (retired_why IS NULL)",
+              "retiredOn and retiredWhy belong together: give both or neither"),
+          Map.entry(
+              "build <> 'ADJUSTABLE' OR limb_fitting", "what is adjustable needs its limbFitting"),
+          Map.entry("build <> 'SCREW_IN' OR limb_model", "a screw-in riser needs its limbModel"),
+          Map.entry("size IS NOT NULL OR bow_length_in", "limbs need a size or a bowLengthIn"),
+          Map.entry(
+              "(brace_low IS NULL) = (brace_high IS NULL)",
+              "braceLow and braceHigh belong together, the lower first"),
+          Map.entry("bow_from_in <= bow_to_in", "bowFromIn must not be above bowToIn"),
+          Map.entry("pool = 0 OR arrow_count", "a pool needs its arrowCount"),
+          Map.entry("dissolved_at >= assembled_at", "it is dissolved before it is assembled"),
+          Map.entry("until_at >= from_at", "it is taken off before it is fitted"),
+          Map.entry("finished_at >= begun_at", "it is finished before it is begun"),
+          Map.entry(
+              "finished_at IS NULL OR (brace IS NOT NULL",
+              "a finished set-up needs brace, braceFrom, both tillers, nocking and screwsSeen"),
+          Map.entry("age_band = 'ADULT' OR guardian", "a junior needs a guardian"),
+          Map.entry("due_on >= substr(issued_at", "it is due before it is issued"),
+          Map.entry(
+              "kind <> 'KIT' OR (borrower_id", "a kit needs a borrower and the terms accepted"),
+          Map.entry("kind <> 'SESSION' OR leader", "a session needs a leader"),
+          Map.entry("deposit_minor = 0 OR deposit_how", "a deposit needs its depositHow"),
+          Map.entry(
+              "deposit_back_minor BETWEEN 0 AND deposit_minor",
+              "more of the deposit is given back than was taken"),
+          Map.entry("back_at >= out_at", "it is back before it is out"),
+          Map.entry(
+              "(back_at IS NULL) = (outcome IS NULL)",
+              "backAt and outcome belong together: give both or neither"),
+          Map.entry("back_count BETWEEN 0 AND arrow_count", "more arrows come back than went out"),
+          Map.entry(
+              "kind = 'LOOK' OR (brace IS NOT NULL",
+              "a check needs brace, braceFrom and both tillers; without them it is a look"),
+          Map.entry(
+              "released_at IS NULL OR (verdict = 'FIT'",
+              "only what is fit is put back, and by somebody: see verdict and releasedBy"),
+          Map.entry("corrects_id IS NULL OR correction_why", "a correction needs correctionWhy"),
+          Map.entry("released_at >= happened_at", "it is released before it is withdrawn"),
+          Map.entry(
+              "(released_at IS NULL) = (released_by IS NULL)",
+              "releasedAt and releasedBy belong together: give both or neither"),
+          Map.entry("length(release_why) > 0", "a release needs releaseWhy"),
+          Map.entry(
+              "every_days IS NOT NULL OR every_loans",
+              "a rule needs everyDays, everyLoans or everyShots"),
+          Map.entry("high >= low", "low must not be above high"),
+          Map.entry(
+              "(item_id IS NULL) <> (rig_id IS NULL)", "it is about either an item or a rig"),
+          Map.entry("UNIQUE constraint failed: fitting.item_id", "that item is fitted already"),
+          Map.entry(
+              "UNIQUE constraint failed: fitting.rig_id", "that place of the rig is taken already"),
+          Map.entry("UNIQUE constraint failed: loan_line.item_id", "that item is lent already"),
+          Map.entry(
+              "UNIQUE constraint failed: withdrawal.item_id", "that item is withdrawn already"),
+          Map.entry("UNIQUE constraint failed: set_up.rig_id", "that rig has an open set-up already"),
+          Map.entry(
+              "UNIQUE constraint failed: upkeep_task.item_id", "that work is asked for already"));
+
+  private Refused() {}
+
+  static String said(SQLException refusal) {
+    String words = String.valueOf(refusal.getMessage());
+    return SAID.entrySet().stream()
+        .filter(entry -> words.contains(entry.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .or(() -> DatabaseRefusal.in(refusal).map(DatabaseRefusal::getMessage))
+        .orElse("the database refuses it (" + words + ")");
+  }
+}

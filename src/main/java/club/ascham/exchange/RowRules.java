@@ -1,0 +1,19 @@
+package club.ascham.exchange;
+
+import club.ascham.form.Typed;
+
+/**
+ * The rules that the form of one list holds its fields to: an import asks the same ones. A feature
+ * brings its own as a bean.
+ */
+public interface RowRules {
+  /** The name of the list, {@code risers}. */
+  String list();
+
+  /**
+   * Leaves a fault at each field that the form would refuse.
+   *
+   * @param row the cells of one row by column; lengths carry their unit
+   */
+  void check(Typed row);
+}

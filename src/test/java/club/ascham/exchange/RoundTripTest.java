@@ -1,0 +1,127 @@
+package club.ascham.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import club.ascham.exchange.Import.CsvFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RoundTripTest {
+  @TempDir Path one;
+  @TempDir Path other;
+
+  @Test
+  void theDemoClub_exportedAsItWasLoaded_byteForByte() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one)) {
+      List<CsvFile> demo = EmptyClub.demoFiles();
+      assertEquals(List.of(), club.take(demo, 0).bad());
+
+      for (CsvFile file : demo) {
+        assertEquals(text(file), club.csv(file.name().replace(".csv", "")), file.name());
+      }
+    }
+  }
+
+  @Test
+  void everything_exportedAndImportedElsewhere_isExportedTheSame() throws Exception {
+    List<CsvFile> exported = everythingOfTheDemoClub();
+    try (EmptyClub elsewhere = EmptyClub.in(other)) {
+      List<CsvFile> shuffled = new ArrayList<>(exported);
+      Collections.shuffle(shuffled, new Random(7));
+
+      assertEquals(List.of(), elsewhere.take(shuffled, 0).bad());
+
+      List<CsvFile> again = elsewhere.everything();
+      for (int i = 0; i < exported.size(); i++) {
+        assertEquals(text(exported.get(i)), text(again.get(i)), exported.get(i).name());
+      }
+    }
+  }
+
+  @Test
+  void everything_importedIntoTheClubItCameFrom_changesNothing() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one)) {
+      club.take(EmptyClub.demoFiles(), 0);
+      List<CsvFile> before = club.everything();
+
+      ImportReport report = club.take(before, 0);
+
+      assertEquals(List.of(), report.bad());
+      assertEquals(0, report.rows());
+      for (int i = 0; i < before.size(); i++) {
+        assertEquals(text(before.get(i)), text(club.everything().get(i)));
+      }
+    }
+  }
+
+  @Test
+  void awkwardTexts_comeBackAsTheyWere() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one);
+        EmptyClub elsewhere = EmptyClub.in(other)) {
+      try (var insert =
+          club.connection()
+              .prepareStatement(
+                  "INSERT INTO borrower (name, contact, member_no, age_band) VALUES (?, ?, ?, 'ADULT')")) {
+        for (String name :
+            List.of(
+                "Said \"Bow\", quietly",
+                "two\nlines",
+                "=HYPERLINK(1)",
+                "'=quoted formula",
+                "'plain apostrophe",
+                "-1/8",
+                "<script>alert(1)</script>",
+                "Żółć; Ωμέγα | 弓",
+                " spaces around ")) {
+          insert.setString(1, name);
+          insert.setString(2, "@" + name);
+          insert.setString(3, name);
+          insert.executeUpdate();
+        }
+      }
+      String exported = club.csv("borrowers");
+      assertFalse(exported.contains("\n10,"), "nine rows");
+
+      assertEquals(List.of(), elsewhere.take(EmptyClub.file("b.csv", exported)).bad());
+
+      assertEquals(exported, elsewhere.csv("borrowers"));
+      assertEquals(
+          0,
+          elsewhere.count("SELECT count(*) FROM borrower WHERE '@' || name <> contact"),
+          "what is stored is what was typed");
+    }
+  }
+
+  @Test
+  void spreadsheets_findNoFormulaInAnExport() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one)) {
+      club.take(
+          EmptyClub.file(
+              "b.csv", "number,name,contact,memberNo,ageBand,guardian\n1,A,'=1+1,,adult,\n"));
+      assertEquals(1, club.count("SELECT count(*) FROM borrower WHERE contact = '=1+1'"));
+      assertEquals(
+          "number,name,contact,memberNo,ageBand,guardian\r\n1,A,'=1+1,,adult,\r\n",
+          club.csv("borrowers"));
+    }
+  }
+
+  private List<CsvFile> everythingOfTheDemoClub() throws SQLException, IOException {
+    try (EmptyClub club = EmptyClub.in(one)) {
+      club.take(EmptyClub.demoFiles(), 0);
+      return club.everything();
+    }
+  }
+
+  private static String text(CsvFile file) {
+    return new String(file.bytes(), StandardCharsets.UTF_8);
+  }
+}
