@@ -171,8 +171,7 @@ final class Codecs {
               : value(stored, stored);
         } catch (DateTimeParseException unreadable) {
           return fault(
-              "%s is not a moment, which is written like 2026-03-15T18:30:00Z (UTC)",
-              quoted(text));
+              "%s is not a moment, which is written like 2026-03-15T18:30:00Z (UTC)", quoted(text));
         }
       }
     };

@@ -64,7 +64,11 @@ record CsvList(
       sql.append(" JOIN ").append(other).append(" ON ");
       sql.append(other).append(".id = ").append(first).append(".id");
     }
-    return sql.append(" ORDER BY ").append(key().table()).append('.').append(key().field()).toString();
+    return sql.append(" ORDER BY ")
+        .append(key().table())
+        .append('.')
+        .append(key().field())
+        .toString();
   }
 
   /** The columns that go into one of its tables. */

@@ -139,7 +139,8 @@ final class ItemLists {
                 "CLICKER")));
     columns.add(optional("hand", "kit_item.hand", word(Hand.class)));
     columns.add(optional("size", "kit_item.size", text(40)));
-    columns.add(optional("arrowLength", "kit_item.arrow_length", length("arrow length", 400, 1050)));
+    columns.add(
+        optional("arrowLength", "kit_item.arrow_length", length("arrow length", 400, 1050)));
     columns.add(optional("spine", "kit_item.spine", whole(200, 3000)));
     columns.add(optional("arrowCount", "kit_item.arrow_count", whole(0, 2000)));
     columns.add(usually(0, "pool", "kit_item.pool", yesNo()));

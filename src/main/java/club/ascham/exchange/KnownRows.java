@@ -6,12 +6,12 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
-import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The rows that are in the database or were just added, by what files call them. Read once per
@@ -19,7 +19,7 @@ import java.util.Set;
  */
 final class KnownRows implements References {
   private final Connection connection;
-  private final Map<String, Set<Long>> numbers = new HashMap<>();
+  private final Map<String, NavigableSet<Long>> numbers = new HashMap<>();
   private Map<String, Long> items;
   private Map<String, Long> accounts;
 
@@ -55,7 +55,8 @@ final class KnownRows implements References {
   }
 
   long nextNumber(String table) {
-    return numbersOf(table).stream().mapToLong(Long::longValue).max().orElse(0) + 1;
+    NavigableSet<Long> taken = numbersOf(table);
+    return taken.isEmpty() ? 1 : taken.last() + 1;
   }
 
   /** The next code of a kind; empty when its ten thousand are used up. */
@@ -76,11 +77,11 @@ final class KnownRows implements References {
     return items;
   }
 
-  private Set<Long> numbersOf(String table) {
+  private NavigableSet<Long> numbersOf(String table) {
     return numbers.computeIfAbsent(
         table,
         asked -> {
-          Set<Long> found = new HashSet<>();
+          NavigableSet<Long> found = new TreeSet<>();
           try (PreparedStatement statement =
                   connection.prepareStatement("SELECT rowid FROM " + asked);
               ResultSet rows = statement.executeQuery()) {

@@ -5,14 +5,15 @@ import club.ascham.units.ItemCode;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 
-/** The import of one file into its list, row by row, within a transaction that may be rolled back. */
+/**
+ * The import of one file into its list, row by row, within a transaction that may be rolled back.
+ */
 final class ListImport {
   private final CsvList list;
   private final String file;
@@ -108,8 +109,7 @@ final class ListImport {
     Map<Column, CellReading.Value> values = new LinkedHashMap<>();
     for (Column column : list.columns()) {
       String cell = cells.get(column.name());
-      CellReading reading =
-          cell.isBlank() ? nothingIn(column) : column.codec().read(cell, around);
+      CellReading reading = cell.isBlank() ? nothingIn(column) : column.codec().read(cell, around);
       if (reading instanceof CellReading.Value value) {
         values.put(column, value);
       } else {
@@ -138,7 +138,8 @@ final class ListImport {
             fault -> {
               boolean said =
                   bad.stream()
-                      .anyMatch(b -> b.line() == line.number() && b.column().equals(fault.getKey()));
+                      .anyMatch(
+                          b -> b.line() == line.number() && b.column().equals(fault.getKey()));
               if (!said) {
                 refuse(line, fault.getKey(), fault.getValue().message());
               }
@@ -237,7 +238,8 @@ final class ListImport {
   private static void fill(Map<Column, CellReading.Value> values, String place, String stored) {
     for (Map.Entry<Column, CellReading.Value> entry : values.entrySet()) {
       Column column = entry.getKey();
-      if (place.equals(column.table() + "." + column.field()) && entry.getValue().stored() == null) {
+      if (place.equals(column.table() + "." + column.field())
+          && entry.getValue().stored() == null) {
         entry.setValue(new CellReading.Value(stored, stored));
       }
     }

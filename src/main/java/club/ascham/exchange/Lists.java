@@ -8,7 +8,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Every list there is, in the order in which an empty club is filled: what is referred to first. */
+/**
+ * Every list there is, in the order in which an empty club is filled: what is referred to first.
+ */
 final class Lists {
   private static final List<CsvList> ALL =
       Stream.of(
@@ -43,7 +45,11 @@ final class Lists {
     Set<String> found = new HashSet<>(header);
     CsvList nearest =
         ALL.stream()
-            .max(Comparator.comparingLong(list -> list.header().stream().filter(found::contains).count() * 100L - list.header().size()))
+            .max(
+                Comparator.comparingLong(
+                    list ->
+                        list.header().stream().filter(found::contains).count() * 100L
+                            - list.header().size()))
             .orElseThrow();
     if (nearest.header().stream().noneMatch(found::contains)) {
       return "None of its columns is known: the first line must name the columns, as an export does."

@@ -56,15 +56,15 @@ final class Refused {
               "every_days IS NOT NULL OR every_loans",
               "a rule needs everyDays, everyLoans or everyShots"),
           Map.entry("high >= low", "low must not be above high"),
-          Map.entry(
-              "(item_id IS NULL) <> (rig_id IS NULL)", "it is about either an item or a rig"),
+          Map.entry("(item_id IS NULL) <> (rig_id IS NULL)", "it is about either an item or a rig"),
           Map.entry("UNIQUE constraint failed: fitting.item_id", "that item is fitted already"),
           Map.entry(
               "UNIQUE constraint failed: fitting.rig_id", "that place of the rig is taken already"),
           Map.entry("UNIQUE constraint failed: loan_line.item_id", "that item is lent already"),
           Map.entry(
               "UNIQUE constraint failed: withdrawal.item_id", "that item is withdrawn already"),
-          Map.entry("UNIQUE constraint failed: set_up.rig_id", "that rig has an open set-up already"),
+          Map.entry(
+              "UNIQUE constraint failed: set_up.rig_id", "that rig has an open set-up already"),
           Map.entry(
               "UNIQUE constraint failed: upkeep_task.item_id", "that work is asked for already"));
 

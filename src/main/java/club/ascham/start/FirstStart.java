@@ -1,6 +1,7 @@
 package club.ascham.start;
 
 import club.ascham.Settings;
+import club.ascham.demo.DemoClub;
 import club.ascham.people.Account;
 import club.ascham.people.Accounts;
 import club.ascham.people.FirstOfficer;
@@ -22,6 +23,7 @@ class FirstStart {
   private final Accounts accounts;
   private final Passwords passwords;
   private final FirstOfficer firstOfficer;
+  private final DemoClub demoClub;
   private final ClubTime time;
 
   FirstStart(
@@ -30,12 +32,14 @@ class FirstStart {
       Accounts accounts,
       Passwords passwords,
       FirstOfficer firstOfficer,
+      DemoClub demoClub,
       ClubTime time) {
     this.settings = settings;
     this.club = club;
     this.accounts = accounts;
     this.passwords = passwords;
     this.firstOfficer = firstOfficer;
+    this.demoClub = demoClub;
     this.time = time;
   }
 
@@ -48,6 +52,7 @@ class FirstStart {
       accounts.persist(new Account("volunteer", hash, Role.VOLUNTEER, null));
       accounts.persist(new Account("committee", hash, Role.COMMITTEE, null));
       accounts.flush();
+      demoClub.load();
     } else {
       club.found("Our club", false, BRACE_TABLE_TO_START_WITH);
     }

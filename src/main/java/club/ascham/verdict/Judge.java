@@ -8,10 +8,10 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.StringSpec;
 import club.ascham.bow.Target;
 import club.ascham.bow.Who;
+import club.ascham.units.Length;
 import club.ascham.verdict.TwistAdvice.Reach;
 import club.ascham.verdict.Verdict.AdjustFirst;
 import club.ascham.verdict.Verdict.FitToIssue;
-import club.ascham.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,8 +2,8 @@ package club.ascham.verdict;
 
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
-import club.ascham.verdict.TwistAdvice.Reach;
 import club.ascham.units.Length;
+import club.ascham.verdict.TwistAdvice.Reach;
 
 /**
  * Advice as the trade gives it by word of mouth, until the mechanics of the bow answer: common

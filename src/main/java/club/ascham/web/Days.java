@@ -43,7 +43,10 @@ public class Days {
     return between(time.today(), day);
   }
 
-  /** How late something is that was due: {@code due in 5 days}, {@code due today}, {@code 3 days late}. */
+  /**
+   * How late something is that was due: {@code due in 5 days}, {@code due today}, {@code 3 days
+   * late}.
+   */
   public String due(LocalDate day) {
     long late = ChronoUnit.DAYS.between(day, time.today());
     return late > 0 ? span(late) + " late" : "due " + from(day);
@@ -71,6 +74,8 @@ public class Days {
     if (days < 21) {
       return days == 1 ? "1 day" : days + " days";
     }
-    return days < 90 ? days / 7 + " weeks" : days < 730 ? days / 30 + " months" : days / 365 + " years";
+    return days < 90
+        ? days / 7 + " weeks"
+        : days < 730 ? days / 30 + " months" : days / 365 + " years";
   }
 }

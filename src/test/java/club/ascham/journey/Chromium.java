@@ -43,7 +43,8 @@ final class Chromium implements AutoCloseable {
   }
 
   private static Path installed() {
-    return List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome").stream()
+    return List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
+        .stream()
         .map(Path::of)
         .filter(Files::isExecutable)
         .findFirst()

@@ -103,7 +103,10 @@ final class Person implements AutoCloseable {
   }
 
   Person press(String word) {
-    return press(page.locator("main").getByText(word, new Locator.GetByTextOptions().setExact(true)).first());
+    return press(
+        page.locator("main")
+            .getByText(word, new Locator.GetByTextOptions().setExact(true))
+            .first());
   }
 
   // ---- looking
@@ -142,12 +145,21 @@ final class Person implements AutoCloseable {
     assertEquals(List.of(), complaints, "console errors on " + name);
     assertTrue(transferred < PAGE_BYTES_AT_MOST, name + " transfers " + transferred + " bytes");
     int overflow =
-        ((Number) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")).intValue();
+        ((Number)
+                page.evaluate(
+                    "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+            .intValue();
     assertTrue(overflow <= 0, name + " scrolls sideways by " + overflow + " px");
     List<String> violations =
         new AxeBuilder(page)
             .analyze().getViolations().stream()
-                .map(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes().get(0).getTarget())
+                .map(
+                    rule ->
+                        rule.getId()
+                            + ": "
+                            + rule.getHelp()
+                            + " "
+                            + rule.getNodes().get(0).getTarget())
                 .toList();
     assertEquals(List.of(), violations, "axe on " + name);
     return this;
@@ -155,7 +167,8 @@ final class Person implements AutoCloseable {
 
   private static long size(Response response) {
     try {
-      return response.request().sizes().responseBodySize + response.request().sizes().responseHeadersSize;
+      return response.request().sizes().responseBodySize
+          + response.request().sizes().responseHeadersSize;
     } catch (RuntimeException gone) {
       return 0; // a redirect's body, or a page left before it was read: nothing was shown of it
     }

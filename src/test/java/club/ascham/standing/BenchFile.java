@@ -18,7 +18,11 @@ final class BenchFile {
   static BenchFile migrated() throws Exception {
     Path folder = Files.createTempDirectory("standing");
     String url = "jdbc:sqlite:" + folder.resolve("bench.db") + "?foreign_keys=true";
-    Flyway.configure().dataSource(url, null, null).locations("classpath:db/migration").load().migrate();
+    Flyway.configure()
+        .dataSource(url, null, null)
+        .locations("classpath:db/migration")
+        .load()
+        .migrate();
     Connection connection = DriverManager.getConnection(url);
     connection.setAutoCommit(false);
     return new BenchFile(connection);

@@ -45,19 +45,27 @@ final class OneRig implements AutoCloseable {
     run("INSERT INTO account (id, name, password_hash, role) VALUES (1, 'a', 'x', 'OFFICER')");
     run("INSERT INTO borrower (id, name, contact, age_band) VALUES (1, 'b', 'c', 'ADULT')");
     item(RISER, "R0001A", "RISER");
-    run("INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (1, 'ADJUSTABLE', 'RIGHT', 25, 'ILF')");
+    run(
+        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (1, 'ADJUSTABLE', 'RIGHT', 25, 'ILF')");
     item(LIMBS, "L0001A", "LIMBS");
-    run("INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (2, 'ADJUSTABLE', 'MEDIUM', 24, 'ILF')");
+    run(
+        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (2, 'ADJUSTABLE', 'MEDIUM', 24, 'ILF')");
     item(STRING, "S0001A", "STRING");
     run("INSERT INTO bowstring (id, for_bow_in, material) VALUES (3, 68, 'POLYESTER')");
     // Only the two inspections of the model block in this file.
-    run("UPDATE upkeep_rule SET blocks = 0 WHERE work NOT IN ('BOLT_INSPECTION', 'LIMB_INSPECTION')");
-    run("INSERT INTO rig (id, style, level, assembled_at) VALUES (1, 'SPLIT_FINGER', 'BEGINNER', ?)", now);
+    run(
+        "UPDATE upkeep_rule SET blocks = 0 WHERE work NOT IN ('BOLT_INSPECTION', 'LIMB_INSPECTION')");
+    run(
+        "INSERT INTO rig (id, style, level, assembled_at) VALUES (1, 'SPLIT_FINGER', 'BEGINNER', ?)",
+        now);
     fit(RISER, "BODY");
   }
 
   private void item(long id, String code, String kind) throws SQLException {
-    run("INSERT INTO item (id, code, kind, registered_on) VALUES (" + id + ", ?, ?, '2026-01-01')", code, kind);
+    run(
+        "INSERT INTO item (id, code, kind, registered_on) VALUES (" + id + ", ?, ?, '2026-01-01')",
+        code,
+        kind);
   }
 
   LocalDate today() {
@@ -190,12 +198,16 @@ final class OneRig implements AutoCloseable {
       "UPDATE fitting SET until_at = ? WHERE item_id = ? AND until_at IS NULL";
 
   private void fit(long item, String place) throws SQLException {
-    run("INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (1, ?, '" + place + "', ?)", item, now);
+    run(
+        "INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (1, ?, '" + place + "', ?)",
+        item,
+        now);
     lastFitting = now;
   }
 
   private boolean tryToLendOutright() throws SQLException {
-    boolean triggersCover = onLoan || limbsWithdrawn && limbsFitted || stringWithdrawn && stringFitted;
+    boolean triggersCover =
+        onLoan || limbsWithdrawn && limbsFitted || stringWithdrawn && stringFitted;
     if (!triggersCover) {
       return false;
     }
@@ -303,7 +315,8 @@ final class OneRig implements AutoCloseable {
     return rows("item_standing", "s.retired", "s.item_id IN (1, 2, 3)", today);
   }
 
-  private List<Seen> rows(String view, String retired, String which, LocalDate today) throws SQLException {
+  private List<Seen> rows(String view, String retired, String which, LocalDate today)
+      throws SQLException {
     String sql =
         "SELECT %s, s.withdrawn, s.loan_id IS NOT NULL, s.in_workshop, s.needs_check, s.blocked_from, %s FROM %s s WHERE %s"
             .formatted(retired, Standing.STATE_TODAY, view, which);

@@ -14,8 +14,9 @@ import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 
 /**
- * Any sequence of fitting, setting up, issuing, receiving, checking, withdrawing and inspecting, done
- * to a real file: the views, the function and a model that knows only what was done must agree.
+ * Any sequence of fitting, setting up, issuing, receiving, checking, withdrawing and inspecting,
+ * done to a real file: the views, the function and a model that knows only what was done must
+ * agree.
  */
 class StandingLawsTest {
   private static final List<Deed> A_READY_RIG =
@@ -44,7 +45,8 @@ class StandingLawsTest {
         rig.tryTo(deed);
         for (LocalDate today : List.of(rig.today(), rig.today().plusDays(400))) {
           OneRig.Seen seen = rig.seen(today);
-          assertEquals(seen.facts().on(today), seen.state(), () -> "view against function after " + deed);
+          assertEquals(
+              seen.facts().on(today), seen.state(), () -> "view against function after " + deed);
           assertEquals(rig.expected(today), seen.state(), () -> "view against model after " + deed);
         }
       }
@@ -56,7 +58,8 @@ class StandingLawsTest {
 
   @Property(tries = 300)
   @Label("no sequence of deeds lends a rig that is withdrawn, on loan already or without set-up")
-  void nothingUnfitIsEverLent(@ForAll @Size(min = 1, max = 40) List<Deed> deeds) throws SQLException {
+  void nothingUnfitIsEverLent(@ForAll @Size(min = 1, max = 40) List<Deed> deeds)
+      throws SQLException {
     try (OneRig rig = file.aRig()) {
       for (Deed first : A_READY_RIG) {
         rig.tryTo(first);

@@ -10,11 +10,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.BracePoint;
+import club.ascham.units.Length;
 import club.ascham.verdict.BenchStep.Key;
 import club.ascham.verdict.Verdict.AdjustFirst;
 import club.ascham.verdict.Verdict.FitToIssue;
 import club.ascham.verdict.Verdict.Withdraw;
-import club.ascham.units.Length;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

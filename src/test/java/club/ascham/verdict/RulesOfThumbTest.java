@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.SetUpFigures;
-import club.ascham.verdict.TwistAdvice.Reach;
 import club.ascham.units.Length;
+import club.ascham.verdict.TwistAdvice.Reach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
