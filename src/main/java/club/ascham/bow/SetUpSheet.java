@@ -232,7 +232,7 @@ public final class SetUpSheet {
         "These bolts hold the limbs and set nothing; a loose one lets the limb rock.",
         VOLUNTEER,
         Figure.LOCKING_SCREWS_SEEN,
-        "String off before a limb bolt is touched. By hand, never with a tool.");
+        "String off before a limb bolt is touched. A tool can strip the thread.");
   }
 
   private List<SetUpStep> arrowSide() {
@@ -282,7 +282,7 @@ public final class SetUpSheet {
             targets.nocking().outer() == null
                 ? "Outside that window: tie it again"
                 : outer(targets.nocking()),
-            "Starting at the tiller's value is common practice. " + targets.nocking().basis(),
+            targets.nocking().basis(),
             VOLUNTEER,
             Figure.NOCKING,
             "An arrow that slips off the string is a loose without an arrow: its nock must hold by"

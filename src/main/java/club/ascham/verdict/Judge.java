@@ -127,18 +127,24 @@ public final class Judge {
     Finding brace = evidence.finding(Quantity.BRACE);
     Finding tiller = evidence.finding(Quantity.TILLER);
     if (brace.place() == Place.BEYOND) {
-      reasons.add("Brace is so far off that a loop or a limb may not be seated.");
+      reasons.add(Evidence.off(brace));
+      reasons.add("With brace so far off, a loop or a limb may not be seated.");
     }
     if (bow.rig().tillerAdjusts()) {
       boolean setUpWasRight =
           new Finding(Quantity.TILLER, tiller.setUpFigure(), tiller.target(), tiller.setUpFigure())
               .asItShouldBe();
-      if ((tillerOff || setUpWasRight) && turnedOver(tiller)) {
+      boolean turnedOver = (tillerOff || setUpWasRight) && turnedOver(tiller);
+      boolean distanceMoved = tillerOff && distanceMoved(bow, seen.reading());
+      if (tillerOff && (turnedOver || distanceMoved)) {
+        reasons.add(Evidence.off(tiller));
+      }
+      if (turnedOver) {
         reasons.add(
             "Tiller is nearer to its set-up figure turned over than to that figure: the limbs may be"
                 + " the wrong way up.");
       }
-      if (tillerOff && distanceMoved(bow, seen.reading())) {
+      if (distanceMoved) {
         reasons.add(
             "A tiller distance has moved by more than a bolt is likely to let it: a limb may not be"
                 + " seated.");

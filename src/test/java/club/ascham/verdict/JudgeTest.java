@@ -365,6 +365,11 @@ class JudgeTest {
             Key.MEASURE_AGAIN),
         keys(look));
     assertTrue(look.twists().isEmpty());
+    assertEquals(
+        List.of(
+            "Brace is 9 1/4 in · 235 mm, beyond the limits 8 1/8 in · 206 mm to 9 1/8 in · 232 mm.",
+            "With brace so far off, a loop or a limb may not be seated."),
+        look.reasons());
     AdjustFirst then = adjust(adjustable(), seated(reading(230, 182, 178)), false);
     assertTrue(keys(then).contains(Key.TWISTS));
   }
@@ -501,7 +506,9 @@ class JudgeTest {
   void adjust_tillerTurnedOver_looksWhetherTheLimbsAreSwapped() {
     AdjustFirst adjust = adjust(adjustable(), seen(reading(220, 178, 181.9)), true);
     assertEquals(Key.LOOK_AT_LIMBS, keys(adjust).get(1));
-    assertTrue(adjust.reasons().get(0).contains("wrong way up"));
+    assertEquals(2, adjust.reasons().size());
+    assertTrue(adjust.reasons().get(0).startsWith("Tiller is −1/8 in · −3.9 mm, outside"));
+    assertTrue(adjust.reasons().get(1).contains("wrong way up"));
     assertFalse(keys(adjust).stream().anyMatch(Key::turnsBolt));
   }
 
