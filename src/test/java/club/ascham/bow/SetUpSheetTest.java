@@ -148,6 +148,24 @@ class SetUpSheetTest {
   }
 
   @Test
+  void limbs_slotInOrAreBoltedByTheirBuild() {
+    assertTrue(step(adjustable(), Key.LIMBS).what().contains("Slot the one marked U"));
+    assertTrue(step(screwIn(), Key.LIMBS).what().contains("Bolt the one marked U"));
+  }
+
+  @Test
+  void tiller_isMeasuredWhereTheLimbLeavesTheRiserOrBeginsToCurve() {
+    assertTrue(step(screwIn(), Key.TILLER).what().contains("where it meets the riser"));
+    assertTrue(step(onePiece(), Key.TILLER).what().contains("where the limb begins to curve"));
+  }
+
+  @Test
+  void nockingPoint_hasNoOuterBand_isTiedAgain() {
+    assertEquals(
+        "Outside that window: tie it again", step(adjustable(), Key.NOCKING_POINT).tolerance());
+  }
+
+  @Test
   void tiller_adjustable_isForThePermitHolderWithTheStringOff() {
     SetUpStep tiller = step(adjustable(), Key.TILLER);
     assertEquals(Who.PERMIT_HOLDER, tiller.who());

@@ -62,6 +62,23 @@ class AfterAdjustmentTest {
   }
 
   @Test
+  void movedTheWrongWayByOneReadingStep_provesNothing() {
+    // 1.5875 mm is 1/16 in, the finest a bow square is read to.
+    WorkDone done = new WorkDone(null, new Turns(0.25, 0), reading(220, 182, 178));
+    assertInstanceOf(FitToIssue.class, after(done, reading(220, 183.5875, 178), true));
+    assertTrue(adjust(done, reading(220, 183.6, 178), true).forWorkshop());
+  }
+
+  @Test
+  void putBack_saysWhoFindsOutWhy() {
+    WorkDone done = new WorkDone(null, UPPER_IN_LOWER_OUT, TILLER_HIGH);
+    Reading worse = reading(220, 186.75, 174.25);
+    assertTrue(
+        adjust(done, worse, true).steps().get(5).words().contains("before a bolt is turned again"));
+    assertTrue(adjust(done, worse, false).steps().get(1).words().contains("a permit holder puts"));
+  }
+
+  @Test
   void movedTheWrongWayAndNoPermit_nobodyTurnsABolt() {
     WorkDone done = new WorkDone(null, UPPER_IN_LOWER_OUT, TILLER_HIGH);
     AdjustFirst adjust = adjust(done, reading(220, 186.75, 174.25), false);

@@ -278,6 +278,40 @@ class JudgeTest {
     assertEquals(List.of(About.STRING, About.LIMBS), abouts(again));
   }
 
+  @Test
+  void verdict_onlySomePartsAnswered_asksForTheOthers() {
+    OnRecord bow = adjustable();
+    Seen some =
+        new Seen(
+            asSetUp(bow),
+            List.of(new Sign(Part.LIMBS, Gravity.FINE, "fine")),
+            Reported.NOTHING,
+            List.of(),
+            false);
+    AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(bow, some, false));
+    assertEquals(List.of(About.STRING, About.BOLTS), abouts(again));
+  }
+
+  @Test
+  void verdict_aStop_isAReasonAndNotANote() {
+    OnRecord bow = adjustable();
+    Withdraw withdraw =
+        withdraw(bow, seen(asSetUp(bow), new Sign(Part.LIMBS, Gravity.STOP, "crack")));
+    assertEquals(List.of(), withdraw.notes());
+    assertFalse(withdraw.basis().contains("Limbs: crack (fine)"));
+  }
+
+  @Test
+  void verdict_withdrawn_saysWhatThatRestsOn() {
+    OnRecord bow = adjustable();
+    Seen dry = new Seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
+    assertTrue(
+        withdraw(bow, dry).basis().stream().anyMatch(line -> line.contains("common practice")));
+    assertTrue(
+        withdraw(Checks.screwIn(), seen(reading(195, 166, 158))).basis().stream()
+            .anyMatch(line -> line.contains("never adjusted (judged)")));
+  }
+
   // ---- adjust first
 
   @Test
@@ -303,6 +337,34 @@ class JudgeTest {
         List.of("Brace is 9 in · 229 mm, outside 8 1/2 in · 216 mm to 8 3/4 in · 222 mm."),
         adjust.reasons());
     assertFalse(adjust.forWorkshop());
+    assertTrue(
+        adjust.basis().stream()
+            .anyMatch(line -> line.startsWith("1 mm of brace for 2 to 3 twists")));
+  }
+
+  @Test
+  void adjust_outToTheMakersVeryLimit_isAllowed() {
+    AdjustFirst adjust =
+        adjust(adjustable(2.25, 2.0, 2.0), seen(reading(220, 184.75, 175.25)), true);
+    assertEquals(Optional.of(-0.25), adjust.steps().get(3).amount());
+    assertFalse(adjust.forWorkshop());
+  }
+
+  @Test
+  void adjust_setUpTillerJustLargeEnoughToTurnOver_isSuspected() {
+    OnRecord usual = adjustable();
+    OnRecord bow =
+        new OnRecord(usual.rig(), Checks.setUp(220, 181, 178, null, null, null), usual.targets());
+    AdjustFirst adjust = adjust(bow, seen(reading(220, 178, 181)), true);
+    assertEquals(Key.LOOK_AT_LIMBS, keys(adjust).get(1));
+  }
+
+  @Test
+  void adjust_setUpTillerItselfOutsideTheBand_turnedOverIntoIt_isFit() {
+    OnRecord usual = adjustable();
+    OnRecord bow =
+        new OnRecord(usual.rig(), Checks.setUp(220, 178, 181.5, null, null, null), usual.targets());
+    assertEquals(Kind.FIT, kind(bow, seen(reading(220, 181, 178.5))));
   }
 
   @Test

@@ -64,6 +64,7 @@ class SignsTest {
 
   @Test
   void keys_areUnique() {
+    assertFalse(Signs.all().isEmpty());
     List<String> keys = Signs.all().stream().map(KnownSign::key).toList();
     assertEquals(keys.size(), keys.stream().distinct().count());
   }
