@@ -1,0 +1,91 @@
+package club.ascham.receive;
+
+import club.ascham.form.Typed;
+import club.ascham.loan.LoanLine;
+import club.ascham.units.Money;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+
+/**
+ * A receipt as a person gives it: the lines of the loan, what was told, and the deposit.
+ *
+ * @param happened when it came back; a late entry lies in the past
+ * @param depositKept what of the deposit is kept; zero: all of it goes back
+ * @param words anything else that was told; null: nothing
+ */
+record ReceiptDetails(
+    List<LineBack> lines,
+    Instant happened,
+    boolean dryLooseOrFall,
+    boolean cameBackStrung,
+    Money depositKept,
+    String depositKeptWhy,
+    String words) {
+  private static final int LONGEST_WORDS = 400;
+
+  /** The moments a receipt may have happened at. */
+  record When(Instant issued, Instant now, java.time.ZoneId zone) {}
+
+  /**
+   * Reads {@code back-LINE} (ticked: it is here), {@code damage-LINE} (words), {@code count-LINE}
+   * (arrows), {@code dryLooseOrFall}, {@code cameBackStrung}, {@code depositKept}, {@code
+   * depositKeptWhy}, {@code on} (a day before today, for paper typed in later) and {@code words}.
+   * {@code allBack} ticks every line.
+   */
+  static ReceiptDetails parse(
+      Typed typed, List<LoanLine> out, Money deposit, Currency currency, When when) {
+    List<LineBack> lines = new ArrayList<>();
+    boolean all = typed.ticked("allBack");
+    for (LoanLine line : out) {
+      lines.add(line(typed, line, all));
+    }
+    if (lines.stream().noneMatch(LineBack::back)) {
+      typed.fault("lines", "Tick what is here. If nothing came back, there is nothing to receive.");
+    }
+    Money kept = typed.money("depositKept", currency);
+    if (kept != null && kept.compareTo(deposit) > 0) {
+      typed.fault(
+          "depositKept", "No more can be kept than the deposit, " + deposit.format(currency) + ".");
+    }
+    String why = typed.optional("depositKeptWhy", LONGEST_WORDS);
+    if (kept != null && kept.minor() > 0 && why == null) {
+      typed.fault("depositKeptWhy", "Why is it kept? The borrower will ask.");
+    }
+    return new ReceiptDetails(
+        lines,
+        happened(typed, when),
+        typed.ticked("dryLooseOrFall"),
+        typed.ticked("cameBackStrung"),
+        kept == null ? Money.ZERO : kept,
+        why,
+        typed.optional("words", LONGEST_WORDS));
+  }
+
+  private static LineBack line(Typed typed, LoanLine line, boolean all) {
+    String damage = typed.optional("damage-" + line.id(), LONGEST_WORDS);
+    boolean back = all || damage != null || typed.ticked("back-" + line.id());
+    Integer count = null;
+    if (line.arrowCount() != null) {
+      count = typed.whole("count-" + line.id(), 0, line.arrowCount());
+      count = count == null ? line.arrowCount() : count;
+    }
+    return new LineBack(line.id(), back, damage, count);
+  }
+
+  private static Instant happened(Typed typed, When when) {
+    LocalDate on = typed.day("on");
+    if (on == null || on.equals(LocalDate.ofInstant(when.now(), when.zone()))) {
+      return when.now();
+    }
+    Instant evening = on.atTime(21, 0).atZone(when.zone()).toInstant();
+    if (evening.isAfter(when.now())) {
+      typed.fault("on", "That day is still to come.");
+    } else if (evening.isBefore(when.issued())) {
+      typed.fault("on", "That is before it was lent.");
+    }
+    return evening;
+  }
+}

@@ -1,0 +1,133 @@
+package club.ascham.receive;
+
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.store.Rows;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Money;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads what is out and what came back. */
+@ApplicationScoped
+class Receipts {
+  private final Rows rows;
+
+  Receipts(Rows rows) {
+    this.rows = rows;
+  }
+
+  /** The loan a receipt is for. */
+  record Head(
+      LoanId id,
+      String kind,
+      String who,
+      Instant issuedAt,
+      LocalDate dueOn,
+      Money deposit,
+      String depositHow) {
+    boolean isSession() {
+      return kind.equals("SESSION");
+    }
+  }
+
+  /** A receipt just saved. */
+  record Done(
+      long id,
+      LoanId loan,
+      String who,
+      int linesBack,
+      int linesOut,
+      Money deposit,
+      Money depositBack,
+      Integer damaged) {
+    public boolean isClosed() {
+      return linesOut == 0;
+    }
+  }
+
+  /** A rig that waits for its check. */
+  record Waiting(RigId rig, String bareCode) {
+    public String code() {
+      return bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
+    }
+  }
+
+  /** A receipt in a list. */
+  record Row(
+      long id,
+      LoanId loanId,
+      Instant happenedAt,
+      String receivedBy,
+      boolean dryLooseOrFall,
+      boolean cameBackStrung,
+      String words,
+      String codes) {
+    public List<String> back() {
+      return codes == null
+          ? List.of()
+          : Arrays.stream(codes.split(",")).map(code -> new ItemCode(code).display()).toList();
+    }
+  }
+
+  Optional<Head> loan(LoanId loan) {
+    return rows.one(
+        Head.class,
+        """
+        SELECT l.id, l.kind, coalesce(b.name, l.leader), l.issued_at, l.due_on, l.deposit_minor, l.deposit_how
+          FROM loan l LEFT JOIN borrower b ON b.id = l.borrower_id WHERE l.id = ?1""",
+        loan);
+  }
+
+  Optional<Done> done(long receipt) {
+    return rows.one(
+        Done.class,
+        """
+        SELECT r.id, l.id, coalesce(b.name, l.leader),
+               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id),
+               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL),
+               l.deposit_minor, l.deposit_back_minor,
+               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id AND x.outcome = 'DAMAGED')
+          FROM receipt r JOIN loan l ON l.id = r.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
+         WHERE r.id = ?1""",
+        receipt);
+  }
+
+  List<Waiting> rigsOf(long receipt) {
+    return rows.list(
+        Waiting.class,
+        """
+        SELECT DISTINCT x.rig_id, i.code
+          FROM loan_line x
+          LEFT JOIN fitting f ON f.rig_id = x.rig_id AND f.place = 'BODY' AND f.until_at IS NULL
+          LEFT JOIN item i ON i.id = f.item_id
+         WHERE x.receipt_id = ?1 AND x.rig_id IS NOT NULL ORDER BY i.code""",
+        receipt);
+  }
+
+  List<Row> page(int page, int size) {
+    return rows.list(
+        Row.class,
+        LIST + " ORDER BY r.happened_at DESC, r.id DESC LIMIT ?1 OFFSET ?2",
+        size,
+        (page - 1) * size);
+  }
+
+  Optional<Row> row(long receipt) {
+    return rows.one(Row.class, LIST + " WHERE r.id = ?1", receipt);
+  }
+
+  long count() {
+    return rows.number("SELECT count(*) FROM receipt");
+  }
+
+  private static final String LIST =
+      """
+      SELECT r.id, r.loan_id, r.happened_at, a.name, r.dry_loose_or_fall, r.came_back_strung, r.words,
+             (SELECT group_concat(i.code) FROM loan_line x JOIN item i ON i.id = x.item_id WHERE x.receipt_id = r.id)
+        FROM receipt r JOIN account a ON a.id = r.received_by""";
+}

@@ -1,0 +1,186 @@
+package club.ascham.receive;
+
+import club.ascham.Settings;
+import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
+import club.ascham.loan.LoanLine;
+import club.ascham.loan.LoanLines;
+import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Instant;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Receipts as JSON. */
+@Path("/api/receipts")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Receipts", description = "Taking lent things back; checking comes later")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class ReceiptsApi {
+  private static final int LARGEST_PAGE = 200;
+
+  /** One page of receipts, newest first. */
+  record Page(List<ReceiptLine> items, int page, int size, long total) {}
+
+  /** A receipt and the codes of what came back with it. */
+  record ReceiptLine(
+      long id,
+      long loanId,
+      Instant happenedAt,
+      String receivedBy,
+      boolean dryLooseOrFall,
+      boolean cameBackStrung,
+      String words,
+      List<String> back) {
+    static ReceiptLine of(Receipts.Row row) {
+      return new ReceiptLine(
+          row.id(),
+          row.loanId().value(),
+          row.happenedAt(),
+          row.receivedBy(),
+          row.dryLooseOrFall(),
+          row.cameBackStrung(),
+          row.words(),
+          row.back());
+    }
+  }
+
+  /** What came back of one line; words in {@code damage} withdraw it. */
+  record LineBody(String code, Boolean back, String damage, Integer count) {}
+
+  /** A receipt; without {@code lines} all of the loan is back. */
+  record ReceiptBody(
+      Long loanId,
+      List<LineBody> lines,
+      Boolean dryLooseOrFall,
+      Boolean cameBackStrung,
+      String depositKept,
+      String depositKeptWhy,
+      String on,
+      String words,
+      String onceKey) {}
+
+  private final Receipts receipts;
+  private final ReceiveLoan receiveLoan;
+  private final LoanLines lines;
+  private final ClubTime time;
+  private final Currency currency;
+
+  ReceiptsApi(
+      Receipts receipts,
+      ReceiveLoan receiveLoan,
+      LoanLines lines,
+      ClubTime time,
+      Settings settings) {
+    this.receipts = receipts;
+    this.receiveLoan = receiveLoan;
+    this.lines = lines;
+    this.time = time;
+    this.currency = Currency.getInstance(settings.currency());
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "Receipts, newest first")
+  public Page list(
+      @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("40") int size) {
+    int at = Math.max(1, page);
+    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    return new Page(
+        receipts.page(at, many).stream().map(ReceiptLine::of).toList(), at, many, receipts.count());
+  }
+
+  @GET
+  @Path("/{id}")
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "One receipt")
+  public ReceiptLine one(@RestPath long id) {
+    return receipts
+        .row(id)
+        .map(ReceiptLine::of)
+        .orElseThrow(() -> new NoSuchThing("There is no receipt " + id + "."));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Receive what is back of a loan; what is missing keeps it open")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "all back, strung",
+                      value = "{\"loanId\": 31, \"cameBackStrung\": true}")))
+  public Response receive(ReceiptBody body) {
+    Typed typed = Typed.of(body);
+    Integer loan = typed.whole("loanId", 1, Integer.MAX_VALUE);
+    Optional<Receipts.Head> head =
+        loan == null ? Optional.empty() : receipts.loan(new LoanId(loan));
+    if (head.isEmpty()) {
+      typed.fault("loanId", "There is no such loan.");
+      return Problem.of(typed);
+    }
+    List<LoanLine> out = lines.of(head.get().id()).stream().filter(LoanLine::isOut).toList();
+    nameLines(typed, body, out);
+    ReceiptDetails details =
+        ReceiptDetails.parse(
+            typed,
+            out,
+            head.get().deposit(),
+            currency,
+            new ReceiptDetails.When(head.get().issuedAt(), time.now(), time.zone()));
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    ReceiveLoan.Outcome outcome = receiveLoan.receive(head.get().id(), details, body.onceKey());
+    if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
+      return Problem.response(409, "Already back", already.message());
+    }
+    long id = Long.parseLong(((ReceiveLoan.Outcome.Received) outcome).page().replaceAll("\\D", ""));
+    return Response.created(URI.create("/api/receipts/" + id)).entity(one(id)).build();
+  }
+
+  /** Turns lines named by code into the fields of the form. */
+  private static void nameLines(Typed typed, ReceiptBody body, List<LoanLine> out) {
+    if (body.lines() == null) {
+      typed.with("allBack", "yes");
+      return;
+    }
+    for (int i = 0; i < body.lines().size(); i++) {
+      LineBody given = body.lines().get(i);
+      String field = "lines[" + i + "].code";
+      Typed code = Typed.nothing().with(field, given.code());
+      var read = code.code(field);
+      Optional<LoanLine> line =
+          out.stream().filter(l -> read != null && l.bareCode().equals(read.bare())).findFirst();
+      if (line.isEmpty()) {
+        typed.fault(field, "That is not out with this loan.");
+        continue;
+      }
+      long id = line.get().id();
+      typed.with("back-" + id, given.back() == null ? Boolean.TRUE : given.back());
+      typed.with("damage-" + id, given.damage());
+      typed.with("count-" + id, given.count());
+    }
+  }
+}

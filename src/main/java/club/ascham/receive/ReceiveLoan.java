@@ -1,0 +1,196 @@
+package club.ascham.receive;
+
+import club.ascham.Settings;
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.loan.LoanLine;
+import club.ascham.loan.LoanLines;
+import club.ascham.people.Actor;
+import club.ascham.rules.Club;
+import club.ascham.rules.ClubRules;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.units.Money;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Takes back what is here; what is missing keeps its loan open. Checking comes later. */
+@ApplicationScoped
+public class ReceiveLoan {
+  private final Rows rows;
+  private final LoanLines lines;
+  private final Actor actor;
+  private final ClubTime time;
+  private final Club club;
+  private final Story story;
+  private final Pressed pressed;
+  private final Currency currency;
+
+  ReceiveLoan(
+      Rows rows,
+      LoanLines lines,
+      Actor actor,
+      ClubTime time,
+      Club club,
+      Story story,
+      Pressed pressed,
+      Settings settings) {
+    this.rows = rows;
+    this.lines = lines;
+    this.actor = actor;
+    this.time = time;
+    this.club = club;
+    this.story = story;
+    this.pressed = pressed;
+    this.currency = Currency.getInstance(settings.currency());
+  }
+
+  /** What became of a receipt. */
+  sealed interface Outcome {
+    /** The page that shows what was done. */
+    record Received(String page) implements Outcome {}
+
+    /** Someone received these meanwhile; nothing was changed. */
+    record AlreadyBack(String message) implements Outcome {}
+  }
+
+  @Writes
+  Outcome receive(LoanId loan, ReceiptDetails details, String formKey) {
+    var earlier = pressed.ledTo(formKey);
+    if (earlier.isPresent()) {
+      return new Outcome.Received(earlier.get());
+    }
+    Map<Long, LoanLine> out =
+        lines.of(loan).stream()
+            .filter(LoanLine::isOut)
+            .collect(Collectors.toMap(LoanLine::id, Function.identity()));
+    List<LineBack> here = details.lines().stream().filter(LineBack::back).toList();
+    if (here.stream().anyMatch(line -> !out.containsKey(line.line()))) {
+      return new Outcome.AlreadyBack(
+          "Someone received part of this a moment ago. Look at what is still out, and save again.");
+    }
+    long receipt = receipt(loan, details);
+    Set<RigId> rigs = new LinkedHashSet<>();
+    Set<ItemId> items = new LinkedHashSet<>();
+    for (LineBack back : here) {
+      LoanLine line = out.get(back.line());
+      takeBack(receipt, line, back, details.happened());
+      items.add(line.item());
+      if (line.rig() != null) {
+        rigs.add(line.rig());
+      }
+    }
+    boolean closed = here.size() == out.size();
+    settleDeposit(loan, details, closed);
+    story.tell(
+        new Story.Told(
+            details.happened(),
+            actor.id(),
+            sentence(loan, details, closed, out.size() - here.size()),
+            details.words(),
+            loan,
+            items,
+            rigs));
+    String page = "/receive?done=" + receipt;
+    pressed.leads(formKey, page);
+    return new Outcome.Received(page);
+  }
+
+  private long receipt(LoanId loan, ReceiptDetails details) {
+    rows.change(
+        """
+        INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, came_back_strung, words)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)""",
+        loan,
+        details.happened(),
+        time.now(),
+        actor.id(),
+        details.dryLooseOrFall(),
+        details.cameBackStrung(),
+        details.words());
+    return rows.number("SELECT max(id) FROM receipt");
+  }
+
+  private void takeBack(long receipt, LoanLine line, LineBack back, Instant at) {
+    // A late entry may lie before the moment a part was exchanged during the loan.
+    Instant backAt = at.isBefore(line.outAt()) ? line.outAt() : at;
+    rows.change(
+        """
+        UPDATE loan_line SET back_at = ?2, receipt_id = ?3, outcome = ?4, back_count = ?5, shots = ?6
+         WHERE id = ?1 AND back_at IS NULL""",
+        line.id(),
+        backAt,
+        receipt,
+        back.damage() == null ? "BACK" : "DAMAGED",
+        back.count(),
+        line.rig() == null ? null : shots(line.outAt(), backAt));
+    if (line.arrowCount() != null && back.count() < line.arrowCount()) {
+      rows.change(
+          "UPDATE kit_item SET arrow_count = arrow_count - ?2 WHERE id = ?1",
+          line.item(),
+          line.arrowCount() - back.count());
+    }
+    if (back.damage() != null) {
+      rows.change(
+          """
+          INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
+          SELECT ?1, ?2, ?3, ?4, ?5
+           WHERE NOT EXISTS (SELECT 1 FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL)""",
+          line.item(),
+          backAt,
+          time.now(),
+          actor.id(),
+          "Came back damaged: " + back.damage());
+    }
+  }
+
+  private int shots(Instant from, Instant to) {
+    ClubRules rules = club.rules();
+    double weeks = Duration.between(from, to).toHours() / (24.0 * 7);
+    return (int) Math.round(weeks * rules.sessionsAWeek() * rules.shotsASession());
+  }
+
+  private void settleDeposit(LoanId loan, ReceiptDetails details, boolean closed) {
+    if (closed) {
+      rows.change(
+          """
+          UPDATE loan SET deposit_back_minor = deposit_minor - ?2, deposit_kept_why = ?3, version = version + 1
+           WHERE id = ?1""",
+          loan,
+          details.depositKept().minor(),
+          details.depositKept().minor() == 0 ? null : details.depositKeptWhy());
+    }
+  }
+
+  private String sentence(LoanId loan, ReceiptDetails details, boolean closed, int missing) {
+    List<String> said = new ArrayList<>();
+    said.add("Received from loan " + loan.value());
+    said.add(closed ? "all back" : missing + (missing == 1 ? " thing" : " things") + " still out");
+    if (details.dryLooseOrFall()) {
+      said.add("a dry loose or a fall was told");
+    }
+    if (details.cameBackStrung()) {
+      said.add("came back strung");
+    }
+    if (details.depositKept().compareTo(Money.ZERO) > 0 && closed) {
+      said.add(details.depositKept().format(currency) + " of the deposit kept");
+    }
+    details.lines().stream()
+        .filter(line -> line.damage() != null)
+        .forEach(line -> said.add("damaged: " + line.damage()));
+    return String.join("; ", said) + ".";
+  }
+}

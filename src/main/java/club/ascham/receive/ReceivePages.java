@@ -1,0 +1,171 @@
+package club.ascham.receive;
+
+import club.ascham.Settings;
+import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
+import club.ascham.loan.LoanLine;
+import club.ascham.loan.LoanLines;
+import club.ascham.loan.LoanRow;
+import club.ascham.loan.Loans;
+import club.ascham.people.Role;
+import club.ascham.store.Pressed;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Is it all here? Volunteers with a queue in front of them. */
+@Path("/receive")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class ReceivePages {
+  private static final int QUEUE_AT_MOST = 200;
+
+  @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record QueuePage(
+      List<LoanRow> out,
+      LocalDate today,
+      Receipts.Done done,
+      List<Receipts.Waiting> waiting,
+      Currency currency)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ReceivePage(
+      Receipts.Head loan, List<Line> out, LocalDate today, Typed typed, Currency currency)
+      implements TemplateInstance {}
+
+  /**
+   * A line still out with the names of its fields; all are ticked until the person says otherwise.
+   */
+  record Line(LoanLine line, boolean first, Typed typed) {
+    public String backField() {
+      return "back-" + line.id();
+    }
+
+    public String countField() {
+      return "count-" + line.id();
+    }
+
+    public String damageField() {
+      return "damage-" + line.id();
+    }
+
+    public boolean here() {
+      return first || typed.ticked(backField());
+    }
+
+    public String label() {
+      String what = line.kindWord() + " " + line.code();
+      return line.arrowCount() == null ? what : line.arrowCount() + " " + what;
+    }
+  }
+
+  private final Receipts receipts;
+  private final ReceiveLoan receiveLoan;
+  private final Loans loans;
+  private final LoanLines lines;
+  private final Pressed pressed;
+  private final ClubTime time;
+  private final Currency currency;
+
+  ReceivePages(
+      Receipts receipts,
+      ReceiveLoan receiveLoan,
+      Loans loans,
+      LoanLines lines,
+      Pressed pressed,
+      ClubTime time,
+      Settings settings) {
+    this.receipts = receipts;
+    this.receiveLoan = receiveLoan;
+    this.loans = loans;
+    this.lines = lines;
+    this.pressed = pressed;
+    this.time = time;
+    this.currency = Currency.getInstance(settings.currency());
+  }
+
+  @GET
+  public TemplateInstance queue(@RestQuery Long done) {
+    Receipts.Done saved = done == null ? null : receipts.done(done).orElse(null);
+    return new QueuePage(
+        loans.dueBy(LocalDate.of(9999, 1, 1), QUEUE_AT_MOST),
+        time.today(),
+        saved,
+        saved == null ? List.of() : receipts.rigsOf(saved.id()),
+        currency);
+  }
+
+  @GET
+  @Path("/{loan}")
+  public Response loan(@RestPath long loan) {
+    Receipts.Head head = head(new LoanId(loan));
+    return head.isSession()
+        ? Go.to("/sessions/" + loan)
+        : Response.ok(page(head, Typed.nothing())).build();
+  }
+
+  @POST
+  @Path("/{loan}")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response receive(@RestPath long loan, MultivaluedMap<String, String> form) {
+    Receipts.Head head = head(new LoanId(loan));
+    Typed typed = Forms.typed(form);
+    Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
+    if (pressedBefore.isPresent()) {
+      return Go.to(pressedBefore.get());
+    }
+    ReceiptDetails details =
+        ReceiptDetails.parse(
+            typed,
+            out(head.id()),
+            head.deposit(),
+            currency,
+            new ReceiptDetails.When(head.issuedAt(), time.now(), time.zone()));
+    if (!typed.sound()) {
+      return Go.again(page(head, typed));
+    }
+    ReceiveLoan.Outcome outcome = receiveLoan.receive(head.id(), details, typed.value("once-key"));
+    if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
+      typed.fault("lines", already.message());
+      return Go.again(page(head, typed));
+    }
+    return Go.to(((ReceiveLoan.Outcome.Received) outcome).page());
+  }
+
+  private ReceivePage page(Receipts.Head head, Typed typed) {
+    boolean first = typed.all().isEmpty();
+    return new ReceivePage(
+        head,
+        out(head.id()).stream().map(line -> new Line(line, first, typed)).toList(),
+        time.today(),
+        typed,
+        currency);
+  }
+
+  private List<LoanLine> out(LoanId loan) {
+    return lines.of(loan).stream().filter(LoanLine::isOut).toList();
+  }
+
+  private Receipts.Head head(LoanId loan) {
+    return receipts
+        .loan(loan)
+        .orElseThrow(() -> new NoSuchThing("There is no loan " + loan.value() + "."));
+  }
+}

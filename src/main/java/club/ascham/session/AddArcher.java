@@ -1,0 +1,106 @@
+package club.ascham.session;
+
+import club.ascham.bow.ArrowLength;
+import club.ascham.bow.ShortestArrow;
+import club.ascham.form.Typed;
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.loan.LoanLines;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
+
+/**
+ * Gives an archer of a session a share in a rig and arrows long enough. An archer of a session
+ * counts as a beginner whose draw may have been estimated: the rule for arrows is the careful one.
+ */
+@ApplicationScoped
+class AddArcher {
+  private final Rows rows;
+  private final LoanLines lines;
+  private final ClubTime time;
+
+  AddArcher(Rows rows, LoanLines lines, ClubTime time) {
+    this.rows = rows;
+    this.lines = lines;
+    this.time = time;
+  }
+
+  private record Arrows(
+      ItemId id,
+      Length length,
+      boolean pool,
+      Integer count,
+      boolean outHere,
+      boolean outElsewhere) {}
+
+  /**
+   * Faults stay at the fields {@code rig}, {@code draw} and {@code arrows}; null arrows: none yet.
+   */
+  @Writes
+  void add(
+      LoanId loan, RigId rig, Length draw, boolean estimated, ItemCode arrowsCode, Typed typed) {
+    if (rows.number(
+            "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL",
+            loan,
+            rig)
+        == 0) {
+      typed.fault("rig", "That rig is not out with this session.");
+      return;
+    }
+    Arrows arrows = arrowsCode == null ? null : arrows(loan, arrowsCode, typed).orElse(null);
+    if (arrows != null) {
+      ShortestArrow shortest = ArrowLength.shortestSafe(draw.inches(), estimated, true, false);
+      if (arrows.length() == null) {
+        typed.fault("arrows", "The length of these arrows is not recorded: measure one first.");
+      } else if (!shortest.allows(arrows.length())) {
+        typed.fault(
+            "arrows",
+            "Too short for this archer: "
+                + LengthText.both(arrows.length())
+                + ", and the shortest that is safe is "
+                + LengthText.both(shortest.length())
+                + ". "
+                + shortest.why());
+      } else if (arrows.outElsewhere()) {
+        typed.fault("arrows", "These are on loan elsewhere.");
+      }
+    }
+    if (!typed.sound()) {
+      return;
+    }
+    rows.change(
+        "INSERT INTO session_archer (loan_id, rig_id, draw_length, arrows_id) VALUES (?1, ?2, ?3, ?4)",
+        loan,
+        rig,
+        draw,
+        arrows == null ? null : arrows.id());
+    if (arrows != null && !arrows.pool() && !arrows.outHere()) {
+      lines.lend(loan, arrows.id(), null, time.now(), null);
+    }
+  }
+
+  private Optional<Arrows> arrows(LoanId loan, ItemCode code, Typed typed) {
+    Optional<Arrows> found =
+        rows.one(
+            Arrows.class,
+            """
+            SELECT i.id, k.arrow_length, k.pool, k.arrow_count,
+                   EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL),
+                   k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL)
+              FROM item i JOIN kit_item k ON k.id = i.id
+             WHERE i.code = ?1 AND i.kind = 'ARROWS' AND i.retired_on IS NULL""",
+            code.bare(),
+            loan);
+    if (found.isEmpty()) {
+      typed.fault("arrows", "That is no set or pool of arrows in use.");
+    }
+    return found;
+  }
+}

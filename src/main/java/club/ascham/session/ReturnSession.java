@@ -1,0 +1,165 @@
+package club.ascham.session;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.rules.Club;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+
+/** Takes a session's rigs back in one list: looked over and fine, or something seen. */
+@ApplicationScoped
+class ReturnSession {
+  private final Rows rows;
+  private final Sessions sessions;
+  private final Actor actor;
+  private final ClubTime time;
+  private final Club club;
+  private final Story story;
+  private final Pressed pressed;
+
+  ReturnSession(
+      Rows rows,
+      Sessions sessions,
+      Actor actor,
+      ClubTime time,
+      Club club,
+      Story story,
+      Pressed pressed) {
+    this.rows = rows;
+    this.sessions = sessions;
+    this.actor = actor;
+    this.time = time;
+    this.club = club;
+    this.story = story;
+    this.pressed = pressed;
+  }
+
+  /**
+   * What is said of one rig.
+   *
+   * @param words what was seen; null: looked over, fine
+   */
+  record RigBack(RigId rig, String words, boolean dryLooseOrFall) {
+    boolean somethingSeen() {
+      return words != null || dryLooseOrFall;
+    }
+  }
+
+  /** Says how many went back ready, and how many wait for a check. */
+  record Returned(String said) {}
+
+  @Writes
+  Returned takeBack(LoanId loan, List<RigBack> back, String formKey) {
+    if (pressed.ledTo(formKey).isPresent()) {
+      return new Returned("These were received already.");
+    }
+    Instant now = time.now();
+    int ready = 0;
+    int toCheck = 0;
+    Long calmReceipt = null;
+    for (RigBack each : back) {
+      long receipt;
+      if (each.somethingSeen()) {
+        receipt = receipt(loan, now, each);
+      } else {
+        calmReceipt = calmReceipt == null ? Long.valueOf(receipt(loan, now, each)) : calmReceipt;
+        receipt = calmReceipt;
+      }
+      int closed =
+          rows.change(
+              """
+              UPDATE loan_line SET back_at = ?3, outcome = 'BACK', receipt_id = ?4,
+                     shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
+               WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL""",
+              loan,
+              each.rig(),
+              now,
+              receipt,
+              club.rules().shotsASession());
+      if (closed == 0) {
+        continue; // received by someone else a moment ago
+      }
+      if (putBack(loan, each, now)) {
+        ready++;
+      } else {
+        toCheck++;
+      }
+    }
+    takeBackWhatWentBeside(loan, now);
+    String said =
+        ready
+            + (ready == 1 ? " rig is" : " rigs are")
+            + " ready again"
+            + (toCheck == 0 ? "." : "; " + toCheck + " to be checked.");
+    pressed.leads(formKey, "/sessions/" + loan.value());
+    return new Returned(said);
+  }
+
+  private long receipt(LoanId loan, Instant now, RigBack rig) {
+    rows.change(
+        """
+        INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, words)
+        VALUES (?1, ?2, ?2, ?3, ?4, ?5)""",
+        loan,
+        now,
+        actor.id(),
+        rig.dryLooseOrFall(),
+        rig.words());
+    return rows.number("SELECT max(id) FROM receipt");
+  }
+
+  /** Whether the look was enough to put it back ready. */
+  private boolean putBack(LoanId loan, RigBack rig, Instant now) {
+    long looks = sessions.looksSinceFullCheck(rig.rig());
+    boolean enough =
+        LookRule.suffices(rig.somethingSeen(), looks, club.rules().fullCheckEveryLooks());
+    if (!rig.somethingSeen()) {
+      rows.change(
+          """
+          INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
+                                 verdict_text, released_at, released_by)
+          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5, ?6)""",
+          rig.rig(),
+          now,
+          actor.id(),
+          enough ? "Looked over after a session: fine." : "Looked over: fine. A full check is due.",
+          enough ? now : null,
+          enough ? actor.id() : null);
+    }
+    List<ItemId> parts = sessions.partsOf(rig.rig());
+    story.tell(Story.Told.ofRig(now, actor.id(), rig.rig(), parts, sentence(rig, enough)).on(loan));
+    return enough;
+  }
+
+  private static String sentence(RigBack rig, boolean enough) {
+    if (rig.somethingSeen()) {
+      return "Back from a session; something seen"
+          + (rig.words() == null ? "" : ": " + rig.words())
+          + (rig.dryLooseOrFall() ? " (a dry loose or a fall was told)" : "")
+          + ".";
+    }
+    return enough
+        ? "Back from a session; looked over, fine."
+        : "Back from a session; looked over, fine, and due for a full check.";
+  }
+
+  /** Arrows and the like that went beside the rigs come back with the last of them. */
+  private void takeBackWhatWentBeside(LoanId loan, Instant now) {
+    rows.change(
+        """
+        UPDATE loan_line SET back_at = ?2, outcome = 'BACK', back_count = arrow_count,
+               receipt_id = (SELECT max(id) FROM receipt WHERE loan_id = ?1)
+         WHERE loan_id = ?1 AND rig_id IS NULL AND back_at IS NULL
+           AND NOT EXISTS (SELECT 1 FROM loan_line r WHERE r.loan_id = ?1 AND r.rig_id IS NOT NULL AND r.back_at IS NULL)""",
+        loan,
+        now);
+  }
+}

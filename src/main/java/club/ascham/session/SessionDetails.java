@@ -1,0 +1,55 @@
+package club.ascham.session;
+
+import club.ascham.form.Typed;
+import club.ascham.id.RigId;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads what a leader typed, for going out and for coming back. */
+final class SessionDetails {
+  private static final int LONGEST_WORDS = 400;
+
+  private SessionDetails() {}
+
+  /** The rigs ticked as {@code rig-NUMBER}. */
+  static List<RigId> rigs(Typed typed) {
+    List<RigId> rigs = new ArrayList<>();
+    for (String field : typed.all().keySet()) {
+      if (field.matches("rig-\\d{1,9}") && typed.ticked(field)) {
+        rigs.add(new RigId(Long.parseLong(field.substring("rig-".length()))));
+      }
+    }
+    if (rigs.isEmpty()) {
+      typed.fault("rigs", "Tick at least one rig.");
+    }
+    return rigs;
+  }
+
+  static String leader(Typed typed) {
+    return typed.required("leader", 80, "Who leads the session?");
+  }
+
+  /**
+   * What is said of each rig that is out: {@code out-RIG} ticked: not back yet; {@code seen-RIG}
+   * ticked with {@code words-RIG}; {@code dry-RIG} ticked: loosed without an arrow, or fell; else
+   * looked over, fine.
+   */
+  static List<ReturnSession.RigBack> back(Typed typed, List<Sessions.Out> rigs) {
+    List<ReturnSession.RigBack> back = new ArrayList<>();
+    for (Sessions.Out rig : rigs) {
+      if (!rig.isOut() || typed.ticked(rig.stillOutField())) {
+        continue;
+      }
+      String words = typed.optional(rig.wordsField(), LONGEST_WORDS);
+      boolean dry = typed.ticked(rig.dryField());
+      if (typed.ticked(rig.seenField()) && words == null && !dry) {
+        typed.fault(rig.wordsField(), "What was seen? A few words help whoever checks it.");
+      }
+      back.add(new ReturnSession.RigBack(rig.rig(), words, dry));
+    }
+    if (back.isEmpty()) {
+      typed.fault("rigs", "None of them is back: there is nothing to save.");
+    }
+    return back;
+  }
+}

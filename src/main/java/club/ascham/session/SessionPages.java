@@ -1,0 +1,184 @@
+package club.ascham.session;
+
+import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.store.DatabaseRefusal;
+import club.ascham.store.Pressed;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import club.ascham.units.Plausible;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** What goes out tonight together, and how it came back. */
+@Path("/sessions")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class SessionPages {
+  private static final int LISTED = 40;
+
+  @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record SessionsPage(List<Sessions.Row> sessions) implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record LendPage(List<Sessions.Pick> ready, boolean likeLastTime, Typed typed)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record SessionPage(
+      Sessions.Head session,
+      List<Sessions.Out> rigs,
+      boolean someOut,
+      List<Sessions.Archer> archers,
+      Typed typed)
+      implements TemplateInstance {}
+
+  private final Sessions sessions;
+  private final LendSession lendSession;
+  private final ReturnSession returnSession;
+  private final AddArcher addArcher;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  SessionPages(
+      Sessions sessions,
+      LendSession lendSession,
+      ReturnSession returnSession,
+      AddArcher addArcher,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.sessions = sessions;
+    this.lendSession = lendSession;
+    this.returnSession = returnSession;
+    this.addArcher = addArcher;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  @GET
+  public TemplateInstance list() {
+    return new SessionsPage(sessions.page(1, LISTED));
+  }
+
+  @GET
+  @Path("/new")
+  public TemplateInstance choose() {
+    return lendPage(Typed.nothing().with("leader", actor.name()), sessions.lastSet());
+  }
+
+  @POST
+  @Path("/new")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response lend(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
+    if (pressedBefore.isPresent()) {
+      return Go.to(pressedBefore.get());
+    }
+    List<RigId> rigs = SessionDetails.rigs(typed);
+    String leader = SessionDetails.leader(typed);
+    if (!typed.sound()) {
+      return Go.again(lendPage(typed, new HashSet<>(rigs)));
+    }
+    try {
+      LendSession.Outcome outcome = lendSession.lend(leader, rigs, typed.value("once-key"));
+      if (outcome instanceof LendSession.Outcome.Lent lent) {
+        return Go.to(
+            lent.page(),
+            rigs.size() + (rigs.size() == 1 ? " rig" : " rigs") + " lent until tonight.");
+      }
+      int gone = ((LendSession.Outcome.NotReady) outcome).rigs().size();
+      typed.fault(
+          "rigs",
+          (gone == 1 ? "One of these is" : gone + " of these are")
+              + " not ready any more, and left out below. Look, and press again.");
+    } catch (DatabaseRefusal refusal) {
+      typed.fault("rigs", refusal.getMessage());
+    }
+    return Go.again(lendPage(typed, new HashSet<>(rigs)));
+  }
+
+  @GET
+  @Path("/{id}")
+  public TemplateInstance session(@RestPath long id) {
+    return page(new LoanId(id), Typed.nothing());
+  }
+
+  @POST
+  @Path("/{id}")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response takeBack(@RestPath long id, MultivaluedMap<String, String> form) {
+    LoanId loan = new LoanId(id);
+    Typed typed = Forms.typed(form);
+    Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
+    if (pressedBefore.isPresent()) {
+      return Go.to(pressedBefore.get());
+    }
+    List<ReturnSession.RigBack> back = SessionDetails.back(typed, sessions.rigsOf(loan));
+    if (!typed.sound()) {
+      return Go.again(page(loan, typed));
+    }
+    return Go.to(
+        "/sessions/" + id, returnSession.takeBack(loan, back, typed.value("once-key")).said());
+  }
+
+  @POST
+  @Path("/{id}/archers")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response addArcher(@RestPath long id, MultivaluedMap<String, String> form) {
+    LoanId loan = new LoanId(id);
+    Typed typed = Forms.typed(form);
+    Integer rig = typed.whole("rig", 1, Integer.MAX_VALUE);
+    Length draw = typed.length("draw", actor.unit(), Plausible.DRAW_LENGTH);
+    ItemCode arrows = typed.code("arrows");
+    if (rig == null) {
+      typed.fault("rig", "Which rig does this archer share?");
+    }
+    if (draw == null) {
+      typed.fault("draw", "The draw length decides how long the arrows must be.");
+    }
+    if (typed.sound()) {
+      addArcher.add(loan, new RigId(rig), draw, typed.ticked("estimated"), arrows, typed);
+    }
+    return typed.sound()
+        ? Go.to("/sessions/" + id, "The archer is noted.")
+        : Go.again(page(loan, typed));
+  }
+
+  private LendPage lendPage(Typed typed, Set<RigId> chosen) {
+    List<Sessions.Pick> ready = sessions.ready(time.today(), chosen);
+    return new LendPage(ready, ready.stream().anyMatch(Sessions.Pick::chosen), typed);
+  }
+
+  private SessionPage page(LoanId id, Typed typed) {
+    Sessions.Head head =
+        sessions
+            .head(id)
+            .orElseThrow(() -> new NoSuchThing("There is no session " + id.value() + "."));
+    List<Sessions.Out> rigs = sessions.rigsOf(id);
+    return new SessionPage(
+        head, rigs, rigs.stream().anyMatch(Sessions.Out::isOut), sessions.archersOf(id), typed);
+  }
+}

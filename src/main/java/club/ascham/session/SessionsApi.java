@@ -1,0 +1,174 @@
+package club.ascham.session;
+
+import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.people.Role;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Sessions as JSON. */
+@Path("/api/sessions")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Sessions", description = "A set of rigs lent to a leader until tonight")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class SessionsApi {
+  private static final int LARGEST_PAGE = 200;
+
+  /** A session in a list; its leader is named to those who lend, not in lists. */
+  record SessionLine(long id, Instant issuedAt, LocalDate dueOn, int rigs, int rigsOut) {}
+
+  record Page(List<SessionLine> items, int page, int size, long total) {}
+
+  record RigLine(long rigId, String code, boolean out) {}
+
+  record SessionBody(
+      long id, String leader, Instant issuedAt, LocalDate dueOn, List<RigLine> rigs) {}
+
+  record LendBody(String leader, List<Long> rigIds, String onceKey) {}
+
+  /** A rig back: without words and without a dry loose it was looked over and is fine. */
+  record RigBackBody(Long rigId, String seen, Boolean dryLooseOrFall) {}
+
+  record ReturnBody(List<RigBackBody> rigs, String onceKey) {}
+
+  record Said(String said) {}
+
+  private final Sessions sessions;
+  private final LendSession lendSession;
+  private final ReturnSession returnSession;
+
+  SessionsApi(Sessions sessions, LendSession lendSession, ReturnSession returnSession) {
+    this.sessions = sessions;
+    this.lendSession = lendSession;
+    this.returnSession = returnSession;
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "Sessions, newest first")
+  public Page list(
+      @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("40") int size) {
+    int at = Math.max(1, page);
+    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    return new Page(
+        sessions.page(at, many).stream()
+            .map(
+                row ->
+                    new SessionLine(
+                        row.id().value(), row.issuedAt(), row.dueOn(), row.rigs(), row.rigsOut()))
+            .toList(),
+        at,
+        many,
+        sessions.count());
+  }
+
+  @GET
+  @Path("/{id}")
+  @Operation(summary = "One session with its rigs")
+  public SessionBody one(@RestPath long id) {
+    Sessions.Head head = head(id);
+    return new SessionBody(
+        id,
+        head.leader(),
+        head.issuedAt(),
+        head.dueOn(),
+        sessions.rigsOf(head.id()).stream()
+            .map(rig -> new RigLine(rig.rig().value(), rig.code(), rig.isOut()))
+            .toList());
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Lend a set of ready rigs to a leader until tonight")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(value = "{\"leader\": \"Ottoline\", \"rigIds\": [3, 4, 7]}")))
+  public Response lend(LendBody body) {
+    Typed typed = Typed.nothing().with("leader", body.leader());
+    if (body.rigIds() != null) {
+      body.rigIds().forEach(rig -> typed.with("rig-" + rig, "yes"));
+    }
+    String leader = SessionDetails.leader(typed);
+    List<RigId> rigs = SessionDetails.rigs(typed);
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    LendSession.Outcome outcome = lendSession.lend(leader, rigs, body.onceKey());
+    if (outcome instanceof LendSession.Outcome.NotReady not) {
+      return Problem.response(
+          409,
+          "Not ready",
+          "Not ready to be lent: rigs "
+              + not.rigs().stream().map(rig -> Long.toString(rig.value())).toList()
+              + ". Nothing was changed.");
+    }
+    String page = ((LendSession.Outcome.Lent) outcome).page();
+    long id = Long.parseLong(page.substring(page.lastIndexOf('/') + 1));
+    return Response.created(URI.create("/api/sessions/" + id)).entity(one(id)).build();
+  }
+
+  @POST
+  @Path("/{id}/return")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Take rigs back: looked over and fine, or something seen")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      value =
+                          "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"seen\": \"serving loose\"}]}")))
+  public Response takeBack(@RestPath long id, ReturnBody body) {
+    Sessions.Head head = head(id);
+    Typed typed = Typed.nothing();
+    List<Sessions.Out> rigs = sessions.rigsOf(head.id());
+    for (Sessions.Out rig : rigs) {
+      RigBackBody given =
+          body.rigs() == null
+              ? null
+              : body.rigs().stream()
+                  .filter(r -> r.rigId() != null && r.rigId() == rig.rig().value())
+                  .findFirst()
+                  .orElse(null);
+      if (given == null) {
+        typed.with(rig.stillOutField(), "yes");
+      } else {
+        typed.with(rig.wordsField(), given.seen()).with(rig.dryField(), given.dryLooseOrFall());
+      }
+    }
+    List<ReturnSession.RigBack> back = SessionDetails.back(typed, rigs);
+    return typed.sound()
+        ? Response.ok(new Said(returnSession.takeBack(head.id(), back, body.onceKey()).said()))
+            .build()
+        : Problem.of(typed);
+  }
+
+  private Sessions.Head head(long id) {
+    return sessions
+        .head(new LoanId(id))
+        .orElseThrow(() -> new NoSuchThing("There is no session " + id + "."));
+  }
+}

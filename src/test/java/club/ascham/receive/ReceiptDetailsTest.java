@@ -1,0 +1,104 @@
+package club.ascham.receive;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.form.Typed;
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.loan.LoanLine;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Money;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Currency;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ReceiptDetailsTest {
+  private static final Instant ISSUED = Instant.parse("2026-03-02T19:00:00Z");
+  private static final Instant NOW = Instant.parse("2026-03-16T19:30:00Z");
+  private static final ReceiptDetails.When WHEN =
+      new ReceiptDetails.When(ISSUED, NOW, ZoneId.of("Europe/London"));
+  private static final Currency POUNDS = Currency.getInstance("GBP");
+
+  private final Typed typed = Typed.nothing();
+
+  @Test
+  void whatIsNotTicked_isMissing() {
+    ReceiptDetails read = read(typed.with("back-1", "on"));
+    assertTrue(typed.sound());
+    assertTrue(read.lines().get(0).back());
+    assertFalse(read.lines().get(1).back());
+  }
+
+  @Test
+  void aDamagedThing_isHere_evenWithItsTickForgotten() {
+    ReceiptDetails read = read(typed.with("damage-2", "torn"));
+    assertTrue(read.lines().get(1).back());
+    assertEquals("torn", read.lines().get(1).damage());
+  }
+
+  @Test
+  void nothingTicked_isNothingToReceive() {
+    read(typed);
+    assertNotNull(typed.faultAt("lines"));
+  }
+
+  @Test
+  void arrowsBack_areAllOfThem_unlessCounted_andNeverMore() {
+    assertEquals(8, read(Typed.nothing().with("back-2", "on")).lines().get(1).count());
+    assertEquals(
+        6, read(Typed.nothing().with("back-2", "on").with("count-2", "6")).lines().get(1).count());
+    read(typed.with("back-2", "on").with("count-2", "9"));
+    assertNotNull(typed.faultAt("count-2"));
+  }
+
+  @Test
+  void moreThanTheDeposit_canNotBeKept_andKeepingNeedsItsReason() {
+    read(typed.with("allBack", "yes").with("depositKept", "20.01").with("depositKeptWhy", "x"));
+    assertNotNull(typed.faultAt("depositKept"));
+    Typed unsaid = Typed.nothing().with("allBack", "yes").with("depositKept", "5");
+    read(unsaid);
+    assertNotNull(unsaid.faultAt("depositKeptWhy"));
+  }
+
+  @Test
+  void paperTypedInLater_liesBetweenTheLoanAndNow() {
+    assertEquals(
+        Instant.parse("2026-03-10T21:00:00Z"),
+        read(Typed.nothing().with("allBack", "yes").with("on", "10/3/2026")).happened());
+    Typed before = Typed.nothing().with("allBack", "yes").with("on", "2026-03-01");
+    read(before);
+    assertNotNull(before.faultAt("on"));
+    Typed after = Typed.nothing().with("allBack", "yes").with("on", "2026-03-17");
+    read(after);
+    assertNotNull(after.faultAt("on"));
+  }
+
+  private static ReceiptDetails read(Typed typed) {
+    return ReceiptDetails.parse(
+        typed, List.of(aLine(1, null), aLine(2, 8)), new Money(2000), POUNDS, WHEN);
+  }
+
+  private static LoanLine aLine(long id, Integer arrows) {
+    String kind = arrows == null ? "TAB" : "ARROWS";
+    return new LoanLine(
+        id,
+        new LoanId(1),
+        new ItemId(id),
+        null,
+        ItemCode.of('R', 147).orElseThrow().bare(),
+        kind,
+        null,
+        null,
+        ISSUED,
+        arrows,
+        null,
+        null,
+        null,
+        null);
+  }
+}

@@ -1,0 +1,193 @@
+package club.ascham.session;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import club.ascham.standing.Standing;
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class SessionPagesTest {
+  @Inject Rows rows;
+  @Inject ClubTime time;
+
+  @Test
+  void onePressLends_andOneListTakesBack() {
+    List<String> rigs = readyRigs(3);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = lend(volunteer, rigs);
+    rigs.forEach(rig -> assertEquals("ON_LOAN", state(rig)));
+
+    Map<String, String> back = new LinkedHashMap<>();
+    back.put("once-key", "back-" + System.nanoTime());
+    back.put("words-" + rigs.get(1), "serving loose at the top");
+    back.put("out-" + rigs.get(2), "on");
+    volunteer.get(page);
+    volunteer.post(page, back).then().statusCode(303);
+
+    assertEquals("READY", state(rigs.get(0)), "looked over, fine");
+    assertEquals("TO_BE_CHECKED", state(rigs.get(1)), "something seen");
+    assertEquals("ON_LOAN", state(rigs.get(2)), "not back yet");
+
+    volunteer.get(page);
+    volunteer.post(page, Map.of("once-key", "rest-" + System.nanoTime())).then().statusCode(303);
+    assertEquals("READY", state(rigs.get(2)));
+  }
+
+  @Test
+  void pastTheClubsRule_aLookNoLongerSuffices() {
+    String rig = readyRigs(1).get(0);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    int evenings = 0;
+    while (state(rig).equals("READY") && evenings < 20) {
+      String page = lend(volunteer, List.of(rig));
+      volunteer.get(page);
+      volunteer.post(page, Map.of("once-key", "look-" + System.nanoTime())).then().statusCode(303);
+      evenings++;
+    }
+    assertEquals("TO_BE_CHECKED", state(rig));
+    assertEquals(
+        0,
+        rows.number(
+            "SELECT count(*) FROM bow_check WHERE rig_id = ?1 AND released_at IS NOT NULL AND happened_at = (SELECT max(happened_at) FROM bow_check WHERE rig_id = ?1)",
+            rig));
+  }
+
+  @Test
+  void aRigLentAMomentAgo_isRefusedClearly_andNothingOfTheSetGoesOut() {
+    List<String> rigs = readyRigs(2);
+    Visitor first = Visitor.signedInAs("volunteer");
+    Visitor second = Visitor.signedInAs("officer");
+    second.get("/sessions/new");
+    lend(first, rigs.subList(0, 1));
+
+    second
+        .post("/sessions/new", set(rigs))
+        .then()
+        .statusCode(422)
+        .body(containsString("not ready any more"));
+
+    assertEquals("READY", state(rigs.get(1)));
+    Visitor tidy = first;
+    String page =
+        "/sessions/"
+            + rows.number("SELECT max(loan_id) FROM loan_line WHERE rig_id = ?1", rigs.get(0));
+    tidy.get(page);
+    tidy.post(page, Map.of("once-key", "tidy-" + System.nanoTime())).then().statusCode(303);
+  }
+
+  @Test
+  void arrowsTooShortForAnArcher_areRefusedWithTheShortestThatIsSafe() {
+    String rig = readyRigs(1).get(0);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = lend(volunteer, List.of(rig));
+    String arrows =
+        rows.texts(
+                """
+                SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
+                 WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.arrow_length IS NOT NULL ORDER BY k.arrow_length LIMIT 1""")
+            .get(0);
+    volunteer.get(page);
+    volunteer
+        .post(page + "/archers", Map.of("rig", rig, "draw", "31 in", "arrows", arrows))
+        .then()
+        .statusCode(422)
+        .body(containsString("Too short for this archer"))
+        .body(containsString("31 in"));
+    volunteer.post(page + "/archers", Map.of("rig", rig, "draw", "26 in")).then().statusCode(303);
+    volunteer.get(page).then().body(containsString("draws 26 in"));
+    volunteer.post(page, Map.of("once-key", "end-" + System.nanoTime())).then().statusCode(303);
+  }
+
+  @Test
+  void overTheApi_aSetGoesOutAndComesBack_andTheCommitteeOnlyReads() {
+    String rig = readyRigs(1).get(0);
+    int id =
+        given()
+            .auth()
+            .preemptive()
+            .basic("volunteer", "demo-fleet")
+            .contentType("application/json")
+            .body("{\"leader\": \"Ottoline\", \"rigIds\": [%s]}".formatted(rig))
+            .post("/api/sessions")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    given()
+        .auth()
+        .preemptive()
+        .basic("committee", "demo-fleet")
+        .contentType("application/json")
+        .body("{\"rigs\": []}")
+        .post("/api/sessions/" + id + "/return")
+        .then()
+        .statusCode(403);
+    given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body("{\"rigs\": [{\"rigId\": %s, \"seen\": \"a noise\"}]}".formatted(rig))
+        .post("/api/sessions/" + id + "/return")
+        .then()
+        .statusCode(200);
+    assertEquals("TO_BE_CHECKED", state(rig));
+    given()
+        .auth()
+        .preemptive()
+        .basic("committee", "demo-fleet")
+        .get("/api/sessions?size=1")
+        .then()
+        .statusCode(200)
+        .body("items[0].rigsOut", equalTo(0));
+  }
+
+  private String lend(Visitor who, List<String> rigs) {
+    who.get("/sessions/new").then().statusCode(200);
+    String location =
+        who.post("/sessions/new", set(rigs)).then().statusCode(303).extract().header("Location");
+    return location.substring(location.indexOf("/sessions"));
+  }
+
+  private static Map<String, String> set(List<String> rigs) {
+    Map<String, String> form = new LinkedHashMap<>();
+    form.put("once-key", "set-" + System.nanoTime());
+    form.put("leader", "Ottoline");
+    rigs.forEach(rig -> form.put("rig-" + rig, "on"));
+    return form;
+  }
+
+  /** Ready rigs that have a look left before their full check. */
+  private List<String> readyRigs(int many) {
+    return rows.texts(
+        "SELECT s.rig_id FROM rig_standing s WHERE "
+            + Standing.STATE_TODAY
+            + """
+             = 'READY' AND (SELECT count(*) FROM bow_check c WHERE c.rig_id = s.rig_id AND c.kind = 'LOOK' AND c.happened_at >
+              max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = s.rig_id AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
+                  coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
+             ORDER BY random() LIMIT """
+            + " "
+            + many,
+        time.today());
+  }
+
+  private String state(String rig) {
+    return rows.texts(
+            "SELECT " + Standing.STATE_TODAY + " FROM rig_standing s WHERE s.rig_id = ?2",
+            time.today(),
+            rig)
+        .get(0);
+  }
+}
