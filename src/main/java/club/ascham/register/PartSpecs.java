@@ -1,0 +1,189 @@
+package club.ascham.register;
+
+import club.ascham.bow.Band;
+import club.ascham.bow.Build;
+import club.ascham.bow.Hand;
+import club.ascham.bow.Known;
+import club.ascham.bow.LimbSize;
+import club.ascham.bow.LimbsSpec;
+import club.ascham.bow.OnePieceSpec;
+import club.ascham.bow.RiserSpec;
+import club.ascham.bow.StringMaterial;
+import club.ascham.bow.StringSpec;
+import club.ascham.bow.StringerKind;
+import club.ascham.bow.StringerSpec;
+import club.ascham.id.ItemId;
+import club.ascham.store.Rows;
+import club.ascham.units.Length;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+
+/** Reads what parts are, for the rules that decide about them: five statements, however many. */
+@ApplicationScoped
+public class PartSpecs {
+  private final Rows rows;
+
+  PartSpecs(Rows rows) {
+    this.rows = rows;
+  }
+
+  /** What the items of these ids are; ids of other kinds, and null, are passed over. */
+  public Parts of(Collection<ItemId> wanted) {
+    List<ItemId> ids = wanted.stream().filter(Objects::nonNull).distinct().toList();
+    if (ids.isEmpty()) {
+      return new Parts(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+    }
+    return read(" WHERE p.id IN " + Items.places(ids), ids.toArray());
+  }
+
+  /** What every part in use is. */
+  public Parts ofAllInUse() {
+    return read(" WHERE i.retired_on IS NULL");
+  }
+
+  private Parts read(String where, Object... parameters) {
+    return new Parts(
+        byId(
+            RiserRow.class,
+            RiserRow::id,
+            RiserRow::spec,
+            """
+            SELECT p.id, p.build, p.hand, p.length_in, p.limb_fitting, p.limb_model, p.max_turns_out, p.lateral
+              FROM riser p JOIN item i ON i.id = p.id"""
+                + where,
+            parameters),
+        byId(
+            LimbsRow.class,
+            LimbsRow::id,
+            LimbsRow::spec,
+            """
+            SELECT p.id, p.build, p.size, p.bow_length_in, p.limb_fitting, i.model, p.marked_lb,
+                   p.marked_at_in, p.marked_riser_in, p.hmpe_tips, p.brace_low, p.brace_high
+              FROM limbs p JOIN item i ON i.id = p.id"""
+                + where,
+            parameters),
+        byId(
+            BowRow.class,
+            BowRow::id,
+            BowRow::spec,
+            """
+            SELECT p.id, p.hand, p.bow_length_in, p.marked_lb, p.marked_at_in, p.hmpe_tips, p.brace_low, p.brace_high
+              FROM bow p JOIN item i ON i.id = p.id"""
+                + where,
+            parameters),
+        byId(
+            StringRow.class,
+            StringRow::id,
+            StringRow::spec,
+            """
+            SELECT p.id, p.for_bow_in, p.measured_length, p.material, p.strands, p.strand_diameter, p.twists
+              FROM bowstring p JOIN item i ON i.id = p.id"""
+                + where,
+            parameters),
+        byId(
+            StringerRow.class,
+            StringerRow::id,
+            StringerRow::spec,
+            """
+            SELECT p.id, p.stringer_kind, p.bow_from_in, p.bow_to_in
+              FROM stringer p JOIN item i ON i.id = p.id"""
+                + where,
+            parameters));
+  }
+
+  private <R extends Record, S> Map<ItemId, S> byId(
+      Class<R> shape,
+      Function<R, ItemId> id,
+      Function<R, S> spec,
+      String sql,
+      Object... parameters) {
+    Map<ItemId, S> specs = new LinkedHashMap<>();
+    rows.list(shape, sql, parameters).forEach(row -> specs.put(id.apply(row), spec.apply(row)));
+    return specs;
+  }
+
+  private static Band band(Length low, Length high) {
+    return low == null ? null : new Band(low, high);
+  }
+
+  record RiserRow(
+      ItemId id,
+      Build build,
+      Hand hand,
+      int lengthIn,
+      String fitting,
+      String limbModel,
+      Double maxTurnsOut,
+      boolean lateral) {
+    RiserSpec spec() {
+      return new RiserSpec(build, hand, lengthIn, fitting, limbModel, maxTurnsOut, lateral);
+    }
+  }
+
+  record LimbsRow(
+      ItemId id,
+      Build build,
+      LimbSize size,
+      Integer bowLengthIn,
+      String fitting,
+      String model,
+      double markedLb,
+      double markedAtIn,
+      Integer markedRiserIn,
+      Known hmpeTips,
+      Length braceLow,
+      Length braceHigh) {
+    LimbsSpec spec() {
+      return new LimbsSpec(
+          build,
+          size,
+          bowLengthIn,
+          fitting,
+          model,
+          markedLb,
+          markedAtIn,
+          markedRiserIn,
+          hmpeTips,
+          band(braceLow, braceHigh));
+    }
+  }
+
+  record BowRow(
+      ItemId id,
+      Hand hand,
+      int bowLengthIn,
+      double markedLb,
+      double markedAtIn,
+      Known hmpeTips,
+      Length braceLow,
+      Length braceHigh) {
+    OnePieceSpec spec() {
+      return new OnePieceSpec(
+          hand, bowLengthIn, markedLb, markedAtIn, hmpeTips, band(braceLow, braceHigh));
+    }
+  }
+
+  record StringRow(
+      ItemId id,
+      int forBowIn,
+      Length measured,
+      StringMaterial material,
+      Integer strands,
+      Length strandDiameter,
+      Integer twists) {
+    StringSpec spec() {
+      return new StringSpec(forBowIn, measured, material, strands, strandDiameter, twists);
+    }
+  }
+
+  record StringerRow(ItemId id, StringerKind kind, int bowFromIn, int bowToIn) {
+    StringerSpec spec() {
+      return new StringerSpec(kind, bowFromIn, bowToIn);
+    }
+  }
+}
