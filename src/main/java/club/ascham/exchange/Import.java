@@ -44,7 +44,7 @@ public class Import {
   /** What {@link #take} would do; changes nothing. */
   @Writes
   ImportReport tryOut(List<CsvFile> files) {
-    ImportReport report = run(files, 0, rules);
+    ImportReport report = run(files);
     QuarkusTransaction.setRollbackOnly();
     return report;
   }
@@ -52,7 +52,7 @@ public class Import {
   /** Imports all of the files, or nothing where anything is wrong with any of them. */
   @Writes
   ImportReport take(List<CsvFile> files) {
-    ImportReport report = run(files, 0, rules);
+    ImportReport report = run(files);
     if (!report.sound()) {
       QuarkusTransaction.setRollbackOnly();
     }
@@ -67,8 +67,13 @@ public class Import {
    */
   @Writes
   public void fill(List<CsvFile> files, long shiftDays) {
-    // No form was ever filled in for these: the database's own rules hold them.
-    ImportReport report = run(files, shiftDays, Map.of());
+    ImportReport report;
+    try (Connection connection = source.getConnection()) {
+      // No form was ever filled in for these: the database's own rules hold them.
+      report = new ImportRun(connection, currency, time.today(), Map.of()).fill(files, shiftDays);
+    } catch (SQLException failure) {
+      throw new IllegalStateException("the database failed while a club was filled", failure);
+    }
     if (!report.sound()) {
       BadCell first = report.bad().get(0);
       throw new IllegalStateException(first.where() + ": " + first.message());
@@ -80,9 +85,9 @@ public class Import {
     return Lists.all().stream().map(CsvList::name).toList();
   }
 
-  private ImportReport run(List<CsvFile> files, long shiftDays, Map<String, RowRules> inForce) {
+  private ImportReport run(List<CsvFile> files) {
     try (Connection connection = source.getConnection()) {
-      return new ImportRun(connection, currency, time.today(), inForce).run(files, shiftDays);
+      return new ImportRun(connection, currency, time.today(), rules).run(files, 0);
     } catch (SQLException failure) {
       throw new IllegalStateException("the database failed during an import", failure);
     }

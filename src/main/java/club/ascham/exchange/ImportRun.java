@@ -1,8 +1,10 @@
 package club.ascham.exchange;
 
 import club.ascham.exchange.Import.CsvFile;
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -61,6 +63,23 @@ final class ImportRun {
               .run(one.table().lines()));
     }
     return new ImportReport(done, bad.subList(0, Math.min(bad.size(), MOST_SHOWN)), bad.size());
+  }
+
+  /**
+   * Fills a club that owns nothing yet. Its upkeep rules step aside meanwhile: with them in force
+   * the plan would be reckoned again at each of thousands of loans.
+   */
+  ImportReport fill(List<CsvFile> files, long shiftDays) throws SQLException {
+    CsvList rulesInForce = UpkeepLists.rules();
+    List<CsvFile> all = new ArrayList<>(files);
+    if (files.stream().noneMatch(file -> file.name().equals(rulesInForce.name() + ".csv"))) {
+      byte[] kept = Export.csv(rulesInForce, connection, currency).getBytes(StandardCharsets.UTF_8);
+      all.add(new CsvFile("the upkeep rules in force", kept));
+    }
+    try (Statement statement = connection.createStatement()) {
+      statement.executeUpdate("DELETE FROM upkeep_rule");
+    }
+    return run(all, shiftDays);
   }
 
   private static Optional<Recognised> recognised(CsvFile file, List<BadCell> bad) {

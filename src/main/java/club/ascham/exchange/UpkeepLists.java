@@ -33,37 +33,38 @@ final class UpkeepLists {
 
   private UpkeepLists() {}
 
-  /** Rules rather than records: an import changes the ones it finds. */
-  static List<CsvList> rules() {
-    return List.of(
-        CsvList.of(
-                "brace-bands",
-                "The club's own brace bands",
-                "club_brace_band",
-                required("bowLengthIn", "club_brace_band.bow_length_in", whole(40, 72)),
-                required("low", "club_brace_band.low", BRACE),
-                required("high", "club_brace_band.high", BRACE),
-                required("source", "club_brace_band.source", WORDS))
-            .asSettings(),
-        CsvList.of(
-                "upkeep-rules",
-                "Upkeep rules",
-                "upkeep_rule",
-                numbered("upkeep_rule"),
-                required(
-                    "itemKind",
-                    "upkeep_rule.item_kind",
-                    word("RISER", "LIMBS", "BOW", "STRING", "STRINGER", "ARROWS")),
-                optional("build", "upkeep_rule.build", word(Build.class)),
-                optional("material", "upkeep_rule.material", word(StringMaterial.class)),
-                required("work", "upkeep_rule.work", WORK),
-                optional("everyDays", "upkeep_rule.every_days", whole(1, 4000)),
-                optional("everyLoans", "upkeep_rule.every_loans", whole(1, 1000)),
-                optional("everyShots", "upkeep_rule.every_shots", whole(1, 1_000_000)),
-                usually(14, "soonDays", "upkeep_rule.soon_days", whole(0, 365)),
-                required("blocks", "upkeep_rule.blocks", yesNo()),
-                required("source", "upkeep_rule.source", WORDS))
-            .asSettings());
+  static CsvList braceBands() {
+    return CsvList.of(
+            "brace-bands",
+            "The club's own brace bands",
+            "club_brace_band",
+            required("bowLengthIn", "club_brace_band.bow_length_in", whole(40, 72)),
+            required("low", "club_brace_band.low", BRACE),
+            required("high", "club_brace_band.high", BRACE),
+            required("source", "club_brace_band.source", WORDS))
+        .asSettings();
+  }
+
+  static CsvList rules() {
+    return CsvList.of(
+            "upkeep-rules",
+            "Upkeep rules",
+            "upkeep_rule",
+            numbered("upkeep_rule"),
+            required(
+                "itemKind",
+                "upkeep_rule.item_kind",
+                word("RISER", "LIMBS", "BOW", "STRING", "STRINGER", "ARROWS")),
+            optional("build", "upkeep_rule.build", word(Build.class)),
+            optional("material", "upkeep_rule.material", word(StringMaterial.class)),
+            required("work", "upkeep_rule.work", WORK),
+            optional("everyDays", "upkeep_rule.every_days", whole(1, 4000)),
+            optional("everyLoans", "upkeep_rule.every_loans", whole(1, 1000)),
+            optional("everyShots", "upkeep_rule.every_shots", whole(1, 1_000_000)),
+            usually(14, "soonDays", "upkeep_rule.soon_days", whole(0, 365)),
+            required("blocks", "upkeep_rule.blocks", yesNo()),
+            required("source", "upkeep_rule.source", WORDS))
+        .asSettings();
   }
 
   static List<CsvList> records() {
@@ -81,6 +82,7 @@ final class UpkeepLists {
             required("result", "upkeep_record.result", word("PASSED", "FAILED", "REPLACED")),
             optional("found", "upkeep_record.found", WORDS),
             optional("measured", "upkeep_record.measured", WORDS),
+            optional("partsUsed", "upkeep_record.parts_used", WORDS),
             optional("replacedBy", "upkeep_record.replaced_by", item())),
         CsvList.of(
             "upkeep-tasks",

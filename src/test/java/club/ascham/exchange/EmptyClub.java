@@ -42,6 +42,11 @@ record EmptyClub(Connection connection) implements AutoCloseable {
     return new ImportRun(connection, POUNDS, TODAY, Map.of()).run(files, shiftDays);
   }
 
+  /** Filled as the demo is at its first start. */
+  ImportReport fill(List<CsvFile> files) throws SQLException {
+    return new ImportRun(connection, POUNDS, TODAY, Map.of()).fill(files, 0);
+  }
+
   String csv(String list) throws SQLException {
     return Export.csv(Lists.named(list).orElseThrow(), connection, POUNDS);
   }

@@ -2,6 +2,7 @@ package club.ascham.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.exchange.Import.CsvFile;
 import java.io.IOException;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,7 +26,7 @@ class RoundTripTest {
   void theDemoClub_exportedAsItWasLoaded_byteForByte() throws Exception {
     try (EmptyClub club = EmptyClub.in(one)) {
       List<CsvFile> demo = EmptyClub.demoFiles();
-      assertEquals(List.of(), club.take(demo, 0).bad());
+      assertEquals(List.of(), club.fill(demo).bad());
 
       for (CsvFile file : demo) {
         assertEquals(text(file), club.csv(file.name().replace(".csv", "")), file.name());
@@ -50,7 +53,7 @@ class RoundTripTest {
   @Test
   void everything_importedIntoTheClubItCameFrom_changesNothing() throws Exception {
     try (EmptyClub club = EmptyClub.in(one)) {
-      club.take(EmptyClub.demoFiles(), 0);
+      club.fill(EmptyClub.demoFiles());
       List<CsvFile> before = club.everything();
 
       ImportReport report = club.take(before, 0);
@@ -61,6 +64,63 @@ class RoundTripTest {
         assertEquals(text(before.get(i)), text(club.everything().get(i)));
       }
     }
+  }
+
+  @Test
+  void thePlanOfUpkeep_isTheSameAsIfEachRowHadBeenEnteredByItself() throws Exception {
+    String differing =
+        "SELECT count(*) FROM (SELECT * FROM upkeep_plan EXCEPT"
+            + " SELECT item_id, rule_id, due_on, because FROM upkeep_reckoned)";
+    try (EmptyClub filled = EmptyClub.in(one);
+        EmptyClub entered = EmptyClub.in(other)) {
+      filled.fill(EmptyClub.demoFiles());
+      entered.take(EmptyClub.demoFiles(), 0);
+
+      String plan = "SELECT count(*) FROM upkeep_plan WHERE due_on IS NOT NULL";
+      assertTrue(filled.count(plan) > 100);
+      assertEquals(entered.count(plan), filled.count(plan));
+      assertEquals(0, filled.count(differing));
+    }
+  }
+
+  @Test
+  void everyColumnOfTheDatabase_isInSomeFile_orLeftOutOnPurpose() throws Exception {
+    Set<String> leftOut =
+        Set.of(
+            // How far an open form may be out of date; of no use elsewhere.
+            "version",
+            // The item's own id, for which its code stands.
+            "item.id",
+            "upkeep_rule.changed_by",
+            "upkeep_rule.changed_at");
+    Set<String> tablesLeftOut =
+        // Settings, accounts and secrets stay here; the plan follows from the rest.
+        Set.of("club", "account", "pressed", "upkeep_plan", "flyway_schema_history");
+    Set<String> inFiles = new TreeSet<>();
+    for (CsvList list : Lists.all()) {
+      list.columns().forEach(c -> inFiles.add(c.table() + "." + c.field()));
+      list.fixed().forEach((place, value) -> inFiles.add(place));
+      list.tables().stream().skip(1).forEach(table -> inFiles.add(table + ".id"));
+    }
+    List<String> missing = new ArrayList<>();
+    try (EmptyClub club = EmptyClub.in(one);
+        var columns =
+            club.connection()
+                .createStatement()
+                .executeQuery(
+                    "SELECT t.name, c.name FROM sqlite_master t JOIN pragma_table_info(t.name) c"
+                        + " WHERE t.type = 'table' AND t.name NOT LIKE 'sqlite%'")) {
+      while (columns.next()) {
+        String place = columns.getString(1) + "." + columns.getString(2);
+        if (!tablesLeftOut.contains(columns.getString(1))
+            && !leftOut.contains(columns.getString(2))
+            && !leftOut.contains(place)
+            && !inFiles.contains(place)) {
+          missing.add(place);
+        }
+      }
+    }
+    assertEquals(List.of(), missing);
   }
 
   @Test
@@ -116,7 +176,7 @@ class RoundTripTest {
 
   private List<CsvFile> everythingOfTheDemoClub() throws SQLException, IOException {
     try (EmptyClub club = EmptyClub.in(one)) {
-      club.take(EmptyClub.demoFiles(), 0);
+      club.fill(EmptyClub.demoFiles());
       return club.everything();
     }
   }

@@ -7,7 +7,9 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 
-/** The floor: a page of constant text for someone signed in, through the same server and headers. */
+/**
+ * The floor: a page of constant text for someone signed in, through the same server and headers.
+ */
 @Path("/constant-text")
 public class ConstantPage {
   @GET

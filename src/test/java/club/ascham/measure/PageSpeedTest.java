@@ -21,9 +21,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Each page of the demo club against a page of constant text, one client, after warm-up, in rounds so
- * that a slow minute of the machine hits them all. Off by default: {@code mvn test -Dgroups=measure
- * -DexcludedGroups= -Dtest=PageSpeedTest}.
+ * Each page of the demo club against a page of constant text, one client, after warm-up, in rounds
+ * so that a slow minute of the machine hits them all. Off by default: {@code mvn test
+ * -Dgroups=measure -DexcludedGroups= -Dtest=PageSpeedTest}.
  */
 @QuarkusTest
 @Tag("measure")
@@ -61,23 +61,34 @@ class PageSpeedTest {
       }
     }
     double floor = percentile(nanos.get("/constant-text"), 99);
-    StringBuilder report = new StringBuilder("\npage                                p50 ms   p99 ms   p99 / constant\n");
+    StringBuilder report =
+        new StringBuilder(
+            "\npage                                p50 ms   p99 ms   p99 / constant\n");
     double worst = 0;
     for (String page : pages) {
       double p99 = percentile(nanos.get(page), 99);
       worst = Math.max(worst, p99 / floor);
       report.append(
-          "%-34s %7.2f  %7.2f  %7.2f%n".formatted(page, percentile(nanos.get(page), 50), p99, p99 / floor));
+          "%-34s %7.2f  %7.2f  %7.2f%n"
+              .formatted(page, percentile(nanos.get(page), 50), p99, p99 / floor));
     }
     LOG.info(report);
     assertTrue(worst <= RATIO_AT_MOST, report.toString());
   }
 
   private List<String> pages() {
-    long rig = rows.number("SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");
-    long waiting = rows.number("SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'TO_BE_CHECKED'");
-    long loan = rows.number("SELECT max(loan_id) FROM loan_line x JOIN loan l ON l.id = x.loan_id WHERE l.kind = 'KIT' AND x.back_at IS NULL");
-    String item = rows.texts("SELECT code FROM item WHERE kind = 'STRINGER' AND retired_on IS NULL ORDER BY code LIMIT 1").get(0);
+    long rig =
+        rows.number("SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");
+    long waiting =
+        rows.number(
+            "SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'TO_BE_CHECKED'");
+    long loan =
+        rows.number(
+            "SELECT max(loan_id) FROM loan_line x JOIN loan l ON l.id = x.loan_id WHERE l.kind = 'KIT' AND x.back_at IS NULL");
+    String item =
+        rows.texts(
+                "SELECT code FROM item WHERE kind = 'STRINGER' AND retired_on IS NULL ORDER BY code LIMIT 1")
+            .get(0);
     return List.of(
         "/constant-text",
         "/",
@@ -103,7 +114,9 @@ class PageSpeedTest {
   }
 
   private void signIn() throws Exception {
-    client.send(HttpRequest.newBuilder(home.resolve("/sign-in")).build(), HttpResponse.BodyHandlers.ofString());
+    client.send(
+        HttpRequest.newBuilder(home.resolve("/sign-in")).build(),
+        HttpResponse.BodyHandlers.ofString());
     HttpResponse<String> answer =
         client.send(
             HttpRequest.newBuilder(home.resolve("/sign-in/go"))

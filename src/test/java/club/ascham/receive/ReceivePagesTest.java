@@ -21,6 +21,8 @@ class ReceivePagesTest {
       """
       SELECT l.id FROM loan l JOIN loan_line x ON x.loan_id = l.id
        WHERE l.kind = 'KIT' AND x.rig_id IS NOT NULL
+         AND EXISTS (SELECT 1 FROM loan_line o
+                      WHERE o.loan_id = l.id AND o.rig_id IS NULL AND o.arrow_count IS NULL)
        GROUP BY l.id HAVING sum(x.back_at IS NOT NULL) = 0 ORDER BY l.id DESC LIMIT 1""";
 
   @Inject Rows rows;
