@@ -12,6 +12,8 @@ CREATE TABLE club (
   deposit_minor           INTEGER NOT NULL DEFAULT 0 CHECK (deposit_minor >= 0),
   sessions_a_week         REAL    NOT NULL DEFAULT 1.5 CHECK (sessions_a_week BETWEEN 0 AND 14),
   shots_a_session         INTEGER NOT NULL DEFAULT 60 CHECK (shots_a_session BETWEEN 0 AND 1000),
+  changed_by              INTEGER REFERENCES account (id),
+  changed_at              TEXT,
   version                 INTEGER NOT NULL DEFAULT 0
 ) STRICT;
 
@@ -23,6 +25,7 @@ CREATE TABLE account (
   permit_until    TEXT,
   length_unit     TEXT    NOT NULL DEFAULT 'INCH' CHECK (length_unit IN ('INCH', 'MILLIMETRE', 'CENTIMETRE')),
   access_key_hash TEXT    UNIQUE,
+  closed_on       TEXT,
   version         INTEGER NOT NULL DEFAULT 0
 ) STRICT;
 

@@ -24,7 +24,8 @@ CREATE TABLE bow_check (
   correction_why TEXT,
   released_at    TEXT,
   released_by    INTEGER REFERENCES account (id),
-  CHECK (kind = 'LOOK' OR (brace IS NOT NULL AND brace_from IS NOT NULL AND tiller_upper IS NOT NULL AND tiller_lower IS NOT NULL)),
+  -- Nobody strings a cracked bow, or one with parts missing, to measure it.
+  CHECK (kind = 'LOOK' OR verdict <> 'FIT' OR (brace IS NOT NULL AND brace_from IS NOT NULL AND tiller_upper IS NOT NULL AND tiller_lower IS NOT NULL)),
   CHECK (released_at IS NULL OR (verdict = 'FIT' AND released_by IS NOT NULL)),
   CHECK (corrects_id IS NULL OR correction_why IS NOT NULL)
 ) STRICT;

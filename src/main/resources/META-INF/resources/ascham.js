@@ -64,6 +64,12 @@ for (const field of all("input[data-gauge]")) {
     address.searchParams.set("value", typed);
     const unit = units.find((choice) => choice.checked);
     if (unit) address.searchParams.set("unit", unit.value);
+    const other = field.form?.elements[address.searchParams.get("with")]; // a tiller is judged with the distance typed before it
+    if (other) {
+      address.searchParams.set(other.name, other.value.trim());
+      const otherUnit = field.form.elements[`${other.name}-unit`];
+      if (otherUnit) address.searchParams.set(`${other.name}-unit`, otherUnit.value);
+    }
     try {
       const answer = await fetch(address, { headers: { Accept: "text/html" } });
       const drawn = answer.ok && answer.status !== 204 ? await answer.text() : "";
@@ -74,5 +80,6 @@ for (const field of all("input[data-gauge]")) {
   };
   const soon = () => { clearTimeout(waiting); waiting = setTimeout(ask, 350); };
   field.addEventListener("input", soon);
+  field.form?.elements[new URL(field.dataset.gauge, location.href).searchParams.get("with")]?.addEventListener("input", soon);
   units.forEach((choice) => choice.addEventListener("change", soon));
 }

@@ -12,15 +12,20 @@ public final class BowLength {
    * of bow). Empty where neither is known.
    */
   public static OptionalInt of(RiserSpec riser, LimbsSpec limbs) {
-    if (limbs.bowLengthIn() != null) {
-      return OptionalInt.of(limbs.bowLengthIn());
+    return of(riser.lengthIn(), limbs.size(), limbs.bowLengthIn());
+  }
+
+  /** The same from the three figures alone; {@code size} and {@code makersIn} may be null. */
+  public static OptionalInt of(int riserIn, LimbSize size, Integer makersIn) {
+    if (makersIn != null) {
+      return OptionalInt.of(makersIn);
     }
-    if (limbs.size() == null) {
+    if (size == null) {
       return OptionalInt.empty();
     }
-    int onMedium = riser.lengthIn() + 43;
+    int onMedium = riserIn + 43;
     return OptionalInt.of(
-        switch (limbs.size()) {
+        switch (size) {
           case SHORT -> onMedium - 2;
           case MEDIUM -> onMedium;
           case LONG -> onMedium + 2;

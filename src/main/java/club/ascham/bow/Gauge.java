@@ -88,7 +88,12 @@ public record Gauge(
   }
 
   private static String words(Length length, boolean signed) {
-    String plus = signed && length.units() > 0 ? "+" : "";
+    return signed ? signed(length) : LengthText.both(length);
+  }
+
+  /** A signed quantity, such as tiller, in both units: {@code +3/16 in · +4 mm}. */
+  public static String signed(Length length) {
+    String plus = length.units() > 0 ? "+" : "";
     return plus + LengthText.inches(length) + " · " + plus + mm(length);
   }
 

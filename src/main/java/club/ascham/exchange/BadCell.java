@@ -1,5 +1,7 @@
 package club.ascham.exchange;
 
+import io.quarkus.qute.TemplateData;
+
 /**
  * One thing that keeps a file from being imported.
  *
@@ -8,6 +10,7 @@ package club.ascham.exchange;
  * @param column its name; empty: the row as a whole
  * @param message what was found there and what would be accepted
  */
+@TemplateData
 record BadCell(String file, long line, String column, String message) {
 
   static BadCell ofFile(String file, String message) {

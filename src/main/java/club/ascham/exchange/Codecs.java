@@ -12,11 +12,13 @@ import club.ascham.units.Money;
 import club.ascham.units.MoneyParse;
 import club.ascham.units.Plausible;
 import java.math.BigDecimal;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
@@ -25,6 +27,7 @@ import java.util.regex.Pattern;
 /** The ways in which values are written in the files. */
 final class Codecs {
   private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,15}");
+  private static final Pattern SHORT_OF_DECIMALS = Pattern.compile("[0-9]+\\.[0-9]{1,2}");
   private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,9})?");
 
   private Codecs() {}
@@ -129,7 +132,10 @@ final class Codecs {
     };
   }
 
-  /** A day, {@code 2026-03-15}. */
+  /**
+   * A day: {@code 2026-03-15} out, and in also {@code 15/3/2026} as the forms take it, since
+   * spreadsheets write what they take for a date in their own way.
+   */
   static Codec day() {
     return new Codec() {
       @Override
@@ -140,17 +146,25 @@ final class Codecs {
       @Override
       public CellReading read(String text, Surroundings around) {
         try {
-          LocalDate day = LocalDate.parse(text.strip());
+          LocalDate day = dayOf(text.strip());
           if (day.getYear() < 1950 || day.getYear() > 2100) {
             return fault("%s lies outside 1950 to 2100", quoted(text));
           }
           String stored = Stored.day(day.plusDays(around.shiftDays()));
           return value(stored, stored);
-        } catch (DateTimeParseException unreadable) {
+        } catch (DateTimeException | NumberFormatException unreadable) {
           return fault("%s is not a day, which is written like 2026-03-15", quoted(text));
         }
       }
     };
+  }
+
+  private static LocalDate dayOf(String text) {
+    String[] parts = text.split("[/.]");
+    return parts.length == 3
+        ? LocalDate.of(
+            Integer.parseInt(parts[2]), Integer.parseInt(parts[1]), Integer.parseInt(parts[0]))
+        : LocalDate.parse(text);
   }
 
   /** A moment in UTC, {@code 2026-03-15T18:30:00.000Z}. */
@@ -246,12 +260,20 @@ final class Codecs {
 
       @Override
       public CellReading read(String text, Surroundings around) {
-        MoneyParse parsed = Money.parse(text, around.currency());
+        MoneyParse parsed = Money.parse(padded(text.strip(), around.currency()), around.currency());
         return parsed instanceof MoneyParse.Read read
             ? value(read.money().minor(), read.money().plain(around.currency()))
             : new CellReading.Fault(((MoneyParse.Unreadable) parsed).message());
       }
     };
+  }
+
+  /** Spreadsheets leave the last nought off: {@code 12.5} is {@code 12.50}. */
+  private static String padded(String amount, Currency currency) {
+    int decimals = amount.length() - 1 - amount.indexOf('.');
+    return SHORT_OF_DECIMALS.matcher(amount).matches()
+        ? amount + "0".repeat(Math.max(0, currency.getDefaultFractionDigits() - decimals))
+        : amount;
   }
 
   /** The code of the row's own item, {@code R-0147-J}. */

@@ -1,7 +1,12 @@
 package club.ascham.exchange;
 
 import club.ascham.Settings;
+import club.ascham.id.AccountId;
+import club.ascham.id.ItemId;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
 import club.ascham.store.Writes;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import io.quarkus.arc.All;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -11,6 +16,7 @@ import java.sql.SQLException;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
@@ -25,12 +31,25 @@ public class Import {
   private final DataSource source;
   private final Currency currency;
   private final ClubTime time;
+  private final Story story;
+  private final Pressed pressed;
+  private final Rows rows;
   private final Map<String, RowRules> rules;
 
-  Import(DataSource source, Settings settings, ClubTime time, @All List<RowRules> rules) {
+  Import(
+      DataSource source,
+      Settings settings,
+      ClubTime time,
+      Story story,
+      Pressed pressed,
+      Rows rows,
+      @All List<RowRules> rules) {
     this.source = source;
     this.currency = Currency.getInstance(settings.currency());
     this.time = time;
+    this.story = story;
+    this.pressed = pressed;
+    this.rows = rows;
     this.rules = rules.stream().collect(Collectors.toMap(RowRules::list, Function.identity()));
   }
 
@@ -41,6 +60,18 @@ public class Import {
    */
   public record CsvFile(String name, byte[] bytes) {}
 
+  /** What became of an import. */
+  sealed interface Outcome {
+    /** Everything is in. */
+    record Taken(ImportReport report) implements Outcome {}
+
+    /** Something is wrong, and nothing was changed. */
+    record Refused(ImportReport report) implements Outcome {}
+
+    /** The same form was pressed before: see the page that the first press led to. */
+    record Before(String page) implements Outcome {}
+  }
+
   /** What {@link #take} would do; changes nothing. */
   @Writes
   ImportReport tryOut(List<CsvFile> files) {
@@ -49,14 +80,50 @@ public class Import {
     return report;
   }
 
-  /** Imports all of the files, or nothing where anything is wrong with any of them. */
+  /**
+   * Imports all of the files, or nothing where anything is wrong with any of them.
+   *
+   * @param onceKey a second press with the same key changes nothing; null: there is none
+   * @param page that it leads to
+   */
   @Writes
-  ImportReport take(List<CsvFile> files) {
+  Outcome take(List<CsvFile> files, AccountId by, String onceKey, String page) {
+    Optional<String> before = pressed.ledTo(onceKey);
+    if (before.isPresent()) {
+      return new Outcome.Before(before.get());
+    }
     ImportReport report = run(files);
     if (!report.sound()) {
       QuarkusTransaction.setRollbackOnly();
+      return new Outcome.Refused(report);
     }
-    return report;
+    pressed.leads(onceKey, page);
+    noteWho(report, by);
+    return new Outcome.Taken(report);
+  }
+
+  private void noteWho(ImportReport report, AccountId by) {
+    // Where stories come along, they tell it all already.
+    if (!report.newItems().isEmpty() && !report.has("stories")) {
+      story.tell(
+          new Story.Told(
+              time.now(),
+              by,
+              "Registered from a file.",
+              null,
+              null,
+              report.newItems().stream().map(ItemId::new).toList(),
+              List.of()));
+    }
+    report
+        .changedRules()
+        .forEach(
+            rule ->
+                rows.change(
+                    "UPDATE upkeep_rule SET changed_by = ?2, changed_at = ?3 WHERE id = ?1",
+                    rule,
+                    by,
+                    time.now()));
   }
 
   /**

@@ -48,21 +48,26 @@ final class ImportRun {
     KnownRows known = new KnownRows(connection);
     Surroundings around = new Surroundings(currency, known, shiftDays);
     List<ImportReport.PerList> done = new ArrayList<>();
+    List<Long> newItems = new ArrayList<>();
+    List<Long> changedRules = new ArrayList<>();
     for (Recognised one : recognised) {
-      done.add(
+      ListImport rows =
           new ListImport(
-                  one.list(),
-                  one.file(),
-                  one.table().header(),
-                  connection,
-                  around,
-                  known,
-                  rules.get(one.list().name()),
-                  today,
-                  bad)
-              .run(one.table().lines()));
+              one.list(),
+              one.file(),
+              one.table().header(),
+              connection,
+              around,
+              known,
+              rules.get(one.list().name()),
+              today,
+              bad);
+      done.add(rows.run(one.table().lines()));
+      newItems.addAll(rows.newItems());
+      changedRules.addAll(rows.changedRules());
     }
-    return new ImportReport(done, bad.subList(0, Math.min(bad.size(), MOST_SHOWN)), bad.size());
+    List<BadCell> shown = bad.subList(0, Math.min(bad.size(), MOST_SHOWN));
+    return new ImportReport(done, shown, bad.size(), newItems, changedRules);
   }
 
   /**

@@ -5,6 +5,7 @@ import club.ascham.units.ItemCode;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,8 @@ final class ListImport {
   private int added;
   private int changed;
   private int unchanged;
+  private final List<Long> newItems = new ArrayList<>();
+  private final List<Long> changedRules = new ArrayList<>();
 
   /**
    * @param rules what the list's form asks; null: it has none
@@ -66,6 +69,16 @@ final class ListImport {
       }
     }
     return new ImportReport.PerList(file, list.name(), list.title(), added, changed, unchanged);
+  }
+
+  /** The items that were added, by id. */
+  List<Long> newItems() {
+    return newItems;
+  }
+
+  /** The upkeep rules that were added or changed, by number. */
+  List<Long> changedRules() {
+    return changedRules;
   }
 
   private void row(CsvText.Line line) throws SQLException {
@@ -154,7 +167,13 @@ final class ListImport {
       String here = values.get(column).canonical();
       if (!here.equals(existing.get(i))) {
         if (list.settings()) {
-          written(line, () -> writer.change(values), () -> changed++);
+          written(
+              line,
+              () -> writer.change(values),
+              () -> {
+                changed++;
+                noteRule((Long) values.get(list.key()).stored());
+              });
         } else {
           refuse(
               line,
@@ -196,10 +215,18 @@ final class ListImport {
           added++;
           if (bare != null) {
             known.addItem(bare, id);
+            newItems.add(id);
           } else if (list.isNumbered()) {
             known.add(list.tables().get(0), id);
+            noteRule(id);
           }
         });
+  }
+
+  private void noteRule(long number) {
+    if (list.tables().get(0).equals("upkeep_rule")) {
+      changedRules.add(number);
+    }
   }
 
   /** The row's own code, or the next one of its kind; null: there is none, and that is said. */

@@ -61,6 +61,10 @@ final class RowWriter implements AutoCloseable {
         sets.add(column.field() + " = ?");
       }
     }
+    if (table.equals("upkeep_rule")) {
+      // A form opened before must notice that someone saved meanwhile.
+      sets.add("version = version + 1");
+    }
     return "UPDATE %s SET %s WHERE %s = ?"
         .formatted(table, String.join(", ", sets), list.key().field());
   }

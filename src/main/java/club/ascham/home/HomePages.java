@@ -1,20 +1,50 @@
 package club.ascham.home;
 
+import club.ascham.fleet.FleetReading;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
+import java.time.LocalDate;
+import java.util.List;
 
 /** What is on tonight. */
 @Path("/")
-@Authenticated
 class HomePages {
+  private static final int DAYS_AHEAD = 7;
+
+  private final FleetReading fleet;
+  private final ClubTime time;
+  private final Actor actor;
+
+  HomePages(FleetReading fleet, ClubTime time, Actor actor) {
+    this.fleet = fleet;
+    this.time = time;
+    this.actor = actor;
+  }
+
   @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record HomePage() implements TemplateInstance {}
+  record HomePage(Tonight tonight) implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record CommitteePage(Tonight tonight) implements TemplateInstance {}
 
   @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   public TemplateInstance home() {
-    return new HomePage();
+    LocalDate today = time.today();
+    if (actor.role() == Role.COMMITTEE) {
+      return new CommitteePage(Tonight.of(fleet.rigs(today), List.of(), List.of(), today));
+    }
+    return new HomePage(
+        Tonight.of(
+            fleet.rigs(today),
+            fleet.loansDueBy(today.plusDays(DAYS_AHEAD)),
+            fleet.inspectionsOverdue(today),
+            today));
   }
 }

@@ -22,9 +22,9 @@ public record Archer(
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
   static Optional<Archer> parse(Typed typed, LengthUnit unit) {
     Hand hand = typed.requiredWord("hand", Hand.class, "Which hand draws the string?");
-    Hand eye = typed.word("eye", Hand.class);
+    Hand eye = typed.word("dominantEye", Hand.class);
     Optional<DrawLength> draw = draw(typed, unit);
-    AgeBand age = typed.requiredWord("age", AgeBand.class, "How old, as nearly as this needs?");
+    AgeBand age = typed.requiredWord("ageBand", AgeBand.class, "How old, as nearly as this needs?");
     Experience experience =
         typed.requiredWord("experience", Experience.class, "How far has this archer come?");
     return hand != null && draw.isPresent() && age != null && experience != null && typed.sound()
@@ -32,24 +32,30 @@ public record Archer(
         : Optional.empty();
   }
 
-  /** A measured draw, or else an estimate from the arm span; what was measured counts. */
+  /**
+   * A draw measured with a long arrow (or said to be an estimate), else one reckoned from the arm
+   * span; where both are given, the draw counts.
+   */
   static Optional<DrawLength> draw(Typed typed, LengthUnit unit) {
-    if (typed.has("draw")) {
-      Length amo = typed.length("draw", unit, Plausible.DRAW_LENGTH);
-      return amo == null ? Optional.empty() : Optional.of(DrawLength.measured(amo));
+    if (typed.has("drawLength")) {
+      Length amo = typed.length("drawLength", unit, Plausible.DRAW_LENGTH);
+      return amo == null
+          ? Optional.empty()
+          : Optional.of(new DrawLength(amo, typed.ticked("drawEstimated")));
     }
-    if (!typed.has("span")) {
-      typed.fault("draw", "Measure the draw with a long arrow, or give the arm span instead.");
+    if (!typed.has("armSpan")) {
+      typed.fault(
+          "drawLength", "Measure the draw with a long arrow, or give the arm span instead.");
       return Optional.empty();
     }
-    Length span = typed.length("span", unit, Plausible.ARM_SPAN);
+    Length span = typed.length("armSpan", unit, Plausible.ARM_SPAN);
     if (span == null) {
       return Optional.empty();
     }
     DrawLength estimate = DrawLength.ofArmSpan(span);
     if (!estimate.plausible()) {
       typed.fault(
-          "span", "That span makes a draw no bow here is made for. Measure with a long arrow.");
+          "armSpan", "That span makes a draw no bow here is made for. Measure with a long arrow.");
       return Optional.empty();
     }
     return Optional.of(estimate);

@@ -36,6 +36,10 @@ public class Borrower {
     correct(details);
   }
 
+  boolean isNew() {
+    return id == null;
+  }
+
   BorrowerId id() {
     return new BorrowerId(id);
   }
@@ -48,11 +52,12 @@ public class Borrower {
     return new BorrowerDetails(name, contact, memberNo, ageBand, guardian);
   }
 
-  void correct(BorrowerDetails details) {
+  Borrower correct(BorrowerDetails details) {
     this.name = details.name();
     this.contact = details.contact();
     this.memberNo = details.memberNo();
     this.ageBand = details.ageBand();
     this.guardian = details.guardian();
+    return this;
   }
 }

@@ -15,6 +15,7 @@ public record BorrowerDetails(
     String name, String contact, String memberNo, AgeBand ageBand, String guardian) {
   static final int LONGEST_NAME = 120;
   static final int LONGEST_CONTACT = 200;
+  static final String WHO_ANSWERS = "A junior borrows with a parent or guardian: who, please?";
   private static final int LONGEST_MEMBER_NO = 40;
 
   /** As typed; empty when something is wrong, which then stands at its field. */
@@ -40,7 +41,7 @@ public record BorrowerDetails(
   private static String guardian(Typed typed, AgeBand age) {
     String guardian = typed.optional("guardian", LONGEST_CONTACT);
     if (age != null && age.junior() && guardian == null) {
-      typed.fault("guardian", "A junior borrows with a parent or guardian: who, please?");
+      typed.fault("guardian", WHO_ANSWERS);
     }
     return guardian;
   }
@@ -48,5 +49,25 @@ public record BorrowerDetails(
   /** Whether these are the same person's, as far as name and contact tell. */
   boolean samePersonAs(BorrowerDetails other) {
     return name.equalsIgnoreCase(other.name) && contact.equalsIgnoreCase(other.contact);
+  }
+
+  /** These, with what is missing here taken from what was known before. */
+  BorrowerDetails orAsIn(BorrowerDetails before) {
+    return new BorrowerDetails(
+        name, contact, memberNo == null ? before.memberNo : memberNo, ageBand, guardian);
+  }
+
+  /**
+   * The same person at another age.
+   *
+   * @param otherGuardian null: as before
+   */
+  BorrowerDetails aged(AgeBand now, String otherGuardian) {
+    return new BorrowerDetails(
+        name, contact, memberNo, now, otherGuardian == null ? guardian : otherGuardian);
+  }
+
+  boolean lacksGuardian() {
+    return ageBand.junior() && guardian == null;
   }
 }

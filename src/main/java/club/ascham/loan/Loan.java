@@ -99,6 +99,24 @@ public class Loan {
     this.depositHow = amount.minor() == 0 ? null : how;
   }
 
+  Money deposit() {
+    return new Money(depositMinor);
+  }
+
+  /**
+   * Settles the deposit when nothing is out any more.
+   *
+   * @param back what is given back; null: nothing
+   * @param keptWhy why the rest, if any, is kept
+   */
+  void settleDeposit(Money back, String keptWhy) {
+    if (depositMinor == 0) {
+      return;
+    }
+    this.depositBackMinor = back == null ? 0 : back.minor();
+    this.depositKeptWhy = depositBackMinor < depositMinor ? keptWhy : null;
+  }
+
   /** Why a bow outside the advised range was given all the same. */
   void override(String why) {
     this.overrideWhy = why;

@@ -3,10 +3,11 @@ package club.ascham.loan;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.register.ItemKind;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
+import club.ascham.units.LengthText;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,7 +27,7 @@ public record LoanLine(
     ItemId item,
     RigId rig,
     String bareCode,
-    String kind,
+    ItemKind kind,
     String maker,
     String model,
     Instant outAt,
@@ -47,7 +48,7 @@ public record LoanLine(
 
   /** The kind's word: {@code riser}. */
   public String kindWord() {
-    return kind.toLowerCase(Locale.ROOT);
+    return kind.word();
   }
 
   /** Maker and model as far as they are known; may be empty. */
@@ -55,7 +56,52 @@ public record LoanLine(
     return Stream.of(maker, model).filter(Objects::nonNull).collect(Collectors.joining(" "));
   }
 
+  /** The name of its small drawing. */
+  public String mark() {
+    return kind.mark();
+  }
+
+  /** Whether it is the body that its rig is known by. */
+  public boolean isBody() {
+    return kind == ItemKind.RISER || kind == ItemKind.BOW;
+  }
+
+  /** What it is in a few words: {@code 6 arrows, 29 in, Quaysley Sprat}. */
+  public String about() {
+    return (arrowCount == null ? kind.said() : arrowCount + " " + kind.plural())
+        + (arrowLength == null ? "" : ", " + LengthText.inches(arrowLength))
+        + (name().isEmpty() ? "" : ", " + name());
+  }
+
+  /** Where the code box leads with its code. */
+  public String page() {
+    return "/find?q=" + code();
+  }
+
+  /** Its field in the form that reports things lost. */
+  public String lostField() {
+    return "line-" + id;
+  }
+
+  /** For a list: {@code 6 arrows A-0021-7}. */
+  public String label() {
+    return (arrowCount == null ? "" : arrowCount + " ") + kindWord() + " " + code();
+  }
+
+  /** How it ended, as people say it; empty while it is out. */
+  public String ended() {
+    if (outcome == null) {
+      return "";
+    }
+    return switch (outcome) {
+      case BACK -> backCount == null ? "back" : backCount + " back";
+      case DAMAGED -> "back, damaged";
+      case LOST -> "lost";
+      case CHANGED -> "exchanged";
+    };
+  }
+
   boolean isArrows() {
-    return kind.equals("ARROWS");
+    return kind == ItemKind.ARROWS;
   }
 }

@@ -1,10 +1,12 @@
 package club.ascham.loan;
 
+import club.ascham.id.LoanId;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Reads loans for pages and others. Lists are in the order in which they fall due, so the latest
@@ -60,6 +62,20 @@ public class Loans {
   /** Open loans due on or before a day, the longest overdue first. */
   public List<LoanRow> dueBy(LocalDate day, int atMost) {
     return list(new LoanFilter(LoanShow.OVERDUE, null, null, null, 1, atMost), day.plusDays(1));
+  }
+
+  public Optional<LoanSheet> sheet(LoanId id) {
+    return rows.one(
+        LoanSheet.class,
+        """
+        SELECT l.id, l.kind, l.borrower_id, b.name, b.contact, b.member_no, b.age_band, b.guardian,
+               l.leader, l.issued_at, l.due_on, a.name, l.hand, l.draw_length, l.draw_estimated,
+               l.experience, l.override_why, l.deposit_minor, l.deposit_how, l.deposit_back_minor,
+               l.deposit_kept_why, l.version
+          FROM loan l JOIN account a ON a.id = l.issued_by
+          LEFT JOIN borrower b ON b.id = l.borrower_id
+         WHERE l.id = ?1""",
+        id);
   }
 
   public OpenLoanCounts openCounts(LocalDate today) {

@@ -30,6 +30,7 @@ public class Account {
   private LengthUnit lengthUnit = LengthUnit.INCH;
 
   private String accessKeyHash;
+  private LocalDate closedOn;
 
   @Version private int version;
 
@@ -50,10 +51,39 @@ public class Account {
     this.lengthUnit = unit;
   }
 
+  Role role() {
+    return role;
+  }
+
+  boolean isOpen() {
+    return closedOn == null;
+  }
+
+  /** What it is for, and until when its holder may turn limb bolts; null: no permit. */
+  void serveAs(Role newRole, LocalDate newPermitUntil) {
+    this.role = newRole;
+    this.permitUntil = newPermitUntil;
+  }
+
+  /** Nobody signs in with it any more; what it did stays under its name. */
+  void close(LocalDate on) {
+    closedOn = on;
+    accessKeyHash = null;
+  }
+
+  void reopen() {
+    closedOn = null;
+  }
+
+  int version() {
+    return version;
+  }
+
   void changePassword(String newHash) {
     this.passwordHash = newHash;
   }
 
+  /** Null: no key opens it. */
   void useAccessKey(String newKeyHash) {
     this.accessKeyHash = newKeyHash;
   }

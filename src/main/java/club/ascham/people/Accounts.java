@@ -30,8 +30,16 @@ public class Accounts implements PanacheRepository<Account> {
   Optional<Credentials> named(String name) {
     return rows.one(
         Credentials.class,
-        "SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit FROM account WHERE name = ?1",
+        "SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit FROM account WHERE name = ?1 AND closed_on IS NULL",
         name);
+  }
+
+  /** Whether no officer would be left without this one. */
+  boolean isLastOfficer(AccountId account) {
+    return rows.number(
+            "SELECT count(*) FROM account WHERE role = 'OFFICER' AND closed_on IS NULL AND id <> ?1",
+            account)
+        == 0;
   }
 
   public boolean none() {

@@ -35,6 +35,11 @@ public class Actor {
     return signedIn() && role() == Role.OFFICER;
   }
 
+  /** Whether this person sees who borrows: those who hand out and take back need to. */
+  public boolean seesNames() {
+    return signedIn() && role() != Role.COMMITTEE;
+  }
+
   /** The unit that lengths without one are read in. */
   public LengthUnit unit() {
     return account().lengthUnit();

@@ -50,6 +50,15 @@ public enum ItemKind {
     return said;
   }
 
+  /** As a line of a list begins: {@code Arrow rest}. */
+  public String capital() {
+    return Character.toUpperCase(said.charAt(0)) + said.substring(1);
+  }
+
+  public String article() {
+    return said.startsWith("a") ? "an" : "a";
+  }
+
   /** Several of them, as people say it. */
   public String plural() {
     return plural;

@@ -3,8 +3,10 @@ package club.ascham.register;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
-import io.quarkus.hibernate.orm.panache.PanacheRepository;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Status;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,14 +19,19 @@ import java.util.stream.Stream;
 
 /** Finds items. */
 @ApplicationScoped
-public class Items implements PanacheRepository<Item> {
-  private final Rows rows;
+public class Items {
+  private static final String NAMED = "SELECT id, kind, code, maker, model FROM item ";
 
-  Items(Rows rows) {
+  private final Rows rows;
+  private final ItemRecords records;
+
+  Items(Rows rows, ItemRecords records) {
     this.rows = rows;
+    this.records = records;
   }
 
   /** An item as other features name it. */
+  @TemplateData
   public record Named(ItemId id, ItemKind kind, String bareCode, String maker, String model) {
     public ItemCode code() {
       return new ItemCode(bareCode);
@@ -43,8 +50,6 @@ public class Items implements PanacheRepository<Item> {
     }
   }
 
-  private static final String NAMED = "SELECT id, kind, code, maker, model FROM item ";
-
   /** The item with this code; empty where the club has none such. */
   public Optional<Named> coded(ItemCode code) {
     return rows.one(Named.class, NAMED + "WHERE code = ?1", code.bare());
@@ -60,6 +65,32 @@ public class Items implements PanacheRepository<Item> {
       ids.forEach(id -> Optional.ofNullable(byId.get(id)).ifPresent(n -> found.put(id, n)));
     }
     return found;
+  }
+
+  /** All that the register holds of the item with this code, in one statement. */
+  public Optional<Registered> registered(ItemCode code) {
+    return records.find("code", code.bare()).firstResultOptional().map(this::read);
+  }
+
+  /** All that the register holds of the items of these ids, in their order, in one statement. */
+  List<Registered> registered(Collection<ItemId> ids) {
+    Map<ItemId, Registered> found =
+        records.list("id IN ?1", ids.stream().map(ItemId::value).toList()).stream()
+            .map(this::read)
+            .collect(Collectors.toMap(Registered::id, item -> item));
+    return ids.stream().map(found::get).filter(Objects::nonNull).toList();
+  }
+
+  /**
+   * Outside a transaction one session lives as long as the request: what it still held would be
+   * shown again after a change.
+   */
+  private Registered read(Item item) {
+    Registered registered = Registered.of(item);
+    if (QuarkusTransaction.getStatus() == Status.STATUS_NO_TRANSACTION) {
+      records.getEntityManager().detach(item);
+    }
+    return registered;
   }
 
   /** The highest number issued so far among the codes of a letter; 0 where none was. */

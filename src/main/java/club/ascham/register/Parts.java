@@ -8,6 +8,7 @@ import club.ascham.bow.StringSpec;
 import club.ascham.bow.StringerSpec;
 import club.ascham.bow.Style;
 import club.ascham.id.ItemId;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** What some parts are, by id, as the trade's rules look at them. */
@@ -17,6 +18,29 @@ public record Parts(
     Map<ItemId, OnePieceSpec> bows,
     Map<ItemId, StringSpec> strings,
     Map<ItemId, StringerSpec> stringers) {
+
+  /** These parts, one of them being something else. */
+  Parts with(ItemId id, Particulars changed) {
+    if (changed instanceof Particulars.OfRiser riser) {
+      return new Parts(put(risers, id, riser.spec()), limbs, bows, strings, stringers);
+    }
+    if (changed instanceof Particulars.OfLimbs pair) {
+      return new Parts(risers, put(limbs, id, pair.spec()), bows, strings, stringers);
+    }
+    if (changed instanceof Particulars.OfBow bow) {
+      return new Parts(risers, limbs, put(bows, id, bow.spec()), strings, stringers);
+    }
+    if (changed instanceof Particulars.OfString string) {
+      return new Parts(risers, limbs, bows, put(strings, id, string.spec()), stringers);
+    }
+    return this;
+  }
+
+  private static <S> Map<ItemId, S> put(Map<ItemId, S> specs, ItemId id, S changed) {
+    Map<ItemId, S> with = new LinkedHashMap<>(specs);
+    with.put(id, changed);
+    return with;
+  }
 
   /**
    * The rig that these parts make.

@@ -7,7 +7,9 @@ import club.ascham.bow.RiserSpec;
 import club.ascham.bow.StringSpec;
 import club.ascham.bow.Style;
 import club.ascham.id.ItemId;
+import club.ascham.register.ItemKind;
 import club.ascham.units.ItemCode;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,7 +24,7 @@ import java.util.stream.Stream;
 public record Part(
     ItemId id,
     String bareCode,
-    String kind,
+    ItemKind kind,
     String maker,
     String model,
     RiserSpec riser,
@@ -37,8 +39,8 @@ public record Part(
 
   /** Maker and model, or the kind where neither is known. */
   public String name() {
-    String name = Stream.of(maker, model).filter(s -> s != null).collect(Collectors.joining(" "));
-    return name.isEmpty() ? kind.toLowerCase(java.util.Locale.ROOT) : name;
+    String name = Stream.of(maker, model).filter(Objects::nonNull).collect(Collectors.joining(" "));
+    return name.isEmpty() ? kind.said() : name;
   }
 
   public Place place() {

@@ -21,6 +21,8 @@ import java.util.stream.Stream;
  * @param setUpId the finished set-up of these very parts that is in force; null: none
  * @param setUp its figures; null: none
  * @param targets null while body or limbs are missing
+ * @param benchTargets the targets as if it had never been set up: a new set-up is not held to the
+ *     old one's figures; null while body or limbs are missing
  */
 public record RigCard(
     RigId id,
@@ -32,7 +34,8 @@ public record RigCard(
     Part string,
     Long setUpId,
     SetUpFigures setUp,
-    Targets targets) {
+    Targets targets,
+    Targets benchTargets) {
 
   /** The rig as the trade's rules look at it; empty while body or limbs are missing. */
   public Optional<RigSpec> spec() {

@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Reads the cards of assembled rigs, however many, in three statements. */
+/** Reads the cards of assembled rigs, in as many statements for all as for one. */
 @ApplicationScoped
 public class RigSpecs {
   private static final String COLUMNS =
@@ -31,13 +31,13 @@ public class RigSpecs {
              u.id, u.brace, u.brace_from, u.tiller_upper, u.tiller_lower, u.nocking,
              coalesce(u.screws_seen, 0), u.turns_upper, u.turns_lower, u.twists
         FROM rig_parts p JOIN rig r ON r.id = p.rig_id LEFT JOIN set_up u ON u.id = p.set_up_id
-       """;
+      """;
 
   private final Rows rows;
-  private final PartSpecs parts;
+  private final RigParts parts;
   private final Club club;
 
-  RigSpecs(Rows rows, PartSpecs parts, Club club) {
+  RigSpecs(Rows rows, RigParts parts, Club club) {
     this.rows = rows;
     this.parts = parts;
     this.club = club;
@@ -81,10 +81,7 @@ public class RigSpecs {
     Part limbs = known.get(row.limbs());
     Part string = known.get(row.string());
     SetUpFigures setUp = row.setUp();
-    Targets targets =
-        Part.together(body, limbs, string, row.style())
-            .map(spec -> targets(spec, clubBands, setUp))
-            .orElse(null);
+    Optional<RigSpec> spec = Part.together(body, limbs, string, row.style());
     return new RigCard(
         row.id(),
         row.style(),
@@ -95,7 +92,8 @@ public class RigSpecs {
         string,
         row.setUpId(),
         setUp,
-        targets);
+        spec.map(s -> targets(s, clubBands, setUp)).orElse(null),
+        spec.map(s -> targets(s, clubBands, null)).orElse(null));
   }
 
   private Targets targets(RigSpec spec, Map<Integer, Band> clubBands, SetUpFigures setUp) {

@@ -1,5 +1,7 @@
 package club.ascham.rules;
 
+import java.time.Duration;
+
 /**
  * The club's own settings, as edited on the rules page.
  *
@@ -16,4 +18,20 @@ public record ClubRules(
     long depositMinor,
     double sessionsAWeek,
     int shotsASession,
-    int version) {}
+    int version) {
+  private static final double HOURS_A_WEEK = 7 * 24;
+
+  /**
+   * The shots that a bow is thought to have fired while it was lent: the weeks it was out, times
+   * sessions a week, times shots a session; never less than one session's, since it was lent to be
+   * shot.
+   */
+  public int shotsWhileOut(Duration out) {
+    if (out.isNegative()) {
+      throw new IllegalArgumentException("lent for a negative time");
+    }
+    double weeks = out.toMinutes() / 60.0 / HOURS_A_WEEK;
+    long shots = Math.round(weeks * sessionsAWeek * shotsASession);
+    return (int) Math.min(Integer.MAX_VALUE, Math.max(shotsASession, shots));
+  }
+}

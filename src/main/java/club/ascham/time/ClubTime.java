@@ -7,11 +7,16 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
 
 /** The club's clock: moments to the millisecond, days in the club's own time zone. */
 @ApplicationScoped
 public class ClubTime {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
+
   private final Clock clock;
   private final ZoneId zone;
 
@@ -35,6 +40,11 @@ public class ClubTime {
   /** The moment meant by a date and time that a person typed. */
   public Instant momentOf(LocalDateTime typed) {
     return typed.atZone(zone).toInstant();
+  }
+
+  /** A day as people say it: {@code Tue 9 Jun 2026}. */
+  public static String said(LocalDate day) {
+    return DAY.format(day);
   }
 
   public ZoneId zone() {

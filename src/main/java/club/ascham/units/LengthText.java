@@ -98,7 +98,7 @@ public final class LengthText {
   }
 
   /** In whole millimetres, and in tenths where the length is under 20 mm. */
-  static String wholeMm(Length length) {
+  public static String wholeMm(Length length) {
     if (Math.abs(length.units()) < SMALL) {
       return mm(length);
     }

@@ -16,9 +16,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Judges a bow that was checked. Anything that stops it withdraws it; else questions that are open
- * are asked; else what is off is adjusted, looking before turning; else it is fit to issue. The
- * verdict may only restrict: releasing a bow is a person's act.
+ * Judges a bow that was checked. Anything that stops it withdraws it; else wrong parts are put
+ * right; else questions that are open are asked; else what is off is adjusted, looking before
+ * turning; else it is fit to issue. The verdict may only restrict: releasing a bow is a person's
+ * act.
  */
 public final class Judge {
   /**
@@ -51,12 +52,12 @@ public final class Judge {
     if (withdrawal.isPresent()) {
       return withdrawal.get();
     }
+    if (!seen.missing().isEmpty()) {
+      return missingParts(seen, evidence);
+    }
     List<AskAgain.Question> open = OpenQuestions.of(bow, seen);
     if (!open.isEmpty()) {
       return new AskAgain(open);
-    }
-    if (!seen.missing().isEmpty()) {
-      return missingParts(seen, evidence);
     }
     Finding brace = evidence.finding(Quantity.BRACE);
     Finding tiller = evidence.finding(Quantity.TILLER);
@@ -84,7 +85,9 @@ public final class Judge {
       throw new IllegalArgumentException("no bolt sets the tiller of this bow");
     }
     Judgement judged = verdict(bow, after, permit);
-    if (judged instanceof AskAgain || judged instanceof Verdict.Withdraw) {
+    if (judged instanceof AskAgain
+        || judged instanceof Verdict.Withdraw
+        || !after.missing().isEmpty()) {
       return judged;
     }
     Evidence evidence = Evidence.of(bow, after);
@@ -112,7 +115,8 @@ public final class Judge {
   }
 
   private AdjustFirst missingParts(Seen seen, Evidence evidence) {
-    // Readings of other parts say nothing about these: no twist or turn is advised on them.
+    // Readings of other parts say nothing about these: none are asked for, and no twist or turn is
+    // advised on them.
     return plan(
         seen.missing(),
         BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER),

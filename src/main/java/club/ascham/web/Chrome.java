@@ -57,6 +57,12 @@ public class Chrome {
     return request.normalizedPath();
   }
 
+  /** What was typed into the code box to come here; empty elsewhere. */
+  public String getSought() {
+    String typed = request.request().getParam("q");
+    return typed == null || !getPath().equals("/find") ? "" : typed;
+  }
+
   /** What the last save did; null where nothing was just saved. */
   public String getFlash() {
     return Flash.in(request);

@@ -13,8 +13,6 @@ import java.util.Locale;
 @Named("days")
 @ApplicationScoped
 public class Days {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.UK);
 
@@ -26,7 +24,7 @@ public class Days {
 
   /** {@code Tue 9 Jun 2026}. */
   public String said(LocalDate day) {
-    return DAY.format(day);
+    return ClubTime.said(day);
   }
 
   /** {@code Tue 9 Jun 2026, 18:30}, in the club's time zone. */

@@ -13,7 +13,7 @@ import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
 import club.ascham.id.ItemId;
 import club.ascham.rig.Part;
-import club.ascham.rig.PartSpecs;
+import club.ascham.rig.RigParts;
 import club.ascham.rules.Club;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
@@ -43,7 +43,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class DemoVerdictsTest {
   @Inject Rows rows;
-  @Inject PartSpecs parts;
+  @Inject RigParts parts;
   @Inject Club club;
   @Inject ClubTime time;
 
@@ -97,7 +97,8 @@ class DemoVerdictsTest {
                AND c.happened_at >= l.from_at AND (l.until_at IS NULL OR c.happened_at < l.until_at)
               JOIN fitting s ON s.rig_id = r.id AND s.place = 'STRING'
                AND c.happened_at >= s.from_at AND (s.until_at IS NULL OR c.happened_at < s.until_at)
-             WHERE c.kind = 'CHECK' AND c.brace IS NOT NULL AND c.recorded_at < ?1""",
+             WHERE c.kind = 'CHECK' AND c.brace IS NOT NULL AND c.recorded_at < ?1\
+            """,
             time.today());
     assertTrue(checks.size() > 200, checks.size() + " checks");
     Map<ItemId, Part> known =

@@ -144,7 +144,7 @@ class BadFilesTest {
         "code|nonsense|is not a code",
         "code|R-0101-E|begins with T",
         "boughtOn|2025-02-30|not a day",
-        "boughtOn|25/02/2025|not a day",
+        "boughtOn|02/25/2025|not a day",
         "price|11,5|can't be read as an amount",
         "price|-3|can't be read as an amount",
         "stringerKind|tip to saddle|none of tip-to-tip, tip-and-saddle",
@@ -216,6 +216,12 @@ class BadFilesTest {
   void lines_areCountedAsAnEditorCountsThem_whateverACellHolds() throws SQLException {
     ImportReport report = take(BORROWERS + ",\"two\nlines\",b,,adult,\n\n,A,b,,grown-up,\n");
     assertEquals(5, report.bad().get(0).line());
+  }
+
+  @Test
+  void whatSpreadsheetsMakeOfDaysAndAmounts_isUnderstood() throws SQLException {
+    take(STRINGERS + STRINGER.replace("2025-02-25,11.00", "25/02/2025,11.5") + "\n");
+    assertTrue(club.csv("stringers").contains(",2025-02-25,11.50,"), club.csv("stringers"));
   }
 
   @Test

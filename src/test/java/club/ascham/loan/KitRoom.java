@@ -6,12 +6,10 @@ import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /** Stocks the kit room for the tests: each call adds something new and answers it. */
 @ApplicationScoped
 class KitRoom {
-  private static final AtomicInteger NEXT = new AtomicInteger(8200);
   private static final String LONG_AGO = "2026-01-02T10:00:00.000Z";
 
   private final Rows rows;
@@ -172,7 +170,14 @@ class KitRoom {
   }
 
   private Stocked item(char letter, String kind) {
-    int number = ItemCode.nextIssuable(letter, NEXT.getAndAdd(3)).orElseThrow();
+    int number =
+        ItemCode.nextIssuable(
+                letter,
+                (int)
+                    rows.number(
+                        "SELECT 1 + max(CAST(substr(code, 2, 4) AS INTEGER)) FROM item WHERE code LIKE ?1",
+                        letter + "%"))
+            .orElseThrow();
     ItemCode code = ItemCode.of(letter, number).orElseThrow();
     rows.change(
         "INSERT INTO item (code, kind, maker, model, registered_on) VALUES (?1, ?2, 'Alderfen', 'Heron', '2026-01-01')",

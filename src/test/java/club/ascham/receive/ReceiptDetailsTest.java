@@ -9,6 +9,7 @@ import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.loan.LoanLine;
+import club.ascham.register.ItemKind;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Money;
 import java.time.Instant;
@@ -84,7 +85,7 @@ class ReceiptDetailsTest {
   }
 
   private static LoanLine aLine(long id, Integer arrows) {
-    String kind = arrows == null ? "TAB" : "ARROWS";
+    ItemKind kind = arrows == null ? ItemKind.TAB : ItemKind.ARROWS;
     return new LoanLine(
         id,
         new LoanId(1),

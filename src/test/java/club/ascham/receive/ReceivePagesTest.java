@@ -93,11 +93,13 @@ class ReceivePagesTest {
 
   @Test
   void aDamagedThing_isWithdrawnAtOnce_withItsWords() {
-    long loan = rows.number(AN_OPEN_KIT);
     long line =
         rows.number(
-            "SELECT min(id) FROM loan_line WHERE loan_id = ?1 AND rig_id IS NULL AND arrow_count IS NULL",
-            loan);
+            """
+            SELECT max(x.id) FROM loan_line x JOIN loan l ON l.id = x.loan_id
+             WHERE l.kind = 'KIT' AND x.back_at IS NULL AND x.rig_id IS NULL AND x.arrow_count IS NULL
+               AND x.item_id NOT IN (SELECT item_id FROM withdrawal WHERE released_at IS NULL)""");
+    long loan = rows.number("SELECT loan_id FROM loan_line WHERE id = ?1", line);
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer.get("/receive/" + loan);
     Map<String, String> form = everythingTicked(loan);

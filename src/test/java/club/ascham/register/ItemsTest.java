@@ -47,6 +47,7 @@ class ItemsTest {
   @ApplicationScoped
   static class Bench {
     @Inject Items items;
+    @Inject ItemRecords records;
 
     @Writes
     public ItemId add(ItemDetails details) {
@@ -55,14 +56,14 @@ class ItemsTest {
                   details.kind().letter(), items.lastNumber(details.kind().letter()) + 1)
               .orElseThrow();
       Item item = Item.of(ItemCode.of(details.kind().letter(), number).orElseThrow(), details, DAY);
-      items.persist(item);
-      items.flush();
+      records.persist(item);
+      records.flush();
       return item.id();
     }
 
     @Writes
     public ItemDetails read(ItemId id) {
-      return items.findById(id.value()).details();
+      return records.findById(id.value()).details();
     }
   }
 

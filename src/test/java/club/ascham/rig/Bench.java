@@ -4,13 +4,10 @@ import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /** Lays parts on the bench for the tests: each call registers a new item and answers it. */
 @ApplicationScoped
 class Bench {
-  private static final AtomicInteger NEXT = new AtomicInteger(7000);
-
   private final Rows rows;
 
   Bench(Rows rows) {
@@ -34,7 +31,8 @@ class Bench {
   Laid screwInRiser(String limbModel) {
     Laid item = item('R', "RISER", limbModel + " 24");
     rows.change(
-        "INSERT INTO riser (id, build, hand, length_in, limb_model) VALUES (?1, 'SCREW_IN', 'RIGHT', 24, ?2)",
+        "INSERT INTO riser (id, build, hand, length_in, limb_model) VALUES (?1, 'SCREW_IN',"
+            + " 'RIGHT', 24, ?2)",
         item.id(),
         limbModel);
     return item;
@@ -43,7 +41,8 @@ class Bench {
   Laid slotInLimbs(String size, double markedLb) {
     Laid item = item('L', "LIMBS", "Sedge");
     rows.change(
-        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE', ?2, ?3, 'ILF')",
+        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE', ?2,"
+            + " ?3, 'ILF')",
         item.id(),
         size,
         markedLb);
@@ -86,7 +85,8 @@ class Bench {
   Laid stringer(int fromIn, int toIn) {
     Laid item = item('T', "STRINGER", "Cord");
     rows.change(
-        "INSERT INTO stringer (id, stringer_kind, bow_from_in, bow_to_in) VALUES (?1, 'TIP_TO_TIP', ?2, ?3)",
+        "INSERT INTO stringer (id, stringer_kind, bow_from_in, bow_to_in) VALUES (?1, 'TIP_TO_TIP',"
+            + " ?2, ?3)",
         item.id(),
         fromIn,
         toIn);
@@ -96,7 +96,8 @@ class Bench {
   /** A rig of the common sort as the file holds it: 25 in riser, medium limbs, 68 in string. */
   long assembled(Laid... parts) {
     rows.change(
-        "INSERT INTO rig (style, level, assembled_at) VALUES ('SPLIT_FINGER', 'BEGINNER', '2026-01-02T10:00:00.000Z')");
+        "INSERT INTO rig (style, level, assembled_at) VALUES ('SPLIT_FINGER', 'BEGINNER',"
+            + " '2026-01-02T10:00:00.000Z')");
     long rig = rows.number("SELECT max(id) FROM rig");
     for (Laid part : parts) {
       rows.change(
@@ -107,6 +108,41 @@ class Bench {
           part.id());
     }
     return rig;
+  }
+
+  /** A finished set-up as the file holds it. */
+  void setUp(long rig) {
+    rows.change(
+        """
+        INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
+               tiller_upper, tiller_lower, nocking, screws_seen)
+        VALUES (?1, '2026-01-02T11:00:00.000Z', 1, '2026-01-02T12:00:00.000Z', 1, 21590000, 'GRIP_THROAT',
+               19000000, 18600000, 400000, 1)\
+        """,
+        rig);
+  }
+
+  /** Lends the parts of a rig as the file holds it; answers the loan. */
+  long lend(long rig) {
+    rows.change(
+        "INSERT INTO borrower (name, contact, age_band) VALUES ('Ada Finch', '07700 900009',"
+            + " 'ADULT')");
+    rows.change(
+        """
+        INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
+        VALUES ('KIT', (SELECT max(id) FROM borrower), '2026-11-01T19:00:00.000Z', '2026-12-20', 1,
+                '2026-11-01T19:00:00.000Z', 1)\
+        """);
+    long loan = rows.number("SELECT max(id) FROM loan");
+    rows.change(
+        """
+        INSERT INTO loan_line (loan_id, item_id, rig_id, out_at)
+        SELECT ?1, item_id, rig_id, '2026-11-01T19:00:00.000Z' FROM fitting
+         WHERE rig_id = ?2 AND until_at IS NULL\
+        """,
+        loan,
+        rig);
+    return loan;
   }
 
   void withdraw(Laid item, String why) {
@@ -122,10 +158,18 @@ class Bench {
   }
 
   private Laid item(char letter, String kind, String model) {
-    int number = ItemCode.nextIssuable(letter, NEXT.getAndAdd(5)).orElseThrow();
+    int number =
+        ItemCode.nextIssuable(
+                letter,
+                (int)
+                    rows.number(
+                        "SELECT 1 + max(CAST(substr(code, 2, 4) AS INTEGER)) FROM item WHERE code LIKE ?1",
+                        letter + "%"))
+            .orElseThrow();
     ItemCode code = ItemCode.of(letter, number).orElseThrow();
     rows.change(
-        "INSERT INTO item (code, kind, maker, model, registered_on) VALUES (?1, ?2, 'Alderfen', ?3, '2026-01-01')",
+        "INSERT INTO item (code, kind, maker, model, registered_on) VALUES (?1, ?2, 'Alderfen', ?3,"
+            + " date('now'))",
         code.bare(),
         kind,
         model);

@@ -1,11 +1,14 @@
 package club.ascham.web;
 
 import static io.restassured.RestAssured.given;
+import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.restassured.filter.cookie.CookieFilter;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.net.URLEncoder;
 import java.util.Map;
+import java.util.StringJoiner;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,9 +47,26 @@ public final class Visitor {
     return answer;
   }
 
+  /** Asks a page with what a form of its own would put into the address. */
+  public Response ask(String path, Map<String, String> query) {
+    StringJoiner address = new StringJoiner("&", path + "?", "");
+    query.forEach(
+        (name, value) ->
+            address.add(name + "=" + URLEncoder.encode(value, UTF_8).replace("+", "%20")));
+    return request().urlEncodingEnabled(false).get(address.toString());
+  }
+
   /** Posts a form with the token of the page seen last. */
   public Response post(String path, Map<String, ?> form) {
     return request().formParam("csrf-token", token).formParams(form).post(path);
+  }
+
+  /** Posts a form that carries a file. */
+  public Response postFile(String path, String field, String name, byte[] bytes) {
+    return request()
+        .multiPart("csrf-token", token)
+        .multiPart(field, name, bytes, "text/csv")
+        .post(path);
   }
 
   /** Posts a form without any token. */

@@ -1,0 +1,47 @@
+package club.ascham.check;
+
+import club.ascham.form.Typed;
+
+/**
+ * What someone did at the bench after a check that said <i>adjust first</i>.
+ *
+ * @param twistsAdded put in (positive) or taken out (negative); null: nobody counted, or none
+ * @param upperIn turns of the upper limb bolt, in is positive; null: none (likewise lower)
+ */
+record AdjustmentDone(Integer twistsAdded, Double upperIn, Double lowerIn, String words) {
+  private static final int MOST_TWISTS = 100;
+  private static final int MOST_TURNS = 4;
+  private static final int LONGEST_WORDS = 400;
+
+  /** Ask {@code typed.sound()} before using it. */
+  static AdjustmentDone parse(Typed typed) {
+    return new AdjustmentDone(
+        typed.whole("twistsAdded", -MOST_TWISTS, MOST_TWISTS),
+        typed.decimal("upperIn", -MOST_TURNS, MOST_TURNS),
+        typed.decimal("lowerIn", -MOST_TURNS, MOST_TURNS),
+        typed.optional("words", LONGEST_WORDS));
+  }
+
+  boolean turnedBolts() {
+    return (upperIn != null && upperIn != 0) || (lowerIn != null && lowerIn != 0);
+  }
+
+  String said() {
+    StringBuilder said = new StringBuilder("Adjusted");
+    if (twistsAdded != null && twistsAdded != 0) {
+      said.append("; twists ")
+          .append(twistsAdded > 0 ? "put in: " : "taken out: ")
+          .append(Math.abs(twistsAdded));
+    }
+    bolt(said, "upper", upperIn);
+    bolt(said, "lower", lowerIn);
+    return said.append('.').toString();
+  }
+
+  private static void bolt(StringBuilder said, String which, Double in) {
+    if (in != null && in != 0) {
+      said.append("; ").append(which).append(" limb bolt ");
+      said.append(in > 0 ? "in by " : "out by ").append(Math.abs(in)).append(" turns");
+    }
+  }
+}

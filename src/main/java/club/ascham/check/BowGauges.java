@@ -1,0 +1,31 @@
+package club.ascham.check;
+
+import club.ascham.bow.Gauge;
+import club.ascham.rig.RigCard;
+import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The readings of one bow against its bands and set-up figures. */
+final class BowGauges {
+  private BowGauges() {}
+
+  static Gauge brace(RigCard card, Length reading) {
+    return Gauge.of("Brace", card.targets().brace(), card.setUp().brace(), reading, false);
+  }
+
+  static Gauge tiller(RigCard card, Length reading) {
+    return Gauge.of("Tiller", card.targets().tiller(), card.setUp().tiller(), reading, true);
+  }
+
+  /** Brace only where it was measured from the set-up's own point. */
+  static List<Gauge> of(RigCard card, Reading reading) {
+    List<Gauge> gauges = new ArrayList<>();
+    if (reading.from() == card.setUp().braceFrom()) {
+      gauges.add(brace(card, reading.brace()));
+    }
+    gauges.add(tiller(card, reading.tiller()));
+    return gauges;
+  }
+}

@@ -1,0 +1,177 @@
+package club.ascham.check;
+
+import club.ascham.bow.Build;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.rig.Part;
+import club.ascham.rig.Place;
+import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.time.ClubTime;
+import club.ascham.verdict.Gravity;
+import club.ascham.verdict.KnownSign;
+import club.ascham.verdict.Signs;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Lays out what the check page shows of one bow, and what its answers are read against. */
+@ApplicationScoped
+class CheckDesk {
+  private final RigSpecs specs;
+  private final Checks checks;
+  private final Queue queue;
+  private final Actor actor;
+  private final ClubTime time;
+
+  CheckDesk(RigSpecs specs, Checks checks, Queue queue, Actor actor, ClubTime time) {
+    this.specs = specs;
+    this.checks = checks;
+    this.queue = queue;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  RigCard card(RigId rig) {
+    return specs
+        .of(rig)
+        .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + rig.value() + "."));
+  }
+
+  /**
+   * A check as typed, with every fault and every open question at its field at once; ask {@code
+   * typed.sound()} before using it.
+   */
+  CheckEntry read(RigCard card, Typed typed) {
+    CheckEntry entry =
+        CheckEntry.parse(
+            typed,
+            new CheckEntry.Asked(build(card), places(card), actor.unit(), time.now(), time.zone()));
+    if (!typed.sound() && Judging.isPossible(card)) {
+      new CheckOutcome.Asked(new Judging(card).questions(entry)).tell(typed);
+    }
+    return entry;
+  }
+
+  private static Build build(RigCard card) {
+    return card.spec().map(spec -> spec.build()).orElse(Build.ONE_PIECE);
+  }
+
+  private static Set<Place> places(RigCard card) {
+    return card.parts().stream().map(Part::place).collect(Collectors.toSet());
+  }
+
+  /** A page nobody has typed into yet, with what the last sensible answers are. */
+  CheckView fresh(RigId rig, Long adjustment, Long corrects) {
+    RigCard card = card(rig);
+    Typed typed = Typed.nothing();
+    if (Judging.isPossible(card)) {
+      typed.with("braceFrom", Words.of(card.setUp().braceFrom()));
+    }
+    if (adjustment != null) {
+      typed.with("adjustment", adjustment);
+      checks
+          .adjustment(adjustment)
+          .filter(done -> done.rig().equals(rig) && done.before() != null)
+          .ifPresent(done -> EarlierAnswers.carry(checks, done.before(), typed, false));
+    }
+    if (corrects != null) {
+      typed.with("corrects", corrects);
+      EarlierAnswers.carry(checks, corrects, typed, true);
+    }
+    return view(card, typed, null);
+  }
+
+  /**
+   * @param stranger a part that is on the bow and not on its list; null: none
+   */
+  CheckView view(RigCard card, Typed typed, Stranger stranger) {
+    Build build = build(card);
+    List<club.ascham.verdict.Part> must = Signs.mustAnswer(build);
+    Integer adjustment = typed.whole("adjustment", 0, Integer.MAX_VALUE);
+    Integer corrects = typed.whole("corrects", 0, Integer.MAX_VALUE);
+    return new CheckView(
+        card,
+        queue.state(card.id(), time.today()),
+        Judging.isPossible(card),
+        checks.told(card.id()),
+        checks.newest(card.id()),
+        card.parts().stream().map(part -> listed(part, typed)).toList(),
+        must.stream().map(part -> look(part, build, typed)).toList(),
+        Signs.parts(build).stream()
+            .filter(part -> !must.contains(part))
+            .map(part -> look(part, build, typed))
+            .toList(),
+        adjustment == null ? null : checks.adjustment(adjustment).orElse(null),
+        corrects == null ? null : checks.one(corrects).orElse(null),
+        stranger == null ? null : stranger(card, stranger),
+        CheckView.unit(actor.unit()),
+        typed);
+  }
+
+  private static CheckView.Listed listed(Part part, Typed typed) {
+    String value = part.place().name().toLowerCase(Locale.ROOT);
+    boolean ticked =
+        typed.ticked("allAsListed")
+            || Arrays.asList(typed.value("parts").split(",")).contains(value);
+    return new CheckView.Listed(value, part.code() + " " + BowWords.part(part), ticked);
+  }
+
+  private static CheckView.Look look(club.ascham.verdict.Part part, Build build, Typed typed) {
+    return new CheckView.Look(
+        part,
+        capital(part.words()),
+        hint(part, build),
+        known(part, build, Gravity.NOTE, typed),
+        known(part, build, Gravity.STOP, typed),
+        typed);
+  }
+
+  private static List<CheckView.Known> known(
+      club.ascham.verdict.Part part, Build build, Gravity gravity, Typed typed) {
+    return Signs.of(part, build).stream()
+        .filter((KnownSign sign) -> sign.gravity() == gravity)
+        .map(sign -> CheckView.Known.of(sign, typed))
+        .toList();
+  }
+
+  /** Where to look, in the order in which the eye and the thumb go. */
+  private static String hint(club.ascham.verdict.Part part, Build build) {
+    return switch (part) {
+      case STRING -> "strands, servings, loops, nocking point";
+      case LIMBS -> "along both, edges and tips; string in both grooves";
+      case BOLTS ->
+          build == Build.SCREW_IN
+              ? "hand-tight, washers there, threads whole"
+              : "both seated, locking screws tight, washers there";
+      case RISER -> "cracks, grip, bushes, limb seats";
+      case REST -> "whole and firm";
+    };
+  }
+
+  private static CheckView.StrangerCard stranger(RigCard card, Stranger stranger) {
+    String instead =
+        stranger
+            .place()
+            .flatMap(place -> new Judging(card).at(place))
+            .map(Part::code)
+            .orElse("nothing on the list");
+    String field = stranger.place().map(place -> place.name().toLowerCase(Locale.ROOT)).orElse("");
+    return new CheckView.StrangerCard(
+        stranger.code(),
+        stranger.belongs(card.id()),
+        instead,
+        "/rigs/%d/change?place=%s&%s=%s"
+            .formatted(card.id().value(), field, field, stranger.code()));
+  }
+
+  static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

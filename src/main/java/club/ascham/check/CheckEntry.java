@@ -1,0 +1,165 @@
+package club.ascham.check;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.Build;
+import club.ascham.form.Typed;
+import club.ascham.rig.Place;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Plausible;
+import club.ascham.verdict.Gravity;
+import club.ascham.verdict.Sign;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * A check as a person gives it, soundly read.
+ *
+ * @param missing places whose listed part is not there
+ * @param stranger a code that is on the bow and not on its list; null: none
+ * @param strangerAnswer null: not answered yet
+ * @param signs what was seen by part, the deliberate <i>fine</i> included
+ * @param limbsSeated someone looked that limbs and loops are seated
+ * @param happened null: now
+ * @param lastCheck the newest check when the form was made, 0 for none; null: not said
+ * @param version of the rig that the form was made from
+ * @param adjustment the adjustment that this is the second measurement of; null: none
+ * @param corrects the check that this one corrects; null: none
+ */
+record CheckEntry(
+    Set<Place> missing,
+    ItemCode stranger,
+    StrangerAnswer strangerAnswer,
+    Measured measured,
+    List<Sign> signs,
+    boolean dryLooseOrFall,
+    boolean cameBackStrung,
+    boolean limbsSeated,
+    Instant happened,
+    Long lastCheck,
+    OptionalInt version,
+    Long adjustment,
+    Long corrects,
+    String correctionWhy) {
+  private static final int LONGEST_WORDS = 400;
+  private static final int LARGEST_ID = Integer.MAX_VALUE;
+
+  /**
+   * A late entry is taken to have happened in the evening of its day, after what came back then.
+   */
+  private static final LocalTime EVENING = LocalTime.of(21, 0);
+
+  /**
+   * What the answers are read against.
+   *
+   * @param places the places that hold a part by the record
+   */
+  record Asked(Build build, Set<Place> places, LengthUnit unit, Instant now, ZoneId zone) {}
+
+  /** Ask {@code typed.sound()} before using it. */
+  static CheckEntry parse(Typed typed, Asked asked) {
+    ItemCode stranger = typed.code("stranger");
+    List<Sign> signs = SignAnswers.parse(typed, asked.build());
+    Set<Place> missing = missing(typed, asked.places(), stranger != null);
+    boolean dryLoose = typed.ticked("dryLooseOrFall");
+    Measured measured = measured(typed, asked.unit());
+    // What stops a bow, or parts that are wrong, excuse measuring it: the judge asks for the rest.
+    Long corrects = number(typed, "corrects");
+    String why = typed.optional("correctionWhy", LONGEST_WORDS);
+    if (corrects != null && why == null) {
+      typed.fault("correctionWhy", "What was wrong with the check that this one corrects?");
+    }
+    return new CheckEntry(
+        missing,
+        stranger,
+        typed.word("strangerAnswer", StrangerAnswer.class),
+        measured,
+        signs,
+        dryLoose,
+        typed.ticked("cameBackStrung"),
+        typed.ticked("limbsSeated"),
+        happened(typed, asked),
+        number(typed, "lastCheck"),
+        typed.version(),
+        number(typed, "adjustment"),
+        corrects,
+        why);
+  }
+
+  boolean allAsListed() {
+    return missing.isEmpty() && stranger == null;
+  }
+
+  boolean stops() {
+    return dryLooseOrFall || signs.stream().anyMatch(sign -> sign.gravity() == Gravity.STOP);
+  }
+
+  private static Long number(Typed typed, String field) {
+    Integer number = typed.whole(field, 0, LARGEST_ID);
+    return number == null ? null : number.longValue();
+  }
+
+  private static Set<Place> missing(Typed typed, Set<Place> listed, boolean stranger) {
+    if (typed.ticked("allAsListed")) {
+      if (stranger) {
+        typed.fault(
+            "stranger", "Either all is as listed, or this code is on it: untick one of the two.");
+      }
+      return Set.of();
+    }
+    Set<Place> missing = EnumSet.noneOf(Place.class);
+    missing.addAll(listed);
+    for (String word : typed.value("parts").split("[,\\s]+")) {
+      for (Place place : Place.values()) {
+        if (place.name().equalsIgnoreCase(word)) {
+          missing.remove(place);
+        }
+      }
+    }
+    if (missing.containsAll(listed) && !stranger) {
+      typed.fault("allAsListed", "Are these parts on it? Tick those that are.");
+    }
+    return missing;
+  }
+
+  private static Measured measured(Typed typed, LengthUnit unit) {
+    BracePoint from = typed.word("braceFrom", BracePoint.class);
+    Length brace = typed.length("brace", unit, Plausible.BRACE);
+    Length upper = typed.length("tillerUpper", unit, Plausible.TILLER_DISTANCE);
+    Length lower = typed.length("tillerLower", unit, Plausible.TILLER_DISTANCE);
+    if (brace != null && from == null) {
+      typed.fault("braceFrom", "From where was it measured?");
+    }
+    return new Measured(
+        brace,
+        asTyped(typed, "brace"),
+        from,
+        upper,
+        asTyped(typed, "tillerUpper"),
+        lower,
+        asTyped(typed, "tillerLower"));
+  }
+
+  private static String asTyped(Typed typed, String field) {
+    return typed.optional(field, 40);
+  }
+
+  private static Instant happened(Typed typed, Asked asked) {
+    LocalDate on = typed.day("on");
+    if (on == null || on.equals(LocalDate.ofInstant(asked.now(), asked.zone()))) {
+      return null;
+    }
+    Instant evening = on.atTime(EVENING).atZone(asked.zone()).toInstant();
+    if (evening.isAfter(asked.now())) {
+      typed.fault("on", "That day is still to come.");
+    }
+    return evening;
+  }
+}

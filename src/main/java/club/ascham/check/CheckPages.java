@@ -1,0 +1,221 @@
+package club.ascham.check;
+
+import club.ascham.bow.Gauge;
+import club.ascham.bow.Target;
+import club.ascham.form.Typed;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.rig.RigCard;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import club.ascham.units.Plausible;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** The queue of bows to be checked, and the one page on which a check is made. */
+@Path("/check")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class CheckPages {
+  static final String HOME = "/check";
+
+  @CheckedTemplate(basePath = "check", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record QueuePage(List<Queue.Waiting> waiting, List<Queue.Waiting> kept, Typed typed)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "check", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record CheckPage(CheckView view, Typed typed) implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "check", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record GaugeFragment(List<Gauge> gauges) implements TemplateInstance {}
+
+  private final CheckDesk desk;
+  private final Queue queue;
+  private final RecordCheck recordCheck;
+  private final Strangers strangers;
+  private final Actor actor;
+
+  CheckPages(
+      CheckDesk desk, Queue queue, RecordCheck recordCheck, Strangers strangers, Actor actor) {
+    this.desk = desk;
+    this.queue = queue;
+    this.recordCheck = recordCheck;
+    this.strangers = strangers;
+    this.actor = actor;
+  }
+
+  static String page(RigId rig) {
+    return HOME + "/" + rig.value();
+  }
+
+  static String verdictPage(RigId rig, long check) {
+    return page(rig) + "/" + check;
+  }
+
+  static String secondMeasurement(RigId rig, long adjustment) {
+    return page(rig) + "?adjustment=" + adjustment;
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  public TemplateInstance queue() {
+    return queuePage(Typed.nothing());
+  }
+
+  private QueuePage queuePage(Typed typed) {
+    List<Queue.Waiting> all = queue.today();
+    return new QueuePage(
+        all.stream().filter(Queue.Waiting::isForChecking).toList(),
+        all.stream().filter(waiting -> !waiting.isForChecking()).toList(),
+        typed);
+  }
+
+  @GET
+  @Path("/find")
+  public Response find(@Context UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    ItemCode code = typed.code("code");
+    if (code != null) {
+      Optional<RigId> rig = strangers.rigOf(code);
+      if (rig.isPresent()) {
+        return Go.to(page(rig.get()));
+      }
+      typed.fault(
+          "code",
+          strangers
+              .with(code)
+              .map(item -> item.code() + " is not fitted to a bow.")
+              .orElse("The club has nothing with the code " + code.display() + "."));
+    } else if (typed.sound()) {
+      typed.fault("code", "The code of any part of the bow, please.");
+    }
+    return Go.again(queuePage(typed));
+  }
+
+  @GET
+  @Path("/{rig:\\d+}")
+  public Response check(
+      @PathParam("rig") long rig,
+      @RestQuery Long adjustment,
+      @RestQuery Long corrects,
+      @RestQuery String anew) {
+    RigId id = new RigId(rig);
+    if (adjustment == null && corrects == null && anew == null) {
+      Optional<String> acted = queue.toBeActedOn(id).map(Queue.Waiting::page);
+      if (acted.isPresent()) {
+        return Go.to(acted.get());
+      }
+    }
+    CheckView view = desk.fresh(id, adjustment, corrects);
+    return Response.ok(new CheckPage(view, view.typed())).build();
+  }
+
+  @POST
+  @Path("/{rig:\\d+}")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response save(@PathParam("rig") long rig, MultivaluedMap<String, String> form) {
+    RigCard card = desk.card(new RigId(rig));
+    Typed typed = typed(form);
+    CheckEntry entry = desk.read(card, typed);
+    if (!typed.sound()) {
+      return again(card, typed, entry);
+    }
+    CheckOutcome outcome = recordCheck.record(card.id(), entry, typed.value("once-key"));
+    if (outcome instanceof CheckOutcome.Judged judged) {
+      return Go.to(verdictPage(card.id(), judged.check()));
+    }
+    if (outcome instanceof CheckOutcome.PressedBefore before) {
+      return Go.to(before.page());
+    }
+    if (outcome instanceof CheckOutcome.Asked asked) {
+      asked.tell(typed);
+    } else if (outcome instanceof CheckOutcome.Refused refused) {
+      typed.fault(refused.field().isEmpty() ? "check" : refused.field(), refused.message());
+    } else {
+      typed.fault("strangerAnswer", "Say which, then save again.");
+    }
+    return again(card, typed, entry);
+  }
+
+  private Response again(RigCard card, Typed typed, CheckEntry entry) {
+    Stranger stranger =
+        entry.stranger() == null
+            ? null
+            : strangers
+                .with(entry.stranger())
+                .filter(found -> found.place().isPresent() && !card.partIds().contains(found.id()))
+                .orElse(null);
+    return Go.again(new CheckPage(desk.view(card, typed, stranger), typed));
+  }
+
+  /** Ticks of one name come several at once; they are read as one list. */
+  private static Typed typed(MultivaluedMap<String, String> form) {
+    MultivaluedMap<String, String> joined = new MultivaluedHashMap<>();
+    joined.putAll(form);
+    for (String name : List.of("parts", "signs")) {
+      if (form.containsKey(name)) {
+        joined.putSingle(name, String.join(",", form.get(name)));
+      }
+    }
+    return Forms.typed(joined);
+  }
+
+  /** What the script shows under a reading once it is typed. */
+  @GET
+  @Path("/{rig:\\d+}/gauge")
+  public Response gauge(@PathParam("rig") long rig, @Context UriInfo uri) {
+    RigCard card = desk.card(new RigId(rig));
+    if (!Judging.isPossible(card)) {
+      throw new NoSuchThing(RecordCheck.NOT_SET_UP);
+    }
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    String quantity = typed.value("quantity");
+    typed.with(quantity, typed.value("value")).with(quantity + "-unit", typed.value("unit"));
+    Length brace = typed.length("brace", actor.unit(), Plausible.BRACE);
+    Length upper = typed.length("tillerUpper", actor.unit(), Plausible.TILLER_DISTANCE);
+    Length lower = typed.length("tillerLower", actor.unit(), Plausible.TILLER_DISTANCE);
+    List<Gauge> gauges =
+        switch (quantity) {
+          case "brace" -> brace == null ? List.of() : List.of(BowGauges.brace(card, brace));
+          case "tillerUpper", "tillerLower" -> tiller(card, quantity, upper, lower);
+          default -> throw new NoSuchThing("There is no gauge for that.");
+        };
+    return gauges.isEmpty()
+        ? Response.noContent().build()
+        : Response.ok(new GaugeFragment(gauges)).type(MediaType.TEXT_HTML).build();
+  }
+
+  private static List<Gauge> tiller(RigCard card, String quantity, Length upper, Length lower) {
+    Target none = new Target(null, null, "");
+    if (quantity.equals("tillerUpper")) {
+      return upper == null
+          ? List.of()
+          : List.of(Gauge.of("Upper", none, card.setUp().tillerUpper(), upper, false));
+    }
+    if (lower == null) {
+      return List.of();
+    }
+    return List.of(
+        upper == null
+            ? Gauge.of("Lower", none, card.setUp().tillerLower(), lower, false)
+            : BowGauges.tiller(card, upper.minus(lower)));
+  }
+}

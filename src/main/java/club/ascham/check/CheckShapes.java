@@ -1,0 +1,217 @@
+package club.ascham.check;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** How checks stand in JSON. */
+final class CheckShapes {
+  private CheckShapes() {}
+
+  /** One page of checks, the last that happened first. */
+  record Page(List<CheckLine> items, int page, int size, long total) {}
+
+  /** A check in a list. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record CheckLine(
+      long id,
+      RigId rig,
+      String kind,
+      Instant happenedAt,
+      String by,
+      String verdict,
+      String brace,
+      String tillerUpper,
+      String tillerLower,
+      Instant releasedAt) {
+    static CheckLine of(Checks.Row check) {
+      return new CheckLine(
+          check.id(),
+          check.rig(),
+          Words.of(check.kind()),
+          check.happenedAt(),
+          check.by(),
+          Words.of(check.verdict()),
+          exact(check.brace()),
+          exact(check.tillerUpper()),
+          exact(check.tillerLower()),
+          check.releasedAt());
+    }
+  }
+
+  /** One sign seen. */
+  record SignShape(String part, String gravity, String words) {}
+
+  /** One step of the advice; {@code amount} is twists or turns, in is positive. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record StepShape(String key, String who, Double amount, String words, String caution) {}
+
+  /** What was given as the verdict. */
+  record VerdictShape(
+      String kind,
+      List<String> reasons,
+      List<StepShape> steps,
+      List<String> work,
+      List<String> notes,
+      List<String> basis) {
+    static VerdictShape of(VerdictWords words) {
+      return new VerdictShape(
+          Words.of(words.kind()),
+          words.reasons(),
+          words.steps().stream()
+              .map(
+                  step ->
+                      new StepShape(
+                          Words.of(step.key()),
+                          Words.of(step.who()),
+                          step.amount(),
+                          step.words(),
+                          step.caution()))
+              .toList(),
+          words.work(),
+          words.notes(),
+          words.basis());
+    }
+  }
+
+  /** A whole check with its verdict. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record CheckShape(
+      long id,
+      RigId rig,
+      String kind,
+      Instant happenedAt,
+      Instant recordedAt,
+      String by,
+      boolean allAsListed,
+      String brace,
+      String braceFrom,
+      String tillerUpper,
+      String tillerLower,
+      boolean dryLooseOrFall,
+      boolean cameBackStrung,
+      List<SignShape> signs,
+      VerdictShape verdict,
+      Long corrects,
+      String correctionWhy,
+      Instant releasedAt,
+      String releasedBy) {
+    static CheckShape of(Checks.Row check, List<Checks.SeenSign> signs) {
+      return new CheckShape(
+          check.id(),
+          check.rig(),
+          Words.of(check.kind()),
+          check.happenedAt(),
+          check.recordedAt(),
+          check.by(),
+          check.allAsListed(),
+          exact(check.brace()),
+          check.braceFrom() == null ? null : Words.of(check.braceFrom()),
+          exact(check.tillerUpper()),
+          exact(check.tillerLower()),
+          check.dryLooseOrFall(),
+          check.cameBackStrung(),
+          signs.stream()
+              .map(s -> new SignShape(Words.of(s.part()), Words.of(s.gravity()), s.words()))
+              .toList(),
+          VerdictShape.of(check.words()),
+          check.corrects(),
+          check.correctionWhy(),
+          check.releasedAt(),
+          check.releasedBy());
+    }
+  }
+
+  /**
+   * A check to be kept. Lengths are texts such as {@code 8 3/4 in}; without a unit the account's
+   * own holds.
+   *
+   * @param rig its number, or the code of any part of it
+   * @param allAsListed else {@code parts} names those that are there: body, limbs, string
+   * @param stranger the code of a part that is on it and not on its list
+   * @param strangerAnswer put-right or withdraw-both
+   * @param answers by part (string, limbs, bolts, riser, rest): fine, note or stop
+   * @param words by part, what was seen in the person's own words
+   * @param signs keys of known signs
+   * @param adjustment the adjustment that this is the second measurement of
+   * @param on a past day, for a check entered later
+   */
+  record CheckBody(
+      String rig,
+      Boolean allAsListed,
+      List<String> parts,
+      String stranger,
+      String strangerAnswer,
+      String brace,
+      String braceFrom,
+      String tillerUpper,
+      String tillerLower,
+      Map<String, String> answers,
+      Map<String, String> words,
+      List<String> signs,
+      Boolean dryLooseOrFall,
+      Boolean cameBackStrung,
+      Boolean limbsSeated,
+      Long adjustment,
+      Long corrects,
+      String correctionWhy,
+      String on,
+      String onceKey) {
+
+    Typed typed() {
+      Typed typed = Typed.nothing();
+      typed
+          .with("rig", rig)
+          .with("allAsListed", allAsListed)
+          .with("parts", joined(parts))
+          .with("stranger", stranger)
+          .with("strangerAnswer", strangerAnswer)
+          .with("brace", brace)
+          .with("braceFrom", braceFrom)
+          .with("tillerUpper", tillerUpper)
+          .with("tillerLower", tillerLower)
+          .with("signs", joined(signs))
+          .with("dryLooseOrFall", dryLooseOrFall)
+          .with("cameBackStrung", cameBackStrung)
+          .with("limbsSeated", limbsSeated)
+          .with("adjustment", adjustment)
+          .with("corrects", corrects)
+          .with("correctionWhy", correctionWhy)
+          .with("on", on);
+      if (answers != null) {
+        answers.forEach(typed::with);
+      }
+      if (words != null) {
+        words.forEach((part, said) -> typed.with(part + "Words", said));
+      }
+      return typed;
+    }
+
+    private static String joined(List<String> words) {
+      return words == null ? null : words.stream().collect(Collectors.joining(","));
+    }
+  }
+
+  /** What was done at the bench; what nobody counted is left out. */
+  record AdjustmentBody(
+      Integer twistsAdded, Double upperIn, Double lowerIn, String words, String onceKey) {}
+
+  /** The adjustment kept; the second measurement names it. */
+  record AdjustmentShape(long id, RigId rig) {}
+
+  /** Where a bow stands after it was put back. */
+  record PutBackShape(String rig, String state) {}
+
+  record ReleaseBody(String onceKey) {}
+
+  private static String exact(Length length) {
+    return length == null ? null : LengthText.exact(length);
+  }
+}

@@ -1,0 +1,129 @@
+package club.ascham.check;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.form.Typed;
+import club.ascham.rig.RigCard;
+import club.ascham.standing.State;
+import club.ascham.units.LengthUnit;
+import club.ascham.verdict.KnownSign;
+import club.ascham.verdict.Part;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What the check page shows of one bow.
+ *
+ * @param told what was told since it was last put back, set up or checked
+ * @param newest the newest check of it, 0 for none
+ * @param others the parts that need no answer unless something was seen
+ * @param adjusted the adjustment whose second measurement this is; null: none
+ * @param corrected the check that this one corrects; null: none
+ * @param stranger a part that is on it and not on its list; null: none
+ */
+record CheckView(
+    RigCard card,
+    State state,
+    boolean judgeable,
+    Checks.Told told,
+    long newest,
+    List<Listed> parts,
+    List<Look> looks,
+    List<Look> others,
+    Checks.Adjusted adjusted,
+    Checks.Row corrected,
+    StrangerCard stranger,
+    String unit,
+    Typed typed) {
+
+  /** A part that the bow should hold. */
+  record Listed(String value, String label, boolean ticked) {
+    public String id() {
+      return "part-" + value;
+    }
+  }
+
+  /** One part to be looked at, with its fields and the signs that the trade knows of it. */
+  record Look(
+      Part part, String label, String hint, List<Known> notes, List<Known> stops, Typed typed) {
+    public String field() {
+      return SignAnswers.field(part);
+    }
+
+    public String wordsField() {
+      return SignAnswers.wordsField(part);
+    }
+
+    public boolean open() {
+      return typed.has(wordsField())
+          || typed.messageAt(wordsField()) != null
+          || notes.stream().anyMatch(Known::ticked)
+          || stops.stream().anyMatch(Known::ticked);
+    }
+  }
+
+  /** A known sign as a tick. */
+  record Known(KnownSign sign, boolean ticked) {
+    static Known of(KnownSign sign, Typed typed) {
+      return new Known(
+          sign, Arrays.asList(typed.value("signs").split("[,\\s]+")).contains(sign.key()));
+    }
+
+    public String id() {
+      return "sign-" + sign.key();
+    }
+  }
+
+  /** Where a stranger belongs, and what it sits instead of. */
+  record StrangerCard(String code, String belongs, String insteadOf, String correctPage) {}
+
+  public String path() {
+    return CheckPages.page(card.id());
+  }
+
+  public String gauge(String quantity) {
+    return path() + "/gauge?quantity=" + quantity;
+  }
+
+  /** The lower distance completes the tiller: the upper one is asked with it. */
+  public String tillerGauge() {
+    return gauge("tillerLower") + "&with=tillerUpper";
+  }
+
+  public boolean secondMeasurement() {
+    return adjusted != null;
+  }
+
+  /** Whether something may be answered about riser or rest. */
+  public boolean othersOpen() {
+    return others.stream().anyMatch(look -> look.open() || typed.has(look.field()));
+  }
+
+  public BracePoint setUpPoint() {
+    return card.setUp().braceFrom();
+  }
+
+  public String braceHint() {
+    return "string to " + BowWords.from(setUpPoint());
+  }
+
+  public String facts() {
+    return BowWords.facts(card);
+  }
+
+  public boolean strangerOpen() {
+    return typed.has("stranger") || typed.messageAt("stranger") != null;
+  }
+
+  public String unitOf(String field) {
+    String chosen = typed.value(field + "-unit");
+    return chosen.isEmpty() ? unit : chosen;
+  }
+
+  static String unit(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? "in" : "mm";
+  }
+
+  public int faultCount() {
+    return typed.faults().size();
+  }
+}

@@ -1,0 +1,206 @@
+package club.ascham.check;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.store.Rows;
+import club.ascham.units.Length;
+import club.ascham.verdict.Gravity;
+import club.ascham.verdict.Part;
+import club.ascham.verdict.Reading;
+import club.ascham.verdict.Verdict;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the checks that were made, for pages and others. */
+@ApplicationScoped
+public class Checks {
+  private static final String COLUMNS =
+      """
+      SELECT c.id, c.rig_id, c.kind, c.happened_at, c.recorded_at, a.name, c.set_up_id, c.all_as_listed,
+             c.brace, c.brace_typed, c.brace_from, c.tiller_upper, c.upper_typed, c.tiller_lower,
+             c.lower_typed, c.dry_loose_or_fall, c.came_back_strung, c.verdict, c.verdict_text,
+             c.corrects_id, c.correction_why, c.released_at, r.name,
+             (SELECT n.id FROM bow_check n WHERE n.corrects_id = c.id ORDER BY n.id DESC LIMIT 1)
+        FROM bow_check c JOIN account a ON a.id = c.checked_by
+        LEFT JOIN account r ON r.id = c.released_by
+       """;
+
+  private final Rows rows;
+
+  Checks(Rows rows) {
+    this.rows = rows;
+  }
+
+  /**
+   * A check as it was kept.
+   *
+   * @param kind CHECK, or LOOK without measurements
+   * @param correctedBy the check that says what was wrong with this one; null: none
+   */
+  public record Row(
+      long id,
+      RigId rig,
+      BowCheck.Kind kind,
+      Instant happenedAt,
+      Instant recordedAt,
+      String by,
+      Long setUpId,
+      boolean allAsListed,
+      Length brace,
+      String braceTyped,
+      BracePoint braceFrom,
+      Length tillerUpper,
+      String upperTyped,
+      Length tillerLower,
+      String lowerTyped,
+      boolean dryLooseOrFall,
+      boolean cameBackStrung,
+      Verdict.Kind verdict,
+      String verdictText,
+      Long corrects,
+      String correctionWhy,
+      Instant releasedAt,
+      String releasedBy,
+      Long correctedBy) {
+
+    public boolean isFit() {
+      return verdict == Verdict.Kind.FIT;
+    }
+
+    public boolean isLook() {
+      return kind == BowCheck.Kind.LOOK;
+    }
+
+    public boolean isReleased() {
+      return releasedAt != null;
+    }
+
+    public Optional<Reading> reading() {
+      return brace == null || tillerUpper == null || tillerLower == null
+          ? Optional.empty()
+          : Optional.of(new Reading(brace, braceFrom, tillerUpper, tillerLower));
+    }
+
+    public VerdictWords words() {
+      return VerdictWords.read(verdict, verdictText);
+    }
+  }
+
+  /** One sign that was seen on a check. */
+  public record SeenSign(Part part, Gravity gravity, String words) {
+    public String line() {
+      return CheckDesk.capital(part.words()) + ": " + words;
+    }
+
+    public String sign() {
+      return Words.of(gravity);
+    }
+  }
+
+  /**
+   * What was done between two readings.
+   *
+   * @param after the second measurement; null: not yet measured
+   */
+  record Adjusted(
+      long id,
+      RigId rig,
+      Long before,
+      Long after,
+      Integer twistsAdded,
+      Double upperIn,
+      Double lowerIn,
+      String words) {
+    String said() {
+      return new AdjustmentDone(twistsAdded, upperIn, lowerIn, words).said()
+          + (words == null ? "" : " " + words);
+    }
+  }
+
+  public Optional<Row> one(long id) {
+    return rows.one(Row.class, COLUMNS + "WHERE c.id = ?1", id);
+  }
+
+  /** The checks and looks of a rig, the last that happened first. */
+  public List<Row> ofRig(RigId rig, int atMost) {
+    return rows.list(
+        Row.class,
+        COLUMNS + "WHERE c.rig_id = ?1 ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2",
+        rig,
+        atMost);
+  }
+
+  /** All checks and looks, the last that happened first. */
+  public List<Row> page(Long rig, int skipped, int atMost) {
+    return rows.list(
+        Row.class,
+        COLUMNS
+            + "WHERE ?1 IS NULL OR c.rig_id = ?1 ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2"
+            + " OFFSET ?3",
+        rig,
+        atMost,
+        skipped);
+  }
+
+  public long count(Long rig) {
+    return rows.number("SELECT count(*) FROM bow_check WHERE ?1 IS NULL OR rig_id = ?1", rig);
+  }
+
+  public List<SeenSign> signs(long check) {
+    return rows.list(
+        SeenSign.class,
+        "SELECT part, gravity, words FROM check_sign WHERE check_id = ?1 ORDER BY id",
+        check);
+  }
+
+  /** The newest entry about this rig, whenever it happened; 0 where there is none. */
+  long newest(RigId rig) {
+    return rows.number("SELECT coalesce(max(id), 0) FROM bow_check WHERE rig_id = ?1", rig);
+  }
+
+  Optional<Adjusted> adjustment(long id) {
+    return rows.one(
+        Adjusted.class,
+        """
+        SELECT id, rig_id, check_id, after_id, twists_added, upper_in, lower_in, words
+          FROM adjustment WHERE id = ?1""",
+        id);
+  }
+
+  /** The adjustment that this check is the second measurement of, or that followed it. */
+  Optional<Adjusted> adjustmentAround(long check) {
+    return rows
+        .list(
+            Adjusted.class,
+            """
+            SELECT id, rig_id, check_id, after_id, twists_added, upper_in, lower_in, words
+              FROM adjustment WHERE after_id = ?1 OR check_id = ?1
+             ORDER BY after_id IS NOT ?1, id DESC LIMIT 1""",
+            check)
+        .stream()
+        .findFirst();
+  }
+
+  /** What was told about the bow since it was last put back, set up or checked. */
+  record Told(boolean dryLooseOrFall, boolean cameBackStrung, Instant backAt, String words) {}
+
+  Told told(RigId rig) {
+    return rows.one(
+            Told.class,
+            """
+            SELECT coalesce(max(t.dry_loose_or_fall), 0), coalesce(max(t.came_back_strung), 0),
+                   max(x.back_at), group_concat(DISTINCT t.words)
+              FROM rig_facts f
+              JOIN loan_line x ON x.rig_id = f.rig_id
+               AND x.back_at > max(f.cleared_at, coalesce(
+                     (SELECT max(c.happened_at) FROM bow_check c
+                       WHERE c.rig_id = f.rig_id AND c.kind = 'CHECK'), ''))
+              LEFT JOIN receipt t ON t.id = x.receipt_id
+             WHERE f.rig_id = ?1""",
+            rig)
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,223 @@
+package club.ascham.check;
+
+import club.ascham.check.CheckShapes.AdjustmentBody;
+import club.ascham.check.CheckShapes.AdjustmentShape;
+import club.ascham.check.CheckShapes.CheckBody;
+import club.ascham.check.CheckShapes.CheckLine;
+import club.ascham.check.CheckShapes.CheckShape;
+import club.ascham.check.CheckShapes.Page;
+import club.ascham.check.CheckShapes.PutBackShape;
+import club.ascham.check.CheckShapes.ReleaseBody;
+import club.ascham.form.Typed;
+import club.ascham.id.RigId;
+import club.ascham.people.Role;
+import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.units.ItemCode;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Checks as JSON. */
+@Path("/api/checks")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Checks", description = "Readings and signs of a bow that came back, and the verdict")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class ChecksApi {
+  private static final int LARGEST_PAGE = 200;
+
+  private final Checks checks;
+  private final CheckDesk desk;
+  private final RecordCheck recordCheck;
+  private final RecordAdjustment recordAdjustment;
+  private final PutBack putBack;
+  private final Strangers strangers;
+  private final RigSpecs specs;
+
+  ChecksApi(
+      Checks checks,
+      CheckDesk desk,
+      RecordCheck recordCheck,
+      RecordAdjustment recordAdjustment,
+      PutBack putBack,
+      Strangers strangers,
+      RigSpecs specs) {
+    this.checks = checks;
+    this.desk = desk;
+    this.recordCheck = recordCheck;
+    this.recordAdjustment = recordAdjustment;
+    this.putBack = putBack;
+    this.strangers = strangers;
+    this.specs = specs;
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "Checks and looks, the last that happened first")
+  public Page list(
+      @RestQuery Long rig,
+      @RestQuery @DefaultValue("1") int page,
+      @RestQuery @DefaultValue("40") int size) {
+    int at = Math.max(1, page);
+    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    return new Page(
+        checks.page(rig, (at - 1) * many, many).stream().map(CheckLine::of).toList(),
+        at,
+        many,
+        checks.count(rig));
+  }
+
+  @GET
+  @Path("/{id:\\d+}")
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "One check with its verdict as it was given")
+  public CheckShape one(@RestPath long id) {
+    return checks
+        .one(id)
+        .map(check -> CheckShape.of(check, checks.signs(id)))
+        .orElseThrow(() -> new NoSuchThing("There is no check " + id + "."));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Check a bow: the verdict comes back at once")
+  @RequestBody(
+      content =
+          @Content(
+              examples = {
+                @ExampleObject(
+                    name = "all as listed, all fine",
+                    value =
+                        """
+                        {"rig": "R-0105-6", "allAsListed": true, "brace": "8 1/2 in",
+                         "braceFrom": "grip-throat", "tillerUpper": "7 1/2 in",
+                         "tillerLower": "7 3/8 in",
+                         "answers": {"string": "fine", "limbs": "fine", "bolts": "fine"}}"""),
+                @ExampleObject(
+                    name = "a stop needs no readings",
+                    value =
+                        """
+                        {"rig": "12", "allAsListed": true, "signs": ["limbs-crack-across"],
+                         "answers": {"string": "fine", "limbs": "stop", "bolts": "fine"}}""")
+              }))
+  public Response check(CheckBody body) {
+    Typed typed = body.typed();
+    Optional<RigCard> card = rig(typed);
+    if (card.isEmpty()) {
+      return Problem.of(typed);
+    }
+    CheckEntry entry = desk.read(card.get(), typed);
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    CheckOutcome outcome = recordCheck.record(card.get().id(), entry, body.onceKey());
+    if (outcome instanceof CheckOutcome.Judged judged) {
+      return created(judged.check());
+    }
+    if (outcome instanceof CheckOutcome.PressedBefore before) {
+      return created(Long.parseLong(before.page().substring(before.page().lastIndexOf('/') + 1)));
+    }
+    if (outcome instanceof CheckOutcome.Asked asked) {
+      asked.tell(typed);
+    } else if (outcome instanceof CheckOutcome.StrangerFound found) {
+      typed.fault(
+          "strangerAnswer",
+          found.stranger().belongs(card.get().id()) + " " + CheckOutcome.StrangerFound.QUESTION);
+    } else {
+      CheckOutcome.Refused refused = (CheckOutcome.Refused) outcome;
+      if (refused.field().isEmpty()) {
+        return Problem.response(409, "Not possible now", refused.message());
+      }
+      typed.fault(refused.field(), refused.message());
+    }
+    return Problem.of(typed);
+  }
+
+  private Response created(long id) {
+    return Response.created(URI.create("/api/checks/" + id)).entity(one(id)).build();
+  }
+
+  /** The rig named by its number or by the code of any part; empty: the fault is at the field. */
+  private Optional<RigCard> rig(Typed typed) {
+    if (!typed.has("rig")) {
+      typed.fault("rig", "Which rig? Its number, or the code of any part of it.");
+      return Optional.empty();
+    }
+    Optional<RigId> id;
+    if (typed.value("rig").matches("\\d{1,9}")) {
+      id = Optional.of(new RigId(Long.parseLong(typed.value("rig"))));
+    } else {
+      ItemCode code = typed.code("rig");
+      id = code == null ? Optional.empty() : strangers.rigOf(code);
+    }
+    Optional<RigCard> card = id.flatMap(specs::of);
+    if (card.isEmpty()) {
+      typed.fault("rig", "There is no such rig.");
+    }
+    return card;
+  }
+
+  @POST
+  @Path("/{id:\\d+}/release")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Put the bow back into use after a check that found it fit")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "put back", value = "{}")))
+  public Response release(@RestPath long id, ReleaseBody body) {
+    PutBack.Outcome outcome = putBack.putBack(id, body == null ? null : body.onceKey());
+    if (outcome instanceof PutBack.Outcome.Refused refused) {
+      return Problem.response(409, "Not put back", refused.message());
+    }
+    if (outcome instanceof PutBack.Outcome.Back back) {
+      return Response.ok(new PutBackShape(back.rig(), back.state().word())).build();
+    }
+    return Response.ok(one(id)).build();
+  }
+
+  @POST
+  @Path("/{id:\\d+}/adjustment")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Say what was done after an adjust-first verdict; then check again, naming it")
+  @RequestBody(
+      content =
+          @Content(examples = @ExampleObject(name = "twists", value = "{\"twistsAdded\": 8}")))
+  public Response adjusted(@RestPath long id, AdjustmentBody body) {
+    Typed typed = Typed.of(body);
+    AdjustmentDone done = AdjustmentDone.parse(typed);
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    RecordAdjustment.Outcome outcome = recordAdjustment.record(id, done, body.onceKey());
+    if (outcome instanceof RecordAdjustment.Outcome.Refused refused) {
+      if (refused.field().isEmpty()) {
+        return Problem.response(409, "Not possible now", refused.message());
+      }
+      typed.fault(refused.field(), refused.message());
+      return Problem.of(typed);
+    }
+    long adjustment =
+        outcome instanceof RecordAdjustment.Outcome.Kept kept
+            ? kept.adjustment()
+            : checks.adjustmentAround(id).map(Checks.Adjusted::id).orElseThrow();
+    return Response.status(201)
+        .entity(new AdjustmentShape(adjustment, checks.one(id).orElseThrow().rig()))
+        .build();
+  }
+}

@@ -1,0 +1,72 @@
+package club.ascham.check;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import club.ascham.verdict.Gravity;
+import club.ascham.verdict.Part;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Carries the answers of a check into the form of the one that follows it. */
+final class EarlierAnswers {
+  private EarlierAnswers() {}
+
+  /**
+   * @param readings also what was measured, which a second measurement never shows and a correction
+   *     starts from
+   */
+  static void carry(Checks checks, long earlier, Typed into, boolean readings) {
+    checks.one(earlier).ifPresent(check -> carry(check, checks.signs(earlier), into, readings));
+  }
+
+  private static void carry(
+      Checks.Row check, List<Checks.SeenSign> signs, Typed into, boolean readings) {
+    if (check.allAsListed()) {
+      into.with("allAsListed", "on");
+    }
+    Map<Part, List<Checks.SeenSign>> byPart =
+        signs.stream()
+            .collect(
+                Collectors.groupingBy(
+                    Checks.SeenSign::part, () -> new EnumMap<>(Part.class), Collectors.toList()));
+    byPart.forEach((part, seen) -> carry(part, seen, into));
+    if (check.brace() != null) {
+      into.with("braceFrom", Words.of(check.braceFrom()));
+    }
+    if (readings) {
+      carry("brace", check.brace(), into);
+      carry("tillerUpper", check.tillerUpper(), into);
+      carry("tillerLower", check.tillerLower(), into);
+      into.with("dryLooseOrFall", check.dryLooseOrFall() ? "on" : null);
+      into.with("cameBackStrung", check.cameBackStrung() ? "on" : null);
+    }
+  }
+
+  private static void carry(Part part, List<Checks.SeenSign> seen, Typed into) {
+    Gravity gravest =
+        seen.stream()
+            .map(Checks.SeenSign::gravity)
+            .max(Comparator.naturalOrder())
+            .orElse(Gravity.FINE);
+    into.with(SignAnswers.field(part), Words.of(gravest));
+    if (gravest != Gravity.FINE) {
+      into.with(
+          SignAnswers.wordsField(part),
+          seen.stream()
+              .filter(sign -> sign.gravity() != Gravity.FINE)
+              .map(Checks.SeenSign::words)
+              .collect(Collectors.joining("; ")));
+    }
+  }
+
+  private static void carry(String field, Length length, Typed into) {
+    if (length != null) {
+      into.with(field, LengthText.exact(length));
+    }
+  }
+}

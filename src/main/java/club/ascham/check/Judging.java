@@ -1,0 +1,119 @@
+package club.ascham.check;
+
+import club.ascham.id.ItemId;
+import club.ascham.rig.Part;
+import club.ascham.rig.Place;
+import club.ascham.rig.RigCard;
+import club.ascham.verdict.AskAgain;
+import club.ascham.verdict.Gravity;
+import club.ascham.verdict.Judge;
+import club.ascham.verdict.Judgement;
+import club.ascham.verdict.OnRecord;
+import club.ascham.verdict.Reported;
+import club.ascham.verdict.RulesOfThumb;
+import club.ascham.verdict.Seen;
+import club.ascham.verdict.Sign;
+import club.ascham.verdict.WorkDone;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Brings a check and what is on record about its bow before the judge. */
+final class Judging {
+  private static final Judge JUDGE = new Judge(new RulesOfThumb());
+
+  private final RigCard card;
+
+  Judging(RigCard card) {
+    this.card = card;
+  }
+
+  /** Whether there are figures to judge the bow by; without them it is still in the workshop. */
+  static boolean isPossible(RigCard card) {
+    return card.isWhole() && card.setUp() != null;
+  }
+
+  /**
+   * @param done the adjustment before this measurement; null: none, or nothing measured before it
+   */
+  Judgement verdict(Seen seen, WorkDone done, boolean permit) {
+    OnRecord bow = new OnRecord(card.spec().orElseThrow(), card.setUp(), card.targets());
+    return done == null
+        ? JUDGE.verdict(bow, seen, permit)
+        : JUDGE.afterAdjustment(bow, done, seen, permit);
+  }
+
+  /**
+   * @param stranger the part that is on the bow and not on its list; null: none
+   * @param reported what the receipt said and the person says, taken together
+   */
+  Seen seen(CheckEntry entry, Stranger stranger, Reported reported) {
+    List<Sign> signs = new ArrayList<>(entry.signs());
+    List<String> missing = new ArrayList<>();
+    Optional<Place> taken = stranger == null ? Optional.empty() : stranger.place();
+    for (Place place : entry.missing()) {
+      if (taken.isEmpty() || taken.get() != place) {
+        at(place).ifPresent(part -> missing.add(part.code() + " is not on it"));
+      }
+    }
+    if (stranger != null) {
+      String instead =
+          stranger.code()
+              + " is on it"
+              + taken.flatMap(this::at).map(part -> " instead of " + part.code()).orElse("");
+      if (entry.strangerAnswer() == StrangerAnswer.WITHDRAW_BOTH) {
+        signs.add(
+            new Sign(
+                verdictPart(taken.orElseThrow()),
+                Gravity.STOP,
+                instead + ": find out which is which, before either is used"));
+      } else {
+        missing.add(instead);
+      }
+    }
+    return new Seen(
+        entry.measured().reading().orElse(null), signs, reported, missing, entry.limbsSeated());
+  }
+
+  /** What is still open about a check whose parts are not settled yet. */
+  List<AskAgain.Question> questions(CheckEntry entry) {
+    Seen seen =
+        new Seen(
+            entry.measured().reading().orElse(null),
+            entry.signs(),
+            new Reported(entry.dryLooseOrFall(), entry.cameBackStrung()),
+            List.of(),
+            entry.limbsSeated());
+    return verdict(seen, null, false) instanceof AskAgain ask ? ask.questions() : List.of();
+  }
+
+  Optional<Part> at(Place place) {
+    return card.parts().stream().filter(part -> part.place() == place).findFirst();
+  }
+
+  /** The items that these parts of the bow lie in. */
+  Set<ItemId> items(Set<club.ascham.verdict.Part> parts) {
+    Set<ItemId> items = new LinkedHashSet<>();
+    parts.stream().sorted().forEach(part -> items.add(item(part).id()));
+    return items;
+  }
+
+  /** The item that this part of the bow lies in. */
+  Part item(club.ascham.verdict.Part part) {
+    return switch (part) {
+      case STRING -> card.string();
+      case LIMBS -> card.limbs() != null ? card.limbs() : card.body();
+      case BOLTS, RISER, REST -> card.body();
+    };
+  }
+
+  private static club.ascham.verdict.Part verdictPart(Place place) {
+    return switch (place) {
+      case BODY -> club.ascham.verdict.Part.RISER;
+      case LIMBS -> club.ascham.verdict.Part.LIMBS;
+      case STRING -> club.ascham.verdict.Part.STRING;
+    };
+  }
+}

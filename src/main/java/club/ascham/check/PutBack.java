@@ -1,0 +1,103 @@
+package club.ascham.check;
+
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.standing.State;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Optional;
+
+/** Puts a bow back into use after a check that found it fit: a person's own press. */
+@ApplicationScoped
+class PutBack {
+  private final BowChecks bowChecks;
+  private final RigSpecs specs;
+  private final Queue queue;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  PutBack(
+      BowChecks bowChecks,
+      RigSpecs specs,
+      Queue queue,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.bowChecks = bowChecks;
+    this.specs = specs;
+    this.queue = queue;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /** How asking for it ended. */
+  sealed interface Outcome {
+    /**
+     * @param state what the bow's state is now: an overdue inspection may still keep it in
+     */
+    record Back(String rig, State state) implements Outcome {}
+
+    /** Nothing was changed. */
+    record Refused(String message) implements Outcome {}
+
+    /** The same form was sent before; this is the page it led to. */
+    record PressedBefore(String page) implements Outcome {}
+  }
+
+  @Writes
+  Outcome putBack(long id, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new Outcome.PressedBefore(before.get());
+    }
+    BowCheck check = bowChecks.findById(id);
+    if (check == null) {
+      throw new NoSuchThing("There is no check " + id + ".");
+    }
+    RigId rig = check.rig();
+    RigCard card = specs.of(rig).orElseThrow(() -> new NoSuchThing("That bow was taken apart."));
+    Optional<String> refusal = refusal(check);
+    if (refusal.isPresent()) {
+      return new Outcome.Refused(refusal.get());
+    }
+    Instant now = time.now();
+    check.release(actor.id(), now);
+    bowChecks.flush();
+    story.tell(Story.Told.ofRig(now, actor.id(), rig, card.partIds(), "Put back after its check."));
+    pressed.leads(formKey, CheckPages.HOME);
+    return new Outcome.Back(card.name(), queue.state(rig, time.today()));
+  }
+
+  private Optional<String> refusal(BowCheck check) {
+    if (check.isReleased()) {
+      return Optional.of("It was put back already.");
+    }
+    if (!check.isFit()) {
+      return Optional.of("This check did not find it fit: it can't be put back on it.");
+    }
+    if (queue.happenedSince(check.rig(), check.id(), check.happenedAt())) {
+      return Optional.of(
+          "Something happened to this bow after this check: it came back again, was checked again"
+              + " or set up anew. The last check counts.");
+    }
+    return switch (queue.state(check.rig(), time.today())) {
+      case ON_LOAN -> Optional.of("It is on loan: receive it first.");
+      case WITHDRAWN ->
+          Optional.of("A part of it is withdrawn: someone with the permit releases that first.");
+      case IN_THE_WORKSHOP -> Optional.of("It is in the workshop: its set-up is finished there.");
+      case RETIRED, TO_BE_CHECKED, READY -> Optional.empty();
+    };
+  }
+}

@@ -1,0 +1,277 @@
+package club.ascham.check;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.units.LengthText;
+import club.ascham.verdict.AskAgain;
+import club.ascham.verdict.Judgement;
+import club.ascham.verdict.Reading;
+import club.ascham.verdict.Reported;
+import club.ascham.verdict.Seen;
+import club.ascham.verdict.Turns;
+import club.ascham.verdict.Verdict;
+import club.ascham.verdict.WorkDone;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Optional;
+
+/** Keeps a check and judges it; what the verdict withdraws is withdrawn at once. */
+@ApplicationScoped
+class RecordCheck {
+  static final String PARTS_CHANGED =
+      "The parts of this bow were changed since you opened the page. Look the list over again.";
+  static final String NOT_SET_UP =
+      "This bow has no figures to be judged by: it is in the workshop until its set-up is finished.";
+
+  private final BowChecks bowChecks;
+  private final Checks checks;
+  private final RigSpecs specs;
+  private final Strangers strangers;
+  private final WithdrawParts withdrawParts;
+  private final Rows rows;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  RecordCheck(
+      BowChecks bowChecks,
+      Checks checks,
+      RigSpecs specs,
+      Strangers strangers,
+      WithdrawParts withdrawParts,
+      Rows rows,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.bowChecks = bowChecks;
+    this.checks = checks;
+    this.specs = specs;
+    this.strangers = strangers;
+    this.withdrawParts = withdrawParts;
+    this.rows = rows;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  @Writes
+  CheckOutcome record(RigId rig, CheckEntry entry, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new CheckOutcome.PressedBefore(before.get());
+    }
+    RigCard card =
+        specs
+            .of(rig)
+            .orElseThrow(() -> new NoSuchThing("There is no rig " + rig.value() + " any more."));
+    Optional<CheckOutcome.Refused> refusal = refusal(card, entry);
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    Stranger stranger = null;
+    if (entry.stranger() != null) {
+      Optional<Stranger> known = strangers.with(entry.stranger());
+      Optional<CheckOutcome> wrong = wrongStranger(card, entry, known);
+      if (wrong.isPresent()) {
+        return wrong.get();
+      }
+      stranger = known.orElseThrow();
+    }
+    Judging judging = new Judging(card);
+    Reported reported = reported(rig, entry);
+    Seen seen = judging.seen(entry, stranger, reported);
+    Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
+    if (judgement instanceof AskAgain ask) {
+      return new CheckOutcome.Asked(ask.questions());
+    }
+    return keep(card, entry, stranger, seen, (Verdict) judgement, formKey);
+  }
+
+  private Optional<CheckOutcome.Refused> refusal(RigCard card, CheckEntry entry) {
+    if (!Judging.isPossible(card)) {
+      return refused("", NOT_SET_UP);
+    }
+    if (entry.version().isPresent() && entry.version().getAsInt() != card.version()) {
+      return refused("", PARTS_CHANGED);
+    }
+    long newest = checks.newest(card.id());
+    if (entry.lastCheck() != null && entry.lastCheck() != newest) {
+      Checks.Row theirs = checks.one(newest).orElseThrow();
+      return refused(
+          "",
+          "%s checked this bow while you did: %s. Nothing of yours is lost; save again to add it."
+              .formatted(theirs.by(), said(theirs.verdict())));
+    }
+    if (entry.happened() != null && beforeSetUp(card, entry.happened())) {
+      return refused("on", "That is before the set-up whose figures it would be judged by.");
+    }
+    if (entry.corrects() != null
+        && checks.one(entry.corrects()).filter(c -> c.rig().equals(card.id())).isEmpty()) {
+      return refused("corrects", "That is not a check of this bow.");
+    }
+    if (entry.adjustment() != null
+        && checks
+            .adjustment(entry.adjustment())
+            .filter(a -> a.rig().equals(card.id()) && a.after() == null)
+            .isEmpty()) {
+      return refused("adjustment", "That adjustment was measured already.");
+    }
+    return Optional.empty();
+  }
+
+  private boolean beforeSetUp(RigCard card, Instant happened) {
+    return rows.number(
+            "SELECT count(*) FROM set_up WHERE id = ?1 AND finished_at > ?2",
+            card.setUpId(),
+            happened)
+        > 0;
+  }
+
+  private static Optional<CheckOutcome.Refused> refused(String field, String message) {
+    return Optional.of(new CheckOutcome.Refused(field, message));
+  }
+
+  private static Optional<CheckOutcome> wrongStranger(
+      RigCard card, CheckEntry entry, Optional<Stranger> known) {
+    if (known.isEmpty()) {
+      return Optional.of(
+          new CheckOutcome.Refused(
+              "stranger",
+              "The club has nothing with the code " + entry.stranger().display() + "."));
+    }
+    Stranger stranger = known.get();
+    if (card.partIds().contains(stranger.id())) {
+      return Optional.of(
+          new CheckOutcome.Refused(
+              "stranger", stranger.code() + " is on the list: it belongs to this bow."));
+    }
+    if (stranger.place().isEmpty()) {
+      return Optional.of(
+          new CheckOutcome.Refused(
+              "stranger", stranger.belongs(card.id()) + " It is no part of a bow: lay it aside."));
+    }
+    return entry.strangerAnswer() == null
+        ? Optional.of(new CheckOutcome.StrangerFound(stranger))
+        : Optional.empty();
+  }
+
+  /** What was told when it came back stands, whatever the person who checks heard of it. */
+  private Reported reported(RigId rig, CheckEntry entry) {
+    Checks.Told told = checks.told(rig);
+    return new Reported(
+        entry.dryLooseOrFall() || told.dryLooseOrFall(),
+        entry.cameBackStrung() || told.cameBackStrung());
+  }
+
+  private WorkDone workDone(CheckEntry entry) {
+    if (entry.adjustment() == null) {
+      return null;
+    }
+    Checks.Adjusted done = checks.adjustment(entry.adjustment()).orElseThrow();
+    Reading before =
+        done.before() == null
+            ? null
+            : checks.one(done.before()).flatMap(Checks.Row::reading).orElse(null);
+    if (before == null || entry.measured().reading().isEmpty()) {
+      return null;
+    }
+    return new WorkDone(
+        done.twistsAdded(),
+        new Turns(
+            done.upperIn() == null ? 0 : done.upperIn(),
+            done.lowerIn() == null ? 0 : done.lowerIn()),
+        before);
+  }
+
+  private CheckOutcome keep(
+      RigCard card,
+      CheckEntry entry,
+      Stranger stranger,
+      Seen seen,
+      Verdict verdict,
+      String formKey) {
+    Instant now = time.now();
+    Instant happened = entry.happened() == null ? now : entry.happened();
+    VerdictWords words = VerdictWords.of(verdict);
+    BowCheck check = new BowCheck(card.id(), card.setUpId(), actor.id(), happened, now);
+    check.measured(entry.measured());
+    check.reported(
+        entry.allAsListed(), seen.reported().dryLooseOrFall(), seen.reported().cameBackStrung());
+    check.judged(words);
+    if (entry.corrects() != null) {
+      check.corrects(entry.corrects(), entry.correctionWhy());
+    }
+    bowChecks.persistAndFlush(check);
+    seen.signs()
+        .forEach(
+            sign ->
+                rows.change(
+                    "INSERT INTO check_sign (check_id, part, gravity, words) VALUES (?1, ?2, ?3, ?4)",
+                    check.id(),
+                    sign.part(),
+                    sign.gravity(),
+                    sign.words()));
+    if (entry.adjustment() != null) {
+      rows.change(
+          "UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check.id());
+    }
+    tell(card, entry, words, happened);
+    if (verdict instanceof Verdict.Withdraw withdraw) {
+      ItemId alsoStranger =
+          stranger != null && entry.strangerAnswer() == StrangerAnswer.WITHDRAW_BOTH
+              ? stranger.id()
+              : null;
+      withdrawParts.of(card, withdraw, alsoStranger, check.id(), happened);
+    }
+    pressed.leads(formKey, CheckPages.verdictPage(card.id(), check.id()));
+    return new CheckOutcome.Judged(check.id(), words);
+  }
+
+  private void tell(RigCard card, CheckEntry entry, VerdictWords words, Instant happened) {
+    String measured =
+        entry
+            .measured()
+            .reading()
+            .map(
+                reading ->
+                    "; brace %s, tiller %s"
+                        .formatted(
+                            LengthText.both(reading.brace()), LengthText.both(reading.tiller())))
+            .orElse("");
+    Story.Told told =
+        Story.Told.ofRig(
+            happened,
+            actor.id(),
+            card.id(),
+            card.partIds(),
+            (entry.corrects() == null ? "Checked: " : "Checked again, correcting a check: ")
+                + said(words.kind())
+                + measured
+                + ".");
+    String why =
+        entry.corrects() != null
+            ? entry.correctionWhy()
+            : words.kind() == Verdict.Kind.FIT ? null : String.join(" ", words.reasons());
+    story.tell(why == null ? told : told.because(why));
+  }
+
+  static String said(Verdict.Kind kind) {
+    return switch (kind) {
+      case FIT -> "fit to issue";
+      case ADJUST -> "adjust first";
+      case WITHDRAW -> "withdraw";
+    };
+  }
+}

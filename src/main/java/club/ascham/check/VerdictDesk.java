@@ -1,0 +1,102 @@
+package club.ascham.check;
+
+import club.ascham.bow.Gauge;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.rig.RigCard;
+import club.ascham.time.ClubTime;
+import club.ascham.verdict.Reported;
+import club.ascham.verdict.Seen;
+import club.ascham.verdict.Sign;
+import club.ascham.verdict.Verdict;
+import club.ascham.web.NoSuchThing;
+import club.ascham.withdrawal.Withdrawals;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Objects;
+
+/** Lays out a check and its verdict as it was given. */
+@ApplicationScoped
+class VerdictDesk {
+  private final CheckDesk desk;
+  private final Checks checks;
+  private final Queue queue;
+  private final Withdrawals withdrawals;
+  private final Actor actor;
+  private final ClubTime time;
+
+  VerdictDesk(
+      CheckDesk desk,
+      Checks checks,
+      Queue queue,
+      Withdrawals withdrawals,
+      Actor actor,
+      ClubTime time) {
+    this.desk = desk;
+    this.checks = checks;
+    this.queue = queue;
+    this.withdrawals = withdrawals;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  VerdictView view(RigId rig, long id) {
+    RigCard card = desk.card(rig);
+    Checks.Row check =
+        checks
+            .one(id)
+            .filter(c -> c.rig().equals(rig))
+            .orElseThrow(() -> new NoSuchThing("This bow has no check " + id + "."));
+    List<Checks.SeenSign> signs = checks.signs(id);
+    boolean sameFigures =
+        Judging.isPossible(card) && Objects.equals(check.setUpId(), card.setUpId());
+    List<Gauge> gauges =
+        sameFigures
+            ? check.reading().map(reading -> BowGauges.of(card, reading)).orElse(List.of())
+            : List.of();
+    Checks.Adjusted pair = checks.adjustmentAround(id).orElse(null);
+    boolean second = pair != null && pair.after() != null && pair.after() == id;
+    List<Queue.Waiting> waiting =
+        queue.today().stream().filter(w -> w.isForChecking() && !w.rig().equals(rig)).toList();
+    return new VerdictView(
+        card,
+        check,
+        words(card, check, signs, sameFigures),
+        signs,
+        gauges,
+        queue.state(rig, time.today()),
+        !queue.happenedSince(rig, id, check.happenedAt()),
+        pair,
+        second && pair.before() != null ? checks.one(pair.before()).orElse(null) : null,
+        withdrawals.ofCheck(id),
+        waiting.isEmpty() ? null : waiting.get(0),
+        waiting.size(),
+        actor.holdsPermit(time.today())
+            && card.spec().map(spec -> spec.tillerAdjusts()).orElse(false));
+  }
+
+  /**
+   * As they were given. A check that came from elsewhere may say <i>adjust</i> without any steps:
+   * then its readings are judged once more for them, as a volunteer would be told.
+   */
+  private VerdictWords words(
+      RigCard card, Checks.Row check, List<Checks.SeenSign> signs, boolean sameFigures) {
+    VerdictWords kept = check.words();
+    if (check.verdict() != Verdict.Kind.ADJUST
+        || !kept.steps().isEmpty()
+        || !sameFigures
+        || check.reading().isEmpty()) {
+      return kept;
+    }
+    Seen seen =
+        new Seen(
+            check.reading().get(),
+            signs.stream().map(s -> new Sign(s.part(), s.gravity(), s.words())).toList(),
+            new Reported(false, check.cameBackStrung()),
+            List.of(),
+            false);
+    return new Judging(card).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
+        ? VerdictWords.of(again)
+        : kept;
+  }
+}

@@ -1,0 +1,83 @@
+package club.ascham.check;
+
+import club.ascham.id.ItemId;
+import club.ascham.register.ItemKind;
+import club.ascham.rig.RigCard;
+import club.ascham.upkeep.AskForWork;
+import club.ascham.upkeep.Request;
+import club.ascham.upkeep.Work;
+import club.ascham.verdict.Part;
+import club.ascham.verdict.Verdict.Withdraw;
+import club.ascham.withdrawal.Reason;
+import club.ascham.withdrawal.WithdrawItem;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Withdraws the parts that a verdict names, and asks for the work that each of them needs. */
+@ApplicationScoped
+class WithdrawParts {
+  private final WithdrawItem withdrawItem;
+  private final AskForWork askForWork;
+
+  WithdrawParts(WithdrawItem withdrawItem, AskForWork askForWork) {
+    this.withdrawItem = withdrawItem;
+    this.askForWork = askForWork;
+  }
+
+  /**
+   * @param stranger a part that was on the bow and is withdrawn with it; null: none
+   */
+  void of(RigCard card, Withdraw verdict, ItemId stranger, long check, Instant happened) {
+    Judging judging = new Judging(card);
+    for (ItemId item : judging.items(verdict.parts())) {
+      Set<Part> parts =
+          verdict.parts().stream()
+              .filter(part -> judging.item(part).id().equals(item))
+              .collect(Collectors.toCollection(TreeSet::new));
+      String why = why(verdict.reasons(), parts);
+      List<Work> works =
+          parts.stream().map(part -> work(part, judging.item(part).kind())).distinct().toList();
+      WithdrawItem.Outcome outcome =
+          withdrawItem.withdraw(item, new Reason(why, works.get(0), check), happened, null);
+      // The first work is asked for with the withdrawal; one that stood before asked for its own.
+      int asked = outcome instanceof WithdrawItem.Outcome.Withdrawn ? 1 : 0;
+      works.stream()
+          .skip(asked)
+          .forEach(work -> askForWork.ask(item, new Request(work, why, true), happened, null));
+    }
+    if (stranger != null) {
+      withdrawItem.withdraw(
+          stranger, new Reason(String.join(" ", verdict.reasons()), null, check), happened, null);
+    }
+  }
+
+  /** The reasons that lie in these parts, and those that name no part. */
+  private static String why(List<String> reasons, Set<Part> parts) {
+    List<String> own =
+        reasons.stream()
+            .filter(
+                reason ->
+                    Arrays.stream(Part.values())
+                        .noneMatch(part -> !parts.contains(part) && isOf(part, reason)))
+            .toList();
+    return String.join(" ", own.isEmpty() ? reasons : own);
+  }
+
+  private static boolean isOf(Part part, String reason) {
+    return reason.toLowerCase().startsWith(part.words() + ":");
+  }
+
+  private static Work work(Part part, ItemKind kind) {
+    return switch (part) {
+      case STRING -> Work.STRING_REPLACEMENT;
+      case LIMBS -> Work.LIMB_INSPECTION;
+      case BOLTS -> Work.BOLT_INSPECTION;
+      case RISER, REST -> kind == ItemKind.BOW ? Work.LIMB_INSPECTION : Work.RISER_INSPECTION;
+    };
+  }
+}

@@ -1,0 +1,128 @@
+package club.ascham.exchange;
+
+import club.ascham.exchange.Import.CsvFile;
+import club.ascham.exchange.Import.Outcome;
+import club.ascham.form.Typed;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Lists as CSV, out and in. */
+@Path("/api")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Exchange", description = "Every list as CSV (RFC 4180, UTF-8), out and in")
+@RolesAllowed(Role.OFFICERS)
+class ExchangeApi {
+  record ListLine(String name, String title, String href, List<String> columns) {}
+
+  record Page(List<ListLine> items) {}
+
+  record FileLine(String list, int added, int changed, int unchanged) {}
+
+  /**
+   * @param dryRun whether nothing was changed
+   */
+  record ReportBody(boolean dryRun, List<FileLine> lists) {}
+
+  private final Export export;
+  private final Import door;
+  private final Actor actor;
+
+  ExchangeApi(Export export, Import door, Actor actor) {
+    this.export = export;
+    this.door = door;
+    this.actor = actor;
+  }
+
+  @GET
+  @Path("/export")
+  @Operation(summary = "The lists there are, in the order in which an empty club is filled")
+  public Page lists() {
+    return new Page(
+        Lists.all().stream()
+            .map(
+                list ->
+                    new ListLine(
+                        list.name(),
+                        list.title(),
+                        "/api/export/" + list.name() + ".csv",
+                        list.header()))
+            .toList());
+  }
+
+  @GET
+  @Path("/export/{file}")
+  @Produces({"text/csv", MediaType.APPLICATION_JSON})
+  @Operation(summary = "One list, risers.csv for example; it imports again unchanged")
+  public Response list(@RestPath String file) {
+    return CsvAnswer.of(export, file)
+        .orElseThrow(() -> new NoSuchThing("There is no list that is called " + file + "."));
+  }
+
+  @POST
+  @Path("/import")
+  @Consumes("text/csv")
+  @Operation(
+      summary =
+          "Import one file, all of it or nothing; which list it is, its first line says. dryRun=true"
+              + " changes nothing.")
+  @RequestBody(
+      content =
+          @Content(
+              mediaType = "text/csv",
+              schema =
+                  @Schema(
+                      type = org.eclipse.microprofile.openapi.annotations.enums.SchemaType.STRING),
+              examples =
+                  @ExampleObject(
+                      value =
+                          "bowLengthIn,low,high,source\n54,6 1/2 in,7 1/2 in,Measured on our own\n")))
+  public Response take(byte[] file, @RestQuery boolean dryRun, @RestQuery String onceKey) {
+    List<CsvFile> files = List.of(new CsvFile("file", file == null ? new byte[0] : file));
+    if (dryRun) {
+      return answer(true, door.tryOut(files));
+    }
+    Outcome outcome = door.take(files, actor.id(), onceKey, "/api/export");
+    if (outcome instanceof Outcome.Before) {
+      return Response.ok(new ReportBody(false, List.of())).build();
+    }
+    return answer(
+        false,
+        outcome instanceof Outcome.Taken taken
+            ? taken.report()
+            : ((Outcome.Refused) outcome).report());
+  }
+
+  private static Response answer(boolean dryRun, ImportReport report) {
+    if (!report.sound()) {
+      Typed typed = Typed.nothing();
+      report.bad().forEach(bad -> typed.fault(bad.where(), bad.message()));
+      return Problem.of(typed);
+    }
+    return Response.ok(
+            new ReportBody(
+                dryRun,
+                report.lists().stream()
+                    .map(l -> new FileLine(l.list(), l.added(), l.changed(), l.unchanged()))
+                    .toList()))
+        .build();
+  }
+}

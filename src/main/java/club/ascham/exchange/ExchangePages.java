@@ -1,0 +1,186 @@
+package club.ascham.exchange;
+
+import club.ascham.exchange.Import.CsvFile;
+import club.ascham.exchange.Import.Outcome;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateData;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.multipart.FileUpload;
+
+/** What goes out as files, and what comes in from them. Names and prices are the officer's. */
+@Path("/exchange")
+@RolesAllowed(Role.OFFICERS)
+class ExchangePages {
+  private static final String HERE = "/exchange";
+
+  @CheckedTemplate(basePath = "exchange", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ExchangePage(List<Group> groups, String error) implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "exchange", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record TriedPage(Tried tried) implements TemplateInstance {}
+
+  /** Lists that belong together on the page. */
+  @TemplateData
+  record Group(String title, List<Named> lists) {}
+
+  /**
+   * @param forSpreadsheets whether a club is likely to fill it in a spreadsheet
+   */
+  @TemplateData
+  record Named(String name, String title, boolean forSpreadsheets) {}
+
+  /**
+   * What a dry run found.
+   *
+   * @param key of the files, for the press that imports them
+   */
+  @TemplateData
+  record Tried(ImportReport report, String key) {
+    public boolean sound() {
+      return report.sound();
+    }
+
+    public int rows() {
+      return report.rows();
+    }
+
+    public List<ImportReport.PerList> lists() {
+      return report.lists();
+    }
+
+    public List<BadCell> bad() {
+      return report.bad();
+    }
+
+    public int badInAll() {
+      return report.badInAll();
+    }
+
+    public int notShown() {
+      return report.badInAll() - report.bad().size();
+    }
+  }
+
+  private final Export export;
+  private final Import door;
+  private final TriedFiles triedFiles;
+  private final Actor actor;
+
+  ExchangePages(Export export, Import door, TriedFiles triedFiles, Actor actor) {
+    this.export = export;
+    this.door = door;
+    this.triedFiles = triedFiles;
+    this.actor = actor;
+  }
+
+  @GET
+  public TemplateInstance page() {
+    return new ExchangePage(groups(), null);
+  }
+
+  @GET
+  @Path("/{file}")
+  public Response file(@RestPath String file) {
+    return CsvAnswer.of(export, file)
+        .orElseThrow(() -> new NoSuchThing("There is no list that is called " + file + "."));
+  }
+
+  @GET
+  @Path("/columns/{file}")
+  public Response columns(@RestPath String file) {
+    return CsvAnswer.ofColumns(file)
+        .orElseThrow(() -> new NoSuchThing("There is no list that is called " + file + "."));
+  }
+
+  @POST
+  @Path("/try")
+  @Consumes(MediaType.MULTIPART_FORM_DATA)
+  public Response tryOut(@RestForm("files") List<FileUpload> uploads) {
+    List<CsvFile> files = files(uploads);
+    if (files.isEmpty()) {
+      return Go.again(new ExchangePage(groups(), "Choose at least one file."));
+    }
+    ImportReport report = door.tryOut(files);
+    if (!report.sound()) {
+      return Go.again(new TriedPage(new Tried(report, "")));
+    }
+    return Response.ok(new TriedPage(new Tried(report, triedFiles.keep(files)))).build();
+  }
+
+  @POST
+  @Path("/import")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response take(@RestForm("files-key") String typedKey) {
+    String key = typedKey == null ? "" : typedKey;
+    Optional<List<CsvFile>> files = triedFiles.kept(key);
+    // The key of the files is the form's one-time key as well: they are imported once.
+    Outcome outcome = door.take(files.orElse(List.of()), actor.id(), key, HERE);
+    if (outcome instanceof Outcome.Before before) {
+      return Go.to(before.page());
+    }
+    if (files.isEmpty()) {
+      return Go.again(
+          new ExchangePage(groups(), "Those files are no longer kept here: choose them again."));
+    }
+    if (outcome instanceof Outcome.Refused refused) {
+      // Someone saved between the dry run and the press.
+      return Go.again(new TriedPage(new Tried(refused.report(), "")));
+    }
+    triedFiles.forget(key);
+    int rows = ((Outcome.Taken) outcome).report().rows();
+    return Go.to(HERE, rows == 1 ? "One row is in." : rows + " rows are in.");
+  }
+
+  private static List<CsvFile> files(List<FileUpload> uploads) {
+    List<CsvFile> files = new ArrayList<>();
+    try {
+      for (FileUpload upload : uploads == null ? List.<FileUpload>of() : uploads) {
+        // A browser sends a nameless part where nothing was chosen.
+        if (upload.fileName() != null && !upload.fileName().isBlank()) {
+          files.add(new CsvFile(upload.fileName(), Files.readAllBytes(upload.uploadedFile())));
+        }
+      }
+    } catch (IOException failure) {
+      throw new UncheckedIOException("can't read what was sent", failure);
+    }
+    return files;
+  }
+
+  private static List<Group> groups() {
+    return List.of(
+        group("What the club owns", ItemLists.all()),
+        group("Rigs", RecordLists.ofRigs()),
+        group("Lending", RecordLists.ofLending()),
+        group("Checking", RecordLists.ofChecking()),
+        group("Upkeep", UpkeepLists.records()),
+        group("Rules", List.of(UpkeepLists.rules(), UpkeepLists.braceBands())),
+        group("The story", UpkeepLists.stories()));
+  }
+
+  private static Group group(String title, List<CsvList> lists) {
+    return new Group(
+        title,
+        lists.stream()
+            .map(l -> new Named(l.name(), l.title(), l.isItems() || l.name().equals("borrowers")))
+            .toList());
+  }
+}

@@ -1,0 +1,201 @@
+package club.ascham.fleet;
+
+import club.ascham.bow.BowLength;
+import club.ascham.bow.Hand;
+import club.ascham.bow.LimbSize;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.standing.Standing;
+import club.ascham.standing.State;
+import club.ascham.store.Rows;
+import club.ascham.units.ItemCode;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Reads what the fleet page and the first page count and list: one statement for each list. */
+@ApplicationScoped
+public class FleetReading {
+  private static final int DAYS_TO_THE_COURSE = 7;
+  private static final int MONTHS_OF_STRINGS = 3;
+
+  private static final String DUE_WORK =
+      """
+      SELECT i.code, i.kind, i.maker, i.model, w.work, w.due_on, w.because, s.for_bow_in,
+             EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
+        FROM work_due w
+        JOIN item i ON i.id = w.item_id
+        LEFT JOIN bowstring s ON s.id = i.id
+      """;
+
+  private final Rows rows;
+
+  FleetReading(Rows rows) {
+    this.rows = rows;
+  }
+
+  private record RigRow(
+      RigId id,
+      ItemCode code,
+      String maker,
+      String model,
+      Hand hand,
+      boolean hasBody,
+      Integer riserIn,
+      LimbSize size,
+      Integer makersIn,
+      Double markedLb,
+      State state,
+      LoanId loan,
+      LocalDate dueOn,
+      LocalDate blockedFrom,
+      boolean needsCheck,
+      Instant since,
+      String lastVerdict) {
+
+    FleetRig rig(LocalDate today, LocalDate courseDay) {
+      return new FleetRig(
+          id,
+          code,
+          Naming.of(maker, model, null),
+          hand,
+          hasBody,
+          bowLengthIn(),
+          markedLb,
+          state,
+          loan,
+          dueOn,
+          Waiting.of(state, needsCheck, lastVerdict),
+          since,
+          Fielding.of(state, dueOn, blockedFrom, today, courseDay));
+    }
+
+    private Integer bowLengthIn() {
+      if (riserIn == null) {
+        return hasBody ? makersIn : null;
+      }
+      var length = BowLength.of(riserIn, size, makersIn);
+      return length.isPresent() ? length.getAsInt() : null;
+    }
+  }
+
+  /** Every assembled rig, by its code. */
+  public List<FleetRig> rigs(LocalDate today) {
+    LocalDate courseDay = courseDay(today);
+    return rows
+        .list(
+            RigRow.class,
+            """
+            SELECT s.rig_id, i.code, i.maker, i.model, coalesce(ri.hand, bo.hand), s.body_id IS NOT NULL,
+                   ri.length_in, li.size, coalesce(li.bow_length_in, bo.bow_length_in),
+                   coalesce(li.marked_lb, bo.marked_lb), %s, s.loan_id, l.due_on, s.blocked_from,
+                   s.needs_check, nullif(s.last_event, ''),
+                   (SELECT c.verdict FROM bow_check c
+                     WHERE c.rig_id = s.rig_id AND c.happened_at = s.last_event LIMIT 1)
+              FROM rig_standing s
+              LEFT JOIN item i ON i.id = coalesce(s.body_id, s.limbs_id, s.string_id)
+              LEFT JOIN riser ri ON ri.id = s.body_id
+              LEFT JOIN bow bo ON bo.id = s.body_id
+              LEFT JOIN limbs li ON li.id = s.limbs_id
+              LEFT JOIN loan l ON l.id = s.loan_id
+             ORDER BY i.code, s.rig_id"""
+                .formatted(Standing.STATE_TODAY),
+            today)
+        .stream()
+        .map(row -> row.rig(today, courseDay))
+        .toList();
+  }
+
+  /** Loans with something out that are due on or before a day, the latest late one first. */
+  public List<OpenLoan> loansDueBy(LocalDate day) {
+    return rows.list(
+        OpenLoan.class,
+        """
+        SELECT l.id, l.kind = 'SESSION', coalesce(b.name, l.leader), l.due_on, p.lines_out, p.bodies, p.kinds
+          FROM (SELECT x.loan_id, count(*) AS lines_out, group_concat(DISTINCT i.kind) AS kinds,
+                       group_concat(CASE WHEN i.kind IN ('RISER', 'BOW') THEN i.code END) AS bodies
+                  FROM loan_line x JOIN item i ON i.id = x.item_id
+                 WHERE x.back_at IS NULL GROUP BY x.loan_id) p
+          JOIN loan l ON l.id = p.loan_id
+          LEFT JOIN borrower b ON b.id = l.borrower_id
+         WHERE l.due_on <= ?1
+         ORDER BY l.due_on, l.id""",
+        day);
+  }
+
+  /** Inspections that block issue from today on: one that was asked for blocks at once. */
+  public List<DueWork> inspectionsOverdue(LocalDate today) {
+    return rows.list(
+        DueWork.class,
+        DUE_WORK
+            + " WHERE w.blocks = 1 AND (w.due_on < ?1 OR (w.task_id IS NOT NULL AND w.due_on <= ?1))"
+            + " ORDER BY w.due_on, i.code, w.work",
+        today);
+  }
+
+  /** Strings to be replaced by a day, those that are overdue among them. */
+  List<DueWork> stringsDueBy(LocalDate day) {
+    return rows.list(
+        DueWork.class,
+        DUE_WORK
+            + " WHERE w.work = 'STRING_REPLACEMENT' AND w.due_on <= ?1 ORDER BY w.due_on, i.code",
+        day);
+  }
+
+  /** Parts out of use, the newest first. */
+  List<OpenWithdrawal> withdrawals() {
+    return rows.list(
+        OpenWithdrawal.class,
+        """
+        SELECT i.code, i.kind, i.maker, i.model, w.happened_at, w.why,
+               EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
+          FROM withdrawal w JOIN item i ON i.id = w.item_id
+         WHERE w.released_at IS NULL
+         ORDER BY w.happened_at DESC, w.id DESC""");
+  }
+
+  List<OpenLoan> loansOverdue(LocalDate today) {
+    return loansDueBy(today.minusDays(1));
+  }
+
+  List<DueWork> stringsDue(LocalDate today) {
+    return stringsDueBy(today.plusMonths(MONTHS_OF_STRINGS));
+  }
+
+  /**
+   * The rows that one figure counts.
+   *
+   * @param names whether the reader may see who has what
+   */
+  FleetRows rows(FleetList list, RigChoice choice, LocalDate today, boolean names) {
+    return switch (list) {
+      case RIGS -> FleetRows.rigs(list, choice, choice.of(rigs(today)));
+      case LOANS_OVERDUE -> {
+        List<OpenLoan> late = loansOverdue(today);
+        yield FleetRows.loans(
+            list, names ? late : late.stream().map(OpenLoan::withoutName).toList());
+      }
+      case INSPECTIONS_OVERDUE -> FleetRows.work(list, inspectionsOverdue(today));
+      case STRINGS_DUE -> FleetRows.work(list, stringsDue(today));
+      case WITHDRAWALS -> FleetRows.withdrawals(list, withdrawals());
+    };
+  }
+
+  /** All of the committee's page. */
+  Fleet fleet(LocalDate today) {
+    return new Fleet(
+        today,
+        courseDay(today),
+        rigs(today),
+        loansOverdue(today),
+        inspectionsOverdue(today),
+        stringsDue(today),
+        withdrawals());
+  }
+
+  /** The evening that next week's course is reckoned for. */
+  static LocalDate courseDay(LocalDate today) {
+    return today.plusDays(DAYS_TO_THE_COURSE);
+  }
+}

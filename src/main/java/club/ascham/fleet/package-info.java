@@ -1,0 +1,5 @@
+/**
+ * How the club's rigs stand, for a committee that must not have to click: figures, and behind each
+ * figure the rows it counts. Others may read the rigs, the loans and the work that fall due here.
+ */
+package club.ascham.fleet;

@@ -1,0 +1,155 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.people.Role;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Borrowers as JSON. */
+@Path("/api/borrowers")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Borrowers", description = "Names, for those who hand out and take back")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class BorrowerApi {
+  private static final int LARGEST_PAGE = 200;
+  private static final String EXAMPLE =
+      "{\"name\": \"Nell Harker\", \"contact\": \"07700 900417\", \"ageBand\": \"from-13-to-14\","
+          + " \"guardian\": \"Tom Harker, 07700 900418\"}";
+
+  /** One page of borrowers, by name. */
+  record Page(List<BorrowerLine> items, int page, int size, long total) {}
+
+  /** What is kept of a borrower. */
+  record BorrowerLine(
+      long id,
+      String name,
+      String contact,
+      String memberNo,
+      String ageBand,
+      String guardian,
+      int openLoans,
+      int version) {
+    static BorrowerLine of(Borrowers.Row row) {
+      return new BorrowerLine(
+          row.id().value(),
+          row.name(),
+          row.contact(),
+          row.memberNo(),
+          Words.of(row.ageBand()),
+          row.guardian(),
+          row.openLoans(),
+          row.version());
+    }
+  }
+
+  /**
+   * A borrower to be kept; {@code version} with a correction, to notice that someone saved first.
+   */
+  record BorrowerBody(
+      String name,
+      String contact,
+      String memberNo,
+      String ageBand,
+      String guardian,
+      Integer version,
+      String onceKey) {}
+
+  private final Borrowers borrowers;
+  private final KeepBorrower keepBorrower;
+
+  BorrowerApi(Borrowers borrowers, KeepBorrower keepBorrower) {
+    this.borrowers = borrowers;
+    this.keepBorrower = keepBorrower;
+  }
+
+  @GET
+  @Operation(summary = "Borrowers by name; q is part of a name, or a member number")
+  public Page list(
+      @RestQuery String q,
+      @RestQuery @DefaultValue("1") int page,
+      @RestQuery @DefaultValue("40") int size) {
+    int at = Math.max(1, page);
+    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    return new Page(
+        borrowers.named(q, (at - 1) * many, many).stream().map(BorrowerLine::of).toList(),
+        at,
+        many,
+        borrowers.countNamed(q));
+  }
+
+  @GET
+  @Path("/{id}")
+  @Operation(summary = "One borrower")
+  public BorrowerLine one(@RestPath long id) {
+    return BorrowerLine.of(row(id));
+  }
+
+  @POST
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Enter a borrower; the very same name and contact lead to the one kept already")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "a junior", value = EXAMPLE)))
+  public Response enter(BorrowerBody body) {
+    Typed typed = typed(body);
+    Optional<BorrowerDetails> details = BorrowerDetails.parse(typed);
+    if (details.isEmpty()) {
+      return Problem.of(typed);
+    }
+    KeepBorrower.Outcome outcome =
+        keepBorrower.enter(details.get(), body.onceKey() == null ? "" : body.onceKey());
+    long id = ((KeepBorrower.Outcome.Kept) outcome).borrower().value();
+    return Response.created(URI.create("/api/borrowers/" + id)).entity(one(id)).build();
+  }
+
+  @PUT
+  @Path("/{id}")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Correct what is kept of a borrower")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "a junior", value = EXAMPLE)))
+  public Response correct(@RestPath long id, BorrowerBody body) {
+    row(id);
+    Typed typed = typed(body);
+    Optional<BorrowerDetails> details = BorrowerDetails.parse(typed);
+    if (details.isEmpty()) {
+      return Problem.of(typed);
+    }
+    KeepBorrower.Outcome outcome =
+        keepBorrower.correct(new BorrowerId(id), details.get(), body.version());
+    return outcome instanceof KeepBorrower.Outcome.Stale stale
+        ? Problem.response(409, "Someone saved first", stale.message())
+        : Response.ok(one(id)).build();
+  }
+
+  private static Typed typed(BorrowerBody body) {
+    return body == null ? Typed.nothing() : Typed.of(body);
+  }
+
+  private Borrowers.Row row(long id) {
+    return borrowers
+        .row(new BorrowerId(id))
+        .orElseThrow(() -> new NoSuchThing("There is no borrower " + id + "."));
+  }
+}

@@ -1,0 +1,127 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.people.Role;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** Who borrows: for those who hand out and take back, not for the committee. */
+@Path("/borrowers")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class BorrowerPages {
+  private static final int PAGE_SIZE = 40;
+
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record BorrowersPage(List<Borrowers.Row> borrowers, String lookedFor, Paging paging)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record BorrowerPage(
+      Borrowers.Row borrower,
+      String age,
+      List<LoanRow> open,
+      List<LoanRow> past,
+      LocalDate today,
+      Typed typed,
+      boolean sent)
+      implements TemplateInstance {}
+
+  private final Borrowers borrowers;
+  private final Loans loans;
+  private final KeepBorrower keepBorrower;
+  private final Lending lending;
+
+  BorrowerPages(Borrowers borrowers, Loans loans, KeepBorrower keepBorrower, Lending lending) {
+    this.borrowers = borrowers;
+    this.loans = loans;
+    this.keepBorrower = keepBorrower;
+    this.lending = lending;
+  }
+
+  @GET
+  public TemplateInstance list(UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    String lookedFor = typed.value("q");
+    Integer asked = typed.whole("page", 1, 100_000);
+    int page = asked == null ? 1 : asked;
+    int skipped = (page - 1) * PAGE_SIZE;
+    int total = borrowers.countNamed(lookedFor);
+    String address =
+        "/borrowers?q=" + URLEncoder.encode(lookedFor, StandardCharsets.UTF_8) + "&page=";
+    return new BorrowersPage(
+        borrowers.named(lookedFor, skipped, PAGE_SIZE),
+        lookedFor,
+        Paging.of(page, PAGE_SIZE, total, other -> address + other));
+  }
+
+  @GET
+  @Path("/{borrower}")
+  public TemplateInstance borrower(@RestPath long borrower) {
+    Borrowers.Row row = row(borrower);
+    Typed kept =
+        Typed.nothing()
+            .with("name", row.name())
+            .with("contact", row.contact())
+            .with("memberNo", row.memberNo())
+            .with("ageBand", Words.of(row.ageBand()))
+            .with("guardian", row.guardian());
+    return page(row, kept, false);
+  }
+
+  @POST
+  @Path("/{borrower}")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response correct(@RestPath long borrower, MultivaluedMap<String, String> form) {
+    Borrowers.Row row = row(borrower);
+    Typed typed = Forms.typed(form);
+    Optional<BorrowerDetails> details = BorrowerDetails.parse(typed);
+    if (details.isPresent()) {
+      Integer version = typed.version().isPresent() ? typed.version().getAsInt() : null;
+      KeepBorrower.Outcome outcome = keepBorrower.correct(row.id(), details.get(), version);
+      if (outcome instanceof KeepBorrower.Outcome.Stale stale) {
+        typed.fault("version", stale.message());
+      } else {
+        return Go.to("/borrowers/" + borrower, "Corrected.");
+      }
+    }
+    return Go.again(page(row, typed, true));
+  }
+
+  private Borrowers.Row row(long borrower) {
+    return borrowers
+        .row(new BorrowerId(borrower))
+        .orElseThrow(() -> new NoSuchThing("There is no borrower " + borrower + "."));
+  }
+
+  private BorrowerPage page(Borrowers.Row row, Typed typed, boolean sent) {
+    LocalDate today = lending.terms().today();
+    return new BorrowerPage(
+        row,
+        AgeWords.said(row.ageBand()),
+        loans.list(LoanFilter.of(row.id(), LoanShow.OPEN), today),
+        loans.list(LoanFilter.of(row.id(), LoanShow.CLOSED), today),
+        today,
+        typed,
+        sent);
+  }
+}

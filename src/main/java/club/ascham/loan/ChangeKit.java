@@ -1,0 +1,137 @@
+package club.ascham.loan;
+
+import club.ascham.bow.Newcomer;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.ShortestArrow;
+import club.ascham.id.AccountId;
+import club.ascham.id.ItemId;
+import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Changes what goes beside the bow while the loan goes on: longer arrows for shorter ones, a tab
+ * that fits. Parts of the bow itself are changed at the bench.
+ */
+@ApplicationScoped
+class ChangeKit {
+  private final LoanRecords loans;
+  private final BorrowerRecords borrowers;
+  private final LoanLines lines;
+  private final KitStock stock;
+  private final RigSpecs specs;
+  private final Pressed pressed;
+  private final Story story;
+  private final ClubTime time;
+
+  ChangeKit(
+      LoanRecords loans,
+      BorrowerRecords borrowers,
+      LoanLines lines,
+      KitStock stock,
+      RigSpecs specs,
+      Pressed pressed,
+      Story story,
+      ClubTime time) {
+    this.loans = loans;
+    this.borrowers = borrowers;
+    this.lines = lines;
+    this.stock = stock;
+    this.specs = specs;
+    this.pressed = pressed;
+    this.story = story;
+    this.time = time;
+  }
+
+  @Writes
+  LoanOutcome change(ChangeKitCommand command, AccountId by, String formKey) {
+    if (pressed.ledTo(formKey).isPresent()) {
+      return new LoanOutcome.Done(command.loan(), "Changed.");
+    }
+    Loan loan = loans.with(command.loan()).orElseThrow();
+    Instant now = time.now();
+    List<LoanLine> out = lines.of(command.loan()).stream().filter(LoanLine::isOut).toList();
+    LoanLine back =
+        out.stream()
+            .filter(line -> Objects.equals(line.id(), command.lineBack()))
+            .findFirst()
+            .orElse(null);
+    List<ItemAsked> given = command.given() == null ? List.of() : List.of(command.given());
+    Map<String, Lendable> found = stock.coded(given, time.today());
+    List<Refusal> refusals = new ArrayList<>(backRefusals(command, out, back));
+    refusals.addAll(ItemRules.refusals(given, found, receiver(loan, out, now)));
+    if (!refusals.isEmpty()) {
+      return new LoanOutcome.Refused(refusals);
+    }
+    List<ItemId> about = new ArrayList<>();
+    List<String> said = new ArrayList<>();
+    if (back != null) {
+      lines.end(back.id(), now, LineOutcome.CHANGED, back.arrowCount());
+      about.add(back.item());
+      said.add(back.code() + " handed back");
+    }
+    for (ItemAsked one : given) {
+      Lendable item = found.get(one.code().bare());
+      lines.lend(command.loan(), item.id(), null, now, item.pool() ? one.count() : null);
+      about.add(item.id());
+      said.add(item.code() + " given out");
+    }
+    String sentence = String.join(", ", said) + ".";
+    story.tell(new Story.Told(now, by, sentence, null, command.loan(), about, List.of()));
+    pressed.leads(formKey, Long.toString(command.loan().value()));
+    return new LoanOutcome.Done(command.loan(), sentence);
+  }
+
+  private static List<Refusal> backRefusals(
+      ChangeKitCommand command, List<LoanLine> out, LoanLine back) {
+    if (out.isEmpty()) {
+      return List.of(new Refusal("item", "Everything is back: this loan is closed."));
+    }
+    if (command.lineBack() == null) {
+      return List.of();
+    }
+    if (back == null) {
+      return List.of(new Refusal("line", "That is back already."));
+    }
+    if (back.rig() != null) {
+      return List.of(
+          new Refusal(
+              "line", "A part of the bow is changed on the rig's page, with a new set-up check."));
+    }
+    return out.size() == 1 && command.given() == null
+        ? List.of(new Refusal("line", "That is the last thing out: receive the loan instead."))
+        : List.of();
+  }
+
+  private ItemRules.Receiver receiver(Loan loan, List<LoanLine> out, Instant now) {
+    RigSpec bow =
+        out.stream()
+            .map(LoanLine::rig)
+            .filter(Objects::nonNull)
+            .findFirst()
+            .flatMap(specs::of)
+            .flatMap(RigCard::spec)
+            .orElse(null);
+    if (loan.kind() == LoanKind.SESSION) {
+      return new ItemRules.Receiver(null, null, null, now);
+    }
+    Archer archer =
+        new Archer(
+            loan.hand(),
+            null,
+            loan.draw(),
+            borrowers.with(loan.borrower()).orElseThrow().details().ageBand(),
+            loan.experience());
+    ShortestArrow shortest = Newcomer.fit(archer.answers()).shortestArrow();
+    return new ItemRules.Receiver(archer.hand(), bow, shortest, now);
+  }
+}

@@ -1,0 +1,31 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
+import club.ascham.units.ItemCode;
+import java.util.Optional;
+
+/**
+ * Something handed back, something given out, or one for the other, while the loan goes on.
+ *
+ * @param lineBack the line that is handed back; null: nothing is
+ * @param given what is given out; null: nothing is
+ */
+record ChangeKitCommand(LoanId loan, Long lineBack, ItemAsked given) {
+  /** As typed; empty when something is missing or wrong, which then stands at its field. */
+  static Optional<ChangeKitCommand> parse(LoanId loan, Typed typed) {
+    Integer line = typed.whole("line", 1, Integer.MAX_VALUE);
+    ItemCode code = typed.code("item");
+    Integer count = typed.whole("count", 1, 2000);
+    if (!typed.has("line") && !typed.has("item")) {
+      typed.fault("item", "Give the code of what goes out, or choose what is handed back.");
+    }
+    return typed.sound()
+        ? Optional.of(
+            new ChangeKitCommand(
+                loan,
+                line == null ? null : line.longValue(),
+                code == null ? null : new ItemAsked("item", code, count)))
+        : Optional.empty();
+  }
+}

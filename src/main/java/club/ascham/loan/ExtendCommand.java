@@ -1,0 +1,45 @@
+package club.ascham.loan;
+
+import club.ascham.bow.DrawLength;
+import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A loan to be kept longer.
+ *
+ * @param draw the draw length as it is now; null: not asked again
+ * @param overrideWhy why a bow outside the advised range stays out; null: no reason given
+ * @param version of the loan that the form was made from; null: not said
+ */
+record ExtendCommand(
+    LoanId loan, LocalDate dueOn, DrawLength draw, String overrideWhy, Integer version) {
+
+  /** As typed; empty when something is missing or wrong, which then stands at its field. */
+  static Optional<ExtendCommand> parse(
+      LoanId loan, boolean junior, Typed typed, LendingTerms terms) {
+    LocalDate dueOn = typed.day("dueOn");
+    if (!typed.has("dueOn")) {
+      typed.fault("dueOn", "Until when?");
+    }
+    if (dueOn != null && dueOn.isBefore(terms.today())) {
+      typed.fault("dueOn", "That day is over already.");
+    }
+    if (dueOn != null && dueOn.isAfter(terms.today().plusDays(LendingTerms.LONGEST_DAYS))) {
+      typed.fault("dueOn", "At most " + LendingTerms.LONGEST_DAYS + " days from today, please.");
+    }
+    boolean said = typed.has("drawLength") || typed.has("armSpan");
+    DrawLength draw = null;
+    if (said) {
+      draw = Archer.draw(typed, terms.unit()).orElse(null);
+    } else if (junior) {
+      typed.fault("drawLength", "A junior grows: measure the draw again.");
+    }
+    String why = typed.optional("overrideWhy", 500);
+    Integer version = typed.version().isPresent() ? typed.version().getAsInt() : null;
+    return typed.sound()
+        ? Optional.of(new ExtendCommand(loan, dueOn, draw, why, version))
+        : Optional.empty();
+  }
+}

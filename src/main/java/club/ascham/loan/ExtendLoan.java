@@ -1,0 +1,119 @@
+package club.ascham.loan;
+
+import club.ascham.id.AccountId;
+import club.ascham.id.RigId;
+import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** Lets a borrower keep a kit longer, if it still suits the draw they have now. */
+@ApplicationScoped
+class ExtendLoan {
+  private final LoanRecords loans;
+  private final BorrowerRecords borrowers;
+  private final LoanLines lines;
+  private final RigSpecs specs;
+  private final Pressed pressed;
+  private final Story story;
+  private final ClubTime time;
+
+  ExtendLoan(
+      LoanRecords loans,
+      BorrowerRecords borrowers,
+      LoanLines lines,
+      RigSpecs specs,
+      Pressed pressed,
+      Story story,
+      ClubTime time) {
+    this.loans = loans;
+    this.borrowers = borrowers;
+    this.lines = lines;
+    this.specs = specs;
+    this.pressed = pressed;
+    this.story = story;
+    this.time = time;
+  }
+
+  @Writes
+  LoanOutcome extend(ExtendCommand command, AccountId by, String formKey) {
+    if (pressed.ledTo(formKey).isPresent()) {
+      return new LoanOutcome.Done(command.loan(), "Extended.");
+    }
+    Loan loan = loans.with(command.loan()).orElseThrow();
+    List<LoanLine> out = lines.of(command.loan()).stream().filter(LoanLine::isOut).toList();
+    List<Refusal> refusals = refusals(loan, out, command);
+    if (!refusals.isEmpty()) {
+      return new LoanOutcome.Refused(refusals);
+    }
+    LocalDate before = loan.dueOn();
+    loan.extend(command.dueOn());
+    if (command.draw() != null) {
+      loan.drew(command.draw());
+    }
+    if (command.overrideWhy() != null) {
+      loan.override(command.overrideWhy());
+    }
+    loans.flush();
+    story.tell(
+        new Story.Told(
+            time.now(),
+            by,
+            "Loan extended from "
+                + ClubTime.said(before)
+                + " to "
+                + ClubTime.said(command.dueOn())
+                + ".",
+            command.overrideWhy(),
+            command.loan(),
+            out.stream().map(LoanLine::item).toList(),
+            rigs(out)));
+    pressed.leads(formKey, Long.toString(command.loan().value()));
+    return new LoanOutcome.Done(command.loan(), "Extended.");
+  }
+
+  private List<Refusal> refusals(Loan loan, List<LoanLine> out, ExtendCommand command) {
+    if (out.isEmpty()) {
+      return List.of(new Refusal("dueOn", "Everything is back: this loan is closed."));
+    }
+    if (command.version() != null && command.version() != loan.version()) {
+      return List.of(
+          new Refusal(
+              "version", "Someone changed this loan meanwhile. Look at it again, then extend it."));
+    }
+    List<Refusal> refusals = new ArrayList<>();
+    if (loan.kind() == LoanKind.SESSION) {
+      refusals.add(new Refusal("dueOn", "A session ends tonight. Issue a kit instead."));
+      return refusals;
+    }
+    if (!command.dueOn().isAfter(loan.dueOn())) {
+      refusals.add(
+          new Refusal(
+              "dueOn",
+              "It is due on " + ClubTime.said(loan.dueOn()) + " already: choose a later day."));
+    }
+    if (command.draw() != null) {
+      RigCard bow = rigs(out).stream().findFirst().flatMap(specs::of).orElse(null);
+      Archer archer =
+          new Archer(
+              loan.hand(),
+              null,
+              command.draw(),
+              borrowers.with(loan.borrower()).orElseThrow().details().ageBand(),
+              loan.experience());
+      refusals.addAll(ExtendRules.refusals(archer, out, bow, command.overrideWhy()));
+    }
+    return refusals;
+  }
+
+  private static List<RigId> rigs(List<LoanLine> out) {
+    return out.stream().map(LoanLine::rig).filter(Objects::nonNull).distinct().toList();
+  }
+}

@@ -1,0 +1,64 @@
+package club.ascham.loan;
+
+import club.ascham.bow.Candidate;
+import club.ascham.bow.Newcomer;
+import club.ascham.bow.ShortestArrow;
+import club.ascham.bow.Suitability;
+import club.ascham.bow.Unsuited;
+import club.ascham.rig.RigCard;
+import club.ascham.units.LengthText;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether a loan may go on with the draw its archer has now. */
+final class ExtendRules {
+  private ExtendRules() {}
+
+  /**
+   * What keeps the loan from going on.
+   *
+   * @param out the lines still out
+   * @param bow the rig that is out; null: none
+   * @param overrideWhy why a bow outside the advised range stays out; null: no reason given
+   */
+  static List<Refusal> refusals(
+      Archer archer, List<LoanLine> out, RigCard bow, String overrideWhy) {
+    List<Refusal> refusals = new ArrayList<>();
+    ShortestArrow shortest = Newcomer.fit(archer.answers()).shortestArrow();
+    List<String> tooShort =
+        out.stream()
+            .filter(LoanLine::isArrows)
+            .filter(line -> line.arrowLength() == null || !shortest.allows(line.arrowLength()))
+            .map(ExtendRules::said)
+            .toList();
+    if (!tooShort.isEmpty()) {
+      refusals.add(
+          new Refusal(
+              "drawLength",
+              "Too short for this draw, and can't go on: "
+                  + String.join(", ", tooShort)
+                  + ". The shortest safe arrow is now "
+                  + shortest.said()
+                  + ". Exchange them for longer ones first."));
+    }
+    if (bow != null && bow.spec().isPresent() && overrideWhy == null) {
+      Candidate<RigCard> candidate = new Candidate<>(bow, bow.spec().get(), bow.setUp());
+      for (Unsuited<RigCard> unsuited :
+          Suitability.rank(archer.answers(), List.of(candidate)).unsuited()) {
+        refusals.add(
+            new Refusal(
+                "overrideWhy",
+                String.join(" ", unsuited.why())
+                    + " To let it go on all the same, say why; or exchange the bow."));
+      }
+    }
+    return refusals;
+  }
+
+  private static String said(LoanLine line) {
+    return line.code()
+        + (line.arrowLength() == null
+            ? " (length not recorded)"
+            : " (" + LengthText.inches(line.arrowLength()) + ")");
+  }
+}

@@ -1,0 +1,126 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.id.RigId;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Money;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A kit to be issued.
+ *
+ * @param known who borrowed before; null: someone new
+ * @param newcomer someone new; null: one who borrowed before
+ * @param guardian as typed, for a junior who borrowed before; null: as kept
+ * @param depositHow null where no deposit is taken
+ * @param overrideWhy why a bow outside the advised range is given; null: no reason given
+ */
+record IssueCommand(
+    BorrowerId known,
+    BorrowerDetails newcomer,
+    String guardian,
+    Archer archer,
+    RigId rig,
+    List<ItemAsked> items,
+    LocalDate issuedOn,
+    LocalDate dueOn,
+    Money deposit,
+    DepositHow depositHow,
+    String overrideWhy) {
+  private static final String ITEM = "items.";
+  private static final String COUNT = ".count";
+
+  /** As typed; empty when something is missing or wrong, which then stands at its field. */
+  static Optional<IssueCommand> parse(Typed typed, LendingTerms terms) {
+    Optional<Archer> archer = Archer.parse(typed, terms.unit());
+    Integer rig = typed.whole("rig", 1, Integer.MAX_VALUE);
+    if (!typed.has("rig")) {
+      typed.fault("rig", "Which rig goes out?");
+    }
+    List<ItemAsked> items = items(typed);
+    Integer known = typed.whole("borrower", 1, Integer.MAX_VALUE);
+    Optional<BorrowerDetails> newcomer =
+        typed.has("borrower")
+            ? Optional.empty()
+            : BorrowerDetails.parse(typed, archer.map(Archer::age).orElse(null));
+    LocalDate issuedOn = issuedOn(typed, terms);
+    LocalDate dueOn = dueOn(typed, terms, issuedOn);
+    Money deposit = typed.money("deposit", terms.currency());
+    DepositHow how = typed.word("depositHow", DepositHow.class);
+    if (deposit != null && deposit.minor() > 0 && how == null) {
+      typed.fault("depositHow", "How was the deposit taken?");
+    }
+    if (!typed.ticked("termsAccepted")) {
+      typed.fault("termsAccepted", "Nothing goes out before the borrower accepts the terms.");
+    }
+    String overrideWhy = typed.optional("overrideWhy", 500);
+    String guardian = typed.optional("guardian", BorrowerDetails.LONGEST_CONTACT);
+    if (!typed.sound()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new IssueCommand(
+            known == null ? null : new BorrowerId(known),
+            newcomer.orElse(null),
+            guardian,
+            archer.orElseThrow(),
+            new RigId(rig),
+            items,
+            issuedOn,
+            dueOn,
+            deposit == null ? Money.ZERO : deposit,
+            deposit == null || deposit.minor() == 0 ? null : how,
+            overrideWhy));
+  }
+
+  /**
+   * Items stand in fields {@code items.NAME}, with {@code items.NAME.count} for those of a pool.
+   */
+  private static List<ItemAsked> items(Typed typed) {
+    List<ItemAsked> items = new ArrayList<>();
+    for (String field : typed.all().keySet().stream().sorted().toList()) {
+      if (field.startsWith(ITEM) && !field.endsWith(COUNT)) {
+        ItemCode code = typed.code(field);
+        Integer count = typed.whole(field + COUNT, 1, 2000);
+        if (code != null) {
+          items.add(new ItemAsked(field, code, count));
+        }
+      }
+    }
+    for (String text : typed.value("moreItems").split("[,;\n]")) {
+      Typed one = Typed.of(Map.of("code", text));
+      ItemCode code = one.code("code");
+      if (code != null) {
+        items.add(new ItemAsked("moreItems", code, null));
+      } else if (!one.sound()) {
+        typed.fault("moreItems", one.messageAt("code"));
+      }
+    }
+    return List.copyOf(items);
+  }
+
+  private static LocalDate issuedOn(Typed typed, LendingTerms terms) {
+    LocalDate issuedOn = typed.has("issuedOn") ? typed.day("issuedOn") : terms.today();
+    if (issuedOn != null && issuedOn.isAfter(terms.today())) {
+      typed.fault("issuedOn", "That day is still to come.");
+    }
+    return issuedOn;
+  }
+
+  private static LocalDate dueOn(Typed typed, LendingTerms terms, LocalDate issuedOn) {
+    LocalDate due = typed.has("dueOn") ? typed.day("dueOn") : terms.usualDue();
+    if (due != null && issuedOn != null) {
+      if (due.isBefore(issuedOn)) {
+        typed.fault("dueOn", "It can't be due before it is issued.");
+      } else if (due.isAfter(issuedOn.plusDays(LendingTerms.LONGEST_DAYS))) {
+        typed.fault(
+            "dueOn", "At most " + LendingTerms.LONGEST_DAYS + " days, please; extend it later.");
+      }
+    }
+    return due;
+  }
+}

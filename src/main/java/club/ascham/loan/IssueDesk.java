@@ -1,0 +1,275 @@
+package club.ascham.loan;
+
+import club.ascham.bow.Candidate;
+import club.ascham.bow.FingerWeight;
+import club.ascham.bow.Newcomer;
+import club.ascham.bow.NewcomerFit;
+import club.ascham.bow.Ranking;
+import club.ascham.bow.Suitability;
+import club.ascham.bow.Suited;
+import club.ascham.bow.Unsuited;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.standing.State;
+import club.ascham.units.LengthText;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Lays out what an issue needs next, from what has been answered so far. */
+@ApplicationScoped
+class IssueDesk {
+  private static final int BEST = 5;
+  private static final int MATCHES = 8;
+
+  private final RigsOnOffer rigs;
+  private final ReadyParts parts;
+  private final KitStock stock;
+  private final Borrowers borrowers;
+
+  IssueDesk(RigsOnOffer rigs, ReadyParts parts, KitStock stock, Borrowers borrowers) {
+    this.rigs = rigs;
+    this.parts = parts;
+    this.stock = stock;
+    this.borrowers = borrowers;
+  }
+
+  /**
+   * @param archer null before the questions about the person are answered
+   */
+  IssueView view(Typed typed, Archer archer, LocalDate today) {
+    if (archer == null) {
+      return new IssueView(typed, IssueAddress.carried(typed), null, null, null, null, null);
+    }
+    List<RigOffer> ready = rigs.ready(today);
+    IssueView.Fit fit = fit(typed, archer, ready, today);
+    IssueView.Chosen chosen = chosen(typed, archer, fit, ready, today);
+    return new IssueView(
+        typed,
+        IssueAddress.carried(typed),
+        said(archer),
+        LengthText.both(archer.draw().amo()) + (archer.draw().estimated() ? ", estimated" : ""),
+        fit,
+        chosen,
+        chosen == null ? null : who(typed, archer));
+  }
+
+  /** Every ready rig with how it suits, for programs. */
+  Ranking<RigOffer> ranking(Archer archer, LocalDate today) {
+    return Suitability.rank(archer.answers(), candidates(rigs.ready(today)));
+  }
+
+  private IssueView.Fit fit(Typed typed, Archer archer, List<RigOffer> ready, LocalDate today) {
+    NewcomerFit suits = Newcomer.fit(archer.answers());
+    Ranking<RigOffer> ranking = Suitability.rank(archer.answers(), candidates(ready));
+    List<IssueView.RigChoice> suited = new ArrayList<>();
+    for (Suited<RigOffer> one : ranking.suited()) {
+      suited.add(choice(typed, one.rig(), RigWords.weight(one.weight()), one.why()));
+    }
+    List<IssueView.RigChoice> against = new ArrayList<>();
+    for (Unsuited<RigOffer> one : ranking.unsuited()) {
+      if (one.adviceOnly()) {
+        against.add(choice(typed, one.rig(), weight(one.rig(), archer), one.why()));
+      }
+    }
+    int best = Math.min(BEST, suited.size());
+    return new IssueView.Fit(
+        suits,
+        suits.bowFromIn() == suits.bowToIn()
+            ? suits.bowToIn() + " in"
+            : suits.bowFromIn()
+                + " to "
+                + suits.bowToIn()
+                + " in, "
+                + suits.bowPreferredIn()
+                + " in first",
+        RigWords.lb(suits.leastLb())
+            + " to "
+            + RigWords.lb(suits.mostLb())
+            + ", "
+            + RigWords.lb(suits.aimLb())
+            + " first",
+        suits.shortestArrow().said(),
+        suited.subList(0, best),
+        suited.subList(best, suited.size()),
+        against,
+        suited.isEmpty() ? assembly(archer, today) : List.of());
+  }
+
+  /** {@code right hand, draw 27 in, adult, beginner}. */
+  private static String said(Archer archer) {
+    return Words.said(archer.hand())
+        + " hand, draw "
+        + LengthText.inches(archer.draw().amo())
+        + ", "
+        + AgeWords.said(archer.age())
+        + ", "
+        + Words.said(archer.experience());
+  }
+
+  private static List<Candidate<RigOffer>> candidates(List<RigOffer> ready) {
+    return ready.stream().map(RigOffer::candidate).flatMap(Optional::stream).toList();
+  }
+
+  private List<IssueView.RigChoice> assembly(Archer archer, LocalDate today) {
+    return AssemblyOffer.suited(archer, parts.on(today)).stream()
+        .map(
+            one ->
+                new IssueView.RigChoice(
+                    null,
+                    one.rig().name(),
+                    RigWords.about(one.rig().spec()),
+                    RigWords.weight(one.weight()),
+                    one.why(),
+                    one.rig().page()))
+        .toList();
+  }
+
+  private static IssueView.RigChoice choice(
+      Typed typed, RigOffer rig, String weight, List<String> why) {
+    return new IssueView.RigChoice(
+        rig.card().id(),
+        rig.card().name(),
+        rig.card().spec().map(RigWords::about).orElse(""),
+        weight,
+        why,
+        IssueAddress.withRig(typed, rig.card().id().value()));
+  }
+
+  private static String weight(RigOffer rig, Archer archer) {
+    return rig.card()
+        .spec()
+        .map(
+            spec ->
+                RigWords.weight(
+                    FingerWeight.of(spec, rig.card().setUp(), archer.draw().amo().inches())))
+        .orElse("");
+  }
+
+  private IssueView.Chosen chosen(
+      Typed typed, Archer archer, IssueView.Fit fit, List<RigOffer> ready, LocalDate today) {
+    Integer asked = Typed.of(typed.all()).whole("rig", 1, Integer.MAX_VALUE);
+    if (asked == null) {
+      return null;
+    }
+    RigId id = new RigId(asked);
+    RigOffer rig =
+        ready.stream()
+            .filter(one -> one.card().id().equals(id))
+            .findFirst()
+            .or(() -> rigs.of(id, today))
+            .orElse(null);
+    if (rig == null) {
+      return new IssueView.Chosen(
+          new IssueView.RigChoice(id, "Rig " + asked, "", "", List.of(), ""),
+          "There is no such rig, or it was taken apart. Choose another.",
+          null,
+          List.of());
+    }
+    IssueView.RigChoice among = among(fit.best(), id).or(() -> among(fit.more(), id)).orElse(null);
+    IssueView.RigChoice against = among(fit.against(), id).orElse(null);
+    if (rig.state() != State.READY || (among == null && against == null)) {
+      return new IssueView.Chosen(
+          choice(typed, rig, "", List.of()), problem(archer, rig), null, List.of());
+    }
+    return new IssueView.Chosen(
+        among != null ? among : against,
+        null,
+        against == null ? null : String.join(" ", against.why()),
+        slots(typed, archer, fit.suits(), rig, today));
+  }
+
+  private static Optional<IssueView.RigChoice> among(List<IssueView.RigChoice> some, RigId id) {
+    return some.stream().filter(one -> one.id().equals(id)).findFirst();
+  }
+
+  private static String problem(Archer archer, RigOffer rig) {
+    return IssueRules.rigRefusals(archer, rig, null, "asked below").stream()
+        .map(Refusal::message)
+        .findFirst()
+        .orElse("It does not suit.");
+  }
+
+  private List<IssueView.KitSlot> slots(
+      Typed typed, Archer archer, NewcomerFit suits, RigOffer rig, LocalDate today) {
+    OptionalInt bowIn =
+        rig.card().spec().map(spec -> spec.bowLengthIn()).orElse(OptionalInt.empty());
+    boolean posted = typed.has("once-key");
+    return KitSuggestion.of(
+            archer,
+            suits.shortestArrow(),
+            rig.card().id(),
+            rig.card().level(),
+            bowIn.isPresent() ? bowIn.getAsInt() : null,
+            stock.ready(today))
+        .stream()
+        .map(slot -> kitSlot(typed, slot, posted))
+        .toList();
+  }
+
+  private static IssueView.KitSlot kitSlot(Typed typed, KitSuggestion.Slot slot, boolean posted) {
+    String word = slot.kind().word();
+    String field = "items." + word;
+    List<IssueView.Option> options = new ArrayList<>();
+    slot.options().forEach(one -> options.add(new IssueView.Option(one.code(), label(one))));
+    Lendable first = slot.options().isEmpty() || !slot.preset() ? null : slot.options().get(0);
+    String chosen = posted ? typed.value(field) : first == null ? "" : first.code();
+    if (!chosen.isEmpty() && options.stream().noneMatch(one -> one.value().equals(chosen))) {
+      options.add(0, new IssueView.Option(chosen, chosen));
+    }
+    String count =
+        posted ? typed.value(field + ".count") : first != null && first.pool() ? "6" : "";
+    return new IssueView.KitSlot(
+        field,
+        Character.toUpperCase(word.charAt(0)) + word.substring(1),
+        options,
+        chosen,
+        slot.options().stream().anyMatch(Lendable::pool),
+        count);
+  }
+
+  private static String label(Lendable item) {
+    List<String> words = new ArrayList<>(List.of(item.code()));
+    if (item.arrowLength() != null) {
+      words.add(LengthText.inches(item.arrowLength()));
+    }
+    if (item.isArrows() && item.arrowCount() != null) {
+      words.add(item.pool() ? item.left() + " left, by count" : "set of " + item.arrowCount());
+    }
+    if (item.size() != null) {
+      words.add(item.size());
+    }
+    if (item.hand() != null) {
+      words.add(Words.said(item.hand()));
+    }
+    if (item.stringer() != null) {
+      words.add(item.bowFromIn() + " to " + item.bowToIn() + " in");
+    }
+    if (!item.name().isEmpty()) {
+      words.add(item.name());
+    }
+    return String.join(" · ", words);
+  }
+
+  private IssueView.Who who(Typed typed, Archer archer) {
+    Integer known = Typed.of(typed.all()).whole("borrower", 1, Integer.MAX_VALUE);
+    String lookedFor = typed.value("who");
+    return new IssueView.Who(
+        known == null ? null : borrowers.row(new BorrowerId(known)).orElse(null),
+        archer.age().junior(),
+        IssueAddress.withoutBorrower(typed),
+        lookedFor,
+        lookedFor.isEmpty()
+            ? List.of()
+            : borrowers.named(lookedFor, 0, MATCHES).stream()
+                .map(
+                    one ->
+                        new IssueView.Who.Match(
+                            one, IssueAddress.withBorrower(typed, one.id().value())))
+                .toList());
+  }
+}

@@ -1,0 +1,150 @@
+package club.ascham.loan;
+
+import club.ascham.id.AccountId;
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.rig.Part;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Hands a rig and what goes out beside it to a borrower. */
+@ApplicationScoped
+class IssueKit {
+  private final LoanRecords loans;
+  private final BorrowerRecords borrowers;
+  private final LoanLines lines;
+  private final RigsOnOffer rigs;
+  private final KitStock stock;
+  private final Pressed pressed;
+  private final Story story;
+  private final ClubTime time;
+
+  IssueKit(
+      LoanRecords loans,
+      BorrowerRecords borrowers,
+      LoanLines lines,
+      RigsOnOffer rigs,
+      KitStock stock,
+      Pressed pressed,
+      Story story,
+      ClubTime time) {
+    this.loans = loans;
+    this.borrowers = borrowers;
+    this.lines = lines;
+    this.rigs = rigs;
+    this.stock = stock;
+    this.pressed = pressed;
+    this.story = story;
+    this.time = time;
+  }
+
+  /**
+   * @param formKey makes a second press of the same form harmless; empty: none
+   */
+  @Writes
+  LoanOutcome issue(IssueCommand command, AccountId by, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new LoanOutcome.Done(new LoanId(Long.parseLong(before.get())), "Issued.");
+    }
+    LocalDate today = time.today();
+    Instant issuedAt = momentOf(command.issuedOn(), today);
+    RigOffer rig = rigs.of(command.rig(), today).orElse(null);
+    Map<String, Lendable> found = stock.coded(command.items(), today);
+    List<Refusal> refusals =
+        new ArrayList<>(
+            IssueRules.refusals(
+                command.archer(), rig, command.items(), found, issuedAt, command.overrideWhy()));
+    Optional<Borrower> borrower = borrower(command, refusals);
+    if (!refusals.isEmpty() || borrower.isEmpty()) {
+      return new LoanOutcome.Refused(refusals);
+    }
+    if (borrower.get().isNew()) {
+      borrowers.persist(borrower.get());
+    }
+    borrowers.flush();
+    Loan loan =
+        Loan.ofKit(
+            borrower.get().id(), command.archer(), issuedAt, command.dueOn(), by, time.now());
+    loan.takeDeposit(command.deposit(), command.depositHow());
+    loan.override(command.overrideWhy());
+    loans.persist(loan);
+    loans.flush();
+    lend(loan.id(), rig, command, found, issuedAt, by);
+    pressed.leads(formKey, Long.toString(loan.id().value()));
+    return new LoanOutcome.Done(
+        loan.id(), "Issued " + rig.card().name() + " to " + borrower.get().details().name() + ".");
+  }
+
+  private void lend(
+      LoanId loan,
+      RigOffer rig,
+      IssueCommand command,
+      Map<String, Lendable> found,
+      Instant issuedAt,
+      AccountId by) {
+    List<ItemId> out = new ArrayList<>();
+    for (Part part : rig.card().parts()) {
+      lines.lend(loan, part.id(), rig.card().id(), issuedAt, null);
+      out.add(part.id());
+    }
+    for (ItemAsked asked : command.items()) {
+      Lendable item = found.get(asked.code().bare());
+      lines.lend(loan, item.id(), null, issuedAt, item.pool() ? asked.count() : null);
+      out.add(item.id());
+    }
+    story.tell(
+        new Story.Told(
+            issuedAt,
+            by,
+            "Issued with " + rig.card().name() + ", due " + ClubTime.said(command.dueOn()) + ".",
+            command.overrideWhy(),
+            loan,
+            out,
+            List.of(rig.card().id())));
+  }
+
+  /** Whoever borrows; someone known is kept up with the age now said, and never kept twice. */
+  private Optional<Borrower> borrower(IssueCommand command, List<Refusal> refusals) {
+    if (command.known() == null) {
+      if (!refusals.isEmpty()) {
+        return Optional.empty();
+      }
+      Borrower known =
+          borrowers
+              .samePerson(command.newcomer())
+              .map(same -> same.correct(command.newcomer().orAsIn(same.details())))
+              .orElseGet(() -> new Borrower(command.newcomer()));
+      return Optional.of(known);
+    }
+    Optional<Borrower> known = borrowers.with(command.known());
+    if (known.isEmpty()) {
+      refusals.add(new Refusal("borrower", "There is no such borrower. Enter a name instead."));
+      return known;
+    }
+    BorrowerDetails now = known.get().details().aged(command.archer().age(), command.guardian());
+    if (now.lacksGuardian()) {
+      refusals.add(new Refusal("guardian", BorrowerDetails.WHO_ANSWERS));
+    } else if (refusals.isEmpty()) {
+      known.get().correct(now);
+    }
+    return known;
+  }
+
+  /** Of an earlier day its last minute: whatever else was entered for that day came before. */
+  private Instant momentOf(LocalDate issuedOn, LocalDate today) {
+    return issuedOn.equals(today)
+        ? time.now()
+        : time.momentOf(issuedOn.atTime(LocalTime.of(23, 59)));
+  }
+}

@@ -1,0 +1,95 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.store.DatabaseRefusal;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Money;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.Optional;
+
+/** Which bow suits this person, and what goes with it? */
+@Path("/issue")
+@RolesAllowed(Role.OFFICERS)
+class IssuePages {
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record IssuePage(
+      IssueView view,
+      Typed typed,
+      String unit,
+      String dueOn,
+      String deposit,
+      String depositHow,
+      int faults)
+      implements TemplateInstance {}
+
+  private final IssueDesk desk;
+  private final IssueKit issueKit;
+  private final Lending lending;
+  private final Actor actor;
+
+  IssuePages(IssueDesk desk, IssueKit issueKit, Lending lending, Actor actor) {
+    this.desk = desk;
+    this.issueKit = issueKit;
+    this.lending = lending;
+    this.actor = actor;
+  }
+
+  @GET
+  public Response fit(UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    // The form always sends this field, filled or not; a link that only knows the borrower does
+    // not.
+    boolean asked = uri.getQueryParameters().containsKey("drawLength") || typed.has("armSpan");
+    Optional<Archer> archer =
+        asked ? Archer.parse(typed, lending.terms().unit()) : Optional.empty();
+    IssuePage page = page(typed, archer.orElse(null));
+    return typed.sound() ? Response.ok(page).build() : Go.again(page);
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response issue(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    Optional<IssueCommand> command = IssueCommand.parse(typed, lending.terms());
+    if (command.isPresent()) {
+      try {
+        LoanOutcome outcome = issueKit.issue(command.get(), actor.id(), typed.value("once-key"));
+        if (outcome instanceof LoanOutcome.Done done) {
+          return Go.to(done.page(), done.said());
+        }
+        Refusal.at(typed, ((LoanOutcome.Refused) outcome).why());
+      } catch (DatabaseRefusal refusal) {
+        typed.fault("rig", refusal.getMessage());
+      }
+    }
+    Optional<Archer> archer = Archer.parse(Typed.of(typed.all()), lending.terms().unit());
+    return Go.again(page(typed, archer.orElse(null)));
+  }
+
+  private IssuePage page(Typed typed, Archer archer) {
+    boolean posted = typed.has("once-key");
+    Money deposit = lending.usualDeposit();
+    return new IssuePage(
+        desk.view(typed, archer, lending.terms().today()),
+        typed,
+        lending.terms().unit() == LengthUnit.INCH ? "in" : "mm",
+        posted ? typed.value("dueOn") : lending.terms().usualDue().toString(),
+        posted ? typed.value("deposit") : deposit.plain(lending.currency()),
+        posted ? typed.value("depositHow") : deposit.minor() > 0 ? "cash" : "",
+        typed.faults().size());
+  }
+}

@@ -1,0 +1,102 @@
+package club.ascham.loan;
+
+import club.ascham.bow.Newcomer;
+import club.ascham.bow.Ranking;
+import club.ascham.bow.Suitability;
+import club.ascham.bow.Unsuited;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Whether this kit may be issued to this archer. Hand, fitting parts, a ready rig and the length of
+ * the arrows are hard rules; weight and bow length are advice, overridden with a reason.
+ */
+final class IssueRules {
+  private IssueRules() {}
+
+  /**
+   * Everything that stands in the way, each at its field; empty when the kit may go out.
+   *
+   * @param rig null: there is none such
+   * @param found the items asked for that exist, by bare code
+   * @param overrideWhy null: no reason given
+   */
+  static List<Refusal> refusals(
+      Archer archer,
+      RigOffer rig,
+      List<ItemAsked> asked,
+      Map<String, Lendable> found,
+      Instant issuedAt,
+      String overrideWhy) {
+    if (rig == null) {
+      return List.of(new Refusal("rig", "That rig was taken apart. Choose another."));
+    }
+    List<Refusal> refusals = new ArrayList<>(rigRefusals(archer, rig, issuedAt, overrideWhy));
+    refusals.addAll(
+        ItemRules.refusals(
+            asked,
+            found,
+            new ItemRules.Receiver(
+                archer.hand(),
+                rig.card().spec().orElse(null),
+                Newcomer.fit(archer.answers()).shortestArrow(),
+                issuedAt)));
+    return refusals;
+  }
+
+  /**
+   * What stands in the way of the rig alone.
+   *
+   * @param issuedAt null: now
+   */
+  static List<Refusal> rigRefusals(
+      Archer archer, RigOffer rig, Instant issuedAt, String overrideWhy) {
+    String notReady = notReady(rig, issuedAt);
+    return notReady == null
+        ? unsuited(archer, rig, overrideWhy)
+        : List.of(new Refusal("rig", notReady));
+  }
+
+  private static String notReady(RigOffer rig, Instant issuedAt) {
+    String name = rig.card().name();
+    return switch (rig.state()) {
+      case READY ->
+          issuedAt != null && rig.readySince() != null && rig.readySince().isAfter(issuedAt)
+              ? name + " was not ready yet on the day given: it was put back later."
+              : null;
+      case ON_LOAN ->
+          name
+              + " is on loan (loan "
+              + rig.loan()
+              + "): someone issued it a moment ago, or it is not received yet. Choose another.";
+      case WITHDRAWN -> name + " is withdrawn. Choose another, or have it released first.";
+      case IN_THE_WORKSHOP ->
+          name + " is in the workshop: its set-up is not finished. Finish it, or choose another.";
+      case TO_BE_CHECKED ->
+          name + " is to be checked. Check it and put it back first, or choose another.";
+      case RETIRED -> name + " is retired. Choose another.";
+    };
+  }
+
+  private static List<Refusal> unsuited(Archer archer, RigOffer rig, String overrideWhy) {
+    if (rig.candidate().isEmpty()) {
+      return List.of(new Refusal("rig", rig.card().name() + " is not complete."));
+    }
+    Ranking<RigOffer> ranking = Suitability.rank(archer.answers(), List.of(rig.candidate().get()));
+    List<Refusal> refusals = new ArrayList<>();
+    for (Unsuited<RigOffer> unsuited : ranking.unsuited()) {
+      String why = String.join(" ", unsuited.why());
+      if (!unsuited.adviceOnly()) {
+        refusals.add(new Refusal("rig", why + " Choose another."));
+      } else if (overrideWhy == null) {
+        refusals.add(
+            new Refusal(
+                "overrideWhy",
+                why + " To give it all the same, say why; it is kept with the loan."));
+      }
+    }
+    return refusals;
+  }
+}

@@ -1,0 +1,159 @@
+package club.ascham.loan;
+
+import club.ascham.bow.Compatibility;
+import club.ascham.bow.Hand;
+import club.ascham.bow.Misfit;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.ShortestArrow;
+import club.ascham.form.Words;
+import club.ascham.units.LengthText;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Whether things may go out beside a bow to this archer, and why not. */
+final class ItemRules {
+  /**
+   * What the things go out to.
+   *
+   * @param bow the rig they go beside; null: none is in the loan
+   * @param shortest the shortest arrow that this archer may be given
+   * @param at when they are handed over
+   */
+  record Receiver(Hand hand, RigSpec bow, ShortestArrow shortest, Instant at) {}
+
+  private ItemRules() {}
+
+  static List<Refusal> refusals(
+      List<ItemAsked> asked, Map<String, Lendable> found, Receiver receiver) {
+    List<Refusal> refusals = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (ItemAsked one : asked) {
+      Lendable item = found.get(one.code().bare());
+      Optional<String> why =
+          item == null
+              ? Optional.of("The club has no item " + one.code().display() + ".")
+              : seen.add(item.bareCode())
+                  ? refusal(item, one.count(), receiver)
+                  : Optional.of(item.code() + " is asked for twice.");
+      why.ifPresent(message -> refusals.add(new Refusal(one.field(), message)));
+    }
+    return refusals;
+  }
+
+  private static Optional<String> refusal(Lendable item, Integer count, Receiver receiver) {
+    if (item.isBowPart()) {
+      return Optional.of(item.said() + " goes out as part of a rig, not beside one.");
+    }
+    if (item.fittedTo() != null) {
+      return Optional.of(item.said() + " is fitted to a rig. Give out a spare one.");
+    }
+    return notReady(item)
+        .or(() -> notBackYet(item, receiver.at()))
+        .or(() -> wrongCount(item, count))
+        .or(() -> wrongHand(item, receiver.hand()))
+        .or(() -> tooShort(item, receiver.shortest()))
+        .or(() -> bowMisfit(item, receiver.bow()));
+  }
+
+  private static Optional<String> notReady(Lendable item) {
+    return switch (item.state()) {
+      case READY -> Optional.empty();
+      case RETIRED -> Optional.of(item.said() + " is retired. Choose another.");
+      case WITHDRAWN ->
+          Optional.of(item.said() + " is withdrawn. Choose another, or have it released first.");
+      case ON_LOAN ->
+          Optional.of(
+              item.said()
+                  + " is out with loan "
+                  + item.loan()
+                  + ". Choose another, or receive it first.");
+      case IN_THE_WORKSHOP, TO_BE_CHECKED ->
+          Optional.of(
+              item.said()
+                  + " is "
+                  + Words.said(item.state())
+                  + ": an inspection is overdue. Choose another, or inspect it first.");
+    };
+  }
+
+  private static Optional<String> notBackYet(Lendable item, Instant at) {
+    return item.lastBack() != null && item.lastBack().isAfter(at)
+        ? Optional.of(item.said() + " had not come back yet on the day given.")
+        : Optional.empty();
+  }
+
+  private static Optional<String> wrongCount(Lendable item, Integer count) {
+    if (!item.pool()) {
+      return count == null || count.equals(item.arrowCount())
+          ? Optional.empty()
+          : Optional.of(item.said() + " goes out whole: leave the number empty.");
+    }
+    if (count == null) {
+      return Optional.of("How many arrows out of " + item.code() + "?");
+    }
+    return count > item.left()
+        ? Optional.of("Only " + item.left() + " arrows of " + item.code() + " are left.")
+        : Optional.empty();
+  }
+
+  private static Optional<String> wrongHand(Lendable item, Hand hand) {
+    return item.hand() != null && hand != null && item.hand() != hand
+        ? Optional.of(
+            item.said()
+                + " is for the "
+                + Words.said(item.hand())
+                + " hand. Choose one for the "
+                + Words.said(hand)
+                + " hand.")
+        : Optional.empty();
+  }
+
+  private static Optional<String> tooShort(Lendable item, ShortestArrow shortest) {
+    if (!item.isArrows() || shortest == null) {
+      return Optional.empty();
+    }
+    if (item.arrowLength() == null) {
+      return Optional.of(
+          "The length of "
+              + item.code()
+              + " is not recorded. Measure an arrow from the floor of the nock to the end of the"
+              + " shaft and enter it first.");
+    }
+    return shortest.allows(item.arrowLength())
+        ? Optional.empty()
+        : Optional.of(
+            "Too short: "
+                + item.code()
+                + " is "
+                + LengthText.both(item.arrowLength())
+                + ", and the shortest safe arrow for this archer is "
+                + shortest.said()
+                + ". Choose longer ones; nobody overrides this.");
+  }
+
+  private static Optional<String> bowMisfit(Lendable item, RigSpec bow) {
+    OptionalInt bowIn = bow == null ? OptionalInt.empty() : bow.bowLengthIn();
+    if (bowIn.isEmpty()) {
+      return Optional.empty();
+    }
+    if (item.stringer() != null) {
+      return Compatibility.misfit(item.stringer(), bowIn.getAsInt()).map(ItemRules::said);
+    }
+    if (item.string() != null) {
+      RigSpec withIt =
+          new RigSpec(bow.riser(), bow.limbs(), bow.onePiece(), item.string(), bow.style());
+      return Compatibility.misfits(withIt).stream().findFirst().map(ItemRules::said);
+    }
+    return Optional.empty();
+  }
+
+  private static String said(Misfit misfit) {
+    return misfit.reason() + " " + misfit.remedy();
+  }
+}

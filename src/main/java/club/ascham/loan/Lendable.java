@@ -1,0 +1,94 @@
+package club.ascham.loan;
+
+import club.ascham.bow.Hand;
+import club.ascham.bow.StringMaterial;
+import club.ascham.bow.StringSpec;
+import club.ascham.bow.StringerKind;
+import club.ascham.bow.StringerSpec;
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.register.ItemKind;
+import club.ascham.standing.State;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Something that may go out beside a bow, as it stands today.
+ *
+ * @param bareCode the code without hyphens
+ * @param hand null: either hand
+ * @param arrowCount arrows in the set or pool; null: not counted, or no arrows
+ * @param left arrows of a pool that are not out
+ * @param bowFromIn with the next two, of a stringer; null: none
+ * @param forBowIn with material, of a string; null: none
+ * @param fittedTo the rig whose part it is; null: none
+ * @param keptWith the rig it lives with without being fitted; null: none
+ * @param loan the loan it is out with; null: none
+ * @param lastBack when it last came back; null: it was never out
+ */
+public record Lendable(
+    ItemId id,
+    String bareCode,
+    ItemKind kind,
+    String maker,
+    String model,
+    Hand hand,
+    String size,
+    Length arrowLength,
+    Integer arrowCount,
+    boolean pool,
+    int left,
+    StringerKind stringerKind,
+    Integer bowFromIn,
+    Integer bowToIn,
+    Integer forBowIn,
+    StringMaterial material,
+    State state,
+    RigId fittedTo,
+    RigId keptWith,
+    Long loan,
+    Instant lastBack) {
+
+  /** The code as on the label. */
+  public String code() {
+    return new ItemCode(bareCode).display();
+  }
+
+  /** The kind's word: {@code stringer}. */
+  public String kindWord() {
+    return kind.word();
+  }
+
+  /** Maker and model as far as they are known; may be empty. */
+  public String name() {
+    return Stream.of(maker, model).filter(Objects::nonNull).collect(Collectors.joining(" "));
+  }
+
+  /** For a sentence: {@code The tab K-0021-7}. */
+  String said() {
+    return "The " + kindWord() + " " + code();
+  }
+
+  boolean isArrows() {
+    return kind == ItemKind.ARROWS;
+  }
+
+  /** Whether it only ever goes out as part of a rig. */
+  boolean isBowPart() {
+    return kind.isRigPart() && kind != ItemKind.STRING;
+  }
+
+  /** Null for anything but a stringer. */
+  StringerSpec stringer() {
+    return bowFromIn == null ? null : new StringerSpec(stringerKind, bowFromIn, bowToIn);
+  }
+
+  /** As far as it decides about fitting a bow; null for anything but a string. */
+  StringSpec string() {
+    return forBowIn == null ? null : new StringSpec(forBowIn, null, material, null, null, null);
+  }
+}

@@ -1,0 +1,220 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.web.Forms;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.net.URI;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** Loans as JSON; the committee gets them without names. */
+@Path("/api/loans")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Loans", description = "Issue a kit, extend it, change what is out, report a loss")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class LoanApi {
+  private static final String ISSUE =
+      """
+      {"name": "Nell Harker", "contact": "07700 900417", "hand": "right", "dominantEye": "right",
+       "drawLength": "27 in", "ageBand": "adult", "experience": "beginner", "rig": 12,
+       "items": [{"code": "K-0021-7"}, {"code": "A-0099-C", "count": 6}],
+       "dueOn": "2026-07-07", "deposit": "20.00", "depositHow": "cash", "termsAccepted": true,
+       "onceKey": "a5b1"}""";
+
+  private final Loans loans;
+  private final LoanLines lines;
+  private final IssueKit issueKit;
+  private final ExtendLoan extendLoan;
+  private final ChangeKit changeKit;
+  private final ReportLost reportLost;
+  private final Lending lending;
+  private final Actor actor;
+
+  LoanApi(
+      Loans loans,
+      LoanLines lines,
+      IssueKit issueKit,
+      ExtendLoan extendLoan,
+      ChangeKit changeKit,
+      ReportLost reportLost,
+      Lending lending,
+      Actor actor) {
+    this.loans = loans;
+    this.lines = lines;
+    this.issueKit = issueKit;
+    this.extendLoan = extendLoan;
+    this.changeKit = changeKit;
+    this.reportLost = reportLost;
+    this.lending = lending;
+    this.actor = actor;
+  }
+
+  @GET
+  @Operation(summary = "Loans, as they fall due; closed ones newest first")
+  @Parameter(
+      name = "show",
+      in = ParameterIn.QUERY,
+      description = "open (default), overdue, closed or all",
+      schema = @Schema(type = org.eclipse.microprofile.openapi.annotations.enums.SchemaType.STRING))
+  @Parameter(name = "kind", in = ParameterIn.QUERY, description = "kit or session")
+  @Parameter(name = "q", in = ParameterIn.QUERY, description = "part of a name, or of a code")
+  @Parameter(name = "borrower", in = ParameterIn.QUERY, description = "a borrower's id")
+  @Parameter(name = "page", in = ParameterIn.QUERY, description = "from 1")
+  @Parameter(name = "size", in = ParameterIn.QUERY, description = "up to 200; 40 unless said")
+  public Response list(UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    LoanFilter asked = LoanFilter.parse(typed);
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    LoanFilter filter = actor.seesNames() ? asked : asked.withoutText();
+    LocalDate today = lending.terms().today();
+    List<LoanJson.Line> items =
+        loans.list(filter, today).stream()
+            .map(row -> LoanJson.Line.of(row, actor.seesNames(), today))
+            .toList();
+    return Response.ok(
+            new LoanJson.Page(items, filter.page(), filter.size(), loans.count(filter, today)))
+        .build();
+  }
+
+  @GET
+  @Path("/{id}")
+  @Operation(summary = "One loan with its lines")
+  public LoanJson.Loan one(@RestPath long id) {
+    LoanSheet sheet = sheet(id);
+    return LoanJson.Loan.of(sheet, lines.of(sheet.id()), actor.seesNames(), lending.currency());
+  }
+
+  @POST
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Issue a kit",
+      description =
+          "To a new borrower (name, contact) or a known one (borrower). Arrows shorter than the"
+              + " shortest safe one, a rig that is not ready and a wrong hand are refused; a weight"
+              + " above the advised range needs overrideWhy.")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "a beginner", value = ISSUE)))
+  public Response issue(LoanJson.IssueBody body) {
+    Typed typed = body == null ? Typed.nothing() : body.typed();
+    return answer(
+        typed,
+        201,
+        IssueCommand.parse(typed, lending.terms())
+            .map(c -> () -> issueKit.issue(c, actor.id(), typed.value("onceKey"))));
+  }
+
+  @POST
+  @Path("/{id}/extend")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Let a loan go on; a junior's draw length is asked again")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "a junior",
+                      value = "{\"dueOn\": \"2026-08-04\", \"drawLength\": \"24 1/2 in\"}")))
+  public Response extend(@RestPath long id, LoanJson.ExtendBody body) {
+    LoanSheet sheet = sheet(id);
+    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    return answer(
+        typed,
+        200,
+        ExtendCommand.parse(sheet.id(), sheet.isJunior(), typed, lending.terms())
+            .map(c -> () -> extendLoan.extend(c, actor.id(), typed.value("onceKey"))));
+  }
+
+  @POST
+  @Path("/{id}/items")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Give out one more thing, take one back, or exchange one for the other")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "longer arrows for shorter ones",
+                      value = "{\"line\": 4711, \"item\": \"A-0054-M\"}")))
+  public Response change(@RestPath long id, LoanJson.ChangeBody body) {
+    LoanSheet sheet = sheet(id);
+    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    return answer(
+        typed,
+        200,
+        ChangeKitCommand.parse(sheet.id(), typed)
+            .map(c -> () -> changeKit.change(c, actor.id(), typed.value("onceKey"))));
+  }
+
+  @POST
+  @Path("/{id}/lost")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Report lines lost; what is lost is retired, the loan stays open for the rest")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "a tab",
+                      value = "{\"lines\": [4711], \"words\": \"left on the train\"}")))
+  public Response lost(@RestPath long id, LoanJson.LostBody body) {
+    LoanSheet sheet = sheet(id);
+    Typed typed = body == null ? Typed.nothing() : body.typed();
+    return answer(
+        typed,
+        200,
+        LostCommand.parse(sheet.id(), typed, lending.terms())
+            .map(c -> () -> reportLost.report(c, actor.id(), typed.value("onceKey"))));
+  }
+
+  private Response answer(Typed typed, int status, Optional<Supplier<LoanOutcome>> change) {
+    if (change.isEmpty()) {
+      return Problem.of(typed);
+    }
+    LoanOutcome outcome = change.get().get();
+    if (outcome instanceof LoanOutcome.Done done) {
+      long id = done.loan().value();
+      return Response.status(status)
+          .location(URI.create("/api/loans/" + id))
+          .entity(one(id))
+          .build();
+    }
+    Refusal.at(typed, ((LoanOutcome.Refused) outcome).why());
+    return Problem.of(typed);
+  }
+
+  private LoanSheet sheet(long id) {
+    return loans
+        .sheet(new LoanId(id))
+        .orElseThrow(() -> new NoSuchThing("There is no loan " + id + "."));
+  }
+}

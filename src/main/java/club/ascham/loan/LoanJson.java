@@ -1,0 +1,184 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.units.LengthText;
+import club.ascham.units.Money;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+
+/** The shapes in which loans travel as JSON. */
+final class LoanJson {
+  private LoanJson() {}
+
+  /** One page of loans. */
+  record Page(List<Line> items, int page, int size, long total) {}
+
+  /** A loan in a list; without {@code who} for the committee. */
+  record Line(
+      long id,
+      String kind,
+      String who,
+      Long borrower,
+      Instant issuedAt,
+      LocalDate dueOn,
+      boolean open,
+      boolean overdue,
+      int linesOut,
+      int lines,
+      List<String> bows) {
+    static Line of(LoanRow row, boolean names, LocalDate today) {
+      return new Line(
+          row.id().value(),
+          Words.of(row.kind()),
+          names ? row.who() : null,
+          names ? row.borrower() : null,
+          row.issuedAt(),
+          row.dueOn(),
+          row.isOpen(),
+          row.isOverdue(today),
+          row.linesOut(),
+          row.lines(),
+          row.bows());
+    }
+  }
+
+  /** One loan; without borrower, leader and reason for the committee. */
+  record Loan(
+      long id,
+      String kind,
+      Long borrower,
+      String name,
+      String leader,
+      Instant issuedAt,
+      LocalDate dueOn,
+      String issuedBy,
+      String hand,
+      String drawLength,
+      boolean drawEstimated,
+      String experience,
+      String overrideWhy,
+      String deposit,
+      String depositHow,
+      String depositBack,
+      boolean open,
+      int version,
+      List<Item> lines) {
+    static Loan of(LoanSheet sheet, List<LoanLine> lines, boolean names, Currency currency) {
+      return new Loan(
+          sheet.id().value(),
+          Words.of(sheet.kind()),
+          names && sheet.borrower() != null ? sheet.borrower().value() : null,
+          names ? sheet.name() : null,
+          names ? sheet.leader() : null,
+          sheet.issuedAt(),
+          sheet.dueOn(),
+          sheet.issuedBy(),
+          sheet.hand() == null ? null : Words.of(sheet.hand()),
+          sheet.drawLength() == null ? null : LengthText.exact(sheet.drawLength()),
+          sheet.drawEstimated(),
+          sheet.experience() == null ? null : Words.of(sheet.experience()),
+          names ? sheet.overrideWhy() : null,
+          new Money(sheet.depositMinor()).plain(currency),
+          sheet.depositHow() == null ? null : Words.of(sheet.depositHow()),
+          sheet.depositBackMinor() == null
+              ? null
+              : new Money(sheet.depositBackMinor()).plain(currency),
+          lines.stream().anyMatch(LoanLine::isOut),
+          sheet.version(),
+          lines.stream().map(Item::of).toList());
+    }
+  }
+
+  /** One line of a loan; {@code outcome} once it has ended. */
+  record Item(
+      long line,
+      String code,
+      String kind,
+      Long rig,
+      Integer count,
+      Instant outAt,
+      Instant backAt,
+      String outcome,
+      Integer backCount) {
+    static Item of(LoanLine line) {
+      return new Item(
+          line.id(),
+          line.code(),
+          line.kindWord(),
+          line.rig() == null ? null : line.rig().value(),
+          line.arrowCount(),
+          line.outAt(),
+          line.backAt(),
+          line.outcome() == null ? null : Words.of(line.outcome()),
+          line.backCount());
+    }
+  }
+
+  /** Something beside the bow; {@code count} for arrows out of a pool. */
+  record ItemBody(String code, Integer count) {}
+
+  /** A kit to be issued: either {@code borrower}, or name and contact. */
+  record IssueBody(
+      Long borrower,
+      String name,
+      String contact,
+      String memberNo,
+      String guardian,
+      String hand,
+      String dominantEye,
+      String drawLength,
+      Boolean drawEstimated,
+      String armSpan,
+      String ageBand,
+      String experience,
+      Long rig,
+      List<ItemBody> items,
+      String issuedOn,
+      String dueOn,
+      String deposit,
+      String depositHow,
+      Boolean termsAccepted,
+      String overrideWhy,
+      String onceKey) {
+    /** The items become fields {@code items.0}, {@code items.0.count} and so on. */
+    Typed typed() {
+      Typed typed = Typed.of(this);
+      for (int i = 0; items != null && i < items.size(); i++) {
+        ItemBody item = items.get(i);
+        if (item == null || item.code() == null) {
+          typed.fault("items." + i, "Which item? Give its code.");
+        } else {
+          typed.with("items." + i, item.code()).with("items." + i + ".count", item.count());
+        }
+      }
+      return typed;
+    }
+  }
+
+  /** A loan to go on; {@code version} to notice that someone changed it first. */
+  record ExtendBody(
+      String dueOn,
+      String drawLength,
+      Boolean drawEstimated,
+      String armSpan,
+      String overrideWhy,
+      Integer version,
+      String onceKey) {}
+
+  /** The line handed back, the item given out, or both. */
+  record ChangeBody(Long line, String item, Integer count, String onceKey) {}
+
+  /** Lines that are lost, by their numbers. */
+  record LostBody(List<Long> lines, String words, String depositBack, String onceKey) {
+    Typed typed() {
+      Typed typed = Typed.of(this);
+      if (lines != null) {
+        lines.forEach(line -> typed.with("line-" + line, "on"));
+      }
+      return typed;
+    }
+  }
+}

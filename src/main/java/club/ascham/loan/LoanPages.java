@@ -1,0 +1,245 @@
+package club.ascham.loan;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.LoanId;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.store.DatabaseRefusal;
+import club.ascham.units.LengthText;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Money;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** What is out, with whom, until when; the committee sees it without names. */
+@Path("/loans")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class LoanPages {
+  /**
+   * @param names whether this person sees who borrowed
+   */
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record LoansPage(
+      List<LoanRow> loans,
+      Typed typed,
+      OpenLoanCounts counts,
+      String showing,
+      boolean names,
+      LocalDate today,
+      Paging paging)
+      implements TemplateInstance {}
+
+  /**
+   * The one form of several that was sent, with what is wrong in it.
+   *
+   * @param form {@code extend}, {@code items}, {@code lost}; empty: none was sent
+   */
+  record Sent(String form, Typed typed) {
+    /** What was typed into a form, for that form alone. */
+    public Typed into(String other) {
+      return form.equals(other) ? typed : Typed.nothing();
+    }
+
+    public boolean is(String other) {
+      return form.equals(other);
+    }
+
+    /** What is wrong with the form as a whole; null: nothing was sent. */
+    public String said() {
+      if (form.isEmpty()) {
+        return null;
+      }
+      for (String whole : List.of("form", "version", "lines")) {
+        if (typed.messageAt(whole) != null) {
+          return typed.messageAt(whole);
+        }
+      }
+      return "Nothing has been changed yet; what you typed is still here.";
+    }
+  }
+
+  /**
+   * @param besides what goes beside the bow and may be exchanged here
+   */
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record LoanPage(
+      LoanSheet loan,
+      List<LoanLine> out,
+      List<LoanLine> back,
+      List<IssueView.Option> besides,
+      boolean names,
+      boolean late,
+      String draw,
+      String experience,
+      String deposit,
+      String depositBack,
+      String unit,
+      String nextDue,
+      Sent sent)
+      implements TemplateInstance {}
+
+  private final Loans loans;
+  private final LoanLines lines;
+  private final ExtendLoan extendLoan;
+  private final ChangeKit changeKit;
+  private final ReportLost reportLost;
+  private final Lending lending;
+  private final Actor actor;
+
+  LoanPages(
+      Loans loans,
+      LoanLines lines,
+      ExtendLoan extendLoan,
+      ChangeKit changeKit,
+      ReportLost reportLost,
+      Lending lending,
+      Actor actor) {
+    this.loans = loans;
+    this.lines = lines;
+    this.extendLoan = extendLoan;
+    this.changeKit = changeKit;
+    this.reportLost = reportLost;
+    this.lending = lending;
+    this.actor = actor;
+  }
+
+  @GET
+  public TemplateInstance list(UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    LoanFilter asked = LoanFilter.parse(typed);
+    LoanFilter filter = actor.seesNames() ? asked : asked.withoutText();
+    LocalDate today = lending.terms().today();
+    int total = loans.count(filter, today);
+    return new LoansPage(
+        loans.list(filter, today),
+        typed,
+        loans.openCounts(today),
+        Words.of(filter.show()),
+        actor.seesNames(),
+        today,
+        Paging.of(filter.page(), filter.size(), total, filter::address));
+  }
+
+  @GET
+  @Path("/{loan}")
+  public TemplateInstance loan(@RestPath long loan) {
+    return page(sheet(loan), Typed.nothing(), "");
+  }
+
+  @POST
+  @Path("/{loan}/extend")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response extend(@RestPath long loan, MultivaluedMap<String, String> form) {
+    LoanSheet sheet = sheet(loan);
+    Typed typed = Forms.typed(form);
+    Optional<ExtendCommand> command =
+        ExtendCommand.parse(sheet.id(), sheet.isJunior(), typed, lending.terms());
+    return answer(
+        sheet,
+        typed,
+        "extend",
+        command.map(c -> () -> extendLoan.extend(c, actor.id(), typed.value("once-key"))));
+  }
+
+  @POST
+  @Path("/{loan}/items")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response change(@RestPath long loan, MultivaluedMap<String, String> form) {
+    LoanSheet sheet = sheet(loan);
+    Typed typed = Forms.typed(form);
+    Optional<ChangeKitCommand> command = ChangeKitCommand.parse(sheet.id(), typed);
+    return answer(
+        sheet,
+        typed,
+        "items",
+        command.map(c -> () -> changeKit.change(c, actor.id(), typed.value("once-key"))));
+  }
+
+  @POST
+  @Path("/{loan}/lost")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response lost(@RestPath long loan, MultivaluedMap<String, String> form) {
+    LoanSheet sheet = sheet(loan);
+    Typed typed = Forms.typed(form);
+    Optional<LostCommand> command = LostCommand.parse(sheet.id(), typed, lending.terms());
+    return answer(
+        sheet,
+        typed,
+        "lost",
+        command.map(c -> () -> reportLost.report(c, actor.id(), typed.value("once-key"))));
+  }
+
+  /** Does it, if it could be read; what refuses stands at its field. */
+  private Response answer(
+      LoanSheet sheet, Typed typed, String form, Optional<Supplier<LoanOutcome>> change) {
+    if (change.isPresent()) {
+      try {
+        LoanOutcome outcome = change.get().get();
+        if (outcome instanceof LoanOutcome.Done done) {
+          return Go.to(done.page(), done.said());
+        }
+        Refusal.at(typed, ((LoanOutcome.Refused) outcome).why());
+      } catch (DatabaseRefusal refusal) {
+        typed.fault("form", refusal.getMessage());
+      }
+    }
+    return Go.again(page(sheet, typed, form));
+  }
+
+  private LoanSheet sheet(long loan) {
+    return loans
+        .sheet(new LoanId(loan))
+        .orElseThrow(() -> new NoSuchThing("There is no loan " + loan + "."));
+  }
+
+  private LoanPage page(LoanSheet sheet, Typed typed, String sent) {
+    LendingTerms terms = lending.terms();
+    List<LoanLine> all = lines.of(sheet.id());
+    List<LoanLine> out = all.stream().filter(LoanLine::isOut).toList();
+    LocalDate usual = sheet.dueOn().plusDays(terms.loanDays());
+    return new LoanPage(
+        sheet,
+        out,
+        all.stream().filter(line -> !line.isOut()).toList(),
+        out.stream()
+            .filter(line -> line.rig() == null)
+            .map(line -> new IssueView.Option(Long.toString(line.id()), line.label()))
+            .toList(),
+        actor.seesNames(),
+        !out.isEmpty() && sheet.dueOn().isBefore(terms.today()),
+        sheet.drawLength() == null
+            ? null
+            : LengthText.both(sheet.drawLength()) + (sheet.drawEstimated() ? ", estimated" : ""),
+        Words.said(sheet.experience()),
+        money(sheet.depositMinor()),
+        sheet.depositBackMinor() == null ? null : money(sheet.depositBackMinor()),
+        terms.unit() == LengthUnit.INCH ? "in" : "mm",
+        (usual.isBefore(terms.usualDue()) ? terms.usualDue() : usual).toString(),
+        new Sent(sent, typed));
+  }
+
+  private String money(long minor) {
+    return new Money(minor).format(lending.currency());
+  }
+}

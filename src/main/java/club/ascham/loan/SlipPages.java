@@ -1,0 +1,100 @@
+package club.ascham.loan;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.people.Role;
+import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.units.LengthText;
+import club.ascham.units.Money;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** The borrower's slip: what was lent, what the bow should measure, and how to care for it. */
+@Path("/loans/{loan}/slip")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class SlipPages {
+  /** A quantity of the bow with the figure it was set up to, in both units. */
+  record Figure(String name, String value) {}
+
+  /**
+   * One bow of the slip.
+   *
+   * @param checked the day it was last checked with measurements; null: never yet
+   */
+  record Bow(
+      String name,
+      String about,
+      List<Figure> figures,
+      LocalDate checked,
+      List<Inspections.Last> inspected) {}
+
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record SlipPage(LoanSheet loan, List<LoanLine> lent, List<Bow> bows, String deposit)
+      implements TemplateInstance {}
+
+  private final Loans loans;
+  private final LoanLines lines;
+  private final RigSpecs specs;
+  private final Inspections inspections;
+  private final Lending lending;
+
+  SlipPages(
+      Loans loans, LoanLines lines, RigSpecs specs, Inspections inspections, Lending lending) {
+    this.loans = loans;
+    this.lines = lines;
+    this.specs = specs;
+    this.inspections = inspections;
+    this.lending = lending;
+  }
+
+  @GET
+  public TemplateInstance slip(@RestPath long loan) {
+    LoanSheet sheet =
+        loans
+            .sheet(new LoanId(loan))
+            .orElseThrow(() -> new NoSuchThing("There is no loan " + loan + "."));
+    List<LoanLine> lent = lines.of(sheet.id()).stream().filter(LoanLine::isOut).toList();
+    List<RigId> rigs =
+        lent.stream().map(LoanLine::rig).filter(Objects::nonNull).distinct().toList();
+    List<Inspections.Last> inspected = inspections.lastOf(sheet.id());
+    Map<RigId, LocalDate> checked = inspections.checked(sheet.id());
+    List<Bow> bows =
+        specs.of(rigs).values().stream().map(card -> bow(card, checked, inspected)).toList();
+    return new SlipPage(
+        sheet, lent, bows, new Money(sheet.depositMinor()).format(lending.currency()));
+  }
+
+  private static Bow bow(
+      RigCard card, Map<RigId, LocalDate> checked, List<Inspections.Last> inspected) {
+    return new Bow(
+        card.name(),
+        card.spec().map(RigWords::about).orElse(""),
+        card.setUp() == null ? List.of() : figures(card.setUp()),
+        checked.get(card.id()),
+        inspected.stream().filter(one -> card.id().value() == one.rig()).toList());
+  }
+
+  private static List<Figure> figures(SetUpFigures setUp) {
+    return List.of(
+        new Figure(
+            setUp.braceFrom() == BracePoint.BUTTON
+                ? "Brace height, string to button"
+                : "Brace height, string to the throat of the grip",
+            LengthText.both(setUp.brace())),
+        new Figure("Upper tiller distance", LengthText.both(setUp.tillerUpper())),
+        new Figure("Lower tiller distance", LengthText.both(setUp.tillerLower())),
+        new Figure("Nocking point above square", LengthText.both(setUp.nocking())));
+  }
+}

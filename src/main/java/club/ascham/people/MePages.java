@@ -1,0 +1,109 @@
+package club.ascham.people;
+
+import club.ascham.form.Typed;
+import club.ascham.time.ClubTime;
+import club.ascham.units.LengthUnit;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+
+/** One's own account: unit, password, access key. */
+@Path("/me")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class MePages {
+  private static final int SHORTEST_PASSWORD = 10;
+  private static final int LONGEST_PASSWORD = 200;
+
+  /**
+   * @param newKey an access key just made, shown this once; null: none was
+   */
+  @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record MePage(People.Listed account, boolean permitHolds, String unit, String newKey, Typed typed)
+      implements TemplateInstance {}
+
+  private final People people;
+  private final ChangeAccounts changeAccounts;
+  private final Actor actor;
+  private final ClubTime time;
+
+  MePages(People people, ChangeAccounts changeAccounts, Actor actor, ClubTime time) {
+    this.people = people;
+    this.changeAccounts = changeAccounts;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  @GET
+  public TemplateInstance me() {
+    return page(Typed.nothing(), null);
+  }
+
+  @POST
+  @Path("/unit")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response unit(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    LengthUnit unit = typed.requiredWord("unit", LengthUnit.class, "Which unit?");
+    if (!typed.sound()) {
+      return Go.again(page(typed, null));
+    }
+    changeAccounts.measureIn(actor.id(), unit);
+    return Go.to("/me", "A length without a unit is now read that way.");
+  }
+
+  @POST
+  @Path("/password")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response password(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    String old = typed.required("oldPassword", LONGEST_PASSWORD, "The password until now, please.");
+    String fresh = typed.required("newPassword", LONGEST_PASSWORD, "A new password, please.");
+    if (fresh != null && fresh.length() < SHORTEST_PASSWORD) {
+      typed.fault("newPassword", "At least " + SHORTEST_PASSWORD + " characters, please.");
+    }
+    if (typed.sound() && !changeAccounts.knows(actor.name(), old)) {
+      typed.fault("oldPassword", "That is not the password until now.");
+    }
+    if (!typed.sound()) {
+      return Go.again(page(typed, null));
+    }
+    changeAccounts.setPassword(actor.id(), changeAccounts.hash(fresh));
+    return Go.to("/me", "The password is changed.");
+  }
+
+  @POST
+  @Path("/key")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response newKey(MultivaluedMap<String, String> form) {
+    String key = changeAccounts.newAccessKey(actor.id());
+    return Response.ok(page(Typed.nothing(), key))
+        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
+        .build();
+  }
+
+  @POST
+  @Path("/key/revoke")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response revokeKey(MultivaluedMap<String, String> form) {
+    changeAccounts.revokeAccessKey(actor.id());
+    return Go.to("/me", "The access key no longer opens anything.");
+  }
+
+  private TemplateInstance page(Typed typed, String newKey) {
+    return new MePage(
+        people.listed(actor.id().value()).orElseThrow(),
+        actor.holdsPermit(time.today()),
+        actor.unit().name().toLowerCase(java.util.Locale.ROOT),
+        newKey,
+        typed);
+  }
+}

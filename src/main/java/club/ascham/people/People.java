@@ -1,0 +1,45 @@
+package club.ascham.people;
+
+import club.ascham.id.AccountId;
+import club.ascham.store.Rows;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads who has an account. */
+@ApplicationScoped
+class People {
+  private final Rows rows;
+
+  People(Rows rows) {
+    this.rows = rows;
+  }
+
+  /**
+   * An account as officers see it.
+   *
+   * @param permitUntil null: no permit
+   * @param closedOn null: it is open
+   */
+  public record Listed(
+      AccountId id,
+      String name,
+      Role role,
+      LocalDate permitUntil,
+      boolean hasKey,
+      LocalDate closedOn,
+      int version) {}
+
+  private static final String LISTED =
+      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, closed_on, version FROM account ";
+
+  /** All of them, the closed ones last. */
+  List<Listed> all() {
+    return rows.list(Listed.class, LISTED + "ORDER BY closed_on IS NOT NULL, name");
+  }
+
+  Optional<Listed> listed(long id) {
+    return rows.one(Listed.class, LISTED + "WHERE id = ?1", id);
+  }
+}

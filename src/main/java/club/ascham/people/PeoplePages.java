@@ -1,0 +1,168 @@
+package club.ascham.people;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** Who signs in, what for, and who holds the permit. */
+@Path("/people")
+@RolesAllowed(Role.OFFICERS)
+class PeoplePages {
+  /** A role to choose. */
+  public record RoleOption(String value, String label, String hint) {}
+
+  private static final List<RoleOption> ROLES =
+      List.of(
+          new RoleOption("officer", "officer", "everything"),
+          new RoleOption(
+              "volunteer", "volunteer", "receives, checks, and inspects within the permit"),
+          new RoleOption("committee", "committee", "reads only"));
+
+  @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record PeoplePage(List<People.Listed> accounts, List<RoleOption> roles, Typed typed)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record AccountPage(People.Listed account, List<RoleOption> roles, Typed typed)
+      implements TemplateInstance {}
+
+  /** A secret, shown this once. */
+  @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record SecretPage(String name, String password) implements TemplateInstance {}
+
+  private final People people;
+  private final ChangeAccounts changeAccounts;
+  private final ClubTime time;
+
+  PeoplePages(People people, ChangeAccounts changeAccounts, ClubTime time) {
+    this.people = people;
+    this.changeAccounts = changeAccounts;
+    this.time = time;
+  }
+
+  @GET
+  public TemplateInstance people() {
+    return new PeoplePage(people.all(), ROLES, Typed.nothing());
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response add(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    Optional<AccountDetails> details = AccountDetails.parse(typed, true, time.today());
+    if (details.isPresent() && changeAccounts.isTaken(details.get().name())) {
+      typed.fault("name", "That name is taken by another account.");
+    }
+    if (!typed.sound()) {
+      return Go.again(new PeoplePage(people.all(), ROLES, typed));
+    }
+    String password = changeAccounts.newPassword();
+    changeAccounts.add(details.orElseThrow(), changeAccounts.hash(password));
+    return shown(details.get().name(), password);
+  }
+
+  @GET
+  @Path("/{id}")
+  public TemplateInstance account(@RestPath String id) {
+    People.Listed account = listed(id);
+    return page(
+        account,
+        Typed.nothing()
+            .with("role", Words.of(account.role()))
+            .with("permitUntil", account.permitUntil()));
+  }
+
+  @POST
+  @Path("/{id}")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response change(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = listed(id);
+    Typed typed = Forms.typed(form);
+    Optional<AccountDetails> details = AccountDetails.parse(typed, false, time.today());
+    OptionalInt version = typed.version();
+    if (details.isPresent()) {
+      ChangeAccounts.Outcome outcome =
+          changeAccounts.change(account.id(), version.orElse(-1), details.get());
+      switch (outcome) {
+        case STALE ->
+            typed.fault(
+                "version",
+                "Someone changed this account since you opened it. Below is what you typed.");
+        case LAST_OFFICER -> typed.fault("role", LAST_OFFICER);
+        case CHANGED -> {
+          return Go.to("/people", account.name() + " is changed; it holds from the next press.");
+        }
+      }
+    }
+    return Go.again(page(listed(id), typed));
+  }
+
+  @POST
+  @Path("/{id}/password")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response resetPassword(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = listed(id);
+    String password = changeAccounts.newPassword();
+    changeAccounts.setPassword(account.id(), changeAccounts.hash(password));
+    return shown(account.name(), password);
+  }
+
+  @POST
+  @Path("/{id}/close")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response close(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = listed(id);
+    if (changeAccounts.close(account.id()) == ChangeAccounts.Outcome.LAST_OFFICER) {
+      Typed typed = Typed.nothing().with("role", Words.of(account.role()));
+      typed.fault("role", LAST_OFFICER);
+      return Go.again(page(account, typed));
+    }
+    return Go.to("/people", "The account of " + account.name() + " is closed.");
+  }
+
+  @POST
+  @Path("/{id}/reopen")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response reopen(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = listed(id);
+    changeAccounts.reopen(account.id());
+    return Go.to("/people", "The account of " + account.name() + " is open again.");
+  }
+
+  private static final String LAST_OFFICER =
+      "This is the last officer's account. Make someone else an officer first.";
+
+  private static TemplateInstance page(People.Listed account, Typed typed) {
+    return new AccountPage(account, ROLES, typed);
+  }
+
+  private static Response shown(String name, String password) {
+    return Response.ok(new SecretPage(name, password))
+        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
+        .build();
+  }
+
+  private People.Listed listed(String id) {
+    return (id.matches("\\d{1,9}")
+            ? people.listed(Long.parseLong(id))
+            : Optional.<People.Listed>empty())
+        .orElseThrow(() -> new NoSuchThing("There is no such account."));
+  }
+}

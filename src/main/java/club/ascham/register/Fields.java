@@ -1,0 +1,90 @@
+package club.ascham.register;
+
+import club.ascham.form.Typed;
+import club.ascham.units.Length;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Plausible;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The fields of one item as typed, read in the ways that several kinds share. */
+record Fields(Typed typed, ItemReader.Setting setting) {
+  private static final Pattern WITH_UNIT =
+      Pattern.compile(
+          "(?<number>[0-9]+(?:[.,][0-9]+)?)\\s*(?<unit>\"|″|”|in|inch|inches|lbs?|#|g)");
+  private static final Set<String> NO = Set.of("", "no", "false", "0", "off");
+
+  /** A whole number whose unit people like to write behind it: {@code 25"}, {@code 1150 g}. */
+  Integer whole(String field, int low, int high) {
+    dropUnit(field);
+    return typed.whole(field, low, high);
+  }
+
+  Integer requiredWhole(String field, int low, int high, String missing) {
+    Integer number = whole(field, low, high);
+    if (number == null) {
+      typed.fault(field, missing);
+    }
+    return number;
+  }
+
+  Double decimal(String field, double low, double high) {
+    dropUnit(field);
+    return typed.decimal(field, low, high);
+  }
+
+  Double requiredDecimal(String field, double low, double high, String missing) {
+    Double number = decimal(field, low, high);
+    if (number == null) {
+      typed.fault(field, missing);
+    }
+    return number;
+  }
+
+  /** A length in the person's own unit unless it names another. */
+  Length length(String field, Plausible plausible) {
+    return typed.length(field, setting.unit(), plausible);
+  }
+
+  /** A small length that is always given in millimetres unless it names another unit. */
+  Length millimetres(String field, Plausible plausible) {
+    return typed.length(field, LengthUnit.MILLIMETRE, plausible);
+  }
+
+  LocalDate pastDay(String field, String future) {
+    LocalDate day = typed.day(field);
+    if (day != null && day.isAfter(setting.today())) {
+      typed.fault(field, future);
+      return null;
+    }
+    return day;
+  }
+
+  /** A ticked box, or a plain yes or no. */
+  boolean yes(String field) {
+    if (typed.ticked(field)) {
+      return true;
+    }
+    if (!NO.contains(typed.value(field).toLowerCase(Locale.ROOT))) {
+      typed.fault(field, "Yes or no, please.");
+    }
+    return false;
+  }
+
+  /** Says at a field that things of this kind have no such thing, if it was filled. */
+  void refuse(String field, String why) {
+    if (typed.has(field) && !NO.contains(typed.value(field).toLowerCase(Locale.ROOT))) {
+      typed.fault(field, why);
+    }
+  }
+
+  private void dropUnit(String field) {
+    Matcher written = WITH_UNIT.matcher(typed.value(field).toLowerCase(Locale.ROOT));
+    if (written.matches()) {
+      typed.with(field, written.group("number"));
+    }
+  }
+}

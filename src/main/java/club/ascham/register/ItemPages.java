@@ -1,0 +1,309 @@
+package club.ascham.register;
+
+import club.ascham.Settings;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.units.CodeParse;
+import club.ascham.units.ItemCode;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** What is this, and may it be used? */
+@Path("/items")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class ItemPages {
+  private static final int STORY_AT_FIRST = 12;
+  private static final int STORY_AT_MOST = 1000;
+
+  @CheckedTemplate(basePath = "register", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ItemPage(
+      Registered item,
+      RegisterRow row,
+      ItemStory.Withdrawn withdrawn,
+      List<ItemStory.Out> out,
+      List<ItemStory.Due> due,
+      List<ItemStory.Fitting> fittings,
+      List<ItemFacts.Fact> facts,
+      List<Story.Line> story,
+      boolean storyGoesOn,
+      LocalDate today)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "register", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ChangeItemPage(
+      Registered item,
+      RegisterRow row,
+      Typed typed,
+      int version,
+      List<Changes.Change> savedFirst,
+      List<String> makers,
+      List<String> models,
+      Currency currency)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "register", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record LikeThisPage(
+      Registered item,
+      RegisterRow row,
+      Typed typed,
+      List<String> makers,
+      List<String> models,
+      Currency currency)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "register", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record RetireItemPage(
+      Registered item, RegisterRow row, Typed typed, String refusal, String refusedBecauseOf)
+      implements TemplateInstance {}
+
+  private final Items items;
+  private final Register register;
+  private final ItemStory itemStory;
+  private final Story story;
+  private final ChangeItem changeItem;
+  private final RetireItem retireItem;
+  private final FindAgain findAgain;
+  private final Actor actor;
+  private final ClubTime time;
+  private final Currency currency;
+
+  ItemPages(
+      Items items,
+      Register register,
+      ItemStory itemStory,
+      Story story,
+      ChangeItem changeItem,
+      RetireItem retireItem,
+      FindAgain findAgain,
+      Actor actor,
+      ClubTime time,
+      Settings settings) {
+    this.items = items;
+    this.register = register;
+    this.itemStory = itemStory;
+    this.story = story;
+    this.changeItem = changeItem;
+    this.retireItem = retireItem;
+    this.findAgain = findAgain;
+    this.actor = actor;
+    this.time = time;
+    this.currency = Currency.getInstance(settings.currency());
+  }
+
+  @GET
+  @Path("/{code}")
+  public TemplateInstance item(@RestPath String code, @RestQuery("story") String howMuch) {
+    Registered item = registered(code);
+    List<Story.Line> lines =
+        story.ofItem(item.id(), "all".equals(howMuch) ? STORY_AT_MOST : STORY_AT_FIRST + 1);
+    boolean goesOn = !"all".equals(howMuch) && lines.size() > STORY_AT_FIRST;
+    return new ItemPage(
+        item,
+        row(item),
+        itemStory.withdrawn(item.id()).orElse(null),
+        itemStory.out(item.id()),
+        itemStory.due(item.id()),
+        itemStory.fittings(item.id()),
+        ItemFacts.of(item.details(), actor.role() != Role.VOLUNTEER, currency),
+        goesOn ? lines.subList(0, STORY_AT_FIRST) : lines,
+        goesOn,
+        time.today());
+  }
+
+  // ---- change
+
+  @GET
+  @Path("/{code}/edit")
+  @RolesAllowed(Role.OFFICERS)
+  public TemplateInstance edit(@RestPath String code) {
+    Registered item = registered(code);
+    return changePage(item, Typed.of(written(item)), item.version(), List.of());
+  }
+
+  @POST
+  @Path("/{code}/edit")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response change(@RestPath String code, MultivaluedMap<String, String> form) {
+    Registered item = registered(code);
+    Typed typed = Forms.typed(form);
+    int version = typed.version().orElse(-1);
+    Optional<ItemDetails> details = ItemReader.read(item.kind(), typed, setting());
+    if (details.isEmpty()) {
+      return Go.again(changePage(item, typed, version, List.of()));
+    }
+    ChangeItem.Outcome outcome =
+        changeItem.change(item.id(), version, details.get(), typed.value("once-key"));
+    if (outcome instanceof ChangeItem.Outcome.SavedFirst first) {
+      List<Changes.Change> theirs =
+          Changes.between(written(details.get()), written(first.now().details()));
+      return Go.again(changePage(first.now(), typed, first.now().version(), theirs));
+    }
+    if (outcome instanceof ChangeItem.Outcome.Refused refused) {
+      typed.fault(refused.field(), refused.message());
+      return Go.again(changePage(item, typed, version, List.of()));
+    }
+    boolean nothing = outcome instanceof ChangeItem.Outcome.Changed changed && !changed.anything();
+    return Go.to(
+        page(item.code()), nothing ? "Nothing was different, so nothing was changed." : "Changed.");
+  }
+
+  private ChangeItemPage changePage(
+      Registered item, Typed typed, int version, List<Changes.Change> savedFirst) {
+    return new ChangeItemPage(
+        item,
+        row(item),
+        typed,
+        version,
+        savedFirst,
+        register.known("maker", item.kind()),
+        register.known("model", item.kind()),
+        currency);
+  }
+
+  // ---- add more of them
+
+  @GET
+  @Path("/{code}/like-this")
+  @RolesAllowed(Role.OFFICERS)
+  public TemplateInstance likeThis(@RestPath String code) {
+    Registered item = registered(code);
+    return new LikeThisPage(
+        item,
+        row(item),
+        Typed.of(Alike.of(item, actor.unit(), currency)),
+        register.known("maker", item.kind()),
+        register.known("model", item.kind()),
+        currency);
+  }
+
+  // ---- retire, find again
+
+  @GET
+  @Path("/{code}/retire")
+  @RolesAllowed(Role.OFFICERS)
+  public TemplateInstance askWhy(@RestPath String code) {
+    Registered item = registered(code);
+    return retirePage(item, Typed.nothing(), null, null);
+  }
+
+  @POST
+  @Path("/{code}/retire")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response retire(@RestPath String code, MultivaluedMap<String, String> form) {
+    Registered item = registered(code);
+    Typed typed = Forms.typed(form);
+    Optional<Retirement> retirement = RetireItem.read(typed, time.today());
+    if (retirement.isEmpty()) {
+      return Go.again(retirePage(item, typed, null, null));
+    }
+    RetireItem.Outcome outcome =
+        retireItem.retire(item.id(), retirement.get(), typed.value("once-key"));
+    if (outcome instanceof RetireItem.Outcome.StillFitted fitted) {
+      return Go.again(
+          retirePage(
+              item,
+              typed,
+              "It is still fitted to a rig. Take it off there first; then retire it.",
+              "/rigs/" + fitted.rig().value()));
+    }
+    if (outcome instanceof RetireItem.Outcome.OnLoan onLoan) {
+      return Go.again(
+          retirePage(
+              item,
+              typed,
+              "It is out on loan. Receive it first, or report it lost with its loan.",
+              "/loans/" + onLoan.loan().value()));
+    }
+    return Go.to(
+        page(item.code()),
+        outcome instanceof RetireItem.Outcome.RetiredBefore before
+            ? "It was retired before: " + Words.said(before.retirement().why()) + "."
+            : "Retired: "
+                + Words.said(retirement.get().why())
+                + ". Its story is kept; its code is not given again.");
+  }
+
+  private RetireItemPage retirePage(
+      Registered item, Typed typed, String refusal, String refusedBecauseOf) {
+    return new RetireItemPage(item, row(item), typed, refusal, refusedBecauseOf);
+  }
+
+  @POST
+  @Path("/{code}/found")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response found(@RestPath String code, MultivaluedMap<String, String> form) {
+    Registered item = registered(code);
+    boolean wasRetired = findAgain.found(item.id());
+    return Go.to(
+        page(item.code()),
+        wasRetired
+            ? "It is the club's again. Look it over before it goes out."
+            : "It is not retired.");
+  }
+
+  // ---- what they share
+
+  private Registered registered(String code) {
+    CodeParse parse = ItemCode.parse(code);
+    ItemCode read;
+    if (parse instanceof CodeParse.Whole whole) {
+      read = whole.code();
+    } else if (parse instanceof CodeParse.LimbOfPair limb) {
+      read = limb.pair();
+    } else {
+      throw new NoSuchThing(
+          parse instanceof CodeParse.WrongCheck wrong
+              ? wrong.message()
+              : ((CodeParse.NotACode) parse).message());
+    }
+    return items
+        .registered(read)
+        .orElseThrow(
+            () -> new NoSuchThing("The club has nothing with the code " + read.display() + "."));
+  }
+
+  private RegisterRow row(Registered item) {
+    return register.row(item.id(), time.today()).orElseThrow();
+  }
+
+  private Map<String, String> written(Registered item) {
+    return written(item.details());
+  }
+
+  private Map<String, String> written(ItemDetails details) {
+    return ItemWriter.write(details, actor.unit(), currency);
+  }
+
+  private ItemReader.Setting setting() {
+    return new ItemReader.Setting(actor.unit(), currency, time.today());
+  }
+
+  private static String page(ItemCode code) {
+    return "/items/" + code.display();
+  }
+}

@@ -1,0 +1,137 @@
+package club.ascham.register;
+
+import club.ascham.people.Role;
+import club.ascham.register.ItemJson.KitItemJson;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponseSchema;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** The club's kit items as JSON. */
+@Path("/api/kit-items")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
+@Tag(
+    name = "Kit items",
+    description = "Arrows, tabs, bracers and whatever else goes out beside a bow")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class KitItemsApi {
+  private static final String LIST = "kit-items";
+  private static final ItemDesk.Shape<KitItemJson> SHAPE = KitItemJson::of;
+
+  private final ItemDesk desk;
+
+  KitItemsApi(ItemDesk desk) {
+    this.desk = desk;
+  }
+
+  /** A page of them. */
+  record KitItemsPage(List<KitItemJson> items, int page, int size, long total) {}
+
+  @GET
+  @Operation(summary = "Kit items in use, by code", description = ItemWords.LIST)
+  @APIResponseSchema(KitItemsPage.class)
+  public Response list(@Context UriInfo uri) {
+    return desk.list(LIST, uri.getQueryParameters(), SHAPE);
+  }
+
+  @GET
+  @Path("/{code}")
+  @Operation(summary = "One kit item")
+  public KitItemJson one(@Parameter(example = "K-0302-X") @RestPath String code) {
+    return desk.one(LIST, code, SHAPE);
+  }
+
+  @POST
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(summary = "Register a kit item; its code is given", description = ItemWords.ADD)
+  @RequestBody(
+      content =
+          @Content(
+              schema = @Schema(implementation = KitItemJson.class),
+              examples =
+                  @ExampleObject(
+                      name = "a pool of arrows",
+                      value =
+                          "{\"kind\": \"arrows\", \"arrowLength\": \"26 in\", \"spine\": 1300, \"arrowCount\": 36, \"pool\": true, \"maker\": \"Quaysley\"}")))
+  @APIResponse(responseCode = "201", description = "Registered")
+  public Response add(Map<String, Object> body) {
+    return desk.add(LIST, body, SHAPE);
+  }
+
+  @POST
+  @Path("/{code}/like-this")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(summary = "Register more like this one", description = ItemWords.LIKE_THIS)
+  @RequestBody(
+      content =
+          @Content(examples = @ExampleObject(name = "twelve more", value = "{\"copies\": 12}")))
+  @APIResponse(responseCode = "201", description = "Registered, each under its own code")
+  public Response likeThis(@RestPath String code, Map<String, Object> body) {
+    return desk.likeThis(LIST, code, body, SHAPE);
+  }
+
+  @PUT
+  @Path("/{code}")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "Put new details in the place of the old ones",
+      description = ItemWords.CHANGE)
+  @RequestBody(
+      content =
+          @Content(
+              schema = @Schema(implementation = KitItemJson.class),
+              examples =
+                  @ExampleObject(
+                      name = "fewer arrows",
+                      value =
+                          "{\"version\": 0, \"arrowLength\": \"26 in\", \"spine\": 1300, \"arrowCount\": 34, \"pool\": true}")))
+  @APIResponseSchema(KitItemJson.class)
+  public Response change(@RestPath String code, Map<String, Object> body) {
+    return desk.change(LIST, code, body, SHAPE);
+  }
+
+  @POST
+  @Path("/{code}/retire")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(summary = "Retire it: scrapped, sold or lost", description = ItemWords.RETIRE)
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "lost",
+                      value = "{\"why\": \"lost\", \"note\": \"not in its place since May\"}")))
+  @APIResponseSchema(KitItemJson.class)
+  public Response retire(@RestPath String code, Map<String, Object> body) {
+    return desk.retire(LIST, code, body, SHAPE);
+  }
+
+  @POST
+  @Path("/{code}/found")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(summary = "Found again: no longer retired")
+  @APIResponseSchema(KitItemJson.class)
+  public Response found(@RestPath String code) {
+    return desk.found(LIST, code, SHAPE);
+  }
+}

@@ -1,0 +1,352 @@
+package club.ascham.rig;
+
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.SetUpSheet;
+import club.ascham.bow.SetUpStep;
+import club.ascham.bow.Who;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
+import club.ascham.units.LengthUnit;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Optional;
+
+/** The set-up sheet that leads the bench: one step at a time, in the safe order. */
+@Path("/rigs/{id:\\d+}/set-up")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class BenchPages {
+
+  /** A step that was done, with what was written down at it. */
+  record Done(SetUpStep step, String saved, String again) {}
+
+  /**
+   * The step to be done now.
+   *
+   * @param again whether it was done before and is done once more
+   * @param allowed whether this person may do it
+   */
+  record Now(
+      SetUpStep step,
+      int number,
+      String word,
+      String large,
+      String small,
+      String who,
+      boolean again,
+      boolean allowed) {
+
+    /** Which fields the step has; empty: none, only the press. */
+    public String figure() {
+      return step.figure()
+          .map(
+              figure ->
+                  switch (figure) {
+                    case BRACE -> "brace";
+                    case TILLER_UPPER_AND_LOWER -> "tiller";
+                    case NOCKING -> "nocking";
+                    case LOCKING_SCREWS_SEEN -> "screws";
+                  })
+          .orElse("");
+    }
+  }
+
+  /**
+   * @param open null: no set-up is begun
+   * @param now null: every step is done
+   * @param laterFrom the number of the first step that comes later
+   * @param lacking what keeps the set-up from being finished once every step is done
+   */
+  @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record SetUpPage(
+      RigRow row,
+      String path,
+      String facts,
+      boolean whole,
+      RigRecords.OpenSetUp open,
+      List<Done> done,
+      Now now,
+      List<SetUpStep> later,
+      int laterFrom,
+      int steps,
+      List<Refusal> lacking,
+      Fields fields,
+      Typed typed)
+      implements TemplateInstance {}
+
+  /**
+   * What the fields of this rig need.
+   *
+   * @param unit that lengths are read in where none is typed
+   * @param bolts what is seen at the bolts; empty: it has none
+   */
+  record Fields(
+      String unit,
+      boolean adjusts,
+      String bolts,
+      String braceGauge,
+      String tillerGauge,
+      String nockingGauge) {}
+
+  private final RigRecords records;
+  private final SetUpWork work;
+  private final Actor actor;
+  private final ClubTime time;
+
+  BenchPages(RigRecords records, SetUpWork work, Actor actor, ClubTime time) {
+    this.records = records;
+    this.work = work;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /**
+   * @param step the word of a done step that is to be done once more
+   */
+  @GET
+  public TemplateInstance sheet(@PathParam("id") long id, @QueryParam("step") String step) {
+    return page(new RigId(id), Typed.nothing().with("step", step));
+  }
+
+  @POST
+  @Path("/begin")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response begin(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    return led(rig, Forms.typed(form), work.begin(rig), path(rig) + "/set-up");
+  }
+
+  @POST
+  @Path("/step")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response step(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    Typed typed = Forms.typed(form);
+    List<SetUpStep> sheet = sheet(row(rig).card());
+    SetUpEntry entry =
+        SetUpEntry.parse(typed.with("stepsDone", typed.value("step")), actor.unit(), sheet);
+    Optional<SetUpStep> step =
+        sheet.stream().filter(s -> entry.steps().contains(s.key())).findFirst();
+    step.flatMap(SetUpStep::figure).ifPresent(figure -> entry.require(figure, typed));
+    if (step.isEmpty()) {
+      typed.fault(Outcome.WHOLE, "Which step was done? Go on from the one below.");
+    }
+    if (!typed.sound()) {
+      return Go.again(page(rig, typed));
+    }
+    String said = step.get().title() + ": " + SavedFigure.said(step.get(), entry) + ".";
+    return written(rig, typed, entry, said);
+  }
+
+  @POST
+  @Path("/paper")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response paper(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    Typed typed = Forms.typed(form);
+    if (!typed.ticked("everyStep")) {
+      typed.fault("everyStep", "Tick it if every step was done; else do the steps here.");
+    }
+    List<SetUpStep> sheet = sheet(row(rig).card());
+    SetUpEntry entry = SetUpEntry.parse(typed.with("stepsDone", "all"), actor.unit(), sheet);
+    sheet.forEach(step -> step.figure().ifPresent(figure -> entry.require(figure, typed)));
+    return typed.sound()
+        ? written(rig, typed, entry, "Entered from paper.")
+        : Go.again(page(rig, typed));
+  }
+
+  @POST
+  @Path("/finish")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response finish(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    Typed typed = Forms.typed(form);
+    Outcome outcome = work.finish(rig, typed.version(), typed.value("once-key"));
+    return led(rig, typed, outcome, path(rig));
+  }
+
+  @POST
+  @Path("/give-up")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response giveUp(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    return led(rig, Forms.typed(form), work.giveUp(rig), path(rig));
+  }
+
+  private Response written(RigId rig, Typed typed, SetUpEntry entry, String said) {
+    Outcome outcome = work.write(rig, entry, typed.version(), typed.value("once-key"));
+    return outcome instanceof Outcome.Done
+        ? Go.to(path(rig) + "/set-up", said)
+        : led(rig, typed, outcome, path(rig) + "/set-up");
+  }
+
+  private Response led(RigId rig, Typed typed, Outcome outcome, String onwards) {
+    if (outcome instanceof Outcome.Done done) {
+      return Go.to(onwards, done.said());
+    }
+    if (outcome instanceof Outcome.PressedBefore before) {
+      return Go.to(before.page());
+    }
+    if (outcome instanceof Outcome.Refused refused) {
+      // At the foot of the sheet nothing is typed: each reason is said of the whole.
+      refused.refusals().forEach(refusal -> typed.fault(Outcome.WHOLE, refusal.message()));
+    } else {
+      typed.fault(Outcome.WHOLE, Outcome.ChangedMeanwhile.SAID);
+    }
+    return Go.again(page(rig, typed));
+  }
+
+  private static String path(RigId rig) {
+    return RigPages.page(rig);
+  }
+
+  private RigRow row(RigId rig) {
+    return records
+        .one(rig)
+        .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + rig.value() + "."));
+  }
+
+  private static List<SetUpStep> sheet(RigCard card) {
+    return card.spec()
+        .map(spec -> SetUpSheet.steps(spec, card.benchTargets(), card.level()))
+        .orElse(List.of());
+  }
+
+  private TemplateInstance page(RigId rig, Typed typed) {
+    RigRow row = row(rig);
+    RigCard card = row.card();
+    RigRecords.OpenSetUp open = records.openSetUp(rig).orElse(null);
+    SetUpProgress progress =
+        new SetUpProgress(sheet(card), open == null ? StepsDone.of("") : open.done());
+    SetUpStep now = open == null ? null : now(progress, typed).orElse(null);
+    if (!typed.has("braceFrom")) {
+      records.lastBracePoint(rig).ifPresent(point -> typed.with("braceFrom", Words.of(point)));
+    }
+    List<SetUpStep> later = progress.undone().stream().filter(step -> step != now).toList();
+    return new SetUpPage(
+        row,
+        path(rig),
+        card.spec().map(PartWords::rig).orElse(""),
+        card.isWhole(),
+        open,
+        progress.sheet().stream()
+            .filter(step -> progress.done().has(step.key()))
+            .map(step -> done(step, open, rig))
+            .toList(),
+        now == null ? null : now(now, progress, card, open),
+        later,
+        later.isEmpty() ? 0 : progress.number(later.get(0)),
+        progress.sheet().size(),
+        now != null || open == null || card.spec().isEmpty()
+            ? List.of()
+            : SetUpFinish.refusals(
+                card.spec().get(), card.benchTargets(), open.figures(), progress),
+        fields(card),
+        typed);
+  }
+
+  private Fields fields(RigCard card) {
+    String gauge = path(card.id()) + "/gauge?quantity=";
+    return new Fields(
+        actor.unit() == LengthUnit.INCH ? "in" : "mm",
+        card.spec().map(RigSpec::tillerAdjusts).orElse(false),
+        card.spec()
+            .map(
+                spec ->
+                    switch (spec.build()) {
+                      case ADJUSTABLE -> "Both locking screws are there and tight";
+                      case SCREW_IN -> "Both limb bolts are home and hand-tight, washers in place";
+                      case ONE_PIECE -> "";
+                    })
+            .orElse(""),
+        gauge + "brace",
+        gauge + "tiller&with=tillerUpper",
+        gauge + "nocking");
+  }
+
+  /** The step asked for where it was done before, else the first that is not. */
+  private static Optional<SetUpStep> now(SetUpProgress progress, Typed typed) {
+    return progress.sheet().stream()
+        .filter(step -> Words.of(step.key()).equals(typed.value("step")))
+        .filter(step -> progress.done().has(step.key()))
+        .findFirst()
+        .or(progress::next);
+  }
+
+  private Now now(SetUpStep step, SetUpProgress progress, RigCard card, RigRecords.OpenSetUp open) {
+    StepTarget target = StepTarget.of(step, card.benchTargets(), open.figures(), actor.unit());
+    return new Now(
+        step,
+        progress.number(step),
+        Words.of(step.key()),
+        target.large(),
+        target.small(),
+        switch (step.who()) {
+          case VOLUNTEER -> "Any volunteer may do this.";
+          case PERMIT_HOLDER -> "Only for someone who holds the permit for limb bolts.";
+          case COACH -> "With the coach and the archer.";
+        },
+        progress.done().has(step.key()),
+        step.who() != Who.PERMIT_HOLDER || actor.holdsPermit(time.today()));
+  }
+
+  private static Done done(SetUpStep step, RigRecords.OpenSetUp open, RigId rig) {
+    return new Done(
+        step,
+        SavedFigure.said(step, open.figures()),
+        path(rig) + "/set-up?step=" + Words.of(step.key()));
+  }
+
+  /** What is written down at a step, said back. */
+  private static final class SavedFigure {
+    private SavedFigure() {}
+
+    static String said(SetUpStep step, SetUpEntry entry) {
+      return said(
+          step,
+          new SetUpFigures(
+              entry.brace() == null ? null : entry.brace().length(),
+              entry.braceFrom(),
+              entry.upper() == null ? null : entry.upper().length(),
+              entry.lower() == null ? null : entry.lower().length(),
+              entry.nocking() == null ? null : entry.nocking().length(),
+              entry.screwsSeen(),
+              null,
+              null,
+              null));
+    }
+
+    static String said(SetUpStep step, SetUpFigures figures) {
+      return step.figure()
+          .map(
+              figure ->
+                  switch (figure) {
+                    case BRACE -> figures.brace() == null ? "done" : FigureWords.brace(figures);
+                    case TILLER_UPPER_AND_LOWER ->
+                        figures.tillerUpper() == null ? "done" : FigureWords.tiller(figures);
+                    case NOCKING ->
+                        figures.nocking() == null ? "done" : FigureWords.nocking(figures);
+                    case LOCKING_SCREWS_SEEN -> "seen";
+                  })
+          .orElse("done");
+    }
+  }
+}

@@ -1,0 +1,214 @@
+package club.ascham.rig;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.people.Role;
+import club.ascham.store.DatabaseRefusal;
+import club.ascham.units.ItemCode;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Changing one part of a rig for another, taking one off, and what is kept beside it. */
+@Path("/rigs/{id:\\d+}/change")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class ChangePages {
+
+  /**
+   * A place on the rig: what is there now, and where changing it leads.
+   *
+   * @param part null: nothing is fitted
+   */
+  record Spot(String word, Part part, String facts, String address) {}
+
+  /**
+   * @param place the word of the place that is being changed; null: none chosen yet
+   * @param off what is there now; null: nothing
+   * @param others the codes that stay, by the name of their answer
+   */
+  @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ChangePage(
+      RigRow row,
+      String path,
+      List<Spot> spots,
+      String place,
+      Part off,
+      boolean mayComeOff,
+      Map<String, String> others,
+      List<Offer> fitting,
+      List<Offer> unfit,
+      List<RigRecords.Kept> kept,
+      Typed typed)
+      implements TemplateInstance {}
+
+  private final RigRecords records;
+  private final PartsOnHand parts;
+  private final ChangeParts changeParts;
+  private final KeepWith keepWith;
+  private final ShootAs shootAs;
+
+  ChangePages(
+      RigRecords records,
+      PartsOnHand parts,
+      ChangeParts changeParts,
+      KeepWith keepWith,
+      ShootAs shootAs) {
+    this.records = records;
+    this.parts = parts;
+    this.changeParts = changeParts;
+    this.keepWith = keepWith;
+    this.shootAs = shootAs;
+  }
+
+  @GET
+  public TemplateInstance choose(@PathParam("id") long id, @Context UriInfo uri) {
+    return page(new RigId(id), Forms.typed(uri.getQueryParameters()));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response change(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    Typed typed = Forms.typed(form);
+    Map<Place, ItemCode> wanted = Assembly.parts(typed);
+    if (!typed.sound()) {
+      return Go.again(page(rig, typed));
+    }
+    try {
+      return led(
+          rig, typed, changeParts.change(rig, wanted, typed.version(), typed.value("once-key")));
+    } catch (DatabaseRefusal refusal) {
+      typed.fault(Outcome.WHOLE, refusal.getMessage());
+      return Go.again(page(rig, typed));
+    }
+  }
+
+  @POST
+  @Path("/style")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response shootAs(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    Typed typed = Forms.typed(form);
+    ShootAs.Wish wish = ShootAs.parse(typed);
+    return typed.sound()
+        ? led(rig, typed, shootAs.change(rig, wish, typed.version()))
+        : Go.again(page(rig, typed));
+  }
+
+  @POST
+  @Path("/keep")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response keep(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    return kept(id, form, true);
+  }
+
+  @POST
+  @Path("/let-go")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response letGo(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    return kept(id, form, false);
+  }
+
+  private Response kept(long id, MultivaluedMap<String, String> form, boolean keep) {
+    RigId rig = new RigId(id);
+    Typed typed = Forms.typed(form);
+    ItemCode code = typed.code(KeepWith.ITEM);
+    if (!typed.has(KeepWith.ITEM)) {
+      typed.fault(KeepWith.ITEM, "The code of the string or stringer, please.");
+    }
+    if (!typed.sound()) {
+      return Go.again(page(rig, typed));
+    }
+    return led(rig, typed, keep ? keepWith.keep(rig, code) : keepWith.letGo(rig, code));
+  }
+
+  private Response led(RigId rig, Typed typed, Outcome outcome) {
+    if (outcome instanceof Outcome.Done done) {
+      return Go.to(RigPages.page(rig), done.said());
+    }
+    if (outcome instanceof Outcome.PressedBefore before) {
+      return Go.to(before.page());
+    }
+    if (outcome instanceof Outcome.Refused refused) {
+      refused.tell(typed);
+    } else {
+      typed.fault(Outcome.WHOLE, Outcome.ChangedMeanwhile.SAID);
+    }
+    return Go.again(page(rig, typed));
+  }
+
+  private TemplateInstance page(RigId rig, Typed typed) {
+    RigRow row =
+        records
+            .one(rig)
+            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + rig.value() + "."));
+    Map<Place, Part> now = new EnumMap<>(Place.class);
+    row.card().parts().forEach(part -> now.put(part.place(), part));
+    Place place = typed.word("place", Place.class);
+    Map<Place, Part> rest = new EnumMap<>(Place.class);
+    rest.putAll(now);
+    List<Offer> offers = List.of();
+    if (place != null) {
+      rest.remove(place);
+      Part off = now.get(place);
+      offers =
+          Offer.of(parts.inUse(place), rest, rig, part -> "").stream()
+              .filter(offer -> off == null || !offer.hand().part().id().equals(off.id()))
+              .toList();
+    }
+    Map<String, String> others = new java.util.LinkedHashMap<>();
+    rest.forEach((at, part) -> others.put(Assembly.field(at), part.code()));
+    String path = RigPages.page(rig);
+    if (!typed.has("style")) {
+      typed.with("style", Words.of(row.card().style()));
+    }
+    if (!typed.has("level")) {
+      typed.with("level", Words.of(row.card().level()));
+    }
+    return new ChangePage(
+        row,
+        path,
+        spots(path, now),
+        place == null ? null : Assembly.field(place),
+        place == null ? null : now.get(place),
+        place != null && place != Place.BODY && now.containsKey(place),
+        others,
+        offers.stream().filter(Offer::isPossible).toList(),
+        offers.stream().filter(offer -> !offer.isPossible()).toList(),
+        records.kept(rig),
+        typed);
+  }
+
+  private static List<Spot> spots(String path, Map<Place, Part> now) {
+    boolean onePiece = now.containsKey(Place.BODY) && now.get(Place.BODY).onePiece() != null;
+    return java.util.Arrays.stream(Place.values())
+        .filter(place -> place != Place.LIMBS || !onePiece)
+        .map(
+            place ->
+                new Spot(
+                    place == Place.BODY
+                        ? (onePiece ? "one-piece bow" : "riser")
+                        : Assembly.field(place),
+                    now.get(place),
+                    now.containsKey(place) ? PartWords.facts(now.get(place)) : "",
+                    path + "/change?place=" + Assembly.field(place)))
+        .toList();
+  }
+}

@@ -1,0 +1,154 @@
+package club.ascham.rig;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Takes parts off a rig and fits others. A rig on loan stays on it: the line of the part taken off
+ * ends as changed, and one for the new part begins.
+ */
+@ApplicationScoped
+class ChangeParts {
+  private final Rigs rigs;
+  private final SetUps setUps;
+  private final RigSpecs specs;
+  private final PartsOnHand parts;
+  private final LoanedParts loaned;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  ChangeParts(
+      Rigs rigs,
+      SetUps setUps,
+      RigSpecs specs,
+      PartsOnHand parts,
+      LoanedParts loaned,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.rigs = rigs;
+    this.setUps = setUps;
+    this.specs = specs;
+    this.parts = parts;
+    this.loaned = loaned;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /** One part that comes off, or goes on, or both. */
+  private record Swap(Place place, Part off, Part on) {}
+
+  /**
+   * @param wanted the code for each place that is to have a part afterwards
+   * @param version of the rig that the wish was made from; empty: whatever it is now
+   */
+  @Writes
+  Outcome change(RigId id, Map<Place, ItemCode> wanted, OptionalInt version, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new Outcome.PressedBefore(before.get());
+    }
+    Rig rig = rigs.findById(id.value());
+    RigCard card =
+        specs
+            .of(id)
+            .orElseThrow(() -> new NoSuchThing("There is no rig " + id.value() + " any more."));
+    if (version.isPresent() && version.getAsInt() != card.version()) {
+      return new Outcome.ChangedMeanwhile();
+    }
+    Map<ItemCode, PartOnHand> onHand = parts.coded(wanted.values());
+    List<Refusal> refusals = Fit.refusals(wanted, onHand, id);
+    if (!refusals.isEmpty()) {
+      return new Outcome.Refused(refusals);
+    }
+    List<Swap> swaps = swaps(card, wanted, onHand);
+    if (swaps.isEmpty()) {
+      return Outcome.refused("", "These are the parts that are fitted now.", "");
+    }
+    if (!wanted.containsKey(Place.BODY)) {
+      return Outcome.refused(
+          Assembly.BODY,
+          "A rig goes by its riser, or by its one-piece bow.",
+          "Fit another, or take the rig apart.");
+    }
+    boolean stringOnly = swaps.stream().allMatch(swap -> swap.place() == Place.STRING);
+    if (!stringOnly && !BoltHands.may(actor, time.today())) {
+      return BoltHands.refused();
+    }
+    return apply(rig, card, swaps, formKey);
+  }
+
+  private static List<Swap> swaps(
+      RigCard card, Map<Place, ItemCode> wanted, Map<ItemCode, PartOnHand> onHand) {
+    Map<Place, Part> now = new EnumMap<>(Place.class);
+    card.parts().forEach(part -> now.put(part.place(), part));
+    List<Swap> swaps = new ArrayList<>();
+    for (Place place : Place.values()) {
+      Part off = now.get(place);
+      Part on = wanted.containsKey(place) ? onHand.get(wanted.get(place)).part() : null;
+      boolean same = off == null ? on == null : on != null && off.id().equals(on.id());
+      if (!same) {
+        swaps.add(new Swap(place, off, on));
+      }
+    }
+    return swaps;
+  }
+
+  private Outcome apply(Rig rig, RigCard card, List<Swap> swaps, String formKey) {
+    Instant now = time.now();
+    Optional<LoanId> loan = loaned.loanOf(card.id());
+    List<ItemId> touched = new ArrayList<>();
+    StringBuilder said = new StringBuilder();
+    // All that comes off comes off first: a one-piece bow can't meet limbs, nor a place two parts.
+    for (Swap swap : swaps) {
+      if (swap.off() != null) {
+        rigs.takeOff(card.id(), swap.off().id(), now);
+        loan.ifPresent(l -> loaned.takenOff(l, swap.off().id(), now));
+        touched.add(swap.off().id());
+        said.append(said.isEmpty() ? "" : " ")
+            .append("Taken off: ")
+            .append(swap.off().code())
+            .append(".");
+      }
+    }
+    for (Swap swap : swaps) {
+      if (swap.on() != null) {
+        rigs.fit(card.id(), swap.place(), swap.on().id(), now);
+        loan.ifPresent(l -> loaned.fitted(l, card.id(), swap.on().id(), now));
+        touched.add(swap.on().id());
+        said.append(said.isEmpty() ? "" : " ")
+            .append("Fitted: ")
+            .append(swap.on().code())
+            .append(".");
+      }
+    }
+    rigs.changed(rig);
+    setUps.openOf(card.id()).ifPresent(open -> open.beginAgain(actor.id(), now));
+    Story.Told told = Story.Told.ofRig(now, actor.id(), card.id(), touched, said.toString());
+    story.tell(loan.map(told::on).orElse(told));
+    pressed.leads(formKey, RigPages.page(card.id()));
+    return new Outcome.Done(
+        card.id(), said + " The old figures no longer hold: the bow waits for its set-up.");
+  }
+}

@@ -1,0 +1,85 @@
+package club.ascham.rig;
+
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+
+/** Takes a rig apart: its parts are loose again, its story stays. */
+@ApplicationScoped
+class Dissolve {
+  private final Rigs rigs;
+  private final RigSpecs specs;
+  private final LoanedParts loaned;
+  private final Rows rows;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  Dissolve(
+      Rigs rigs,
+      RigSpecs specs,
+      LoanedParts loaned,
+      Rows rows,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.rigs = rigs;
+    this.specs = specs;
+    this.loaned = loaned;
+    this.rows = rows;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /**
+   * @param version of the rig that the wish was made from; empty: whatever it is now
+   */
+  @Writes
+  Outcome dissolve(RigId id, OptionalInt version, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new Outcome.PressedBefore(before.get());
+    }
+    Rig rig = rigs.findById(id.value());
+    if (rig == null) {
+      throw new NoSuchThing("There is no rig " + id.value() + ".");
+    }
+    if (rig.isTakenApart()) {
+      return Outcome.refused("", "This rig was taken apart already.", "");
+    }
+    if (version.isPresent() && version.getAsInt() != rig.version()) {
+      return new Outcome.ChangedMeanwhile();
+    }
+    if (!BoltHands.may(actor, time.today())) {
+      return BoltHands.refused();
+    }
+    if (loaned.loanOf(id).isPresent()) {
+      return Outcome.refused("", "This rig is on loan.", "Receive it first.");
+    }
+    Instant now = time.now();
+    RigCard card = specs.of(id).orElseThrow();
+    card.parts().forEach(part -> rigs.takeOff(id, part.id(), now));
+    rows.change("DELETE FROM kept_with WHERE rig_id = ?1", id);
+    rig.dissolve(now);
+    rigs.flush();
+    String codes = card.parts().stream().map(Part::code).collect(Collectors.joining(", "));
+    String said = codes.isEmpty() ? "Taken apart." : "Taken apart: " + codes + ".";
+    story.tell(Story.Told.ofRig(now, actor.id(), id, card.partIds(), said));
+    pressed.leads(formKey, RigPages.page(id));
+    return new Outcome.Done(id, said + " Each part is loose again.");
+  }
+}

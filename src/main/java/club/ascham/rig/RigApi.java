@@ -1,0 +1,290 @@
+package club.ascham.rig;
+
+import club.ascham.bow.SetUpSheet;
+import club.ascham.bow.SetUpStep;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.web.Forms;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.net.URI;
+import java.util.List;
+import java.util.function.Supplier;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Rigs as JSON. */
+@Path("/api/rigs")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Rigs", description = "Parts put together as one bow, and its set-up")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class RigApi {
+  private static final int LARGEST_PAGE = 200;
+  private static final String NO_BODY = "A JSON body, please.";
+
+  private final RigRecords records;
+  private final AssembleRig assembleRig;
+  private final ChangeParts changeParts;
+  private final Dissolve dissolve;
+  private final SetUpWork work;
+  private final Actor actor;
+
+  RigApi(
+      RigRecords records,
+      AssembleRig assembleRig,
+      ChangeParts changeParts,
+      Dissolve dissolve,
+      SetUpWork work,
+      Actor actor) {
+    this.records = records;
+    this.assembleRig = assembleRig;
+    this.changeParts = changeParts;
+    this.dissolve = dissolve;
+    this.work = work;
+    this.actor = actor;
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "Assembled rigs, by the code of their body")
+  @Parameter(name = "state", example = "ready")
+  @Parameter(name = "hand", example = "left")
+  @Parameter(name = "bowLength", description = "in inches", example = "66")
+  @Parameter(name = "fromLb", description = "least marked weight in lbf", example = "18")
+  @Parameter(name = "toLb", description = "most marked weight in lbf", example = "24")
+  public Response list(
+      @Context UriInfo uri,
+      @RestQuery @DefaultValue("1") int page,
+      @RestQuery @DefaultValue("40") int size) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    RigFilter filter = RigFilter.parse(typed);
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    int at = Math.max(1, page);
+    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    List<RigRow> meant = filter.of(records.all());
+    return Response.ok(
+            new RigJson.Page(
+                meant.stream()
+                    .skip((long) (at - 1) * many)
+                    .limit(many)
+                    .map(RigJson.Line::of)
+                    .toList(),
+                at,
+                many,
+                meant.size()))
+        .build();
+  }
+
+  @GET
+  @Path("/{id}")
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "One rig: parts, state, set-up figures and what they should be")
+  public RigJson.Whole one(@RestPath long id) {
+    RigRow row = row(id);
+    RigCard card = row.card();
+    List<SetUpStep> sheet = sheet(card);
+    return new RigJson.Whole(
+        id,
+        card.name(),
+        card.version(),
+        row.state().word(),
+        Words.of(card.style()),
+        Words.of(card.level()),
+        row.bowLengthIn().isPresent() ? row.bowLengthIn().getAsInt() : null,
+        card.parts().stream().map(RigJson.FittedPart::of).toList(),
+        records.kept(card.id()).stream().map(RigRecords.Kept::code).toList(),
+        row.loanId(),
+        card.setUp() == null ? null : RigJson.Figures.of(card.setUp()),
+        records.openSetUp(card.id()).map(open -> RigJson.Open.of(open, sheet)).orElse(null),
+        RigJson.Bands.of(card.targets()));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Assemble a rig of ready parts that fit",
+      description = "Each part that does not fit or is not free is refused at its field.")
+  @RequestBody(
+      content =
+          @Content(
+              examples = {
+                @ExampleObject(
+                    name = "riser, limbs and string",
+                    value =
+                        "{\"body\": \"R-0106-4\", \"limbs\": \"L-0138-W\", \"string\":"
+                            + " \"S-0273-G\", \"style\": \"split-finger\", \"level\":"
+                            + " \"beginner\"}"),
+                @ExampleObject(
+                    name = "one-piece bow",
+                    value = "{\"body\": \"B-0011-C\", \"string\": \"S-0241-W\"}")
+              }))
+  public Response assemble(RigJson.AssemblyBody body) {
+    Typed typed = typed(body);
+    Assembly wish = Assembly.parse(typed);
+    return typed.sound()
+        ? answer(typed, () -> assembleRig.assemble(wish, body.onceKey()), 201)
+        : Problem.of(typed);
+  }
+
+  @PUT
+  @Path("/{id}/parts")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Change parts: name all that the rig is to have afterwards",
+      description = "A rig on loan stays on it; a new set-up is due.")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "another string",
+                      value =
+                          "{\"body\": \"R-0102-C\", \"limbs\": \"L-0102-J\", \"string\":"
+                              + " \"S-0273-G\"}")))
+  public Response change(@RestPath long id, RigJson.PartsBody body) {
+    Typed typed = typed(body);
+    RigRow row = row(id);
+    var wanted = Assembly.parts(typed);
+    var version = typed.version();
+    return typed.sound()
+        ? answer(
+            typed, () -> changeParts.change(row.card().id(), wanted, version, body.onceKey()), 200)
+        : Problem.of(typed);
+  }
+
+  @POST
+  @Path("/{id}/set-ups")
+  @Operation(summary = "Begin a set-up, or go on with the one that is open")
+  public Response begin(@RestPath long id) {
+    RigRow row = row(id);
+    return answer(Typed.nothing(), () -> work.begin(row.card().id()), 200);
+  }
+
+  @PUT
+  @Path("/{id}/set-ups/current")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Write down what was done and measured",
+      description =
+          "What is left out stays as it is. stepsDone names steps of the sheet, or all; each needs"
+              + " those before it. Lengths may name their unit; else the account's holds.")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "everything at once",
+                      value =
+                          "{\"stepsDone\": \"all\", \"brace\": \"8 1/2 in\", \"braceFrom\":"
+                              + " \"grip-throat\", \"tillerUpper\": \"190 mm\", \"tillerLower\":"
+                              + " \"186 mm\", \"nocking\": \"4 mm\", \"screwsSeen\": true,"
+                              + " \"twists\": 24}")))
+  public Response write(@RestPath long id, RigJson.EntryBody body) {
+    Typed typed = typed(body);
+    RigRow row = row(id);
+    SetUpEntry entry = SetUpEntry.parse(typed, actor.unit(), sheet(row.card()));
+    var version = typed.version();
+    return typed.sound()
+        ? answer(typed, () -> work.write(row.card().id(), entry, version, body.onceKey()), 200)
+        : Problem.of(typed);
+  }
+
+  @POST
+  @Path("/{id}/set-ups/current/finish")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Finish the set-up: its figures hold",
+      description =
+          "Refused while a figure or a step is missing, or a figure lies beyond its outer band.")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "finish", value = "{}")))
+  public Response finish(@RestPath long id, RigJson.PressBody body) {
+    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    RigRow row = row(id);
+    var version = typed.version();
+    String key = body == null ? null : body.onceKey();
+    return typed.sound()
+        ? answer(typed, () -> work.finish(row.card().id(), version, key), 200)
+        : Problem.of(typed);
+  }
+
+  @POST
+  @Path("/{id}/dissolve")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Take a rig apart: its parts are loose again, its story stays")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "dissolve", value = "{}")))
+  public Response dissolve(@RestPath long id, RigJson.PressBody body) {
+    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    var version = typed.version();
+    String key = body == null ? null : body.onceKey();
+    return typed.sound()
+        ? answer(typed, () -> dissolve.dissolve(new RigId(id), version, key), 204)
+        : Problem.of(typed);
+  }
+
+  private static Typed typed(Record body) {
+    if (body == null) {
+      throw new jakarta.ws.rs.BadRequestException(NO_BODY);
+    }
+    return Typed.of(body);
+  }
+
+  private Response answer(Typed typed, Supplier<Outcome> press, int success) {
+    Outcome outcome = press.get();
+    if (outcome instanceof Outcome.Done done) {
+      return success(done.rig(), success);
+    }
+    if (outcome instanceof Outcome.PressedBefore before) {
+      return success(new RigId(Long.parseLong(before.page().replaceAll("\\D", ""))), success);
+    }
+    if (outcome instanceof Outcome.Refused refused) {
+      refused.tell(typed);
+      return Problem.of(typed);
+    }
+    return Problem.response(409, "Changed meanwhile", Outcome.ChangedMeanwhile.SAID);
+  }
+
+  private Response success(RigId rig, int status) {
+    if (status == 204) {
+      return Response.noContent().build();
+    }
+    RigJson.Whole whole = one(rig.value());
+    return status == 201
+        ? Response.created(URI.create("/api/rigs/" + rig.value())).entity(whole).build()
+        : Response.ok(whole).build();
+  }
+
+  private RigRow row(long id) {
+    return records
+        .one(new RigId(id))
+        .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id + "."));
+  }
+
+  private static List<SetUpStep> sheet(RigCard card) {
+    return card.spec()
+        .map(spec -> SetUpSheet.steps(spec, card.benchTargets(), card.level()))
+        .orElse(List.of());
+  }
+}

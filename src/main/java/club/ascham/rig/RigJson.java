@@ -1,0 +1,190 @@
+package club.ascham.rig;
+
+import club.ascham.bow.Band;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.SetUpStep;
+import club.ascham.bow.Target;
+import club.ascham.bow.Targets;
+import club.ascham.form.Words;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Rigs as they stand in JSON: words in lower case with hyphens, lengths as texts in millimetres
+ * that read back as the very same length.
+ */
+final class RigJson {
+  private RigJson() {}
+
+  /** One page of rigs. */
+  record Page(List<Line> items, int page, int size, long total) {}
+
+  /** A rig in a list. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Line(
+      long id,
+      String name,
+      String state,
+      String build,
+      String hand,
+      Integer bowLengthIn,
+      Double markedLb,
+      String body,
+      String limbs,
+      String string,
+      LocalDate dueBack) {
+
+    static Line of(RigRow row) {
+      RigCard card = row.card();
+      return new Line(
+          card.id().value(),
+          card.name(),
+          row.state().word(),
+          card.spec().map(RigSpec::build).map(Words::of).orElse(null),
+          row.hand() == null ? null : Words.of(row.hand()),
+          row.bowLengthIn().isPresent() ? row.bowLengthIn().getAsInt() : null,
+          row.markedLb() == 0 ? null : row.markedLb(),
+          code(card.body()),
+          code(card.limbs()),
+          code(card.string()),
+          row.dueBack());
+    }
+  }
+
+  /** One rig in full. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Whole(
+      long id,
+      String name,
+      int version,
+      String state,
+      String style,
+      String level,
+      Integer bowLengthIn,
+      List<FittedPart> parts,
+      List<String> keptWith,
+      Long loanId,
+      Figures setUp,
+      Open openSetUp,
+      Bands targets) {}
+
+  /** A part that is fitted. */
+  record FittedPart(String place, String code, String name) {
+    static FittedPart of(Part part) {
+      return new FittedPart(Words.of(part.place()), part.code(), part.name());
+    }
+  }
+
+  /** What was measured at a set-up; what is unknown is left out. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Figures(
+      String brace,
+      String braceFrom,
+      String tillerUpper,
+      String tillerLower,
+      String tiller,
+      String nocking,
+      boolean screwsSeen,
+      Double turnsUpper,
+      Double turnsLower,
+      Integer twists) {
+
+    static Figures of(SetUpFigures figures) {
+      boolean tiller = figures.tillerUpper() != null && figures.tillerLower() != null;
+      return new Figures(
+          exact(figures.brace()),
+          figures.braceFrom() == null ? null : Words.of(figures.braceFrom()),
+          exact(figures.tillerUpper()),
+          exact(figures.tillerLower()),
+          tiller ? exact(figures.tiller()) : null,
+          exact(figures.nocking()),
+          figures.lockingScrewsSeen(),
+          figures.turnsUpper(),
+          figures.turnsLower(),
+          figures.twists());
+    }
+  }
+
+  /** The set-up that is begun and not finished. */
+  record Open(
+      int version,
+      Instant begunAt,
+      String begunBy,
+      List<String> stepsDone,
+      List<String> stepsToDo,
+      Figures figures) {
+
+    static Open of(RigRecords.OpenSetUp open, List<SetUpStep> sheet) {
+      SetUpProgress progress = new SetUpProgress(sheet, open.done());
+      return new Open(
+          open.version(),
+          open.begunAt(),
+          open.begunBy(),
+          open.done().keys().stream().map(Words::of).toList(),
+          progress.undone().stream().map(step -> Words.of(step.key())).toList(),
+          Figures.of(open.figures()));
+    }
+  }
+
+  /** What a rig should measure. */
+  record Bands(Aim brace, Aim tiller, Aim nocking) {
+    static Bands of(Targets targets) {
+      return targets == null
+          ? null
+          : new Bands(Aim.of(targets.brace()), Aim.of(targets.tiller()), Aim.of(targets.nocking()));
+    }
+  }
+
+  /** The bands of one quantity, and what they rest on. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Aim(Ends inner, Ends outer, String basis) {
+    static Aim of(Target target) {
+      return new Aim(Ends.of(target.inner()), Ends.of(target.outer()), target.basis());
+    }
+  }
+
+  /** Both ends of a band. */
+  record Ends(String low, String high) {
+    static Ends of(Band band) {
+      return band == null ? null : new Ends(exact(band.low()), exact(band.high()));
+    }
+  }
+
+  /** The parts of a rig by their codes, and how it is shot. */
+  record AssemblyBody(
+      String body, String limbs, String string, String style, String level, String onceKey) {}
+
+  /** All the parts that a rig is to have afterwards; one left out comes off. */
+  record PartsBody(String body, String limbs, String string, Integer version, String onceKey) {}
+
+  /** What was done and measured; what is left out stays as it is. */
+  record EntryBody(
+      String stepsDone,
+      String brace,
+      String braceFrom,
+      String tillerUpper,
+      String tillerLower,
+      String nocking,
+      Boolean screwsSeen,
+      Double turnsUpper,
+      Double turnsLower,
+      Integer twists,
+      Integer version,
+      String onceKey) {}
+
+  /** A press upon a rig or its set-up as it was seen. */
+  record PressBody(Integer version, String onceKey) {}
+
+  private static String code(Part part) {
+    return part == null ? null : part.code();
+  }
+
+  private static String exact(Length length) {
+    return length == null ? null : LengthText.exact(length);
+  }
+}

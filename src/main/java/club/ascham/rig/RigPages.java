@@ -1,0 +1,380 @@
+package club.ascham.rig;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.Gauge;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.SetUpSheet;
+import club.ascham.bow.SetUpStep;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RigId;
+import club.ascham.people.Role;
+import club.ascham.rig.RigRecords.Checked;
+import club.ascham.rules.Club;
+import club.ascham.standing.State;
+import club.ascham.story.Story;
+import club.ascham.units.LengthText;
+import club.ascham.web.Forms;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The list of rigs, and what one of them is. */
+@Path("/rigs")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class RigPages {
+  private static final int ROWS_A_PAGE = 50;
+  private static final int RECENT = 6;
+  private static final int STORY_LINES = 12;
+
+  /** One rig in the list. */
+  record Line(
+      String page,
+      String name,
+      String what,
+      String limbs,
+      String string,
+      String length,
+      String weight,
+      String hand,
+      State state,
+      RigRow row) {}
+
+  /** How many rigs stand in a state, with the address of exactly those. */
+  record Count(State state, long rigs, String address) {}
+
+  /** A column's head that sorts by it. */
+  record Column(String word, String address, boolean sorted, boolean figures) {}
+
+  @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record RigsPage(
+      List<Count> counts,
+      List<Column> columns,
+      List<Line> lines,
+      int total,
+      int from,
+      String earlier,
+      String later,
+      RigFilter filter,
+      Typed typed,
+      boolean none)
+      implements TemplateInstance {}
+
+  /** A quantity with its set-up figure and the last reading. */
+  record Reading(String what, String setUp, String last, String sign, String band, String basis) {}
+
+  /** A part as the rig's page lists it. */
+  record Fitted(Part part, String facts) {
+    /** The name of its small drawing. */
+    public String kind() {
+      return part.kind().mark();
+    }
+
+    public String place() {
+      return Words.of(part.place());
+    }
+
+    public String page() {
+      return itemPage(part.code());
+    }
+  }
+
+  @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record RigPage(
+      RigRow row,
+      String path,
+      String facts,
+      RigDrawing drawing,
+      String drawn,
+      List<Reading> readings,
+      RigRecords.Finished finished,
+      RigRecords.OpenSetUp open,
+      List<Fitted> parts,
+      List<RigRecords.Kept> kept,
+      List<Check> checks,
+      List<RigRecords.Lent> loans,
+      List<Story.Line> story)
+      implements TemplateInstance {}
+
+  /** A check as a line: its figures in words. */
+  record Check(Checked check, String sign, String word, String brace, String tiller) {}
+
+  @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record FormerRigPage(
+      RigRecords.Head head, List<RigRecords.Fitting> fittings, List<Story.Line> story)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record SheetPage(
+      RigCard card,
+      String facts,
+      RigDrawing drawing,
+      List<Reading> readings,
+      List<Fitted> parts,
+      List<SetUpStep> steps,
+      RigRecords.Finished finished,
+      String clubName)
+      implements TemplateInstance {}
+
+  private final RigRecords records;
+  private final Story story;
+  private final Club club;
+
+  RigPages(RigRecords records, Story story, Club club) {
+    this.records = records;
+    this.story = story;
+    this.club = club;
+  }
+
+  /** The address of a rig's page. */
+  static String page(RigId rig) {
+    return "/rigs/" + rig.value();
+  }
+
+  @GET
+  public TemplateInstance rigs(@Context UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    RigFilter filter = RigFilter.parse(typed);
+    Integer page = typed.whole("page", 1, 1000);
+    List<RigRow> all = records.all();
+    List<RigRow> meant = filter.of(all);
+    int from = Math.min((page == null ? 0 : page - 1) * ROWS_A_PAGE, meant.size());
+    int to = Math.min(from + ROWS_A_PAGE, meant.size());
+    int at = from / ROWS_A_PAGE + 1;
+    return new RigsPage(
+        counts(all),
+        columns(filter),
+        meant.subList(from, to).stream().map(RigPages::line).toList(),
+        meant.size(),
+        from,
+        from > 0 ? filter.address(filter.sort(), at - 1) : null,
+        to < meant.size() ? filter.address(filter.sort(), at + 1) : null,
+        filter,
+        typed,
+        all.isEmpty());
+  }
+
+  private static List<Count> counts(List<RigRow> all) {
+    Map<State, Long> byState = RigRecords.byState(all);
+    List<Count> counts = new ArrayList<>();
+    for (State state :
+        List.of(
+            State.READY,
+            State.ON_LOAN,
+            State.TO_BE_CHECKED,
+            State.IN_THE_WORKSHOP,
+            State.WITHDRAWN)) {
+      counts.add(new Count(state, byState.getOrDefault(state, 0L), "/rigs?state=" + state.word()));
+    }
+    return counts;
+  }
+
+  private static List<Column> columns(RigFilter filter) {
+    return List.of(
+        column("Rig", RigFilter.Sort.CODE, filter, false),
+        column("Bow length", RigFilter.Sort.BOW_LENGTH, filter, true),
+        column("Marked", RigFilter.Sort.WEIGHT, filter, true),
+        column("State", RigFilter.Sort.STATE, filter, false));
+  }
+
+  private static Column column(String word, RigFilter.Sort by, RigFilter filter, boolean figures) {
+    return new Column(word, filter.address(by, 1), filter.sort() == by, figures);
+  }
+
+  private static Line line(RigRow row) {
+    RigCard card = row.card();
+    return new Line(
+        page(card.id()),
+        card.name(),
+        card.body() == null ? "" : card.body().name(),
+        card.limbs() == null ? "" : card.limbs().code(),
+        card.string() == null ? "" : card.string().code(),
+        row.bowLengthIn().isPresent() ? row.bowLengthIn().getAsInt() + " in" : "",
+        row.markedLb() == 0 ? "" : PartWords.pounds(row.markedLb()),
+        row.hand() == null ? "either" : Words.said(row.hand()),
+        row.state(),
+        row);
+  }
+
+  @GET
+  @Path("/{id:\\d+}")
+  public TemplateInstance rig(@PathParam("id") long id) {
+    RigId rig = new RigId(id);
+    Optional<RigRow> row = records.one(rig);
+    return row.isPresent() ? assembled(row.get()) : former(rig);
+  }
+
+  private TemplateInstance former(RigId rig) {
+    RigRecords.Head head =
+        records
+            .head(rig)
+            .orElseThrow(() -> new NoSuchThing("There is no rig " + rig.value() + "."));
+    return new FormerRigPage(head, records.fittings(rig), story.ofRig(rig, STORY_LINES));
+  }
+
+  private TemplateInstance assembled(RigRow row) {
+    RigCard card = row.card();
+    RigId rig = card.id();
+    Optional<RigSpec> spec = card.spec();
+    List<Checked> checks = records.checks(rig, RECENT);
+    RigRecords.Finished finished =
+        card.setUpId() == null ? null : records.finished(card.setUpId()).orElse(null);
+    Checked last =
+        finished == null
+            ? null
+            : checks.stream()
+                .filter(Checked::isMeasured)
+                .filter(check -> check.happenedAt().isAfter(finished.finishedAt()))
+                .findFirst()
+                .orElse(null);
+    return new RigPage(
+        row,
+        page(rig),
+        spec.map(PartWords::rig).orElse("not whole: " + missing(card)),
+        spec.map(s -> drawing(card, s, last)).orElse(null),
+        last != null ? "check" : card.setUp() != null ? "set-up" : "nothing",
+        readings(card, last),
+        finished,
+        records.openSetUp(rig).orElse(null),
+        fitted(card),
+        records.kept(rig),
+        checks.stream().map(RigPages::check).toList(),
+        records.loans(rig, RECENT),
+        story.ofRig(rig, STORY_LINES));
+  }
+
+  private static String missing(RigCard card) {
+    return card.body() == null
+        ? "it has no riser"
+        : card.spec().isEmpty() ? "it has no limbs" : "it has no string";
+  }
+
+  private static RigDrawing drawing(RigCard card, RigSpec spec, Checked last) {
+    RigDrawing.Measured shown =
+        last == null
+            ? RigDrawing.Measured.of(card.setUp())
+            : new RigDrawing.Measured(
+                last.brace(),
+                last.braceFrom(),
+                last.tillerUpper(),
+                last.tillerLower(),
+                card.setUp().nocking());
+    return RigDrawing.of(spec, card.targets(), shown, card.setUp());
+  }
+
+  private static List<Reading> readings(RigCard card, Checked last) {
+    if (card.targets() == null) {
+      return List.of();
+    }
+    SetUpFigures setUp = card.setUp();
+    Gauge brace =
+        Gauge.of(
+            "Brace",
+            card.targets().brace(),
+            setUp == null ? null : setUp.brace(),
+            last == null ? null : last.brace(),
+            false);
+    Gauge tiller =
+        Gauge.of(
+            "Tiller",
+            card.targets().tiller(),
+            setUp == null ? null : setUp.tiller(),
+            last == null ? null : last.tiller(),
+            true);
+    Gauge nocking =
+        Gauge.of(
+            "Nocking point",
+            card.targets().nocking(),
+            setUp == null ? null : setUp.nocking(),
+            null,
+            false);
+    return List.of(
+        reading("Brace height" + from(setUp), brace, card.targets().brace().basis()),
+        distance(
+            "Upper distance",
+            setUp == null ? null : LengthText.both(setUp.tillerUpper()),
+            last == null ? null : LengthText.both(last.tillerUpper())),
+        distance(
+            "Lower distance",
+            setUp == null ? null : LengthText.both(setUp.tillerLower()),
+            last == null ? null : LengthText.both(last.tillerLower())),
+        reading("Tiller", tiller, card.targets().tiller().basis()),
+        reading("Nocking point, above square", nocking, card.targets().nocking().basis()));
+  }
+
+  private static String from(SetUpFigures setUp) {
+    if (setUp == null) {
+      return "";
+    }
+    return setUp.braceFrom() == BracePoint.BUTTON ? ", to the button" : ", to the throat";
+  }
+
+  private static Reading distance(String what, String setUp, String last) {
+    return new Reading(what, setUp, last, null, null, null);
+  }
+
+  private static Reading reading(String what, Gauge gauge, String basis) {
+    String band = gauge.innerText() != null ? gauge.innerText() : gauge.outerText();
+    return new Reading(what, gauge.setUpText(), gauge.readingText(), gauge.sign(), band, basis);
+  }
+
+  private static List<Fitted> fitted(RigCard card) {
+    return card.parts().stream().map(part -> new Fitted(part, PartWords.facts(part))).toList();
+  }
+
+  static String itemPage(String code) {
+    return "/items/" + code;
+  }
+
+  private static Check check(Checked check) {
+    return new Check(
+        check,
+        switch (check.verdict()) {
+          case "FIT" -> "fine";
+          case "ADJUST" -> "note";
+          default -> "stop";
+        },
+        switch (check.verdict()) {
+          case "FIT" -> "fit";
+          case "ADJUST" -> "adjust";
+          default -> "withdraw";
+        },
+        check.isMeasured() ? LengthText.both(check.brace()) : "looked over",
+        check.isMeasured() ? Gauge.signed(check.tiller()) : "");
+  }
+
+  @GET
+  @Path("/{id:\\d+}/sheet")
+  public TemplateInstance sheet(@PathParam("id") long id) {
+    RigId rig = new RigId(id);
+    RigCard card =
+        records
+            .one(rig)
+            .map(RigRow::card)
+            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id + "."));
+    RigSpec spec =
+        card.spec()
+            .orElseThrow(
+                () -> new NoSuchThing("This rig is not whole yet: it has no set-up sheet."));
+    return new SheetPage(
+        card,
+        PartWords.rig(spec),
+        drawing(card, spec, null),
+        readings(card, null),
+        fitted(card),
+        SetUpSheet.steps(spec, card.targets(), card.level()),
+        card.setUpId() == null ? null : records.finished(card.setUpId()).orElse(null),
+        club.rules().name());
+  }
+}

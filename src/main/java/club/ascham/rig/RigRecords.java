@@ -1,0 +1,258 @@
+package club.ascham.rig;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.bow.Level;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.Style;
+import club.ascham.id.RigId;
+import club.ascham.register.ItemKind;
+import club.ascham.standing.Standing;
+import club.ascham.standing.State;
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Reads what is on record about rigs, for the pages and the API. */
+@ApplicationScoped
+public class RigRecords {
+  private final Rows rows;
+  private final RigSpecs specs;
+  private final ClubTime time;
+
+  RigRecords(Rows rows, RigSpecs specs, ClubTime time) {
+    this.rows = rows;
+    this.specs = specs;
+    this.time = time;
+  }
+
+  private record Stand(RigId rig, State state, Long loanId, LocalDate dueBack) {}
+
+  /** Every assembled rig, by the code it goes by. */
+  public List<RigRow> all() {
+    Map<RigId, RigCard> cards = specs.all();
+    return rows.list(Stand.class, STANDS.formatted(""), time.today()).stream()
+        .filter(stand -> cards.containsKey(stand.rig()))
+        .map(s -> new RigRow(cards.get(s.rig()), s.state(), s.loanId(), s.dueBack()))
+        .toList();
+  }
+
+  /** One assembled rig; empty when it was taken apart, or never was. */
+  public Optional<RigRow> one(RigId rig) {
+    return specs
+        .of(rig)
+        .flatMap(
+            card ->
+                rows.one(Stand.class, STANDS.formatted("WHERE s.rig_id = ?2"), time.today(), rig)
+                    .map(s -> new RigRow(card, s.state(), s.loanId(), s.dueBack())));
+  }
+
+  private static final String STANDS =
+      "SELECT s.rig_id, "
+          + Standing.STATE_TODAY
+          + ", s.loan_id, l.due_on FROM rig_standing s LEFT JOIN loan l ON l.id = s.loan_id %s";
+
+  /** A rig that was, or is, by its own row. */
+  record Head(RigId id, Style style, Level level, Instant assembledAt, Instant dissolvedAt) {}
+
+  Optional<Head> head(RigId rig) {
+    return rows.one(
+        Head.class,
+        "SELECT id, style, level, assembled_at, dissolved_at FROM rig WHERE id = ?1",
+        rig);
+  }
+
+  /** A part that is or was fitted to a rig. */
+  record Fitting(String bareCode, ItemKind kind, Instant fromAt, Instant untilAt) {
+    public String page() {
+      return RigPages.itemPage(code());
+    }
+
+    public String code() {
+      return new ItemCode(bareCode).display();
+    }
+  }
+
+  /** What was fitted to a rig, from when until when; what is fitted now first. */
+  List<Fitting> fittings(RigId rig) {
+    return rows.list(
+        Fitting.class,
+        """
+        SELECT i.code, i.kind, f.from_at, f.until_at FROM fitting f JOIN item i ON i.id = f.item_id
+         WHERE f.rig_id = ?1 ORDER BY f.until_at IS NOT NULL, f.from_at DESC, f.id DESC\
+        """,
+        rig);
+  }
+
+  /** Something kept with a rig without being fitted. */
+  record Kept(String bareCode, ItemKind kind) {
+    public String page() {
+      return RigPages.itemPage(code());
+    }
+
+    public String code() {
+      return new ItemCode(bareCode).display();
+    }
+  }
+
+  List<Kept> kept(RigId rig) {
+    return rows.list(
+        Kept.class,
+        """
+        SELECT i.code, i.kind FROM kept_with k JOIN item i ON i.id = k.item_id
+         WHERE k.rig_id = ?1 ORDER BY i.kind, i.code\
+        """,
+        rig);
+  }
+
+  /** A check as the rig's page shows it; a look has no figures. */
+  record Checked(
+      long id,
+      Instant happenedAt,
+      Length brace,
+      BracePoint braceFrom,
+      Length tillerUpper,
+      Length tillerLower,
+      String verdict,
+      String by) {
+
+    public boolean isMeasured() {
+      return brace != null;
+    }
+
+    Length tiller() {
+      return tillerUpper.minus(tillerLower);
+    }
+  }
+
+  /** The last checks and looks, newest first. */
+  List<Checked> checks(RigId rig, int atMost) {
+    return rows.list(
+        Checked.class,
+        """
+        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
+          FROM bow_check c JOIN account a ON a.id = c.checked_by
+         WHERE c.rig_id = ?1 ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
+        """,
+        rig,
+        atMost);
+  }
+
+  /** A loan that a rig went out with. */
+  record Lent(
+      long loanId, String kind, String holder, Instant outAt, LocalDate dueOn, Instant backAt) {
+    public boolean isSession() {
+      return kind.equals("SESSION");
+    }
+  }
+
+  /** The last loans, newest first. */
+  List<Lent> loans(RigId rig, int atMost) {
+    return rows.list(
+        Lent.class,
+        """
+        SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
+               CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END
+          FROM loan_line x JOIN loan l ON l.id = x.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
+         WHERE x.rig_id = ?1 GROUP BY l.id ORDER BY min(x.out_at) DESC, l.id DESC LIMIT ?2\
+        """,
+        rig,
+        atMost);
+  }
+
+  /** The set-up that is begun and not finished. */
+  record OpenSetUp(
+      long id,
+      int version,
+      Instant begunAt,
+      String begunBy,
+      StepsDone done,
+      SetUpFigures figures) {}
+
+  Optional<OpenSetUp> openSetUp(RigId rig) {
+    return rows.one(SetUpRow.class, SET_UPS + "u.rig_id = ?1 AND u.finished_at IS NULL", rig)
+        .map(SetUpRow::open);
+  }
+
+  /** When the set-up in force was finished, and by whom. */
+  record Finished(Instant finishedAt, String finishedBy) {}
+
+  Optional<Finished> finished(long setUpId) {
+    return rows.one(
+        Finished.class,
+        """
+        SELECT u.finished_at, a.name FROM set_up u JOIN account a ON a.id = u.finished_by
+         WHERE u.id = ?1\
+        """,
+        setUpId);
+  }
+
+  /** The point that brace was measured from at the last set-up of this rig; empty: none yet. */
+  Optional<BracePoint> lastBracePoint(RigId rig) {
+    return rows
+        .texts(
+            """
+            SELECT brace_from FROM set_up WHERE rig_id = ?1 AND brace_from IS NOT NULL
+             ORDER BY begun_at DESC LIMIT 1\
+            """,
+            rig)
+        .stream()
+        .findFirst()
+        .map(BracePoint::valueOf);
+  }
+
+  private static final String SET_UPS =
+      """
+      SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
+             u.tiller_lower, u.nocking, u.screws_seen, u.turns_upper, u.turns_lower, u.twists
+        FROM set_up u JOIN account a ON a.id = u.begun_by WHERE
+      """;
+
+  private record SetUpRow(
+      long id,
+      int version,
+      Instant begunAt,
+      String begunBy,
+      String stepsDone,
+      Length brace,
+      BracePoint braceFrom,
+      Length tillerUpper,
+      Length tillerLower,
+      Length nocking,
+      boolean screwsSeen,
+      Double turnsUpper,
+      Double turnsLower,
+      Integer twists) {
+
+    OpenSetUp open() {
+      return new OpenSetUp(
+          id,
+          version,
+          begunAt,
+          begunBy,
+          StepsDone.of(stepsDone),
+          new SetUpFigures(
+              brace,
+              braceFrom,
+              tillerUpper,
+              tillerLower,
+              nocking,
+              screwsSeen,
+              turnsUpper,
+              turnsLower,
+              twists));
+    }
+  }
+
+  /** How many rigs stand in each state, for the head of the list. */
+  static Map<State, Long> byState(List<RigRow> rigs) {
+    return rigs.stream().collect(Collectors.groupingBy(RigRow::state, Collectors.counting()));
+  }
+}

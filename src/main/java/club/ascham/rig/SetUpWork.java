@@ -1,0 +1,199 @@
+package club.ascham.rig;
+
+import club.ascham.bow.Build;
+import club.ascham.bow.Gauge;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.SetUpSheet;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.units.LengthText;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The set-up of a rig at the bench: begun, worked through step by step, finished. */
+@ApplicationScoped
+public class SetUpWork {
+  private final SetUps setUps;
+  private final RigSpecs specs;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  SetUpWork(
+      SetUps setUps, RigSpecs specs, Story story, Pressed pressed, Actor actor, ClubTime time) {
+    this.setUps = setUps;
+    this.specs = specs;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /** Begins a set-up, or goes on with the one that is open. */
+  @Writes
+  public Outcome begin(RigId id) {
+    RigCard card = card(id);
+    if (!card.isWhole()) {
+      return Outcome.refused(
+          "", "This rig is not whole yet.", "Fit what is missing, then set it up.");
+    }
+    if (setUps.openOf(id).isPresent()) {
+      return new Outcome.Done(id, "This set-up was begun already; go on where it stands.");
+    }
+    Instant now = time.now();
+    setUps.persistAndFlush(new SetUp(id, actor.id(), now));
+    story.tell(Story.Told.ofRig(now, actor.id(), id, List.of(), "Set-up begun."));
+    return new Outcome.Done(id, "Set-up begun: the bow is in the workshop until it is finished.");
+  }
+
+  /**
+   * Writes what was done and measured.
+   *
+   * @param version of the set-up that the entry was made from; empty: whatever it is now
+   */
+  @Writes
+  Outcome write(RigId id, SetUpEntry entry, OptionalInt version, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new Outcome.PressedBefore(before.get());
+    }
+    RigCard card = card(id);
+    Optional<SetUp> open = setUps.openOf(id);
+    if (open.isEmpty() || !card.isWhole()) {
+      return nothingOpen();
+    }
+    SetUp setUp = open.get();
+    if (version.isPresent() && version.getAsInt() != setUp.version()) {
+      return new Outcome.ChangedMeanwhile();
+    }
+    Optional<Refusal> refusal =
+        progress(card, setUp).refusal(entry.steps(), actor.holdsPermit(time.today()));
+    if (refusal.isPresent()) {
+      return new Outcome.Refused(List.of(refusal.get()));
+    }
+    apply(entry, setUp);
+    pressed.leads(formKey, RigPages.page(id) + "/set-up");
+    return new Outcome.Done(id, "Saved.");
+  }
+
+  /**
+   * @param version of the set-up that the wish was made from; empty: whatever it is now
+   */
+  @Writes
+  Outcome finish(RigId id, OptionalInt version, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new Outcome.PressedBefore(before.get());
+    }
+    RigCard card = card(id);
+    Optional<SetUp> open = setUps.openOf(id);
+    if (open.isEmpty() || !card.isWhole()) {
+      return nothingOpen();
+    }
+    SetUp setUp = open.get();
+    if (version.isPresent() && version.getAsInt() != setUp.version()) {
+      return new Outcome.ChangedMeanwhile();
+    }
+    RigSpec spec = card.spec().orElseThrow();
+    List<Refusal> refusals =
+        SetUpFinish.refusals(spec, card.benchTargets(), setUp.figures(), progress(card, setUp));
+    if (!refusals.isEmpty()) {
+      return new Outcome.Refused(refusals);
+    }
+    if (spec.build() == Build.ONE_PIECE) {
+      // No bolt holds its limbs, so there is none to see.
+      setUp.screwsSeen(true);
+    }
+    Instant now = time.now();
+    setUp.finish(actor.id(), now);
+    setUps.flush();
+    String figures = said(setUp.figures());
+    story.tell(Story.Told.ofRig(now, actor.id(), id, card.partIds(), "Set up: " + figures + "."));
+    pressed.leads(formKey, RigPages.page(id));
+    return new Outcome.Done(id, "Set up: " + figures + ".");
+  }
+
+  /** Gives up a set-up in which nothing was done yet: the figures before it hold again. */
+  @Writes
+  Outcome giveUp(RigId id) {
+    Optional<SetUp> open = setUps.openOf(id);
+    if (open.isEmpty()) {
+      return nothingOpen();
+    }
+    if (!open.get().stepsDone().keys().isEmpty()) {
+      return Outcome.refused(
+          "",
+          "Steps of this set-up were done: the bow is no longer as its old figures say.",
+          "Finish it.");
+    }
+    setUps.delete(open.get());
+    setUps.flush();
+    story.tell(
+        Story.Told.ofRig(
+            time.now(), actor.id(), id, List.of(), "Set-up given up before anything was done."));
+    return new Outcome.Done(id, "Given up before anything was done.");
+  }
+
+  private RigCard card(RigId id) {
+    return specs
+        .of(id)
+        .orElseThrow(() -> new NoSuchThing("There is no rig " + id.value() + " any more."));
+  }
+
+  private static Outcome nothingOpen() {
+    return Outcome.refused("", "No set-up of this rig is open.", "Begin one.");
+  }
+
+  private static SetUpProgress progress(RigCard card, SetUp setUp) {
+    return new SetUpProgress(
+        SetUpSheet.steps(card.spec().orElseThrow(), card.benchTargets(), card.level()),
+        setUp.stepsDone());
+  }
+
+  private static void apply(SetUpEntry entry, SetUp setUp) {
+    if (entry.brace() != null) {
+      setUp.brace(entry.brace().length(), entry.brace().typed(), entry.braceFrom());
+    }
+    if (entry.upper() != null && entry.lower() != null) {
+      setUp.tiller(
+          entry.upper().length(),
+          entry.upper().typed(),
+          entry.lower().length(),
+          entry.lower().typed());
+    }
+    if (entry.nocking() != null) {
+      setUp.nocking(entry.nocking().length(), entry.nocking().typed());
+    }
+    if (entry.screwsSeen()) {
+      setUp.screwsSeen(true);
+    }
+    SetUpFigures now = setUp.figures();
+    setUp.turns(
+        entry.turnsUpper() != null ? entry.turnsUpper() : now.turnsUpper(),
+        entry.turnsLower() != null ? entry.turnsLower() : now.turnsLower());
+    setUp.twists(entry.twists() != null ? entry.twists() : now.twists());
+    StepsDone done = setUp.stepsDone();
+    for (var key : entry.steps()) {
+      done = done.with(key);
+    }
+    setUp.done(done);
+  }
+
+  private static String said(SetUpFigures figures) {
+    return "brace %s, tiller %s, nocking point %s above square"
+        .formatted(
+            LengthText.both(figures.brace()),
+            Gauge.signed(figures.tiller()),
+            LengthText.both(figures.nocking()));
+  }
+}

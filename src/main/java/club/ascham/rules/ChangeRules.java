@@ -1,0 +1,61 @@
+package club.ascham.rules;
+
+import club.ascham.people.Actor;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+
+/** Changes the club's settings and its own bands. */
+@ApplicationScoped
+class ChangeRules {
+  private final Rows rows;
+  private final Actor actor;
+  private final ClubTime time;
+
+  ChangeRules(Rows rows, Actor actor, ClubTime time) {
+    this.rows = rows;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /** Answers false, and changes nothing, when someone saved since the form was opened. */
+  @Writes
+  boolean change(ClubRulesDetails to) {
+    return rows.change(
+            """
+            UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,
+                   deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7,
+                   changed_by = ?8, changed_at = ?9, version = version + 1
+             WHERE version = ?10""",
+            to.name(),
+            to.braceTable(),
+            to.fullCheckEveryLooks(),
+            to.loanDays(),
+            to.deposit().minor(),
+            to.sessionsAWeek(),
+            to.shotsASession(),
+            actor.id(),
+            time.now(),
+            to.version())
+        == 1;
+  }
+
+  /** Adds the band, or puts it in the place of the one for the same bow length. */
+  @Writes
+  void keep(OwnBand band) {
+    rows.change(
+        """
+        INSERT INTO club_brace_band (bow_length_in, low, high, source) VALUES (?1, ?2, ?3, ?4)
+        ON CONFLICT (bow_length_in) DO UPDATE SET low = ?2, high = ?3, source = ?4""",
+        band.bowLengthIn(),
+        band.low(),
+        band.high(),
+        band.source());
+  }
+
+  @Writes
+  void remove(int bowLengthIn) {
+    rows.change("DELETE FROM club_brace_band WHERE bow_length_in = ?1", bowLengthIn);
+  }
+}

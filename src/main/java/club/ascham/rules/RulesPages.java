@@ -1,0 +1,209 @@
+package club.ascham.rules;
+
+import club.ascham.Settings;
+import club.ascham.bow.BraceTable;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.store.Rows;
+import club.ascham.units.Money;
+import club.ascham.upkeep.UpkeepRules;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jboss.resteasy.reactive.RestPath;
+
+/** How this club does it: each rule with its source and who changed it. */
+@Path("/rules")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class RulesPages {
+  /** A published table that can be put in force. */
+  public record Table(String value, String label, String hint) {}
+
+  /** The bands for one bow length; null: none from there. */
+  public record BandLine(int bowLengthIn, String ofTable, OwnBand own) {}
+
+  /** Who last changed the club's settings; null: nobody yet. */
+  public record Changed(String by, Instant at) {}
+
+  /** The club's settings in words. */
+  public record Said(ClubRules rules, String deposit, String table, String tableSource) {}
+
+  @CheckedTemplate(basePath = "rules", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record RulesPage(
+      Said said,
+      Changed changed,
+      List<BandLine> bands,
+      boolean ownBands,
+      List<UpkeepRules.Rule> upkeep,
+      Typed typed)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "rules", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ClubPage(List<Table> tables, int version, Typed typed) implements TemplateInstance {}
+
+  private final Club club;
+  private final ChangeRules changeRules;
+  private final UpkeepRules upkeepRules;
+  private final Rows rows;
+  private final Actor actor;
+  private final Currency currency;
+
+  RulesPages(
+      Club club,
+      ChangeRules changeRules,
+      UpkeepRules upkeepRules,
+      Rows rows,
+      Actor actor,
+      Settings settings) {
+    this.club = club;
+    this.changeRules = changeRules;
+    this.upkeepRules = upkeepRules;
+    this.rows = rows;
+    this.actor = actor;
+    this.currency = Currency.getInstance(settings.currency());
+  }
+
+  @GET
+  public TemplateInstance rules() {
+    return page(Typed.nothing());
+  }
+
+  @GET
+  @Path("/club")
+  @RolesAllowed(Role.OFFICERS)
+  public TemplateInstance club() {
+    ClubRules rules = club.rules();
+    Typed typed =
+        Typed.nothing()
+            .with("name", rules.name())
+            .with("braceTable", Words.of(BraceTable.valueOf(rules.braceTable())))
+            .with("fullCheckEveryLooks", rules.fullCheckEveryLooks())
+            .with("loanDays", rules.loanDays())
+            .with("deposit", new Money(rules.depositMinor()).format(currency))
+            .with("sessionsAWeek", rules.sessionsAWeek())
+            .with("shotsASession", rules.shotsASession());
+    return new ClubPage(tables(), rules.version(), typed);
+  }
+
+  @POST
+  @Path("/club")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response change(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    Optional<ClubRulesDetails> details = ClubRulesDetails.parse(typed, currency);
+    if (details.isPresent() && !changeRules.change(details.get())) {
+      club.forget();
+      typed.fault(
+          "version",
+          "Someone changed these rules since you opened them. Below is what you typed; saving again"
+              + " puts it in the place of theirs.");
+    }
+    if (!typed.sound()) {
+      return Go.again(new ClubPage(tables(), club.rules().version(), typed));
+    }
+    club.forget();
+    return Go.to("/rules", "The club's rules are changed.");
+  }
+
+  @POST
+  @Path("/bands")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response keepBand(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    Optional<OwnBand> band = OwnBand.parse(typed, actor.unit());
+    if (band.isEmpty()) {
+      return Go.again(page(typed));
+    }
+    changeRules.keep(band.get());
+    return Go.to(
+        "/rules",
+        "The club's own band for bows of " + band.get().bowLengthIn() + " in is in force.");
+  }
+
+  @POST
+  @Path("/bands/{bowLengthIn}/remove")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response removeBand(@RestPath int bowLengthIn, MultivaluedMap<String, String> form) {
+    changeRules.remove(bowLengthIn);
+    return Go.to("/rules", "The club's own band for bows of " + bowLengthIn + " in is gone.");
+  }
+
+  private TemplateInstance page(Typed typed) {
+    ClubRules rules = club.rules();
+    BraceTable table = BraceTable.valueOf(rules.braceTable());
+    List<BandLine> bands = bands(table);
+    return new RulesPage(
+        new Said(
+            rules, new Money(rules.depositMinor()).format(currency), name(table), table.source()),
+        changed(),
+        bands,
+        bands.stream().anyMatch(line -> line.own() != null),
+        upkeepRules.all(),
+        typed);
+  }
+
+  private Changed changed() {
+    return rows.one(
+            Changed.class,
+            "SELECT a.name, c.changed_at FROM club c JOIN account a ON a.id = c.changed_by")
+        .orElse(null);
+  }
+
+  private List<BandLine> bands(BraceTable table) {
+    Map<Integer, OwnBand> own =
+        rows
+            .list(
+                OwnBand.class,
+                "SELECT bow_length_in, low, high, source FROM club_brace_band ORDER BY 1")
+            .stream()
+            .collect(Collectors.toMap(OwnBand::bowLengthIn, Function.identity()));
+    TreeSet<Integer> lengths = new TreeSet<>(own.keySet());
+    for (int bow = 48; bow <= 72; bow++) {
+      if (table.band(bow).isPresent()) {
+        lengths.add(bow);
+      }
+    }
+    return lengths.stream()
+        .map(
+            bow -> new BandLine(bow, table.band(bow).map(OwnBand::said).orElse(null), own.get(bow)))
+        .toList();
+  }
+
+  private static List<Table> tables() {
+    return Arrays.stream(BraceTable.values())
+        .map(table -> new Table(Words.of(table), name(table), table.source()))
+        .toList();
+  }
+
+  private static String name(BraceTable table) {
+    return switch (table) {
+      case TRADE_OUTREACH_2020 -> "Trade outreach site, 2020";
+      case BRITISH_DEALER -> "British dealer";
+      case FRENCH_FEDERATION_2008 -> "French federation, 2008";
+      case FRENCH_CLUB -> "French club";
+    };
+  }
+}

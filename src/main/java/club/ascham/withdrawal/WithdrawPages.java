@@ -1,0 +1,93 @@
+package club.ascham.withdrawal;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
+import club.ascham.units.CodeParse;
+import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Takes one item out of use. */
+@Path("/items/{code}/withdraw")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class WithdrawPages {
+  /** A choice in a list. */
+  record Option(String value, String label) {}
+
+  @CheckedTemplate(basePath = "withdrawal", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record WithdrawPage(Withdrawals.Subject item, List<Option> works, Typed typed)
+      implements TemplateInstance {}
+
+  private final Withdrawals withdrawals;
+  private final WithdrawItem withdrawItem;
+  private final ClubTime time;
+
+  WithdrawPages(Withdrawals withdrawals, WithdrawItem withdrawItem, ClubTime time) {
+    this.withdrawals = withdrawals;
+    this.withdrawItem = withdrawItem;
+    this.time = time;
+  }
+
+  @GET
+  public TemplateInstance withdraw(@PathParam("code") String code) {
+    return page(subject(code), Typed.nothing());
+  }
+
+  private Withdrawals.Subject subject(String code) {
+    Optional<ItemCode> read =
+        ItemCode.parse(code) instanceof CodeParse.Whole whole
+            ? Optional.of(whole.code())
+            : Optional.empty();
+    return read.flatMap(withdrawals::subject)
+        .orElseThrow(() -> new NoSuchThing("The club has nothing with that code."));
+  }
+
+  private static WithdrawPage page(Withdrawals.Subject item, Typed typed) {
+    return new WithdrawPage(
+        item,
+        Arrays.stream(Work.values())
+            .filter(work -> work.isFor(item.kind()))
+            .map(work -> new Option(Words.of(work), work.said()))
+            .toList(),
+        typed);
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response withdrawn(@PathParam("code") String code, MultivaluedMap<String, String> form) {
+    Withdrawals.Subject item = subject(code);
+    Typed typed = Forms.typed(form);
+    Optional<Reason> reason = Reason.parse(typed, item.kind());
+    if (reason.isEmpty()) {
+      return Go.again(page(item, typed));
+    }
+    WithdrawItem.Outcome outcome =
+        withdrawItem.withdraw(item.id(), reason.get(), time.now(), typed.value("once-key"));
+    if (outcome instanceof WithdrawItem.Outcome.PressedBefore before) {
+      return Go.to(before.page());
+    }
+    return Go.to(
+        WithdrawalPages.HOME,
+        outcome instanceof WithdrawItem.Outcome.Withdrawn
+            ? item.code() + " is withdrawn until someone with the permit releases it."
+            : item.code() + " was withdrawn before; that withdrawal stands.");
+  }
+}

@@ -1,0 +1,117 @@
+package club.ascham.withdrawal;
+
+import club.ascham.form.Typed;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+
+/** What is out of use and why, and its release. */
+@Path("/withdrawals")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class WithdrawalPages {
+  static final String HOME = "/withdrawals";
+  private static final int ROWS_A_PAGE = 40;
+  private static final int LONGEST_WHY = 500;
+
+  @CheckedTemplate(basePath = "withdrawal", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record WithdrawalsPage(
+      List<Withdrawals.Row> rows,
+      boolean released,
+      long total,
+      int from,
+      String earlier,
+      String later,
+      boolean permit)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "withdrawal", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ReleasePage(Withdrawals.Row row, List<String> stillAsked, boolean permit, Typed typed)
+      implements TemplateInstance {}
+
+  private final Withdrawals withdrawals;
+  private final ReleaseItem releaseItem;
+  private final Actor actor;
+  private final ClubTime time;
+
+  WithdrawalPages(Withdrawals withdrawals, ReleaseItem releaseItem, Actor actor, ClubTime time) {
+    this.withdrawals = withdrawals;
+    this.releaseItem = releaseItem;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  public TemplateInstance list(@Context UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    boolean released = typed.value("show").equals("released");
+    Integer asked = typed.whole("page", 1, 10_000);
+    int page = asked == null ? 1 : asked;
+    long total = withdrawals.count(!released, null);
+    int from = (page - 1) * ROWS_A_PAGE;
+    String base = HOME + (released ? "?show=released&page=" : "?page=");
+    return new WithdrawalsPage(
+        withdrawals.list(!released, null, from, ROWS_A_PAGE),
+        released,
+        total,
+        from,
+        page > 1 ? base + (page - 1) : null,
+        from + ROWS_A_PAGE < total ? base + (page + 1) : null,
+        actor.holdsPermit(time.today()));
+  }
+
+  @GET
+  @Path("/{id:\\d+}/release")
+  public TemplateInstance release(@PathParam("id") long id) {
+    return page(id, Typed.nothing());
+  }
+
+  private ReleasePage page(long id, Typed typed) {
+    Withdrawals.Row row =
+        withdrawals
+            .one(id)
+            .orElseThrow(() -> new NoSuchThing("There is no withdrawal " + id + "."));
+    return new ReleasePage(
+        row, withdrawals.stillAsked(row.item()), actor.holdsPermit(time.today()), typed);
+  }
+
+  @POST
+  @Path("/{id:\\d+}/release")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response released(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    ReleasePage page = page(id, typed);
+    String why = typed.required("why", LONGEST_WHY, ReleaseItem.WHY);
+    if (!typed.sound()) {
+      return Go.again(page);
+    }
+    ReleaseItem.Outcome outcome = releaseItem.release(id, why, typed.value("once-key"));
+    if (outcome instanceof ReleaseItem.Outcome.Refused refused) {
+      typed.fault("release", refused.message());
+      return Go.again(page);
+    }
+    return Go.to(
+        ((ReleaseItem.Outcome.Released) outcome).page(),
+        page.row().code()
+            + (page.stillAsked().isEmpty()
+                ? " is released."
+                : " is released; it stays in until the work asked for is done."));
+  }
+}

@@ -1,0 +1,131 @@
+package club.ascham.withdrawal;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.store.Rows;
+import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reads what is and was withdrawn, for pages and others. */
+@ApplicationScoped
+public class Withdrawals {
+  private static final String COLUMNS =
+      """
+      SELECT w.id, w.item_id, i.code, i.kind, i.maker, i.model, w.happened_at, a.name, w.why, w.work,
+             w.check_id, f.rig_id,
+             EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL),
+             i.retired_on IS NOT NULL, w.released_at, r.name, w.release_why
+        FROM withdrawal w JOIN item i ON i.id = w.item_id JOIN account a ON a.id = w.withdrawn_by
+        LEFT JOIN account r ON r.id = w.released_by
+        LEFT JOIN fitting f ON f.item_id = i.id AND f.until_at IS NULL
+       """;
+  private static final String SHOWN =
+      " WHERE (?1 IS NULL OR (w.released_at IS NULL) = ?1) AND (?2 IS NULL OR w.item_id = ?2)";
+
+  private final Rows rows;
+
+  Withdrawals(Rows rows) {
+    this.rows = rows;
+  }
+
+  /**
+   * A withdrawal in a list.
+   *
+   * @param work null: to be decided
+   * @param rig where the part is fitted; null: nowhere
+   * @param onLoan whether it is with a borrower, and not in the room
+   */
+  public record Row(
+      long id,
+      ItemId item,
+      String bareCode,
+      String kind,
+      String maker,
+      String model,
+      Instant happenedAt,
+      String by,
+      String why,
+      Work work,
+      Long checkId,
+      RigId rig,
+      boolean onLoan,
+      boolean retired,
+      Instant releasedAt,
+      String releasedBy,
+      String releaseWhy) {
+
+    public String code() {
+      return new ItemCode(bareCode).display();
+    }
+
+    public String kindWord() {
+      return kind.equals("BOW") ? "one-piece" : kind.toLowerCase(Locale.ROOT);
+    }
+
+    public boolean isOpen() {
+      return releasedAt == null;
+    }
+  }
+
+  /**
+   * Open ones longest out first; else the last ones first.
+   *
+   * @param open true: those not released; false: those released; null: all
+   * @param item null: of all
+   */
+  public List<Row> list(Boolean open, ItemId item, int skipped, int atMost) {
+    String order =
+        Boolean.TRUE.equals(open)
+            ? " ORDER BY w.happened_at, w.id"
+            : " ORDER BY w.happened_at DESC, w.id DESC";
+    return rows.list(
+        Row.class, COLUMNS + SHOWN + order + " LIMIT ?3 OFFSET ?4", open, item, atMost, skipped);
+  }
+
+  public long count(Boolean open, ItemId item) {
+    return rows.number("SELECT count(*) FROM withdrawal w" + SHOWN, open, item);
+  }
+
+  public Optional<Row> one(long id) {
+    return rows.one(Row.class, COLUMNS + "WHERE w.id = ?1", id);
+  }
+
+  /** What one check took out of use. */
+  public List<Row> ofCheck(long check) {
+    return rows.list(Row.class, COLUMNS + "WHERE w.check_id = ?1 ORDER BY w.id", check);
+  }
+
+  /** An item as far as withdrawing it needs. */
+  record Subject(ItemId id, String bareCode, String kind, boolean retired, Long openWithdrawal) {
+    public String code() {
+      return new ItemCode(bareCode).display();
+    }
+
+    public String kindWord() {
+      return kind.equals("BOW") ? "one-piece bow" : kind.toLowerCase(Locale.ROOT);
+    }
+  }
+
+  Optional<Subject> subject(ItemCode code) {
+    return rows.one(
+        Subject.class,
+        """
+        SELECT i.id, i.code, i.kind, i.retired_on IS NOT NULL,
+               (SELECT w.id FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)
+          FROM item i WHERE i.code = ?1""",
+        code.bare());
+  }
+
+  /** What was asked for out of turn and still keeps the item in. */
+  List<String> stillAsked(ItemId item) {
+    return rows.texts(
+        """
+        SELECT work FROM upkeep_task WHERE item_id = ?1 AND blocks = 1 AND closed_by_record IS NULL""",
+        item);
+  }
+}

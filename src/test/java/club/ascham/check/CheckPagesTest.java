@@ -1,0 +1,477 @@
+package club.ascham.check;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.check.CheckBench.Bow;
+import club.ascham.store.DatabaseRefusal;
+import club.ascham.store.Rows;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class CheckPagesTest {
+  @Inject CheckBench bench;
+  @Inject Rows rows;
+
+  /** All as listed, all fine, measured as it was set up. */
+  private static Map<String, Object> fine(Bow bow) {
+    Map<String, Object> form = new HashMap<>();
+    form.put("allAsListed", "on");
+    form.put("brace", "216 mm");
+    form.put("braceFrom", "grip-throat");
+    form.put("tillerUpper", "190 mm");
+    form.put("tillerLower", "186 mm");
+    form.put("string", "fine");
+    form.put("limbs", "fine");
+    form.put("bolts", "fine");
+    return form;
+  }
+
+  private static Map<String, Object> with(Map<String, Object> form, String field, Object value) {
+    form.put(field, value);
+    return form;
+  }
+
+  private Response save(Visitor visitor, Bow bow, Map<String, Object> form) {
+    visitor.get(bow.page() + "?anew=yes");
+    return visitor.post(bow.page(), form);
+  }
+
+  private String verdict(Bow bow) {
+    return bow.page() + "/" + bench.lastCheck(bow);
+  }
+
+  @Test
+  void aFitBow_isReady_onlyAfterThePersonsOwnPress() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer.get("/check").then().body(containsString(bow.body().code()));
+
+    save(volunteer, bow, fine(bow)).then().statusCode(303);
+    volunteer
+        .get(verdict(bow))
+        .then()
+        .statusCode(200)
+        .body(containsString("Fit to issue"))
+        .body(containsString("Put back: ready"));
+    assertEquals("TO_BE_CHECKED", bench.state(bow));
+
+    volunteer.post(verdict(bow) + "/put-back", Map.of()).then().statusCode(303);
+    assertEquals("READY", bench.state(bow));
+    volunteer.get("/check").then().body(not(containsString("href=\"" + bow.page() + "\"")));
+  }
+
+  @Test
+  void aBowWhoseVerdictWaits_opensAtItsVerdict_andIsCheckedAnewOnRequest() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    save(volunteer, bow, fine(bow)).then().statusCode(303);
+    volunteer.get(bow.page()).then().statusCode(303).header("Location", endsWith(verdict(bow)));
+    volunteer.get(bow.page() + "?anew=yes").then().statusCode(200);
+  }
+
+  @Test
+  void braceTooLow_isAdjusted_measuredAgain_andThePairIsKept() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    save(volunteer, bow, with(fine(bow), "brace", "198 mm")).then().statusCode(303);
+    long first = bench.lastCheck(bow);
+    volunteer
+        .get(verdict(bow))
+        .then()
+        .body(containsString("Adjust first"))
+        .body(containsString("Take the string off with the stringer."))
+        .body(containsString("Put in about"));
+    assertEquals("TO_BE_CHECKED", bench.state(bow));
+
+    String second =
+        volunteer
+            .post(verdict(bow) + "/adjusted", Map.of("twistsAdded", "30"))
+            .then()
+            .statusCode(303)
+            .extract()
+            .header("Location");
+    volunteer.get(second.substring(second.indexOf("/check"))).then().statusCode(200);
+    long adjustment = bench.number("SELECT max(id) FROM adjustment");
+    volunteer
+        .post(bow.page(), with(with(fine(bow), "adjustment", adjustment), "limbsSeated", "on"))
+        .then()
+        .statusCode(303);
+
+    volunteer
+        .get(verdict(bow))
+        .then()
+        .body(containsString("Fit to issue"))
+        .body(containsString("twists put in: 30"));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM adjustment WHERE check_id = ?1 AND after_id = ?2 AND twists_added = 30",
+            first,
+            bench.lastCheck(bow)));
+  }
+
+  @Test
+  void tillerOff_isForTheWorkshop_whereThePersonHasNoPermit() {
+    Bow bow = bench.received();
+    bench.mayTurnBolts("volunteer", false);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    save(volunteer, bow, with(with(fine(bow), "tillerUpper", "192 mm"), "tillerLower", "184 mm"))
+        .then()
+        .statusCode(303);
+    volunteer.get(verdict(bow)).then().body(containsString("Send to the workshop"));
+    volunteer
+        .post(verdict(bow) + "/adjusted", Map.of("upperIn", "0.25"))
+        .then()
+        .statusCode(422)
+        .body(containsString("permit"));
+
+    volunteer.post(verdict(bow) + "/workshop", Map.of()).then().statusCode(303);
+    assertEquals("IN_THE_WORKSHOP", bench.state(bow));
+  }
+
+  @Test
+  void aStop_withdrawsThePart_asksForItsInspection_andBlocksIssue() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    Map<String, Object> form = fine(bow);
+    form.remove("brace");
+    form.remove("tillerUpper");
+    form.remove("tillerLower");
+    form.put("limbs", "stop");
+    form.put("signs", List.of("limbs-crack-across"));
+    save(volunteer, bow, form).then().statusCode(303);
+
+    volunteer
+        .get(verdict(bow))
+        .then()
+        .body(containsString("Withdraw"))
+        .body(containsString("A crack across a limb"))
+        .body(not(containsString("Put back: ready")));
+    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL",
+            bow.limbs().id()));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'LIMB_INSPECTION' AND blocks = 1",
+            bow.limbs().id()));
+    DatabaseRefusal refusal =
+        assertThrows(
+            DatabaseRefusal.class,
+            () ->
+                rows.change(
+                    """
+                    INSERT INTO loan_line (loan_id, item_id, rig_id, out_at)
+                    VALUES ((SELECT max(id) FROM loan), ?1, ?2, '2026-11-01T10:00:00.000Z')""",
+                    bow.body().id(),
+                    bow.rig()));
+    assertEquals("lent-rig-has-a-withdrawn-part", refusal.rule());
+  }
+
+  @Test
+  void aDryLooseToldAtTheReceipt_withdrawsStringLimbsAndRiser_howeverFineItLooks() {
+    Bow bow = bench.received(true, false);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer.get("/check").then().body(containsString("a dry loose or a fall was reported"));
+    save(volunteer, bow, fine(bow)).then().statusCode(303);
+    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals(
+        3,
+        bench.number("SELECT count(*) FROM withdrawal WHERE check_id = ?1", bench.lastCheck(bow)));
+    assertEquals(
+        3,
+        bench.number(
+            """
+            SELECT count(*) FROM upkeep_task WHERE blocks = 1 AND closed_by_record IS NULL
+               AND ((item_id = ?1 AND work IN ('BOLT_INSPECTION', 'RISER_INSPECTION'))
+                 OR (item_id = ?2 AND work = 'LIMB_INSPECTION'))""",
+            bow.body().id(),
+            bow.limbs().id()));
+  }
+
+  @Test
+  void aSlipOfUnit_isAskedBackWithAButton_andNothingIsKept() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    Map<String, Object> millimetres = with(fine(bow), "brace", "8.75");
+    millimetres.put("brace-unit", "mm");
+    save(volunteer, bow, millimetres)
+        .then()
+        .statusCode(422)
+        .body(containsString("name=\"take-brace\""))
+        .body(containsString("8.75 in"))
+        .body(containsString("value=\"190 mm\""));
+    Map<String, Object> inches = with(fine(bow), "tillerUpper", "190");
+    inches.put("tillerUpper-unit", "in");
+    save(volunteer, bow, inches)
+        .then()
+        .statusCode(422)
+        .body(containsString("name=\"take-tillerUpper\" value=\"190 mm\""));
+    assertEquals(0, bench.checks(bow));
+
+    inches.put("take-tillerUpper", "190 mm");
+    save(volunteer, bow, inches).then().statusCode(303);
+    assertEquals(1, bench.checks(bow));
+  }
+
+  @Test
+  void anUnreadableLength_saysSoAtItsField_andAScriptTagStaysText() {
+    Bow bow = bench.received();
+    save(Visitor.signedInAs("volunteer"), bow, with(fine(bow), "brace", "<script>x</script>"))
+        .then()
+        .statusCode(422)
+        .body(containsString("brace-error"))
+        .body(not(containsString("<script>x")));
+    assertEquals(0, bench.checks(bow));
+  }
+
+  @Test
+  void aMissingAnswer_keepsWhatWasTyped_andKeepsNoCheck() {
+    Bow bow = bench.received();
+    Map<String, Object> form = fine(bow);
+    form.remove("limbs");
+    save(Visitor.signedInAs("volunteer"), bow, form)
+        .then()
+        .statusCode(422)
+        .body(containsString("Look at the limbs and say what you saw"))
+        .body(containsString("value=\"216 mm\""))
+        .body(containsString("name=\"bolts\" value=\"fine\" checked"));
+    assertEquals(0, bench.checks(bow));
+  }
+
+  @Test
+  void anEmptyForm_isAskedEverythingAtOnce() {
+    Bow bow = bench.received();
+    save(Visitor.signedInAs("volunteer"), bow, new HashMap<>(Map.of("braceFrom", "grip-throat")))
+        .then()
+        .statusCode(422)
+        .body(containsString("Are these parts on it?"))
+        .body(containsString("Measure the brace height"))
+        .body(containsString("Measure the lower tiller distance"))
+        .body(containsString("Look at the limb bolts"));
+  }
+
+  @Test
+  void aNoteWithoutAWord_isAskedWhat() {
+    Bow bow = bench.received();
+    save(Visitor.signedInAs("volunteer"), bow, with(fine(bow), "string", "note"))
+        .then()
+        .statusCode(422)
+        .body(containsString("What did you see?"));
+  }
+
+  @Test
+  void theSamePressTwice_isOneCheck() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    Map<String, Object> form = with(fine(bow), "once-key", "check-twice-" + bow.rig().value());
+    String first = save(volunteer, bow, form).then().statusCode(303).extract().header("Location");
+    volunteer
+        .post(bow.page(), form)
+        .then()
+        .statusCode(303)
+        .header("Location", endsWith(first.substring(first.indexOf("/check"))));
+    assertEquals(1, bench.checks(bow));
+  }
+
+  @Test
+  void twoVolunteersOnOneBow_theSecondIsTold_andMayAddTheirs() {
+    Bow bow = bench.received();
+    Visitor one = Visitor.signedInAs("volunteer");
+    Visitor other = Visitor.signedInAs("officer");
+    save(one, bow, with(fine(bow), "lastCheck", "0")).then().statusCode(303);
+
+    save(other, bow, with(fine(bow), "lastCheck", "0"))
+        .then()
+        .statusCode(422)
+        .body(containsString("volunteer checked this bow while you did: fit to issue"))
+        .body(containsString("value=\"216 mm\""));
+    assertEquals(1, bench.checks(bow));
+    save(other, bow, with(fine(bow), "lastCheck", bench.lastCheck(bow))).then().statusCode(303);
+    assertEquals(2, bench.checks(bow));
+  }
+
+  @Test
+  void aFormMadeBeforeThePartsChanged_isRefused() {
+    Bow bow = bench.received();
+    save(Visitor.signedInAs("volunteer"), bow, with(fine(bow), "version", "7"))
+        .then()
+        .statusCode(422)
+        .body(containsString("The parts of this bow were changed"));
+  }
+
+  @Test
+  void aStrangersCode_saysWhereItBelongsAndWhoHasIt_thenBothAreWithdrawnOnRequest() {
+    Bow bow = bench.received();
+    Bow other = bench.lent("Robin Ashdown");
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    Map<String, Object> form = fine(bow);
+    form.remove("allAsListed");
+    form.put("parts", List.of("body", "string"));
+    form.put("stranger", other.limbs().code());
+    save(volunteer, bow, form)
+        .then()
+        .statusCode(422)
+        .body(containsString("belongs to the rig " + other.body().code()))
+        .body(containsString("on loan to Robin Ashdown"))
+        .body(containsString("Put it right"))
+        .body(containsString("Correct the record"));
+    assertEquals(0, bench.checks(bow));
+
+    save(volunteer, bow, with(form, "strangerAnswer", "withdraw-both")).then().statusCode(303);
+    assertEquals(
+        2,
+        bench.number(
+            "SELECT count(*) FROM withdrawal WHERE item_id IN (?1, ?2) AND released_at IS NULL",
+            bow.limbs().id(),
+            other.limbs().id()));
+  }
+
+  @Test
+  void aStrangerToBePutRight_isAnAdjustment_withoutAnyReading() {
+    Bow bow = bench.received();
+    Bow other = bench.ready();
+    Map<String, Object> form = new HashMap<>();
+    form.put("parts", List.of("body", "limbs"));
+    form.put("stranger", other.string().code());
+    form.put("strangerAnswer", "put-right");
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    save(volunteer, bow, form).then().statusCode(303);
+    volunteer
+        .get(verdict(bow))
+        .then()
+        .body(
+            containsString(other.string().code() + " is on it instead of " + bow.string().code()));
+  }
+
+  @Test
+  void aCorrection_isANewCheckThatSaysWhy_andTheOldOneStays() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    save(volunteer, bow, with(fine(bow), "brace", "198 mm")).then().statusCode(303);
+    long first = bench.lastCheck(bow);
+    volunteer
+        .get(bow.page() + "?corrects=" + first)
+        .then()
+        .body(containsString("value=\"198 mm\""));
+    Map<String, Object> form = with(fine(bow), "corrects", first);
+    volunteer.post(bow.page(), form).then().statusCode(422).body(containsString("What was wrong"));
+    volunteer
+        .post(bow.page(), with(form, "correctionWhy", "typed 198 for 216"))
+        .then()
+        .statusCode(303);
+
+    assertEquals(2, bench.checks(bow));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM bow_check WHERE id = ?1 AND verdict = 'ADJUST' AND brace = 19800000",
+            first));
+    volunteer
+        .get(bow.page() + "/" + first)
+        .then()
+        .body(containsString("This check was corrected"))
+        .body(not(containsString("I have done this")));
+    volunteer.post(bow.page() + "/" + first + "/put-back", Map.of()).then().statusCode(422);
+  }
+
+  @Test
+  void aBowThatWentOutSince_isNotPutBackOnAnOldCheck() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    save(volunteer, bow, fine(bow)).then().statusCode(303);
+    long first = bench.lastCheck(bow);
+    save(volunteer, bow, with(fine(bow), "brace", "198 mm")).then().statusCode(303);
+    volunteer.get(bow.page() + "/" + first);
+    volunteer
+        .post(bow.page() + "/" + first + "/put-back", Map.of())
+        .then()
+        .statusCode(422)
+        .body(containsString("The last check counts"));
+    assertEquals("TO_BE_CHECKED", bench.state(bow));
+  }
+
+  @Test
+  void committee_looksAndChangesNothing() {
+    Bow bow = bench.received();
+    Visitor committee = Visitor.signedInAs("committee");
+    committee.get("/check").then().statusCode(200).body(not(containsString("Another bow")));
+    committee.post(bow.page(), fine(bow)).then().statusCode(403);
+    assertEquals(0, bench.checks(bow));
+  }
+
+  @Test
+  void theGauge_showsBandAndSetUpFigure_onceAReadingIsTyped() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer
+        .get(bow.page())
+        .then()
+        .body(not(containsString("216 mm")))
+        .body(not(containsString("name=\"string\" value=\"fine\" checked")));
+    volunteer
+        .get(bow.page() + "/gauge?quantity=brace&value=210&unit=mm")
+        .then()
+        .statusCode(200)
+        .body(containsString("210 mm"))
+        .body(containsString("set up at"));
+    volunteer
+        .get(bow.page() + "/gauge?quantity=tillerLower&value=186&unit=mm&tillerUpper=190mm")
+        .then()
+        .body(containsString("Tiller"))
+        .body(containsString("+4 mm"));
+    volunteer.get(bow.page() + "/gauge?quantity=brace&value=8&unit=mm").then().statusCode(204);
+  }
+
+  @Test
+  void anyPartsCode_opensItsBow_andAWrongOneSaysSo() {
+    Bow bow = bench.ready();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer
+        .get("/check/find?code=" + bow.string().code())
+        .then()
+        .statusCode(303)
+        .header("Location", endsWith(bow.page()));
+    String code = bow.string().code();
+    char last = code.charAt(code.length() - 1);
+    volunteer
+        .get("/check/find?code=" + code.substring(0, code.length() - 1) + (last == '2' ? '3' : '2'))
+        .then()
+        .statusCode(422)
+        .body(containsString("nobody&#39;s code"));
+    volunteer.get("/check/99999999").then().statusCode(404);
+  }
+
+  @Test
+  void thePagesStatements_stayTheSame_howeverManyWait() {
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    bench.received();
+    volunteer.get("/check");
+    long before = club.ascham.store.StatementCount.run();
+    volunteer.get("/check");
+    long few = club.ascham.store.StatementCount.run() - before;
+    for (int i = 0; i < 5; i++) {
+      bench.received();
+    }
+    before = club.ascham.store.StatementCount.run();
+    volunteer.get("/check");
+    long many = club.ascham.store.StatementCount.run() - before;
+    assertEquals(few, many);
+    assertTrue(few < 12, "statements: " + few);
+  }
+}

@@ -1,0 +1,157 @@
+package club.ascham.check;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.startsWith;
+
+import club.ascham.check.CheckBench.Bow;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class ChecksApiTest {
+  @Inject CheckBench bench;
+
+  private static RequestSpecification as(String name) {
+    return given().auth().preemptive().basic(name, "demo-fleet").contentType("application/json");
+  }
+
+  private static Map<String, Object> fine(Bow bow) {
+    Map<String, Object> body = new HashMap<>();
+    body.put("rig", bow.body().code());
+    body.put("allAsListed", true);
+    body.put("brace", "216 mm");
+    body.put("braceFrom", "grip-throat");
+    body.put("tillerUpper", "190 mm");
+    body.put("tillerLower", "186 mm");
+    body.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
+    return body;
+  }
+
+  private static ValidatableResponse check(String name, Map<String, Object> body) {
+    return as(name).body(body).post("/api/checks").then();
+  }
+
+  @Test
+  void aCheck_isJudgedAtOnce_andReleasedByItsOwnCall() {
+    Bow bow = bench.received();
+    int id =
+        check("volunteer", fine(bow))
+            .statusCode(201)
+            .header("Location", containsString("/api/checks/"))
+            .body("verdict.kind", equalTo("fit"))
+            .body("rig", equalTo((int) bow.rig().value()))
+            .body("brace", equalTo("216 mm"))
+            .body("signs.size()", equalTo(3))
+            .extract()
+            .path("id");
+    as("volunteer")
+        .body("{}")
+        .post("/api/checks/" + id + "/release")
+        .then()
+        .statusCode(200)
+        .body("state", equalTo("ready"));
+    as("volunteer").body("{}").post("/api/checks/" + id + "/release").then().statusCode(409);
+    as("committee")
+        .get("/api/checks?size=1&rig=" + bow.rig().value())
+        .then()
+        .statusCode(200)
+        .body("total", equalTo(1))
+        .body("items[0].verdict", equalTo("fit"));
+    as("committee").get("/api/checks/" + id).then().body("releasedBy", equalTo("volunteer"));
+  }
+
+  @Test
+  void adjustFirst_hasItsStepsInTheSafeOrder_andTheSecondMeasurementNamesTheAdjustment() {
+    Bow bow = bench.received();
+    Map<String, Object> low = fine(bow);
+    low.put("brace", "198 mm");
+    int id =
+        check("volunteer", low)
+            .statusCode(201)
+            .body("verdict.kind", equalTo("adjust"))
+            .body("verdict.steps[0].key", equalTo("string-off"))
+            .body("verdict.steps.find { it.key == 'twists' }.amount", greaterThan(0f))
+            .body("verdict.steps[-1].key", equalTo("measure-again"))
+            .body("verdict.basis.size()", greaterThan(2))
+            .extract()
+            .path("id");
+    int adjustment =
+        as("volunteer")
+            .body("{\"twistsAdded\": 30}")
+            .post("/api/checks/" + id + "/adjustment")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    Map<String, Object> after = fine(bow);
+    after.put("adjustment", adjustment);
+    check("volunteer", after).statusCode(201).body("verdict.kind", equalTo("fit"));
+    check("volunteer", after).statusCode(422).body("errors[0].field", equalTo("adjustment"));
+  }
+
+  @Test
+  void braceThatFellAlthoughTwistsWentIn_isLookedAtFirst() {
+    Bow bow = bench.received();
+    Map<String, Object> low = fine(bow);
+    low.put("brace", "200 mm");
+    int id = check("volunteer", low).extract().path("id");
+    int adjustment =
+        as("volunteer")
+            .body("{\"twistsAdded\": 10}")
+            .post("/api/checks/" + id + "/adjustment")
+            .then()
+            .extract()
+            .path("id");
+    Map<String, Object> lower = fine(bow);
+    lower.put("brace", "195 mm");
+    lower.put("adjustment", adjustment);
+    lower.put("limbsSeated", true);
+    check("volunteer", lower)
+        .statusCode(201)
+        .body("verdict.reasons[0]", startsWith("Brace moved the wrong way"));
+  }
+
+  @Test
+  void eachWrongField_isNamed_withWhatWasProbablyMeant() {
+    Bow bow = bench.received();
+    Map<String, Object> body = fine(bow);
+    body.put("brace", "8.75 mm");
+    body.put("answers", Map.of("string", "good"));
+    check("volunteer", body)
+        .statusCode(422)
+        .contentType("application/problem+json")
+        .body("errors.field", hasItem("brace"))
+        .body("errors.find { it.field == 'brace' }.suggestion", equalTo("8.75 in"))
+        .body("errors.field", hasItem("string"));
+    body.put("rig", "999999");
+    check("volunteer", body).statusCode(422).body("errors[0].field", equalTo("rig"));
+  }
+
+  @Test
+  void committee_isRefused() {
+    Bow bow = bench.received();
+    check("committee", fine(bow)).statusCode(403);
+    as("committee").get("/api/checks/99999999").then().statusCode(404);
+  }
+
+  @Test
+  void aKnownSign_weighsWhatTheTradeSays_howeverItWasAnswered() {
+    Bow bow = bench.received();
+    Map<String, Object> body = fine(bow);
+    body.put("signs", List.of("string-strand-broken"));
+    check("volunteer", body)
+        .statusCode(201)
+        .body("verdict.kind", equalTo("withdraw"))
+        .body("verdict.work.size()", greaterThan(0));
+  }
+}

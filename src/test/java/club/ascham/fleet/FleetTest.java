@@ -1,0 +1,81 @@
+package club.ascham.fleet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import club.ascham.standing.State;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FleetTest {
+  @ParameterizedTest(name = "{0}, due {1}, blocked after {2}: {3}")
+  @CsvSource({
+    "READY,           ,           ,           AS_IT_IS",
+    "READY,           ,           2026-06-09, AS_IT_IS",
+    "READY,           ,           2026-06-08, INSPECT_FIRST",
+    "TO_BE_CHECKED,   ,           ,           CHECK_FIRST",
+    "ON_LOAN,         2026-06-08, ,           BACK_BY_THEN",
+    "ON_LOAN,         2026-06-02, ,           BACK_BY_THEN",
+    "ON_LOAN,         2026-06-09, ,           OUT_BEYOND",
+    "ON_LOAN,         2026-06-01, ,           LATE",
+    "IN_THE_WORKSHOP, ,           ,           IN_THE_WORKSHOP",
+    "WITHDRAWN,       ,           ,           WITHDRAWN",
+    "WITHDRAWN,       2026-06-03, ,           WITHDRAWN",
+  })
+  void whatCanBeFielded_dependsOnStateAndDays(
+      State state, LocalDate dueOn, LocalDate blockedFrom, Fielding expected) {
+    assertEquals(expected, Fielding.of(state, dueOn, blockedFrom, Rigs.TODAY, Rigs.COURSE));
+  }
+
+  @ParameterizedTest(name = "{0} lb is {1}")
+  @CsvSource({
+    "5, UP_TO_16",
+    "16, UP_TO_16",
+    "16.5, UP_TO_22",
+    "22, UP_TO_22",
+    "24, UP_TO_28",
+    "28, UP_TO_28",
+    "28.5, OVER_28",
+    "80, OVER_28"
+  })
+  void aWeight_isInOneBand(double markedLb, WeightBand expected) {
+    assertEquals(expected, WeightBand.of(markedLb));
+  }
+
+  @ParameterizedTest(name = "{0}, needs a check: {1}, last verdict {2}: waits for {3}")
+  @CsvSource({
+    "TO_BE_CHECKED,   true,  ,         CHECK",
+    "TO_BE_CHECKED,   true,  ADJUST,   ADJUSTMENT",
+    "TO_BE_CHECKED,   true,  FIT,      PUTTING_BACK",
+    "TO_BE_CHECKED,   true,  WITHDRAW, CHECK",
+    "TO_BE_CHECKED,   false, FIT,      INSPECTION",
+    "IN_THE_WORKSHOP, true,  ADJUST,   SET_UP",
+    "READY,           false, FIT,      NOTHING",
+    "ON_LOAN,         false, ,         NOTHING",
+    "WITHDRAWN,       true,  WITHDRAW, NOTHING",
+  })
+  void aRigOnTheBench_waitsForOneThing(
+      State state, boolean needsCheck, String verdict, Waiting expected) {
+    assertEquals(expected, Waiting.of(state, needsCheck, verdict));
+  }
+
+  @Test
+  void withoutRigs_everyFigureIsNought_andNoTableHasALine() {
+    Fleet none = Rigs.fleet(List.of());
+    assertEquals(0, none.all().count());
+    assertEquals(List.of(), none.byLength());
+    assertEquals(List.of(), none.courseLines());
+    assertEquals(5, none.byState().size());
+  }
+
+  @Test
+  void aRigWithoutRiser_isCountedAsNotKnown_notAsForEitherHand() {
+    FleetRig limbsAlone = Rigs.rig(null, false, null, 20.0, State.IN_THE_WORKSHOP);
+    FleetRig junior = Rigs.rig(null, true, 48, 10.0, State.READY);
+    List<String> hands =
+        Rigs.fleet(List.of(limbsAlone, junior)).byHand().stream().map(Fleet.Line::said).toList();
+    assertEquals(List.of("either hand", "hand not known"), hands);
+  }
+}

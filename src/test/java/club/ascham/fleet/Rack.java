@@ -1,0 +1,240 @@
+package club.ascham.fleet;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+
+/** Hangs rigs on the rack for the tests, sets them up, lends them and takes them back. */
+@ApplicationScoped
+public class Rack {
+  private static final AtomicInteger NEXT = new AtomicInteger(1000);
+
+  private final Rows rows;
+  private final ClubTime time;
+
+  Rack(Rows rows, ClubTime time) {
+    this.rows = rows;
+    this.time = time;
+  }
+
+  /** A rig on the rack, with what its labels say. */
+  public record Hung(
+      RigId id,
+      ItemId riser,
+      ItemId limbs,
+      ItemId string,
+      String riserCode,
+      String limbsCode,
+      String stringCode) {
+    public List<ItemId> parts() {
+      return List.of(riser, limbs, string);
+    }
+  }
+
+  /** A rig of a 25 in riser and medium limbs (68 in), set up a month ago and ready. */
+  @Transactional
+  public Hung readyRig(String hand, double markedLb) {
+    return hang(hand, markedLb, true);
+  }
+
+  /** The same before its set-up. */
+  @Transactional
+  public Hung rigWithoutSetUp() {
+    return hang("RIGHT", 20, false);
+  }
+
+  @Transactional
+  public List<Hung> readyRigs(int many) {
+    return IntStream.range(0, many).mapToObj(n -> hang("RIGHT", 20, true)).toList();
+  }
+
+  @Transactional
+  public LoanId lend(Hung rig, String borrower, LocalDate dueOn) {
+    rows.change(
+        "INSERT INTO borrower (name, contact, age_band) VALUES (?1, 'by post', 'ADULT')", borrower);
+    return lendAgain(rig, rows.number("SELECT max(id) FROM borrower"), dueOn);
+  }
+
+  @Transactional
+  public LoanId lendAgain(Hung rig, long borrower, LocalDate dueOn) {
+    Instant out = time.momentOf(dueOn.atStartOfDay()).minus(Duration.ofDays(7));
+    if (out.isAfter(time.now())) {
+      out = time.now().minus(Duration.ofDays(20));
+    }
+    rows.change(
+        """
+        INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
+        VALUES ('KIT', ?1, ?2, ?3, 1, ?2, 1)""",
+        borrower,
+        out,
+        dueOn);
+    return lines(rig, out);
+  }
+
+  @Transactional
+  public LoanId lendToSession(Hung rig, String leader) {
+    Instant out = time.now().minus(Duration.ofHours(1));
+    rows.change(
+        """
+        INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at)
+        VALUES ('SESSION', ?1, ?2, ?3, 1, ?2)""",
+        leader,
+        out,
+        time.today());
+    return lines(rig, out);
+  }
+
+  private LoanId lines(Hung rig, Instant out) {
+    LoanId loan = new LoanId(rows.number("SELECT max(id) FROM loan"));
+    for (ItemId part : rig.parts()) {
+      rows.change(
+          "INSERT INTO loan_line (loan_id, item_id, rig_id, out_at) VALUES (?1, ?2, ?3, ?4)",
+          loan,
+          part,
+          rig.id(),
+          out);
+    }
+    return loan;
+  }
+
+  /** Everything of the loan is back; nobody has looked at it. */
+  @Transactional
+  public void takeBack(LoanId loan) {
+    rows.change(
+        "UPDATE loan_line SET back_at = ?2, outcome = 'BACK' WHERE loan_id = ?1", loan, time.now());
+  }
+
+  /** A check with this verdict, not put back. */
+  @Transactional
+  public void check(Hung rig, String verdict) {
+    rows.change(
+        """
+        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
+        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, ?3, 'As the test wants it.')""",
+        rig.id(),
+        time.now(),
+        verdict);
+  }
+
+  @Transactional
+  public void withdraw(ItemId item, String why) {
+    rows.change(
+        """
+        INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
+        VALUES (?1, ?2, ?2, 1, ?3)""",
+        item,
+        time.now(),
+        why);
+  }
+
+  /** Its yearly inspection is overdue: it was bought, and never looked at, two years ago. */
+  @Transactional
+  public void neverInspected(ItemId riser) {
+    rows.change("UPDATE item SET bought_on = ?2 WHERE id = ?1", riser, time.today().minusYears(2));
+  }
+
+  @Transactional
+  public void firstUsed(ItemId string, LocalDate day) {
+    rows.change("UPDATE bowstring SET first_used = ?2 WHERE id = ?1", string, day);
+  }
+
+  @Transactional
+  public void called(ItemId item, String maker, String model, String serial) {
+    rows.change(
+        "UPDATE item SET maker = ?2, model = ?3, serial = ?4 WHERE id = ?1",
+        item,
+        maker,
+        model,
+        serial);
+  }
+
+  /** Takes rigs that nobody was lent off the rack again, so that other tests find it as it was. */
+  @Transactional
+  public void clear(List<Hung> rigs) {
+    for (Hung rig : rigs) {
+      rows.change("DELETE FROM set_up WHERE rig_id = ?1", rig.id());
+      rows.change("DELETE FROM fitting WHERE rig_id = ?1", rig.id());
+      rows.change("DELETE FROM rig WHERE id = ?1", rig.id());
+      rows.change("DELETE FROM riser WHERE id = ?1", rig.riser());
+      rows.change("DELETE FROM limbs WHERE id = ?1", rig.limbs());
+      rows.change("DELETE FROM bowstring WHERE id = ?1", rig.string());
+      rig.parts().forEach(part -> rows.change("DELETE FROM upkeep_plan WHERE item_id = ?1", part));
+      rig.parts().forEach(part -> rows.change("DELETE FROM item WHERE id = ?1", part));
+    }
+  }
+
+  private Hung hang(String hand, double markedLb, boolean setUp) {
+    Instant then = time.now().minus(Duration.ofDays(30));
+    int number = NEXT.getAndAdd(2);
+    List<String> codes = new ArrayList<>();
+    ItemId riser = item('R', "RISER", number, codes);
+    rows.change(
+        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (?1, 'ADJUSTABLE', ?2, 25, 'ILF')",
+        riser,
+        hand);
+    ItemId limbs = item('L', "LIMBS", number, codes);
+    rows.change(
+        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE', 'MEDIUM', ?2, 'ILF')",
+        limbs,
+        markedLb);
+    ItemId string = item('S', "STRING", number, codes);
+    rows.change(
+        "INSERT INTO bowstring (id, for_bow_in, material) VALUES (?1, 68, 'POLYESTER')", string);
+    rows.change(
+        "INSERT INTO rig (style, level, assembled_at) VALUES ('SPLIT_FINGER', 'BEGINNER', ?1)",
+        then);
+    RigId rig = new RigId(rows.number("SELECT max(id) FROM rig"));
+    fit(rig, riser, "BODY", then);
+    fit(rig, limbs, "LIMBS", then);
+    fit(rig, string, "STRING", then);
+    if (setUp) {
+      rows.change(
+          """
+          INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
+                              tiller_upper, tiller_lower, nocking, screws_seen)
+          VALUES (?1, ?2, 1, ?2, 1, 21500000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)""",
+          rig,
+          then);
+    }
+    return new Hung(rig, riser, limbs, string, codes.get(0), codes.get(1), codes.get(2));
+  }
+
+  private void fit(RigId rig, ItemId item, String place, Instant at) {
+    rows.change(
+        "INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (?1, ?2, ?3, ?4)",
+        rig,
+        item,
+        place,
+        at);
+  }
+
+  private ItemId item(char letter, String kind, int number, List<String> codes) {
+    int from = number;
+    ItemCode code;
+    do {
+      code = ItemCode.of(letter, ItemCode.nextIssuable(letter, from).orElseThrow()).orElseThrow();
+      from = code.number() + 1;
+    } while (rows.number("SELECT count(*) FROM item WHERE code = ?1", code) > 0);
+    rows.change(
+        """
+        INSERT INTO item (code, kind, maker, model, bought_on, registered_on)
+        VALUES (?1, ?2, 'Alderfen', 'Fenlight', ?3, ?3)""",
+        code,
+        kind,
+        time.today());
+    codes.add(code.display());
+    return new ItemId(rows.number("SELECT id FROM item WHERE code = ?1", code));
+  }
+}

@@ -1,0 +1,188 @@
+package club.ascham.journey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.store.Rows;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The main job, by three people at a real browser, with the inputs it takes. */
+@QuarkusTest
+class MainJobJourneyTest {
+  private static final int ISSUE_AT_MOST = 12;
+  private static final int RECEIVE_AT_MOST = 3;
+  private static final int CHECK_AT_MOST = 10;
+
+  @TestHTTPResource String address;
+  @Inject Rows rows;
+
+  /** What the set-up in force measured. */
+  record Figures(Length brace, Length upper, Length lower) {}
+
+  @ParameterizedTest(name = "script {0}")
+  @CsvSource({"true", "false"})
+  void aBeginnersKit_goesOut_comesBack_isChecked_andIsReadyAgain(boolean script) {
+    try (Chromium chromium = new Chromium()) {
+      long loan = issue(chromium, script);
+      long rig =
+          rows.number(
+              "SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL", loan);
+      receive(chromium, script, loan);
+      check(chromium, script, rig);
+      assertEquals(
+          1,
+          rows.number(
+              "SELECT count(*) FROM rig_standing WHERE rig_id = ?1 AND state_if_inspected = 'READY'",
+              rig));
+    }
+  }
+
+  private long issue(Chromium chromium, boolean script) {
+    String name = "Wren Tillage " + System.nanoTime();
+    try (Person officer =
+        at(chromium, 1280, ColorScheme.LIGHT, script).signIn("officer").open("/")) {
+      officer.countFromHere();
+      Page page = officer.page();
+      officer.press(page.locator("main a[href='/issue']").first());
+      officer.choose(page.locator("input[name=hand][value=right]"));
+      officer.fill(page.locator("#drawLength"), "27 in");
+      officer.choose(page.locator("input[name=ageBand][value=adult]"));
+      officer.press(page.locator("main form[method=get] button.button").first());
+      officer.press(page.locator("a[aria-label^='Choose']").first());
+      officer.fill(page.locator("#name"), name);
+      officer.fill(page.locator("#contact"), "wren@example.org");
+      officer.choose(page.locator("input[name=termsAccepted]"));
+      officer.keep("main-job-issue");
+      officer.press(page.locator("button:text-matches('^Issue ')"));
+      assertTrue(page.url().contains("/loans/"), "issued: " + officer.words());
+      assertTrue(officer.inputs() <= ISSUE_AT_MOST, officer.inputs() + " inputs to issue a kit");
+      return Long.parseLong(page.url().replaceAll(".*/loans/(\\d+).*", "$1"));
+    }
+  }
+
+  private void receive(Chromium chromium, boolean script, long loan) {
+    try (Person volunteer =
+        at(chromium, 360, ColorScheme.DARK, script).signIn("volunteer").open("/receive")) {
+      volunteer.countFromHere();
+      volunteer.press(volunteer.page().locator("a.button[href='/receive/" + loan + "']"));
+      volunteer.keep("main-job-receive");
+      volunteer.press(
+          volunteer.page().locator("button:has-text('Receive what is ticked')").first());
+      assertTrue(volunteer.sees("all back"), volunteer.words());
+      assertTrue(volunteer.inputs() <= RECEIVE_AT_MOST, volunteer.inputs() + " inputs to receive");
+    }
+  }
+
+  private void check(Chromium chromium, boolean script, long rig) {
+    Figures set =
+        rows.one(
+                Figures.class,
+                """
+                SELECT u.brace, u.tiller_upper, u.tiller_lower
+                  FROM rig_parts p JOIN set_up u ON u.id = p.set_up_id WHERE p.rig_id = ?1""",
+                rig)
+            .orElseThrow();
+    try (Person volunteer =
+        at(chromium, 360, ColorScheme.LIGHT, script).signIn("volunteer").open("/check")) {
+      volunteer.countFromHere();
+      Page page = volunteer.page();
+      volunteer.press(page.locator("a.button[href='/check/" + rig + "']"));
+      volunteer.choose(page.locator("input[name=allAsListed]"));
+      page.locator("main .stack > .look")
+          .all()
+          .forEach(look -> volunteer.choose(look.locator("input[type=radio][value=fine]")));
+      volunteer.fill(page.locator("#brace"), LengthText.exact(set.brace()));
+      volunteer.fill(page.locator("#tillerUpper"), LengthText.exact(set.upper()));
+      volunteer.fill(page.locator("#tillerLower"), LengthText.exact(set.lower()));
+      volunteer.press("Save the check");
+      assertTrue(volunteer.sees("Put back: ready"), volunteer.words());
+      volunteer.keep("main-job-verdict");
+      volunteer.press("Put back: ready");
+      assertTrue(volunteer.inputs() <= CHECK_AT_MOST, volunteer.inputs() + " inputs to check");
+    }
+  }
+
+  @Test
+  void tenKitsInARow_areReceivedWithoutGoingHome() {
+    List<String> loans =
+        rows.texts(
+            """
+            SELECT l.id FROM loan l WHERE l.kind = 'KIT' AND EXISTS (SELECT 1 FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL)
+             ORDER BY l.due_on DESC LIMIT 3""");
+    try (Chromium chromium = new Chromium();
+        Person volunteer =
+            at(chromium, 360, ColorScheme.LIGHT, true).signIn("volunteer").open("/receive")) {
+      for (String loan : loans) {
+        volunteer.countFromHere();
+        volunteer.press(volunteer.page().locator("a.button[href='/receive/" + loan + "']"));
+        volunteer.press(
+            volunteer.page().locator("button:has-text('Receive what is ticked')").first());
+        assertTrue(volunteer.inputs() <= RECEIVE_AT_MOST);
+        assertTrue(volunteer.page().url().contains("/receive"), "the queue stands there again");
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "{0} px, {1}")
+  @CsvSource({"360, LIGHT", "360, DARK", "1280, LIGHT", "1280, DARK"})
+  void everyPage_isCalmLightAndAccessible(int width, ColorScheme theme) {
+    long rig =
+        rows.number("SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");
+    long loan = rows.number("SELECT max(loan_id) FROM loan_line WHERE back_at IS NULL");
+    String code =
+        rows.texts("SELECT min(code) FROM item WHERE kind = 'STRING' AND retired_on IS NULL")
+            .get(0);
+    try (Chromium chromium = new Chromium();
+        Person officer = at(chromium, width, theme, true).signIn("officer")) {
+      Stream.of(
+              "/",
+              "/issue",
+              "/issue?hand=right&drawLength=27&ageBand=adult&experience=beginner",
+              "/loans",
+              "/loans/" + loan,
+              "/receive",
+              "/check",
+              "/check/" + rig,
+              "/rigs",
+              "/rigs/" + rig,
+              "/rigs/new",
+              "/register",
+              "/items/" + code,
+              "/sessions",
+              "/sessions/new",
+              "/upkeep",
+              "/fleet",
+              "/rules",
+              "/people",
+              "/me",
+              "/recall",
+              "/exchange",
+              "/withdrawals")
+          .forEach(
+              path ->
+                  officer
+                      .open(path)
+                      .lookCarefully(
+                          path.replaceAll("\\?.*", "-fit").replaceAll("[^a-z-]+", "_")
+                              + "-"
+                              + width
+                              + "-"
+                              + theme.name().toLowerCase()));
+    }
+  }
+
+  private Person at(Chromium chromium, int width, ColorScheme theme, boolean script) {
+    return Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, script);
+  }
+}

@@ -1,0 +1,143 @@
+package club.ascham.loan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.form.Typed;
+import club.ascham.units.ItemCode;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Money;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class IssueCommandTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 6, 9);
+  private static final LendingTerms TERMS =
+      new LendingTerms(TODAY, LengthUnit.INCH, Currency.getInstance("GBP"), 28);
+  private static final String ARROWS = code('A', 60);
+  private static final String TAB = code('K', 60);
+
+  @Test
+  void newBorrower_andUsualTerms() {
+    IssueCommand command = IssueCommand.parse(whole(), TERMS).orElseThrow();
+    assertEquals("Nell Harker", command.newcomer().name());
+    assertNull(command.known());
+    assertEquals(TODAY, command.issuedOn());
+    assertEquals(TODAY.plusDays(28), command.dueOn());
+    assertEquals(Money.ZERO, command.deposit());
+    assertNull(command.depositHow());
+  }
+
+  @Test
+  void items_comeFromSlotsAndFromTheListOfCodes() {
+    Typed typed =
+        whole(
+            "items.arrows",
+            ARROWS,
+            "items.arrows.count",
+            "6",
+            "moreItems",
+            TAB + ", " + code('T', 80));
+    IssueCommand command = IssueCommand.parse(typed, TERMS).orElseThrow();
+    assertEquals(3, command.items().size());
+    assertEquals(6, command.items().get(0).count());
+    assertEquals(
+        java.util.List.of("items.arrows", "moreItems", "moreItems"),
+        command.items().stream().map(ItemAsked::field).collect(Collectors.toList()));
+  }
+
+  @ParameterizedTest(name = "{0}={1}: at {2}")
+  @CsvSource({
+    "name,,name",
+    "contact,,contact",
+    "rig,,rig",
+    "rig,seven,rig",
+    "termsAccepted,,termsAccepted",
+    "dueOn,2026-06-08,dueOn",
+    "dueOn,soon,dueOn",
+    "dueOn,2026-02-30,dueOn",
+    "dueOn,2029-01-01,dueOn",
+    "issuedOn,2026-06-10,issuedOn",
+    "deposit,a lot,deposit",
+    "deposit,-5,deposit",
+    "deposit,20.00,depositHow",
+    "items.tab,K-0000-0,items.tab",
+    "moreItems,the blue one,moreItems",
+    "ageBand,up-to-12,guardian"
+  })
+  void wrongAnswer_standsAtItsField(String field, String value, String faulty) {
+    Typed typed = whole(field, value);
+    assertTrue(IssueCommand.parse(typed, TERMS).isEmpty());
+    assertNotNull(typed.messageAt(faulty), typed.faults().toString());
+  }
+
+  @Test
+  void borrowerWhoIsKnown_needsNoName() {
+    Typed typed = whole("borrower", "12", "name", "", "contact", "");
+    IssueCommand command = IssueCommand.parse(typed, TERMS).orElseThrow();
+    assertEquals(new BorrowerId(12), command.known());
+    assertNull(command.newcomer());
+  }
+
+  @Test
+  void due_countsFromTheDayItWasHandedOver() {
+    Typed typed = whole("issuedOn", "2026-06-01", "dueOn", "2026-06-03");
+    assertEquals(LocalDate.of(2026, 6, 3), IssueCommand.parse(typed, TERMS).orElseThrow().dueOn());
+  }
+
+  @Test
+  void lost_takesTheTickedLines() {
+    Typed typed = Typed.of(Map.of("line-4", "on", "line-19", "on", "line-x", "on", "words", "bus"));
+    LostCommand lost = LostCommand.parse(new club.ascham.id.LoanId(1), typed, TERMS).orElseThrow();
+    assertEquals(java.util.List.of(4L, 19L), lost.lines());
+    Typed none = Typed.of(Map.of("words", "bus"));
+    assertTrue(LostCommand.parse(new club.ascham.id.LoanId(1), none, TERMS).isEmpty());
+    assertNotNull(none.messageAt("lines"));
+  }
+
+  @ParameterizedTest(name = "{0}={1}, junior {2}: at {3}")
+  @CsvSource({
+    "dueOn,,false,dueOn",
+    "dueOn,2026-06-08,false,dueOn",
+    "dueOn,2028-06-08,false,dueOn",
+    "drawLength,,true,drawLength"
+  })
+  void extension_wrongAnswerStandsAtItsField(
+      String field, String value, boolean junior, String faulty) {
+    Map<String, String> texts = new HashMap<>(Map.of("dueOn", "2026-07-09", "drawLength", "24"));
+    texts.put(field, value == null ? "" : value);
+    Typed typed = Typed.of(texts);
+    assertTrue(ExtendCommand.parse(new club.ascham.id.LoanId(1), junior, typed, TERMS).isEmpty());
+    assertNotNull(typed.messageAt(faulty));
+  }
+
+  private static Typed whole(String... more) {
+    Map<String, String> texts = new HashMap<>();
+    texts.put("hand", "right");
+    texts.put("drawLength", "27");
+    texts.put("ageBand", "adult");
+    texts.put("experience", "beginner");
+    texts.put("rig", "7");
+    texts.put("name", "Nell Harker");
+    texts.put("contact", "07700 900417");
+    texts.put("termsAccepted", "on");
+    for (int i = 0; i < more.length; i += 2) {
+      texts.put(more[i], more[i + 1]);
+    }
+    return Typed.of(texts);
+  }
+
+  private static String code(char letter, int from) {
+    return ItemCode.of(letter, ItemCode.nextIssuable(letter, from).orElseThrow())
+        .orElseThrow()
+        .display();
+  }
+}

@@ -1,0 +1,376 @@
+package club.ascham.loan;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.is;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.time.ClubTime;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@QuarkusTest
+class LoanApiTest {
+  @Inject KitRoom kitRoom;
+  @Inject ClubTime time;
+
+  @Test
+  void fit_ranksTheReadyRigs() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    KitRoom.ReadyRig heavy = kitRoom.aReadyRig(46);
+    as("volunteer")
+        .body(
+            Map.of(
+                "hand",
+                "right",
+                "drawLength",
+                "28 in",
+                "ageBand",
+                "adult",
+                "experience",
+                "beginner"))
+        .post("/api/fit")
+        .then()
+        .statusCode(200)
+        .body("bowPreferredIn", is(70))
+        .body("shortestArrow", is("762 mm"))
+        .body("rigs.rig", hasItem((int) rig.id().value()))
+        .body("rigs.rig", not(hasItem((int) heavy.id().value())))
+        .body("unsuited.find { it.rig == " + heavy.id().value() + " }.adviceOnly", is(true));
+  }
+
+  @Test
+  void fit_namesEachWrongField() {
+    as("officer")
+        .body(Map.of("hand", "right", "drawLength", "700", "ageBand", "old"))
+        .post("/api/fit")
+        .then()
+        .statusCode(422)
+        .contentType("application/problem+json")
+        .body("errors.field", hasItem("drawLength"))
+        .body("errors.find { it.field == 'drawLength' }.suggestion", is("700 mm"))
+        .body("errors.field", hasItem("ageBand"))
+        .body("errors.field", hasItem("experience"));
+  }
+
+  @Test
+  void kit_isIssued_extended_changed_andPartlyLost() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
+    KitRoom.Stocked pool = kitRoom.anArrowPool(31, 12);
+    KitRoom.Stocked tab = kitRoom.aKitItem("TAB", "RIGHT", "M");
+    Map<String, Object> body = body(rig);
+    body.put(
+        "items", List.of(Map.of("code", arrows.code()), Map.of("code", pool.code(), "count", 4)));
+    body.put("onceKey", "api-" + rig.id().value());
+    int loan =
+        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+    int again =
+        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+    assertEquals(loan, again);
+
+    String due = time.today().plusDays(50).toString();
+    as("officer")
+        .body(Map.of("dueOn", due))
+        .post("/api/loans/" + loan + "/extend")
+        .then()
+        .statusCode(200)
+        .body("dueOn", is(due));
+    as("officer")
+        .body(Map.of("dueOn", due))
+        .post("/api/loans/" + loan + "/extend")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("dueOn"));
+
+    int arrowLine = lineOf(loan, arrows);
+    as("officer")
+        .body(Map.of("line", arrowLine, "item", tab.code()))
+        .post("/api/loans/" + loan + "/items")
+        .then()
+        .statusCode(200)
+        .body("lines.find { it.line == " + arrowLine + " }.outcome", is("changed"))
+        .body("lines.code", hasItem(tab.code()));
+
+    as("officer")
+        .body(
+            Map.of(
+                "lines", List.of(lineOf(loan, tab), lineOf(loan, pool)), "words", "left on a bus"))
+        .post("/api/loans/" + loan + "/lost")
+        .then()
+        .statusCode(200)
+        .body("open", is(true));
+    assertEquals(
+        1,
+        kitRoom.number(
+            "SELECT count(*) FROM item WHERE id = ?1 AND retired_why = 'LOST'", tab.id()));
+    assertEquals(8, kitRoom.number("SELECT arrow_count FROM kit_item WHERE id = ?1", pool.id()));
+    assertEquals(
+        0,
+        kitRoom.number(
+            "SELECT count(*) FROM item WHERE id = ?1 AND retired_on IS NOT NULL", pool.id()));
+  }
+
+  @Test
+  void wholeBowLost_isRetired_itsRigIsNoMore_andTheDepositIsSettled() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    Map<String, Object> body = body(rig);
+    body.put("deposit", "20.00");
+    body.put("depositHow", "card");
+    int loan =
+        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+    List<Integer> lines =
+        List.of(lineOf(loan, rig.body()), lineOf(loan, rig.limbs()), lineOf(loan, rig.string()));
+    as("officer")
+        .body(Map.of("lines", lines, "depositBack", "30.00"))
+        .post("/api/loans/" + loan + "/lost")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("depositBack"));
+    as("officer")
+        .body(Map.of("lines", lines, "depositBack", "5.00"))
+        .post("/api/loans/" + loan + "/lost")
+        .then()
+        .statusCode(200)
+        .body("open", is(false))
+        .body("depositBack", is("5.00"));
+    assertEquals(
+        1,
+        kitRoom.number(
+            "SELECT count(*) FROM rig WHERE id = ?1 AND dissolved_at IS NOT NULL", rig.id()));
+    as("officer")
+        .body(Map.of("lines", lines))
+        .post("/api/loans/" + loan + "/lost")
+        .then()
+        .statusCode(422);
+  }
+
+  @Test
+  void juniorsDraw_isAskedAgain_andArrowsNowTooShortCannotGoOn() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(14);
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(26);
+    Map<String, Object> body = body(rig);
+    body.put("ageBand", "from-13-to-14");
+    body.put("guardian", "Tess Ant");
+    body.put("name", "Ivo Ant");
+    body.put("drawLength", "24 in");
+    body.put("items", List.of(Map.of("code", arrows.code())));
+    int loan =
+        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+    String due = time.today().plusDays(60).toString();
+    as("officer")
+        .body(Map.of("dueOn", due))
+        .post("/api/loans/" + loan + "/extend")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("drawLength"));
+    as("officer")
+        .body(Map.of("dueOn", due, "drawLength", "25 in"))
+        .post("/api/loans/" + loan + "/extend")
+        .then()
+        .statusCode(422)
+        .body("errors[0].message", containsString(arrows.code()));
+
+    KitRoom.Stocked longer = kitRoom.anArrowSet(27);
+    as("officer")
+        .body(Map.of("line", lineOf(loan, arrows), "item", longer.code()))
+        .post("/api/loans/" + loan + "/items")
+        .then()
+        .statusCode(200);
+    as("officer")
+        .body(Map.of("dueOn", due, "drawLength", "25 in"))
+        .post("/api/loans/" + loan + "/extend")
+        .then()
+        .statusCode(200)
+        .body("drawLength", is("635 mm"));
+  }
+
+  @Test
+  void staleExtension_isRefused() {
+    int loan = issued(kitRoom.aReadyRig(20));
+    as("officer")
+        .body(Map.of("dueOn", time.today().plusDays(40).toString(), "version", 7))
+        .post("/api/loans/" + loan + "/extend")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("version"));
+  }
+
+  @Test
+  void lastThingOut_isReceived_notExchanged() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    int loan = issued(rig);
+    as("officer")
+        .body(Map.of("line", lineOf(loan, rig.string())))
+        .post("/api/loans/" + loan + "/items")
+        .then()
+        .statusCode(422)
+        .body("errors[0].message", containsString("rig's page"));
+  }
+
+  @Test
+  void wrongBody_namesEachField() {
+    as("officer")
+        .body("{}")
+        .post("/api/loans")
+        .then()
+        .statusCode(422)
+        .body("errors.field", hasItem("hand"))
+        .body("errors.field", hasItem("rig"))
+        .body("errors.field", hasItem("name"))
+        .body("errors.field", hasItem("termsAccepted"));
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    Map<String, Object> body = body(rig);
+    body.put("items", List.of(Map.of("count", 3)));
+    as("officer")
+        .body(body)
+        .post("/api/loans")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("items.0"));
+  }
+
+  @Test
+  void unknownLoan_isNotFound() {
+    as("officer").get("/api/loans/999999").then().statusCode(404);
+    as("officer").body("{}").post("/api/loans/999999/extend").then().statusCode(404);
+    as("officer").get("/api/borrowers/999999").then().statusCode(404);
+  }
+
+  @Test
+  void list_isPaged_andFiltered() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    kitRoom.lent(rig, "Zeb Ouse", "2026-02-01", "2026-02-05");
+    as("volunteer")
+        .get("/api/loans?show=overdue&q=ouse&size=1")
+        .then()
+        .statusCode(200)
+        .body("size", is(1))
+        .body("total", greaterThan(0))
+        .body("items[0].who", is("Zeb Ouse"))
+        .body("items[0].overdue", is(true));
+    as("volunteer").get("/api/loans?show=lately").then().statusCode(422);
+  }
+
+  @Test
+  void committee_seesLoansWithoutNames() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    long loan = kitRoom.lent(rig, "Yve Nar", "2026-02-01", "2026-02-05");
+    as("committee")
+        .get("/api/loans?size=200")
+        .then()
+        .statusCode(200)
+        .body("items.who", everyItem(nullValue()));
+    as("committee")
+        .get("/api/loans/" + loan)
+        .then()
+        .statusCode(200)
+        .body("name", nullValue())
+        .body("lines.size()", is(3));
+    as("committee").get("/api/borrowers").then().statusCode(403);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"committee", "volunteer"})
+  void othersThanOfficers_changeNoLoan(String who) {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    as(who).body(body(rig)).post("/api/loans").then().statusCode(403);
+    long loan = kitRoom.lent(rig, "Uma Tas", "2026-02-01", "2026-02-05");
+    for (String change : List.of("extend", "items", "lost")) {
+      as(who).body("{}").post("/api/loans/" + loan + "/" + change).then().statusCode(403);
+    }
+    as(who).body("{}").post("/api/borrowers").then().statusCode(403);
+    as(who).body("{}").put("/api/borrowers/1").then().statusCode(403);
+  }
+
+  @Test
+  void borrower_isEntered_foundAndCorrected() {
+    Map<String, Object> body =
+        Map.of(
+            "name",
+            "Quin Lark",
+            "contact",
+            "quin@example.org",
+            "ageBand",
+            "adult",
+            "memberNo",
+            "L-9");
+    int id =
+        as("officer").body(body).post("/api/borrowers").then().statusCode(201).extract().path("id");
+    as("officer").body(body).post("/api/borrowers").then().statusCode(201).body("id", is(id));
+    as("volunteer").get("/api/borrowers?q=l-9").then().body("items.name", hasItem("Quin Lark"));
+    int version = as("officer").get("/api/borrowers/" + id).then().extract().path("version");
+    Map<String, Object> moved = new HashMap<>(body);
+    moved.put("contact", "07700 900555");
+    moved.put("version", version);
+    as("officer")
+        .body(moved)
+        .put("/api/borrowers/" + id)
+        .then()
+        .statusCode(200)
+        .body("contact", equalTo("07700 900555"));
+    as("officer").body(moved).put("/api/borrowers/" + id).then().statusCode(409);
+    as("officer")
+        .body(Map.of("name", "Kit", "contact", "x", "ageBand", "up-to-12"))
+        .post("/api/borrowers")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("guardian"));
+  }
+
+  @Test
+  void description_holdsTheLoans() {
+    String described = given().get("/q/openapi?format=json").asString();
+    assertTrue(described.contains("/api/loans/{id}/extend"));
+    assertTrue(described.contains("/api/fit"));
+    assertTrue(described.contains("Nell Harker"));
+  }
+
+  private int issued(KitRoom.ReadyRig rig) {
+    return as("officer")
+        .body(body(rig))
+        .post("/api/loans")
+        .then()
+        .statusCode(201)
+        .extract()
+        .path("id");
+  }
+
+  private int lineOf(int loan, KitRoom.Stocked item) {
+    return (int)
+        kitRoom.number(
+            "SELECT id FROM loan_line WHERE loan_id = ?1 AND item_id = ?2", loan, item.id());
+  }
+
+  private static Map<String, Object> body(KitRoom.ReadyRig rig) {
+    Map<String, Object> body = new HashMap<>();
+    body.put("hand", "right");
+    body.put("drawLength", "27 in");
+    body.put("ageBand", "adult");
+    body.put("experience", "beginner");
+    body.put("rig", rig.id().value());
+    body.put("name", "Orla Wensum");
+    body.put("contact", "07700 900333");
+    body.put("termsAccepted", true);
+    return body;
+  }
+
+  private static RequestSpecification as(String who) {
+    return given().auth().preemptive().basic(who, "demo-fleet").contentType(ContentType.JSON);
+  }
+}

@@ -1,0 +1,132 @@
+package club.ascham.loan;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.time.ClubTime;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class LoanPagesTest {
+  @Inject KitRoom kitRoom;
+  @Inject ClubTime time;
+
+  @Test
+  void list_showsWhoIsLate() {
+    kitRoom.lent(kitRoom.aReadyRig(20), "Lou Waveney", "2026-02-01", "2026-02-05");
+    Visitor.signedInAs("volunteer")
+        .get("/loans?q=waveney")
+        .then()
+        .statusCode(200)
+        .body(containsString("Lou Waveney"))
+        .body(containsString("class=\"late\""));
+  }
+
+  @Test
+  void committee_readsLoansWithoutNames_andChangesNothing() {
+    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Mae Waveney", "2026-02-01", "2026-02-05");
+    Visitor committee = Visitor.signedInAs("committee");
+    committee
+        .get("/loans?show=overdue&q=waveney")
+        .then()
+        .statusCode(200)
+        .body(containsString("Loan " + loan))
+        .body(not(containsString("Mae Waveney")));
+    committee
+        .get("/loans/" + loan)
+        .then()
+        .statusCode(200)
+        .body(not(containsString("Mae Waveney")))
+        .body(not(containsString("07700 900001")));
+    committee.get("/loans/" + loan + "/slip").then().statusCode(403);
+    committee.get("/borrowers").then().statusCode(403);
+    committee.get("/");
+    for (String change : List.of("extend", "items", "lost")) {
+      committee.post("/loans/" + loan + "/" + change, Map.of()).then().statusCode(403);
+    }
+  }
+
+  @Test
+  void loan_isExtendedFromItsPage_andAStaleFormIsRefused() {
+    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Ned Waveney", "2026-02-01", "2026-02-05");
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/loans/" + loan).then().body(containsString("name=\"version\" value=\"0\""));
+    String due = time.today().plusDays(30).toString();
+    Map<String, String> form = new HashMap<>(Map.of("dueOn", due, "version", "0"));
+    assertEquals(303, officer.post("/loans/" + loan + "/extend", form).statusCode());
+    form.put("dueOn", time.today().plusDays(60).toString());
+    Response stale = officer.post("/loans/" + loan + "/extend", form);
+    assertEquals(422, stale.statusCode());
+    assertTrue(stale.asString().contains("Someone changed this loan meanwhile"));
+    assertTrue(stale.asString().contains(form.get("dueOn")), "what was typed is kept");
+  }
+
+  @Test
+  void wrongCode_standsAtItsField() {
+    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Ora Waveney", "2026-02-01", "2026-02-05");
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/loans/" + loan);
+    Response refused = officer.post("/loans/" + loan + "/items", Map.of("item", "K-0000-0"));
+    assertEquals(422, refused.statusCode());
+    assertTrue(refused.asString().contains("id=\"item-error\""));
+    assertTrue(refused.asString().contains("value=\"K-0000-0\""));
+  }
+
+  @Test
+  void nothingTicked_isNotLost() {
+    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Pip Waveney", "2026-02-01", "2026-02-05");
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/loans/" + loan);
+    Response refused =
+        officer.post("/loans/" + loan + "/lost", Map.of("words", "fell into the river"));
+    assertEquals(422, refused.statusCode());
+    assertTrue(refused.asString().contains("Tick what is lost"));
+    assertTrue(refused.asString().contains("fell into the river"));
+  }
+
+  @Test
+  void borrowersPage_showsWhatTheyHave_andIsCorrected() {
+    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Ros Waveney", "2026-02-01", "2026-02-05");
+    long borrower = kitRoom.number("SELECT borrower_id FROM loan WHERE id = ?1", loan);
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .get("/borrowers/" + borrower)
+        .then()
+        .statusCode(200)
+        .body(containsString("Loan " + loan));
+    officer.get("/borrowers?q=ros wav").then().body(containsString("/borrowers/" + borrower));
+    Map<String, String> form =
+        new HashMap<>(
+            Map.of(
+                "name", "Ros Waveney",
+                "contact", "",
+                "ageBand", "adult",
+                "memberNo", "W-5",
+                "version", "0"));
+    Response refused = officer.post("/borrowers/" + borrower, form);
+    assertEquals(422, refused.statusCode());
+    assertTrue(refused.asString().contains("value=\"W-5\""));
+    form.put("contact", "ros@example.org");
+    assertEquals(303, officer.post("/borrowers/" + borrower, form).statusCode());
+    Response stale = officer.post("/borrowers/" + borrower, form);
+    assertEquals(422, stale.statusCode());
+    assertTrue(stale.asString().contains("Someone saved first"));
+  }
+
+  @Test
+  void addressOfNothing_isNotFound() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/loans/999999").then().statusCode(404);
+    officer.get("/loans/999999/slip").then().statusCode(404);
+    officer.get("/borrowers/999999").then().statusCode(404);
+  }
+}

@@ -1,0 +1,480 @@
+package club.ascham.rig;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class RigApiTest {
+  private static final Map<String, Object> EVERYTHING =
+      Map.of(
+          "stepsDone", "all",
+          "brace", "8 1/2 in",
+          "braceFrom", "grip-throat",
+          "tillerUpper", "190 mm",
+          "tillerLower", "186 mm",
+          "nocking", "4 mm",
+          "screwsSeen", true);
+
+  @Inject Bench bench;
+
+  private static RequestSpecification as(String name) {
+    return given().auth().preemptive().basic(name, "demo-fleet").contentType(ContentType.JSON);
+  }
+
+  private static ValidatableResponse assemble(
+      Bench.Laid body, Bench.Laid limbs, Bench.Laid string) {
+    return assemble(
+        limbs == null
+            ? Map.of("body", body.code(), "string", string.code())
+            : Map.of("body", body.code(), "limbs", limbs.code(), "string", string.code()));
+  }
+
+  private static ValidatableResponse assemble(Map<String, ?> body) {
+    return as("officer").body(body).post("/api/rigs").then();
+  }
+
+  private static int id(ValidatableResponse assembled) {
+    return assembled.statusCode(201).extract().path("id");
+  }
+
+  private int aNewRig() {
+    return id(
+        assemble(
+            bench.adjustableRiser("RIGHT", 25),
+            bench.slotInLimbs("MEDIUM", 22),
+            bench.polyesterString(68)));
+  }
+
+  @Test
+  void partsThatFit_becomeARigThatWaitsInTheWorkshop() {
+    Bench.Laid riser = bench.adjustableRiser("LEFT", 25);
+
+    assemble(riser, bench.slotInLimbs("SHORT", 20), bench.polyesterString(66))
+        .statusCode(201)
+        .header("Location", containsString("/api/rigs/"))
+        .body("name", equalTo(riser.code()))
+        .body("state", equalTo("in-the-workshop"))
+        .body("bowLengthIn", equalTo(66))
+        .body("parts.place", contains("body", "limbs", "string"))
+        .body("setUp", nullValue())
+        .body("targets.brace.inner.low", equalTo("203.2 mm"))
+        .body("targets.brace.basis", containsString("table in force"));
+  }
+
+  @Test
+  void aOnePieceBow_needsItsStringAlone() {
+    Bench.Laid bow = bench.onePieceBow(54);
+
+    assemble(bow, null, bench.polyesterString(54)).statusCode(201);
+    assemble(bench.onePieceBow(54), bench.slotInLimbs("SHORT", 20), bench.polyesterString(54))
+        .statusCode(422)
+        .body("errors.field", contains("limbs"))
+        .body("errors.message", hasItem(containsString("one-piece bow")));
+  }
+
+  @Test
+  void misfits_areRefusedAtTheirFieldWithReasonAndRemedy() {
+    assemble(
+            bench.screwInRiser("Thatch"),
+            bench.slotInLimbs("MEDIUM", 22),
+            bench.polyesterString(68))
+        .statusCode(422)
+        .contentType("application/problem+json")
+        .body("errors.field", hasItem("limbs"))
+        .body("errors[0].message", containsString("screw-in limbs"));
+    assemble(
+            bench.screwInRiser("Thatch"),
+            bench.screwInLimbs("Sedge", 66),
+            bench.polyesterString(66))
+        .statusCode(422)
+        .body("errors.field", contains("limbs"));
+    assemble(
+            bench.adjustableRiser("RIGHT", 25),
+            bench.slotInLimbs("MEDIUM", 22),
+            bench.polyesterString(66))
+        .statusCode(422)
+        .body("errors.field", contains("string"))
+        .body("errors[0].message", containsString("Choose a string labelled 68 in"));
+    assemble(
+            bench.adjustableRiser("RIGHT", 25),
+            bench.slotInLimbs("MEDIUM", 22),
+            bench.string(68, "HMPE"))
+        .statusCode(422)
+        .body("errors[0].message", containsString("polyester"));
+  }
+
+  @Test
+  void partsThatAreNotFree_areRefusedWithWhatWouldMakeItPossible() {
+    Bench.Laid fitted = bench.slotInLimbs("MEDIUM", 22);
+    Bench.Laid elsewhere = bench.adjustableRiser("RIGHT", 25);
+    id(assemble(elsewhere, fitted, bench.polyesterString(68)));
+    Bench.Laid withdrawn = bench.polyesterString(68);
+    bench.withdraw(withdrawn, "Serving cut through.");
+
+    assemble(bench.adjustableRiser("RIGHT", 25), fitted, withdrawn)
+        .statusCode(422)
+        .body("errors.field", contains("limbs", "string"))
+        .body(
+            "errors[0].message",
+            equalTo(
+                fitted.code()
+                    + " is fitted to the rig of "
+                    + elsewhere.code()
+                    + ". Take it off there first, or choose another."))
+        .body(
+            "errors[1].message",
+            equalTo(
+                withdrawn.code()
+                    + " is withdrawn since 3 May 2026: Serving cut through. It can be fitted once"
+                    + " someone with the permit has released it."));
+  }
+
+  @Test
+  void whatIsMissingOrMistyped_isNamed() {
+    assemble(Map.of("body", "R-0101-X"))
+        .statusCode(422)
+        .body("errors.field", contains("body", "string"));
+    assemble(bench.adjustableRiser("RIGHT", 25), null, bench.polyesterString(68))
+        .statusCode(422)
+        .body("errors.field", contains("limbs"));
+    Bench.Laid string = bench.polyesterString(68);
+    assemble(string, bench.slotInLimbs("MEDIUM", 22), string)
+        .statusCode(422)
+        .body("errors[0].message", containsString("is a string. Choose a riser"));
+    assemble(Map.of("body", "R-0101-E", "string", "S-0247-K", "colour", "red")).statusCode(400);
+  }
+
+  @Test
+  void theSameFormTwice_makesOneRig() {
+    Map<String, String> body =
+        Map.of(
+            "body", bench.onePieceBow(48).code(),
+            "string", bench.polyesterString(48).code(),
+            "onceKey", "api-twice");
+
+    assertEquals(id(assemble(body)), id(assemble(body)));
+  }
+
+  @Test
+  void twoPeopleAssemblingOneRiserAtOnce_getOneSuccessAndOneClearRefusal() throws Exception {
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    List<Map<String, String>> wishes =
+        List.of(
+            Map.of(
+                "body", riser.code(),
+                "limbs", bench.slotInLimbs("MEDIUM", 22).code(),
+                "string", bench.polyesterString(68).code()),
+            Map.of(
+                "body", riser.code(),
+                "limbs", bench.slotInLimbs("MEDIUM", 24).code(),
+                "string", bench.polyesterString(68).code()));
+    CountDownLatch together = new CountDownLatch(1);
+    ExecutorService two = Executors.newFixedThreadPool(2);
+    try {
+      List<Future<ValidatableResponse>> answers =
+          wishes.stream()
+              .map(
+                  wish ->
+                      two.submit(
+                          (Callable<ValidatableResponse>)
+                              () -> {
+                                together.await();
+                                return assemble(wish);
+                              }))
+              .toList();
+      together.countDown();
+      List<ValidatableResponse> ended = List.of(answers.get(0).get(), answers.get(1).get());
+      List<Integer> codes =
+          ended.stream().map(answer -> answer.extract().statusCode()).sorted().toList();
+
+      assertEquals(List.of(201, 422), codes);
+      ended.stream()
+          .filter(answer -> answer.extract().statusCode() == 422)
+          .forEach(
+              answer ->
+                  answer
+                      .body("errors.field", contains("body"))
+                      .body("errors[0].message", containsString("is fitted to the rig of")));
+    } finally {
+      two.shutdown();
+    }
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NULL", riser.id()));
+  }
+
+  @Test
+  void aSetUpWorkedThrough_makesTheRigReady() {
+    int rig = aNewRig();
+    as("officer")
+        .post("/api/rigs/{id}/set-ups", rig)
+        .then()
+        .statusCode(200)
+        .body("openSetUp.stepsToDo", hasSize(13));
+
+    as("officer")
+        .body(EVERYTHING)
+        .put("/api/rigs/{id}/set-ups/current", rig)
+        .then()
+        .statusCode(200)
+        .body("openSetUp.stepsToDo", hasSize(0))
+        .body("openSetUp.figures.tiller", equalTo("4 mm"));
+    as("officer")
+        .body("{}")
+        .post("/api/rigs/{id}/set-ups/current/finish", rig)
+        .then()
+        .statusCode(200)
+        .body("state", equalTo("ready"))
+        .body("setUp.brace", equalTo("215.9 mm"))
+        .body("setUp.braceFrom", equalTo("grip-throat"))
+        .body("setUp.twists", nullValue())
+        .body("openSetUp", nullValue());
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM set_up WHERE rig_id = ?1 AND brace_typed = '8 1/2 in'", rig));
+  }
+
+  @Test
+  void anIncompleteSetUp_isNotFinished() {
+    int rig = aNewRig();
+    as("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+    as("officer")
+        .body(Map.of("stepsDone", "limbs, loops", "brace", "216", "braceFrom", "button"))
+        .put("/api/rigs/{id}/set-ups/current", rig)
+        .then()
+        .statusCode(422)
+        .body("errors.suggestion", contains("216 mm"));
+    as("officer")
+        .body(Map.of("stepsDone", "limbs, loops", "brace", "216 mm", "braceFrom", "button"))
+        .put("/api/rigs/{id}/set-ups/current", rig)
+        .then()
+        .statusCode(200)
+        .body("openSetUp.stepsDone", contains("limbs", "loops"));
+
+    as("officer")
+        .body("{}")
+        .post("/api/rigs/{id}/set-ups/current/finish", rig)
+        .then()
+        .statusCode(422)
+        .body("errors.message", hasItem(containsString("both tiller distances")))
+        .body("errors.message", hasItem(containsString("Not done yet: String on")));
+    as("officer").get("/api/rigs/{id}", rig).then().body("state", equalTo("in-the-workshop"));
+  }
+
+  @Test
+  void aStepOutOfItsOrder_isRefused() {
+    int rig = aNewRig();
+    as("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+
+    as("officer")
+        .body(Map.of("stepsDone", "brace"))
+        .put("/api/rigs/{id}/set-ups/current", rig)
+        .then()
+        .statusCode(422)
+        .body("errors[0].message", containsString("The right limb up"));
+  }
+
+  @Test
+  void aVolunteerWithoutThePermit_neitherAssemblesNorSetsTiller() {
+    Map<String, String> parts =
+        Map.of("body", bench.onePieceBow(48).code(), "string", bench.polyesterString(48).code());
+    as("volunteer")
+        .body(parts)
+        .post("/api/rigs")
+        .then()
+        .statusCode(422)
+        .body("errors[0].message", containsString("permit"));
+    int rig = aNewRig();
+    as("volunteer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+
+    as("volunteer")
+        .body(EVERYTHING)
+        .put("/api/rigs/{id}/set-ups/current", rig)
+        .then()
+        .statusCode(422)
+        .body(
+            "errors[0].message", containsString("\"Tiller\" is for someone who holds the permit"));
+  }
+
+  @Test
+  void theCommittee_readsAndChangesNothing() {
+    int rig = aNewRig();
+
+    as("committee").get("/api/rigs/{id}", rig).then().statusCode(200);
+    as("committee").get("/api/rigs").then().statusCode(200);
+    as("committee").body(EVERYTHING).post("/api/rigs").then().statusCode(403);
+    as("committee").body("{}").put("/api/rigs/{id}/parts", rig).then().statusCode(403);
+    as("committee").post("/api/rigs/{id}/set-ups", rig).then().statusCode(403);
+    as("committee").body("{}").put("/api/rigs/{id}/set-ups/current", rig).then().statusCode(403);
+    as("committee")
+        .body("{}")
+        .post("/api/rigs/{id}/set-ups/current/finish", rig)
+        .then()
+        .statusCode(403);
+    as("committee").body("{}").post("/api/rigs/{id}/dissolve", rig).then().statusCode(403);
+  }
+
+  @Test
+  void anotherString_waitsForANewSetUp_andAnOpenOneBeginsAgain() {
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    Bench.Laid old = bench.polyesterString(68);
+    Bench.Laid fresh = bench.polyesterString(68);
+    int rig = id(assemble(riser, limbs, old));
+    as("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+    as("officer")
+        .body(EVERYTHING)
+        .put("/api/rigs/{id}/set-ups/current", rig)
+        .then()
+        .statusCode(200);
+
+    as("volunteer")
+        .body(Map.of("body", riser.code(), "limbs", limbs.code(), "string", fresh.code()))
+        .put("/api/rigs/{id}/parts", rig)
+        .then()
+        .statusCode(200)
+        .body("parts.code", contains(riser.code(), limbs.code(), fresh.code()))
+        .body("openSetUp.stepsDone", hasSize(0))
+        .body("openSetUp.figures.brace", nullValue());
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NOT NULL", old.id()));
+  }
+
+  @Test
+  void changingAPartDuringALoan_keepsTheLoan() {
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    Bench.Laid old = bench.polyesterString(68);
+    Bench.Laid fresh = bench.polyesterString(68);
+    long rig = bench.assembled(riser, limbs, old);
+    bench.setUp(rig);
+    long loan = bench.lend(rig);
+
+    as("officer")
+        .body(Map.of("body", riser.code(), "limbs", limbs.code(), "string", fresh.code()))
+        .put("/api/rigs/{id}/parts", rig)
+        .then()
+        .statusCode(200)
+        .body("loanId", equalTo((int) loan))
+        .body("state", equalTo("on-loan"));
+
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND outcome ="
+                + " 'CHANGED'",
+            loan,
+            old.id()));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND back_at IS"
+                + " NULL",
+            loan,
+            fresh.id()));
+    as("officer")
+        .body("{}")
+        .post("/api/rigs/{id}/dissolve", rig)
+        .then()
+        .statusCode(422)
+        .body("errors[0].message", equalTo("This rig is on loan. Receive it first."));
+  }
+
+  @Test
+  void aStaleForm_isRefusedAndChangesNothing() {
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    int rig = id(assemble(riser, limbs, bench.polyesterString(68)));
+    int seen = as("officer").get("/api/rigs/{id}", rig).then().extract().path("version");
+    Bench.Laid first = bench.polyesterString(68);
+    Bench.Laid second = bench.polyesterString(68);
+    Map<String, Object> parts =
+        Map.of("body", riser.code(), "limbs", limbs.code(), "version", seen);
+
+    as("officer").body(with(parts, first)).put("/api/rigs/{id}/parts", rig).then().statusCode(200);
+    as("officer")
+        .body(with(parts, second))
+        .put("/api/rigs/{id}/parts", rig)
+        .then()
+        .statusCode(409)
+        .body("detail", containsString("Someone else changed this rig"));
+    as("officer").get("/api/rigs/{id}", rig).then().body("parts.code", hasItem(first.code()));
+  }
+
+  private static Map<String, Object> with(Map<String, Object> parts, Bench.Laid string) {
+    Map<String, Object> all = new java.util.HashMap<>(parts);
+    all.put("string", string.code());
+    return all;
+  }
+
+  @Test
+  void aRigTakenApart_isGoneAndItsPartsAreLoose() {
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    int rig = id(assemble(riser, bench.slotInLimbs("MEDIUM", 22), bench.polyesterString(68)));
+
+    as("officer").body("{}").post("/api/rigs/{id}/dissolve", rig).then().statusCode(204);
+
+    as("officer").get("/api/rigs/{id}", rig).then().statusCode(404);
+    as("officer")
+        .body("{}")
+        .post("/api/rigs/{id}/dissolve", rig)
+        .then()
+        .statusCode(422)
+        .body("errors[0].message", containsString("taken apart already"));
+    assemble(riser, bench.slotInLimbs("LONG", 22), bench.polyesterString(70)).statusCode(201);
+  }
+
+  @Test
+  void theList_isPagedAndFiltered() {
+    aNewRig();
+
+    as("officer")
+        .queryParam("size", 3)
+        .get("/api/rigs")
+        .then()
+        .statusCode(200)
+        .body("items", hasSize(3))
+        .body("size", equalTo(3))
+        .body("total", notNullValue());
+    as("officer")
+        .queryParam("state", "in-the-workshop")
+        .queryParam("bowLength", 68)
+        .queryParam("size", 200)
+        .get("/api/rigs")
+        .then()
+        .body("items.state", everyItem(equalTo("in-the-workshop")))
+        .body("items.bowLengthIn", everyItem(equalTo(68)));
+    as("officer")
+        .queryParam("state", "tired")
+        .get("/api/rigs")
+        .then()
+        .statusCode(422)
+        .body("errors.field", contains("state"));
+  }
+}
