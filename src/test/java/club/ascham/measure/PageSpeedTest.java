@@ -99,7 +99,7 @@ class PageSpeedTest {
         "/rigs/" + rig,
         "/rigs/" + rig + "/set-up",
         "/issue",
-        "/issue?hand=right&drawLength=27&age=adult&experience=beginner",
+        "/issue?hand=right&drawLength=27&ageBand=adult&experience=beginner",
         "/loans",
         "/loans/" + loan,
         "/receive",
