@@ -114,7 +114,7 @@ class MainJobJourneyTest {
   }
 
   @Test
-  void tenKitsInARow_areReceivedWithoutGoingHome() {
+  void kitsInARow_areReceivedWithoutGoingHome() {
     List<String> loans =
         rows.texts(
             """
