@@ -1,13 +1,18 @@
 package club.ascham.check;
 
 import club.ascham.bow.Gauge;
+import club.ascham.bow.SetUpFigures;
 import club.ascham.form.Words;
 import club.ascham.rig.RigCard;
 import club.ascham.standing.State;
+import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.Reading;
 import club.ascham.web.Days;
 import club.ascham.withdrawal.Withdrawals;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A check with its verdict, as its page shows it.
@@ -84,41 +89,47 @@ record VerdictView(
     return before != null;
   }
 
-  public String setUpWords() {
-    return card.setUp() == null
-        ? null
-        : "brace %s from %s, upper %s, lower %s"
-            .formatted(
-                LengthText.both(card.setUp().brace()),
-                BowWords.from(card.setUp().braceFrom()),
-                LengthText.both(card.setUp().tillerUpper()),
-                LengthText.both(card.setUp().tillerLower()));
+  /** One distance as it was, is, and was set up at; null where it is not known. */
+  record Distance(String what, Figure before, Figure now, Figure setUp) {}
+
+  /** A length in both units. */
+  record Figure(String inches, String mm) {
+    static Figure of(Length length) {
+      return length == null ? null : new Figure(LengthText.inches(length), LengthText.mm(length));
+    }
   }
 
-  /** The readings in words; null where nothing was measured. */
-  public String readWords() {
-    return said(check);
+  /** Empty where nothing was measured. */
+  public List<Distance> readings() {
+    Optional<Reading> now = check.reading();
+    if (now.isEmpty()) {
+      return List.of();
+    }
+    SetUpFigures setUp = card.setUp();
+    Optional<Reading> was = before == null ? Optional.empty() : before.reading();
+    return List.of(
+        distance("Brace", was, now.get(), Reading::brace, setUp == null ? null : setUp.brace()),
+        distance(
+            "Upper", was, now.get(), Reading::tillerUpper, setUp == null ? null : setUp.tillerUpper()),
+        distance(
+            "Lower", was, now.get(), Reading::tillerLower, setUp == null ? null : setUp.tillerLower()),
+        distance("Tiller", was, now.get(), Reading::tiller, setUp == null ? null : setUp.tiller()));
+  }
+
+  private static Distance distance(
+      String what,
+      Optional<Reading> was,
+      Reading now,
+      Function<Reading, Length> of,
+      Length setUp) {
+    return new Distance(
+        what,
+        was.map(of).map(Figure::of).orElse(null),
+        Figure.of(of.apply(now)),
+        Figure.of(setUp));
   }
 
   public String doneWords() {
     return pair.said();
-  }
-
-  public String beforeWords() {
-    return before == null ? null : said(before);
-  }
-
-  private static String said(Checks.Row check) {
-    return check
-        .reading()
-        .map(
-            reading ->
-                "brace %s, upper %s, lower %s, tiller %s"
-                    .formatted(
-                        LengthText.both(reading.brace()),
-                        LengthText.both(reading.tillerUpper()),
-                        LengthText.both(reading.tillerLower()),
-                        LengthText.both(reading.tiller())))
-        .orElse(null);
   }
 }
