@@ -24,7 +24,7 @@ public record Fleet(
     List<OpenWithdrawal> withdrawals) {
 
   /** What one sheet of paper has room for beside the figures. */
-  private static final int SHOWN_AT_MOST = 6;
+  private static final int SHOWN_AT_MOST = 5;
 
   private static final List<State> STATES =
       List.of(
