@@ -65,9 +65,10 @@ final class BowReader {
   static Particulars limbs(Fields fields, String model) {
     Typed typed = fields.typed();
     Build build = takeDown(fields);
-    LimbSize size = typed.word("size", LimbSize.class);
+    LimbSize size = fields.wordOr("none", "size", LimbSize.class);
     Integer bowLengthIn = fields.whole("bowLengthIn", SHORTEST_BOW_IN, LONGEST_BOW_IN);
-    if (!typed.has("size") && !typed.has("bowLengthIn")) {
+    boolean noSize = size == null && typed.messageAt("size") == null;
+    if (noSize && !typed.has("bowLengthIn")) {
       typed.fault("size", "Give the size marked on the limbs, or the bow length they make.");
     } else if (size != null && bowLengthIn != null) {
       typed.fault(
@@ -113,7 +114,7 @@ final class BowReader {
 
   static Particulars bow(Fields fields) {
     Typed typed = fields.typed();
-    Hand hand = typed.word("hand", Hand.class);
+    Hand hand = fields.wordOr("either", "hand", Hand.class);
     Integer bowLengthIn =
         fields.requiredWhole(
             "bowLengthIn", SHORTEST_BOW_IN, LONGEST_BOW_IN, "Give the bow's length in inches.");

@@ -74,6 +74,14 @@ record Fields(Typed typed, ItemReader.Setting setting) {
     return false;
   }
 
+  /**
+   * A word that may be left open; {@code open} is the word people choose to say that none of them
+   * holds.
+   */
+  <E extends Enum<E>> E wordOr(String open, String field, Class<E> words) {
+    return typed.value(field).equalsIgnoreCase(open) ? null : typed.word(field, words);
+  }
+
   /** Says at a field that things of this kind have no such thing, if it was filled. */
   void refuse(String field, String why) {
     if (typed.has(field) && !NO.contains(typed.value(field).toLowerCase(Locale.ROOT))) {

@@ -41,7 +41,7 @@ final class KitReader {
     Hand hand =
         kind == ItemKind.TAB
             ? typed.requiredWord("hand", Hand.class, "Say which hand draws the string.")
-            : typed.word("hand", Hand.class);
+            : fields.wordOr("either", "hand", Hand.class);
     String size = typed.optional("size", LONGEST_SIZE);
     String notArrows = "Only arrows have that: leave this empty.";
     fields.refuse("arrowLength", notArrows);

@@ -41,7 +41,7 @@ class Register {
              coalesce(li.bow_length_in, b.bow_length_in, bs.for_bow_in),
              coalesce(li.marked_lb, b.marked_lb), bs.material, bs.strands, st.bow_from_in,
              st.bow_to_in, k.size, k.arrow_length, k.spine, k.arrow_count, coalesce(k.pool, 0),
-             %s, s.loan_id, coalesce(s.rig_id, kw.rig_id), s.rig_id IS NULL AND kw.rig_id IS NOT NULL,
+             %s, s.loan_id, (SELECT o.due_on FROM loan o WHERE o.id = s.loan_id), coalesce(s.rig_id, kw.rig_id), s.rig_id IS NULL AND kw.rig_id IS NOT NULL,
              bi.code
       """
           .formatted(Standing.STATE_TODAY);
@@ -154,7 +154,7 @@ class Register {
     String way = search.backwards() ? " DESC" : "";
     String by =
         switch (search.sort()) {
-          case CODE -> "i.code" + way;
+          case CODE -> "instr('RLBSTAK', substr(i.code, 1, 1))" + way + ", i.code" + way;
           case MAKER -> "i.maker IS NULL, i.maker" + way + ", i.model" + way;
           case STATE -> "instr('" + URGENT_FIRST + "', " + Standing.STATE_TODAY + ")" + way;
           case BOUGHT -> "i.bought_on IS NULL, i.bought_on" + way;

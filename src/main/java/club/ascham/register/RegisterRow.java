@@ -14,8 +14,10 @@ import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import io.quarkus.qute.TemplateData;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -52,12 +54,19 @@ public record RegisterRow(
     boolean pool,
     State state,
     LoanId loan,
+    LocalDate dueBack,
     RigId rig,
     boolean keptWith,
     String rigCode) {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.UK);
 
   public String code() {
     return new ItemCode(bareCode).display();
+  }
+
+  /** When it was bought: {@code 20 Aug 2024}. */
+  public String bought() {
+    return boughtOn == null ? null : DAY.format(boughtOn);
   }
 
   /** The address of its page. */
