@@ -8,7 +8,6 @@ import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
 import club.ascham.rules.Club;
-import club.ascham.rules.ClubRules;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
@@ -136,7 +135,9 @@ public class ReceiveLoan {
         receipt,
         back.damage() == null ? "BACK" : "DAMAGED",
         back.count(),
-        line.rig() == null ? null : shots(line.outAt(), backAt));
+        line.rig() == null
+            ? null
+            : club.rules().shotsWhileOut(Duration.between(line.outAt(), backAt)));
     if (line.arrowCount() != null && back.count() < line.arrowCount()) {
       rows.change(
           "UPDATE kit_item SET arrow_count = arrow_count - ?2 WHERE id = ?1",
@@ -155,12 +156,6 @@ public class ReceiveLoan {
           actor.id(),
           "Came back damaged: " + back.damage());
     }
-  }
-
-  private int shots(Instant from, Instant to) {
-    ClubRules rules = club.rules();
-    double weeks = Duration.between(from, to).toHours() / (24.0 * 7);
-    return (int) Math.round(weeks * rules.sessionsAWeek() * rules.shotsASession());
   }
 
   private void settleDeposit(LoanId loan, ReceiptDetails details, boolean closed) {

@@ -30,6 +30,11 @@ class Rigs implements PanacheRepository<Rig> {
         place,
         at);
     rows.change("DELETE FROM kept_with WHERE item_id = ?1", part);
+    // A string's age counts from here.
+    rows.change(
+        "UPDATE bowstring SET first_used = substr(?2, 1, 10) WHERE id = ?1 AND first_used IS NULL",
+        part,
+        at);
   }
 
   void takeOff(RigId rig, ItemId part, Instant at) {

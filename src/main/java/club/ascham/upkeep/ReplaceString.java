@@ -1,8 +1,9 @@
 package club.ascham.upkeep;
 
 import club.ascham.id.ItemId;
-import club.ascham.id.RigId;
+import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
+import club.ascham.rig.StringExchange;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
@@ -14,12 +15,16 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-/** Takes a string off its rig and fits another; the rig then waits for its set-up. */
+/**
+ * Takes a string off its rig and fits another. The rig then waits for its set-up; one that is out
+ * stays on its loan.
+ */
 @ApplicationScoped
 class ReplaceString {
   private final Rows rows;
   private final Subjects subjects;
   private final Spares spares;
+  private final StringExchange exchange;
   private final WorkRecords records;
   private final Story story;
   private final Pressed pressed;
@@ -30,6 +35,7 @@ class ReplaceString {
       Rows rows,
       Subjects subjects,
       Spares spares,
+      StringExchange exchange,
       WorkRecords records,
       Story story,
       Pressed pressed,
@@ -38,6 +44,7 @@ class ReplaceString {
     this.rows = rows;
     this.subjects = subjects;
     this.spares = spares;
+    this.exchange = exchange;
     this.records = records;
     this.story = story;
     this.pressed = pressed;
@@ -67,10 +74,6 @@ class ReplaceString {
       return Optional.of(
           "This string is fitted to no rig, so nothing takes its place: scrap it, or keep it.");
     }
-    if (old.loan() != null) {
-      return Optional.of(
-          "This string is out on loan: receive it first, or change the part on its loan's page.");
-    }
     return Optional.empty();
   }
 
@@ -94,7 +97,7 @@ class ReplaceString {
               + " Choose one of those listed.");
     }
     Instant now = time.now();
-    exchange(old, spare.get(), now);
+    Optional<LoanId> loan = exchange.exchange(old.rig(), old.id(), spare.get().id(), now);
     long record =
         records.keep(
             old.id(),
@@ -107,42 +110,10 @@ class ReplaceString {
     if (scrapped) {
       retire(old.id());
     }
-    tell(old, spare.get(), scrapped, replacement.words(), now);
+    story.tell(told(old, spare.get(), loan, scrapped, now).because(replacement.words()));
     String page = "/upkeep/records/" + record;
     pressed.leads(formKey, page);
     return new Outcome.Replaced(page);
-  }
-
-  private void exchange(Subject old, Spare spare, Instant now) {
-    RigId rig = old.rig();
-    rows.change(
-        "UPDATE fitting SET until_at = ?3 WHERE rig_id = ?1 AND item_id = ?2 AND until_at IS NULL",
-        rig,
-        old.id(),
-        now);
-    rows.change(
-        "INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (?1, ?2, 'STRING', ?3)",
-        rig,
-        spare.id(),
-        now);
-    rows.change("DELETE FROM kept_with WHERE item_id = ?1", spare.id());
-    rows.change(
-        "UPDATE bowstring SET first_used = ?2 WHERE id = ?1 AND first_used IS NULL",
-        spare.id(),
-        time.dayOf(now));
-    // Whoever holds a page of this rig from before sees that someone changed it first; a set-up
-    // begun with the old string holds for nothing any more.
-    rows.change("UPDATE rig SET version = version + 1 WHERE id = ?1", rig);
-    rows.change(
-        """
-        UPDATE set_up SET begun_at = ?2, begun_by = ?3, steps_done = '', brace = NULL, brace_typed = NULL,
-               brace_from = NULL, tiller_upper = NULL, upper_typed = NULL, tiller_lower = NULL,
-               lower_typed = NULL, nocking = NULL, nocking_typed = NULL, screws_seen = 0,
-               turns_upper = NULL, turns_lower = NULL, twists = NULL, version = version + 1
-         WHERE rig_id = ?1 AND finished_at IS NULL""",
-        rig,
-        now,
-        actor.id());
   }
 
   private void retire(ItemId old) {
@@ -155,18 +126,19 @@ class ReplaceString {
         time.today());
   }
 
-  private void tell(Subject old, Spare spare, boolean scrapped, String words, Instant now) {
-    story.tell(
+  private Story.Told told(
+      Subject old, Spare spare, Optional<LoanId> loan, boolean scrapped, Instant now) {
+    Story.Told told =
         Story.Told.ofRig(
-                now,
-                actor.id(),
-                old.rig(),
-                List.of(old.id(), spare.id()),
-                "String "
-                    + old.code()
-                    + " replaced by "
-                    + spare.code()
-                    + (scrapped ? "; the old one scrapped." : "; the old one kept as a spare."))
-            .because(words));
+            now,
+            actor.id(),
+            old.rig(),
+            List.of(old.id(), spare.id()),
+            "String "
+                + old.code()
+                + " replaced by "
+                + spare.code()
+                + (scrapped ? "; the old one scrapped." : "; the old one kept as a spare."));
+    return loan.map(told::on).orElse(told);
   }
 }

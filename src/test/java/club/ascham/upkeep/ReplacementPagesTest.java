@@ -80,14 +80,22 @@ class ReplacementPagesTest {
   }
 
   @Test
-  void aStringOutOnLoan_isLeftAlone() {
+  void aStringThatBreaksOnLoan_isReplaced_andTheLoanGoesOn() {
     Shelf.ReadyRig rig = shelf.aReadyRig();
     Shelf.Put fresh = shelf.aString(68);
-    shelf.lend(rig, "Tilda Marsh");
+    long loan = shelf.lend(rig, "Tilda Marsh");
     Visitor officer = Visitor.signedInAs("officer");
-    officer.get(page(rig)).then().statusCode(200).body(containsString("out on loan"));
-    officer.post(page(rig), form(fresh, "kept")).then().statusCode(422);
-    assertEquals("READY", shelf.state(fresh));
+    officer.get(page(rig)).then().statusCode(200).body(containsString("stays on its"));
+    officer.post(page(rig), form(fresh, "scrapped")).then().statusCode(303);
+    assertEquals("ON_LOAN", shelf.rigState(rig.id()));
+    assertEquals("ON_LOAN", shelf.state(fresh));
+    assertEquals("RETIRED", shelf.state(rig.string()));
+    assertEquals(
+        1,
+        shelf.number(
+            "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND outcome = 'CHANGED'",
+            loan,
+            rig.string().id()));
   }
 
   @Test
