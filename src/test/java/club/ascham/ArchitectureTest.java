@@ -33,6 +33,34 @@ class ArchitectureTest {
               "java..", "club.ascham.units..", "club.ascham.bow..", "club.ascham.verdict..");
 
   @ArchTest
+  static final ArchRule what_is_due_and_what_an_inspection_means_is_decided_by_plain_functions =
+      classes()
+          .that()
+          .belongToAnyOf(
+              club.ascham.upkeep.Due.class,
+              club.ascham.upkeep.Work.class,
+              club.ascham.worksheet.InspectionList.class,
+              club.ascham.worksheet.Inspected.class)
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "java..",
+              "club.ascham.bow..",
+              "club.ascham.form..",
+              "club.ascham.verdict..",
+              "club.ascham.upkeep..",
+              "club.ascham.worksheet..");
+
+  @ArchTest
+  static final ArchRule the_plan_knows_nothing_of_who_carries_it_out =
+      noClasses()
+          .that()
+          .resideInAPackage("..upkeep..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("..worksheet..", "..recall..", "..withdrawal..");
+
+  @ArchTest
   static final ArchRule lengths_depend_on_nothing_of_ours =
       noClasses()
           .that()

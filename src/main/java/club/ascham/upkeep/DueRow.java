@@ -66,7 +66,7 @@ public record DueRow(
 
   /** Where the item's own page is. */
   public String itemPage() {
-    return Subject.pageOf(code());
+    return "/items/" + code();
   }
 
   /** Where the work is done. */

@@ -13,7 +13,7 @@ public record Request(Work work, String why, boolean blocks) {
   private static final int LONGEST = 500;
 
   /** Reads {@code work}, {@code why} and {@code blocks} for an item of this kind. */
-  static Optional<Request> parse(Typed typed, String kind) {
+  public static Optional<Request> parse(Typed typed, String kind) {
     Work work = typed.requiredWord("work", Work.class, "What should be done?");
     if (work != null && !work.isFor(kind)) {
       typed.fault("work", "That is not done to such an item.");

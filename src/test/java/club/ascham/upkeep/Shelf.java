@@ -13,7 +13,7 @@ import java.util.List;
 
 /** Puts things on the shelf for the tests: each call adds something new and answers it. */
 @ApplicationScoped
-class Shelf {
+public class Shelf {
   private final Rows rows;
   private final ClubTime time;
 
@@ -23,12 +23,12 @@ class Shelf {
   }
 
   /** An item on the shelf. */
-  record Put(ItemId id, String code) {}
+  public record Put(ItemId id, String code) {}
 
   /** A rig that is set up and ready. */
-  record ReadyRig(RigId id, Put riser, Put limbs, Put string) {}
+  public record ReadyRig(RigId id, Put riser, Put limbs, Put string) {}
 
-  Put aRiser() {
+  public Put aRiser() {
     Put riser = item('R', "RISER");
     rows.change(
         "INSERT INTO riser (id, build, hand, length_in, limb_fitting, max_turns_out)"
@@ -38,7 +38,7 @@ class Shelf {
     return riser;
   }
 
-  Put aString(int forBowIn) {
+  public Put aString(int forBowIn) {
     Put string = item('S', "STRING");
     rows.change(
         "INSERT INTO bowstring (id, for_bow_in, material, strands) VALUES (?1, ?2, 'POLYESTER', 12)",
@@ -47,7 +47,7 @@ class Shelf {
     return string;
   }
 
-  Put aStringer() {
+  public Put aStringer() {
     Put stringer = item('T', "STRINGER");
     rows.change(
         "INSERT INTO stringer (id, stringer_kind, bow_from_in, bow_to_in) VALUES (?1, 'TIP_TO_TIP', 62, 70)",
@@ -57,7 +57,7 @@ class Shelf {
   }
 
   /** A 68 in rig, everything inspected twenty days ago. */
-  ReadyRig aReadyRig() {
+  public ReadyRig aReadyRig() {
     Put riser = aRiser();
     Put limbs = item('L', "LIMBS");
     rows.change(
@@ -90,7 +90,7 @@ class Shelf {
   }
 
   /** Its inspections were all passed so many days ago. */
-  void passAll(Put item, int days) {
+  public void passAll(Put item, int days) {
     rows.change("DELETE FROM upkeep_record WHERE item_id = ?1", item.id());
     rows.change(
         """
@@ -102,7 +102,7 @@ class Shelf {
         daysAgo(days));
   }
 
-  long lend(ReadyRig rig, String borrower) {
+  public long lend(ReadyRig rig, String borrower) {
     rows.change(
         "INSERT INTO borrower (name, contact, age_band) VALUES (?1, '07700 900002', 'ADULT')",
         borrower);
@@ -124,11 +124,11 @@ class Shelf {
     return loan;
   }
 
-  void name(Put item, String maker, String batch) {
+  public void name(Put item, String maker, String batch) {
     rows.change("UPDATE item SET maker = ?2, batch = ?3 WHERE id = ?1", item.id(), maker, batch);
   }
 
-  String state(Put item) {
+  public String state(Put item) {
     return rows.texts(
             "SELECT " + Standing.STATE_TODAY + " FROM item_standing s WHERE s.item_id = ?2",
             time.today(),
@@ -136,7 +136,7 @@ class Shelf {
         .get(0);
   }
 
-  String rigState(RigId rig) {
+  public String rigState(RigId rig) {
     return rows.texts(
             "SELECT " + Standing.STATE_TODAY + " FROM rig_standing s WHERE s.rig_id = ?2",
             time.today(),
@@ -144,15 +144,15 @@ class Shelf {
         .get(0);
   }
 
-  long number(String sql, Object... parameters) {
+  public long number(String sql, Object... parameters) {
     return rows.number(sql, parameters);
   }
 
-  String text(String sql, Object... parameters) {
+  public String text(String sql, Object... parameters) {
     return rows.texts(sql, parameters).get(0);
   }
 
-  void change(String sql, Object... parameters) {
+  public void change(String sql, Object... parameters) {
     rows.change(sql, parameters);
   }
 

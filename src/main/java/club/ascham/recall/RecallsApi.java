@@ -1,0 +1,184 @@
+package club.ascham.recall;
+
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.ItemId;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.web.Forms;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** Recalls as JSON. */
+@Path("/api/recalls")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Recalls", description = "What a maker calls back: where it is, and withdrawing it")
+class RecallsApi {
+  private static final int LONGEST_WHY = 500;
+
+  /**
+   * Someone who has or had an item.
+   *
+   * @param borrowerId null: sessions, counted together
+   * @param until null: has it now
+   */
+  public record HolderJson(Long borrowerId, Instant from, Instant until, int times) {}
+
+  /**
+   * An item that a recall names.
+   *
+   * @param holders left out for the committee
+   */
+  public record RecalledJson(
+      String code,
+      String kind,
+      String maker,
+      String model,
+      String batch,
+      String serials,
+      String state,
+      String withdrawnWhy,
+      String rig,
+      Long loanId,
+      LocalDate backBy,
+      List<HolderJson> holders,
+      List<String> rigs) {}
+
+  /** Everything that a recall names. */
+  public record RecalledList(List<RecalledJson> items) {}
+
+  /** A recall; all that is given must match. */
+  public record RecallBody(
+      String maker, String model, String batch, String serial, String why, String onceKey) {}
+
+  /**
+   * What a recall did.
+   *
+   * @param out how many of the withdrawn are on loan
+   */
+  public record RecallResult(int withdrawn, int out, String said) {}
+
+  private final Recalls recalls;
+  private final RecallItems recallItems;
+  private final Actor actor;
+
+  RecallsApi(Recalls recalls, RecallItems recallItems, Actor actor) {
+    this.recalls = recalls;
+    this.recallItems = recallItems;
+    this.actor = actor;
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "Every item of a maker, model, batch or serial, with where it is and was")
+  @Parameter(name = "maker", description = "the whole name", example = "Marlwick")
+  @Parameter(name = "model", description = "the whole name")
+  @Parameter(name = "batch", description = "what it begins with")
+  @Parameter(name = "serial", description = "what it begins with; of either limb too")
+  @APIResponse(
+      responseCode = "200",
+      content = @Content(schema = @Schema(implementation = RecalledList.class)))
+  public Response trace(@Context UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    Optional<RecallQuery> query = query(typed);
+    if (query.isEmpty()) {
+      return Problem.of(typed);
+    }
+    List<Recalled> found = recalls.of(query.get());
+    List<ItemId> ids = found.stream().map(Recalled::id).toList();
+    Map<ItemId, List<Recalls.Holder>> holders = recalls.holders(ids);
+    Map<ItemId, List<Recalls.Touched>> rigs = recalls.rigs(ids);
+    boolean named = actor.role() != Role.COMMITTEE;
+    return Response.ok(
+            new RecalledList(
+                found.stream()
+                    .map(
+                        item ->
+                            json(
+                                item,
+                                named ? holders.getOrDefault(item.id(), List.of()) : null,
+                                rigs.getOrDefault(item.id(), List.of())))
+                    .toList()))
+        .build();
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(summary = "Withdraw everything that a recall names, for one reason")
+  @RequestBody(
+      content =
+          @Content(
+              schema = @Schema(implementation = RecallBody.class),
+              examples =
+                  @ExampleObject(
+                      name = "a batch of strings",
+                      value =
+                          "{\"maker\": \"Marlwick\", \"batch\": \"M02-2025\", \"why\": \"Maker's"
+                              + " notice of 3 May: end serving may slip.\"}")))
+  public Response withdraw(RecallBody body) {
+    Typed typed = Typed.of(body);
+    Optional<RecallQuery> query = query(typed);
+    String why =
+        typed.required("why", LONGEST_WHY, "Why? It stands on every one of them until released.");
+    if (query.isEmpty() || !typed.sound()) {
+      return Problem.of(typed);
+    }
+    RecallItems.Outcome outcome = recallItems.withdraw(query.get(), why, body.onceKey());
+    return Response.ok(new RecallResult(outcome.withdrawn(), outcome.out(), outcome.said()))
+        .build();
+  }
+
+  private static Optional<RecallQuery> query(Typed typed) {
+    Optional<RecallQuery> query = RecallQuery.parse(typed);
+    if (query.isEmpty()) {
+      typed.fault("maker", "At least one of maker, model, batch and serial, please.");
+    }
+    return query;
+  }
+
+  private static RecalledJson json(
+      Recalled item, List<Recalls.Holder> holders, List<Recalls.Touched> rigs) {
+    return new RecalledJson(
+        item.code(),
+        item.kind().toLowerCase(Locale.ROOT),
+        item.maker(),
+        item.model(),
+        item.batch(),
+        item.serials(),
+        Words.of(item.state()),
+        item.withdrawnWhy(),
+        item.rigCode(),
+        item.loan() == null ? null : item.loan().value(),
+        item.backBy(),
+        holders == null
+            ? null
+            : holders.stream()
+                .map(h -> new HolderJson(h.borrower(), h.from(), h.until(), h.times()))
+                .toList(),
+        rigs.stream().map(Recalls.Touched::code).toList());
+  }
+}

@@ -1,0 +1,76 @@
+package club.ascham.worksheet;
+
+import club.ascham.form.Typed;
+import club.ascham.time.ClubTime;
+import club.ascham.verdict.Gravity;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * An inspection as a person gives it.
+ *
+ * @param happened now, or noon of a day before today: paper first, typed later
+ */
+record Inspection(Inspected found, Instant happened) {
+  private static final int LONGEST = 1000;
+  private static final double MOST_TURNS = 12;
+
+  /**
+   * Reads one answer for each look by its key, {@code upperTurnsOut}, {@code lowerTurnsOut}, {@code
+   * words}, {@code partsUsed} and {@code on}.
+   */
+  static Optional<Inspection> parse(Typed typed, InspectionList list, ClubTime time) {
+    Map<String, Gravity> seen = new LinkedHashMap<>();
+    for (Look look : list.looks()) {
+      Gravity answer = typed.word(look.key(), Gravity.class);
+      if (answer == null) {
+        typed.fault(look.key(), "Fine, note or stop? Each look needs its answer.");
+      } else {
+        seen.put(look.key(), answer);
+      }
+    }
+    Double upper = list.asksTurns() ? turns(typed, "upperTurnsOut") : null;
+    Double lower = list.asksTurns() ? turns(typed, "lowerTurnsOut") : null;
+    String words = typed.optional("words", LONGEST);
+    if (words == null && seen.containsValue(Gravity.STOP)) {
+      typed.fault("words", "What was wrong? Whoever mends it reads this.");
+    } else if (words == null && seen.containsValue(Gravity.NOTE)) {
+      typed.fault("words", "What was noted, or put right? A few words.");
+    }
+    String parts = typed.optional("partsUsed", LONGEST);
+    Instant happened = happened(typed, time);
+    return typed.sound()
+        ? Optional.of(new Inspection(new Inspected(seen, upper, lower, words, parts), happened))
+        : Optional.empty();
+  }
+
+  /** Now, or noon of the day typed at {@code on}. */
+  static Instant happened(Typed typed, ClubTime time) {
+    LocalDate on = typed.day("on");
+    LocalDate today = time.today();
+    if (on == null || on.equals(today)) {
+      return time.now();
+    }
+    if (on.isAfter(today)) {
+      typed.fault("on", "That day is still to come.");
+    }
+    return time.momentOf(on.atTime(LocalTime.NOON));
+  }
+
+  private static Double turns(Typed typed, String field) {
+    if (!typed.has(field)) {
+      return null;
+    }
+    OptionalDouble turns = TurnsText.read(typed.value(field));
+    if (turns.isEmpty() || turns.getAsDouble() > MOST_TURNS) {
+      typed.fault(field, "Turns such as 2, 2 1/4 or 2.25, please; at most 12.");
+      return null;
+    }
+    return turns.getAsDouble();
+  }
+}

@@ -1,0 +1,140 @@
+package club.ascham.worksheet;
+
+import club.ascham.upkeep.Work;
+import club.ascham.id.LoanId;
+import club.ascham.people.Actor;
+import club.ascham.register.RetireItem;
+import club.ascham.register.RetiredWhy;
+import club.ascham.register.Retirement;
+import club.ascham.rig.StringExchange;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Takes a string off its rig and fits another. The rig then waits for its set-up; one that is out
+ * stays on its loan.
+ */
+@ApplicationScoped
+class ReplaceString {
+  private final Subjects subjects;
+  private final Spares spares;
+  private final StringExchange exchange;
+  private final RetireItem retireItem;
+  private final WorkRecords records;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  ReplaceString(
+      Subjects subjects,
+      Spares spares,
+      StringExchange exchange,
+      RetireItem retireItem,
+      WorkRecords records,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.subjects = subjects;
+    this.spares = spares;
+    this.exchange = exchange;
+    this.retireItem = retireItem;
+    this.records = records;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /** How it went. */
+  sealed interface Outcome {
+    /** Done: the page that shows it. */
+    record Replaced(String page) implements Outcome {}
+
+    /**
+     * Nothing was changed.
+     *
+     * @param field the field at fault; null: the thing as a whole
+     */
+    record Refused(String field, String message) implements Outcome {}
+  }
+
+  /** Why the string of this item can't be replaced now; empty where it can. */
+  static Optional<String> refusal(Subject old) {
+    if (old.isRetired()) {
+      return Optional.of("This string is retired.");
+    }
+    if (old.rig() == null) {
+      return Optional.of(
+          "This string is fitted to no rig, so nothing takes its place: scrap it, or keep it.");
+    }
+    return Optional.empty();
+  }
+
+  @Writes
+  Outcome replace(ItemCode oldCode, Replacement replacement, String formKey) {
+    var led = pressed.ledTo(formKey);
+    if (led.isPresent()) {
+      return new Outcome.Replaced(led.get());
+    }
+    Subject old = subjects.coded(oldCode).orElseThrow();
+    Optional<String> refusal = refusal(old);
+    if (refusal.isPresent()) {
+      return new Outcome.Refused(null, refusal.get());
+    }
+    Optional<Spare> spare = spares.forRig(old.rig()).coded(replacement.newString().bare());
+    if (spare.isEmpty()) {
+      return new Outcome.Refused(
+          "newString",
+          replacement.newString().display()
+              + " can't take its place: it is no ready string that fits this rig and hangs free."
+              + " Choose one of those listed.");
+    }
+    Instant now = time.now();
+    Optional<LoanId> loan = exchange.exchange(old.rig(), old.id(), spare.get().id(), now);
+    long record =
+        records.keep(
+            old.id(),
+            Work.STRING_REPLACEMENT,
+            now,
+            new Inspected.Outcome(Result.REPLACED, replacement.words(), null),
+            null,
+            spare.get().id());
+    boolean scrapped = replacement.oldString() == Replacement.OldString.SCRAPPED;
+    if (scrapped) {
+      retireItem.retire(
+          old.id(),
+          new Retirement(
+              time.dayOf(now), RetiredWhy.SCRAPPED, "Replaced by " + spare.get().code() + "."),
+          null);
+    }
+    story.tell(told(old, spare.get(), loan, scrapped, now).because(replacement.words()));
+    String page = "/upkeep/records/" + record;
+    pressed.leads(formKey, page);
+    return new Outcome.Replaced(page);
+  }
+
+  private Story.Told told(
+      Subject old, Spare spare, Optional<LoanId> loan, boolean scrapped, Instant now) {
+    Story.Told told =
+        Story.Told.ofRig(
+            now,
+            actor.id(),
+            old.rig(),
+            List.of(old.id(), spare.id()),
+            "String "
+                + old.code()
+                + " replaced by "
+                + spare.code()
+                + (scrapped ? "; the old one scrapped." : "; the old one kept as a spare."));
+    return loan.map(told::on).orElse(told);
+  }
+}

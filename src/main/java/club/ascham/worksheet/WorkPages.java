@@ -1,0 +1,217 @@
+package club.ascham.worksheet;
+
+import club.ascham.upkeep.AskForWork;
+import club.ascham.upkeep.Due;
+import club.ascham.upkeep.DueWork;
+import club.ascham.upkeep.Request;
+import club.ascham.upkeep.Work;
+import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
+import club.ascham.units.CodeParse;
+import club.ascham.units.ItemCode;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Doing one piece of work on one item, or asking for it. */
+@Path("/upkeep/{code}")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class WorkPages {
+  /** A kind of work to choose. */
+  public record WorkOption(String value, String label) {}
+
+  @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record InspectionPage(
+      Subject subject, InspectionList list, Due due, boolean maySign, Typed typed, String refusal)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ReplacementPage(
+      Subject subject, Due due, Spares.Choice choice, Typed typed, String refusal)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record AskPage(Subject subject, List<WorkOption> works, Typed typed)
+      implements TemplateInstance {}
+
+  private final Subjects subjects;
+  private final DueWork dueWork;
+  private final Spares spares;
+  private final InspectItem inspectItem;
+  private final ReplaceString replaceString;
+  private final AskForWork askForWork;
+  private final Actor actor;
+  private final ClubTime time;
+
+  WorkPages(
+      Subjects subjects,
+      DueWork dueWork,
+      Spares spares,
+      InspectItem inspectItem,
+      ReplaceString replaceString,
+      AskForWork askForWork,
+      Actor actor,
+      ClubTime time) {
+    this.subjects = subjects;
+    this.dueWork = dueWork;
+    this.spares = spares;
+    this.inspectItem = inspectItem;
+    this.replaceString = replaceString;
+    this.askForWork = askForWork;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  @GET
+  @Path("/ask")
+  public TemplateInstance ask(@RestPath String code, @RestQuery String work) {
+    Subject subject = subject(code);
+    List<WorkOption> works = works(subject);
+    Typed typed = Typed.nothing().with("blocks", "on").with("work", work);
+    if (works.size() == 1) {
+      typed.with("work", works.get(0).value());
+    }
+    return new AskPage(subject, works, typed);
+  }
+
+  @POST
+  @Path("/ask")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response sendAsk(@RestPath String code, MultivaluedMap<String, String> form) {
+    Subject subject = subject(code);
+    Typed typed = Forms.typed(form);
+    Optional<Request> request = Request.parse(typed, subject.kind());
+    if (request.isEmpty()) {
+      return Go.again(new AskPage(subject, works(subject), typed));
+    }
+    askForWork.ask(subject.id(), request.get(), time.now(), typed.value("once-key"));
+    return Go.to(
+        "/upkeep",
+        request.get().work().capital()
+            + " of "
+            + subject.code()
+            + " is asked for"
+            + (request.get().blocks() ? ": it stays in until it is done." : "."));
+  }
+
+  @GET
+  @Path("/{work}")
+  public TemplateInstance work(@RestPath String code, @RestPath String work) {
+    Subject subject = subject(code);
+    return page(subject, work(subject, work), Typed.nothing(), null);
+  }
+
+  @POST
+  @Path("/{work}")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response done(
+      @RestPath String code, @RestPath String work, MultivaluedMap<String, String> form) {
+    Subject subject = subject(code);
+    Work todo = work(subject, work);
+    Typed typed = Forms.typed(form);
+    return todo.isInspection() ? inspected(subject, todo, typed) : replaced(subject, typed);
+  }
+
+  private Response inspected(Subject subject, Work work, Typed typed) {
+    InspectionList list = subject.list(work);
+    Optional<Inspection> inspection = Inspection.parse(typed, list, time);
+    if (inspection.isEmpty()) {
+      return Go.again(page(subject, work, typed, null));
+    }
+    InspectItem.Outcome outcome =
+        inspectItem.inspect(subject, list, inspection.get(), typed.value("once-key"));
+    if (outcome instanceof InspectItem.Outcome.NotYours notYours) {
+      return Response.status(Response.Status.FORBIDDEN)
+          .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
+          .entity(page(subject, work, typed, notYours.message()))
+          .build();
+    }
+    return Go.to(((InspectItem.Outcome.Signed) outcome).page());
+  }
+
+  private Response replaced(Subject subject, Typed typed) {
+    Optional<Replacement> replacement = Replacement.parse(typed);
+    if (replacement.isEmpty()) {
+      return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
+    }
+    ReplaceString.Outcome outcome =
+        replaceString.replace(
+            new ItemCode(subject.bareCode()), replacement.get(), typed.value("once-key"));
+    if (outcome instanceof ReplaceString.Outcome.Refused refused) {
+      if (refused.field() != null) {
+        typed.fault(refused.field(), refused.message());
+      }
+      return Go.again(
+          page(
+              subject,
+              Work.STRING_REPLACEMENT,
+              typed,
+              refused.field() == null ? refused.message() : null));
+    }
+    return Go.to(((ReplaceString.Outcome.Replaced) outcome).page());
+  }
+
+  private TemplateInstance page(Subject subject, Work work, Typed typed, String refusal) {
+    Due due =
+        dueWork.of(subject.id()).stream().filter(d -> d.work() == work).findFirst().orElse(null);
+    if (work.isInspection()) {
+      return new InspectionPage(
+          subject,
+          subject.list(work),
+          due,
+          actor.role() != Role.COMMITTEE && inspectItem.maySign(work),
+          typed,
+          refusal);
+    }
+    String refused = refusal != null ? refusal : ReplaceString.refusal(subject).orElse(null);
+    Spares.Choice choice =
+        subject.rig() == null
+            ? new Spares.Choice(List.of(), 0, null)
+            : spares.forRig(subject.rig());
+    return new ReplacementPage(subject, due, choice, typed, refused);
+  }
+
+  private Subject subject(String code) {
+    CodeParse parse = ItemCode.parse(code);
+    ItemCode read =
+        parse instanceof CodeParse.Whole whole
+            ? whole.code()
+            : parse instanceof CodeParse.LimbOfPair limb ? limb.pair() : null;
+    return Optional.ofNullable(read)
+        .flatMap(subjects::coded)
+        .orElseThrow(() -> new NoSuchThing("The club has no item " + code + "."));
+  }
+
+  private static Work work(Subject subject, String word) {
+    return Arrays.stream(Work.values())
+        .filter(work -> Words.of(work).equals(word) && work.isFor(subject.kind()))
+        .findFirst()
+        .orElseThrow(
+            () -> new NoSuchThing("There is no such work to be done on " + subject.code() + "."));
+  }
+
+  private static List<WorkOption> works(Subject subject) {
+    return Arrays.stream(Work.values())
+        .filter(work -> work.isFor(subject.kind()))
+        .map(work -> new WorkOption(work.word(), work.said()))
+        .toList();
+  }
+}

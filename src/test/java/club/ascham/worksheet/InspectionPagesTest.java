@@ -1,0 +1,269 @@
+package club.ascham.worksheet;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.store.StatementCount;
+import club.ascham.upkeep.Shelf;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class InspectionPagesTest {
+  @Inject Shelf shelf;
+
+  @Test
+  void anOverdueSafetyInspection_keepsItsRigIn_untilItIsSigned() {
+    Shelf.ReadyRig rig = shelf.aReadyRig();
+    assertEquals("READY", shelf.rigState(rig.id()));
+    shelf.passAll(rig.riser(), 181);
+    assertEquals("TO_BE_CHECKED", shelf.rigState(rig.id()));
+    assertEquals("TO_BE_CHECKED", shelf.state(rig.riser()));
+
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/upkeep").then().statusCode(200).body(containsString(rig.riser().code()));
+    String page = "/upkeep/" + rig.riser().code() + "/bolt-inspection";
+    officer.get(page).then().statusCode(200).body(containsString("1 day late"));
+    Response signed = officer.post(page, bolts("fine"));
+    signed.then().statusCode(303).header("Location", matchesPattern(".*/upkeep/records/\\d+"));
+    officer
+        .get(path(signed))
+        .then()
+        .statusCode(200)
+        .body(containsString("passed"))
+        .body(containsString("upper 2 turns out, lower 2 1/4 turns out"))
+        .body(containsString("due in 6 months"));
+    assertEquals("READY", shelf.rigState(rig.id()));
+  }
+
+  @Test
+  void oneStop_withdrawsTheItem_andSaysWhyInItsStory() {
+    Shelf.ReadyRig rig = shelf.aReadyRig();
+    Visitor officer = Visitor.signedInAs("officer");
+    String page = "/upkeep/" + rig.riser().code() + "/bolt-inspection";
+    officer.get(page);
+    Map<String, String> form = bolts("fine");
+    form.put("washer", "stop");
+    form.put("words", "Upper washer split.");
+    form.put("partsUsed", "none in stock");
+    officer.post(page, form).then().statusCode(303);
+    assertEquals("WITHDRAWN", shelf.rigState(rig.id()));
+    assertEquals(
+        "Not as it should be: washers. Upper washer split.",
+        shelf.text("SELECT why FROM withdrawal WHERE item_id = ?1", rig.riser().id()));
+    assertEquals(
+        1,
+        shelf.number(
+            "SELECT count(*) FROM story s JOIN story_about a ON a.story_id = s.id WHERE a.item_id = ?1 AND s.sentence = 'Limb-bolt inspection: not passed.'",
+            rig.riser().id()));
+    assertEquals(
+        1,
+        shelf.number(
+            "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'BOLT_INSPECTION' AND blocks = 1 AND closed_by_record IS NULL",
+            rig.riser().id()),
+        "it waits for the same inspection again");
+    assertEquals(
+        "none in stock",
+        shelf.text(
+            "SELECT parts_used FROM upkeep_record WHERE item_id = ?1 AND result = 'FAILED'",
+            rig.riser().id()));
+  }
+
+  @Test
+  void aSecondPress_isLedToTheFirstOnesRecord_andKeepsNothing() {
+    Shelf.Put stringer = shelf.aStringer();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
+    volunteer.get(page);
+    Map<String, String> form = stringer();
+    form.put("once-key", "twice-" + stringer.code());
+    String first = path(volunteer.post(page, form));
+    assertEquals(first, path(volunteer.post(page, form)));
+    assertEquals(
+        2,
+        shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()),
+        "the one from before and the new one");
+  }
+
+  @Test
+  void missingAnswers_areAskedFor_andWhatWasTypedStays() {
+    Shelf.Put stringer = shelf.aStringer();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
+    volunteer.get(page);
+    volunteer
+        .post(page, Map.of("cord", "note", "partsUsed", "a new <b>knot</b>", "on", "2999-01-01"))
+        .then()
+        .statusCode(422)
+        .body(containsString("Fine, note or stop?"))
+        .body(containsString("That day is still to come."))
+        .body(containsString("a new &lt;b&gt;knot&lt;/b&gt;"))
+        .body(containsString("value=\"note\" checked"));
+    assertEquals(
+        1, shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
+  }
+
+  @Test
+  void aNote_needsItsWords() {
+    Shelf.Put stringer = shelf.aStringer();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
+    volunteer.get(page);
+    Map<String, String> form = stringer();
+    form.put("fit", "note");
+    volunteer.post(page, form).then().statusCode(422).body(containsString("A few words."));
+  }
+
+  @Test
+  void turnsBeyondTheMakersLimit_withdraw_whateverWasAnswered() {
+    Shelf.Put riser = shelf.aRiser();
+    Visitor officer = Visitor.signedInAs("officer");
+    String page = "/upkeep/" + riser.code() + "/bolt-inspection";
+    officer.get(page);
+    Map<String, String> form = bolts("fine");
+    form.put("upperTurnsOut", "4½");
+    officer.post(page, form).then().statusCode(303);
+    assertEquals("WITHDRAWN", shelf.state(riser));
+  }
+
+  @Test
+  void withoutThePermit_limbBoltsAreNotSigned_butSentToTheOfficer() {
+    Shelf.ReadyRig rig = shelf.aReadyRig();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = "/upkeep/" + rig.riser().code() + "/bolt-inspection";
+    volunteer
+        .get(page)
+        .then()
+        .statusCode(200)
+        .body(containsString("Send to the officer"))
+        .body(not(containsString("Sign the inspection")));
+    volunteer.post(page, bolts("fine")).then().statusCode(403).body(containsString("permit"));
+    assertEquals(
+        0,
+        shelf.number(
+            "SELECT count(*) FROM upkeep_record WHERE item_id = ?1 AND done_by = 2",
+            rig.riser().id()));
+
+    volunteer.get(page);
+    volunteer
+        .post(
+            "/upkeep/" + rig.riser().code() + "/ask",
+            Map.of("work", "bolt-inspection", "blocks", "on", "why", "A locking screw rattles."))
+        .then()
+        .statusCode(303);
+    assertEquals("TO_BE_CHECKED", shelf.rigState(rig.id()), "what was asked for blocks at once");
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/upkeep").then().body(containsString("A locking screw rattles."));
+    officer.get(page);
+    officer.post(page, bolts("fine")).then().statusCode(303);
+    assertEquals("READY", shelf.rigState(rig.id()), "the inspection closes what was asked for");
+  }
+
+  @Test
+  void askingTwice_addsTheReason() {
+    Shelf.Put stringer = shelf.aStringer();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = "/upkeep/" + stringer.code() + "/ask";
+    volunteer.get(page).then().statusCode(200);
+    volunteer
+        .post(page, Map.of("work", "stringer-inspection"))
+        .then()
+        .statusCode(422)
+        .body(containsString("What happened, or what was seen?"));
+    volunteer
+        .post(page, Map.of("work", "stringer-inspection", "why", "Left in the rain."))
+        .then()
+        .statusCode(303);
+    volunteer
+        .post(page, Map.of("work", "stringer-inspection", "why", "A dog had it.", "blocks", "on"))
+        .then()
+        .statusCode(303);
+    assertEquals(
+        "Left in the rain. A dog had it.",
+        shelf.text("SELECT why FROM upkeep_task WHERE item_id = ?1 AND blocks = 1", stringer.id()));
+  }
+
+  @Test
+  void theCommittee_readsThePlan_andChangesNothing() {
+    Shelf.Put riser = shelf.aRiser();
+    Visitor committee = Visitor.signedInAs("committee");
+    committee.get("/upkeep").then().statusCode(200).body(not(containsString(">Inspect<")));
+    committee
+        .post("/upkeep/" + riser.code() + "/riser-inspection", Map.of())
+        .then()
+        .statusCode(403);
+    committee.post("/upkeep/" + riser.code() + "/ask", Map.of()).then().statusCode(403);
+  }
+
+  @Test
+  void whatDoesNotExist_isNotFound() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/upkeep/R-9998-X/bolt-inspection").then().statusCode(404);
+    officer.get("/upkeep/nonsense/bolt-inspection").then().statusCode(404);
+    officer.get("/upkeep/" + shelf.aStringer().code() + "/bolt-inspection").then().statusCode(404);
+    officer.get("/upkeep/records/999999999").then().statusCode(404);
+    officer.get("/upkeep/records/x").then().statusCode(404);
+  }
+
+  @Test
+  void thePlan_isNarrowedByTheAddress() {
+    Shelf.Put riser = shelf.aRiser();
+    shelf.passAll(riser, 400);
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .get("/upkeep?kind=riser&work=riser-inspection")
+        .then()
+        .body(containsString(riser.code()));
+    officer.get("/upkeep?kind=string").then().body(not(containsString(riser.code())));
+    officer.get("/upkeep?work=nonsense&page=x").then().statusCode(200);
+  }
+
+  @Test
+  void thePlan_needsTheSameFewStatements_howeverMuchIsDue() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/upkeep");
+    long few = statements(officer, "/upkeep");
+    for (int i = 0; i < 7; i++) {
+      shelf.passAll(shelf.aStringer(), 400);
+    }
+    assertEquals(few, statements(officer, "/upkeep"));
+    assertTrue(few <= 5, "statements: " + few);
+  }
+
+  private static long statements(Visitor visitor, String page) {
+    long before = StatementCount.run();
+    visitor.get(page).then().statusCode(200);
+    return StatementCount.run() - before;
+  }
+
+  private static Map<String, String> bolts(String all) {
+    Map<String, String> form = new HashMap<>();
+    for (String look :
+        new String[] {"turns", "alike", "thread", "lockingScrew", "washer", "seat"}) {
+      form.put(look, all);
+    }
+    form.put("upperTurnsOut", "2");
+    form.put("lowerTurnsOut", "2 1/4");
+    return form;
+  }
+
+  private static Map<String, String> stringer() {
+    Map<String, String> form = new HashMap<>();
+    for (String look : new String[] {"cord", "stitching", "saddle", "fit"}) {
+      form.put(look, "fine");
+    }
+    return form;
+  }
+
+  private static String path(Response answer) {
+    return java.net.URI.create(answer.header("Location")).getPath();
+  }
+}
