@@ -52,6 +52,13 @@ class ArrowTest {
     assertFalse(arrow.allows(arrow.length().minus(Target.READING_STEP)));
   }
 
+  @Test
+  void shortestSafe_isShownRoundedUp_neverBelowTheRule() {
+    ShortestArrow arrow = ArrowLength.shortestSafe(22.84, true, true, false);
+    assertEquals("25 7/8 in · 657 mm", arrow.said());
+    assertEquals("27 in · 686 mm", ArrowLength.shortestSafe(25, false, true, false).said());
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
   void shortestSafe_noDraw_isRefused(double drawIn) {

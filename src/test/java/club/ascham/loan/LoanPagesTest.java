@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
@@ -128,5 +129,29 @@ class LoanPagesTest {
     officer.get("/loans/999999").then().statusCode(404);
     officer.get("/loans/999999/slip").then().statusCode(404);
     officer.get("/borrowers/999999").then().statusCode(404);
+  }
+
+  @Test
+  void statements_areAsManyHoweverMuchTheClubLends() {
+    String issue =
+        "/issue?hand=right&drawLength=27 in&ageBand=adult&experience=beginner&rig="
+            + kitRoom.aReadyRig(20).id().value();
+    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Sid Waveney", "2026-02-01", "2026-02-05");
+    Visitor officer = Visitor.signedInAs("officer");
+    List<String> pages = List.of(issue, "/loans", "/loans/" + loan, "/borrowers");
+    pages.forEach(officer::get);
+    List<Long> before = pages.stream().map(page -> statements(officer, page)).toList();
+    for (int i = 0; i < 5; i++) {
+      kitRoom.aReadyRig(20);
+      kitRoom.anArrowSet(29);
+      kitRoom.lent(kitRoom.aReadyRig(20), "Tam Waveney", "2026-02-01", "2026-02-05");
+    }
+    assertEquals(before, pages.stream().map(page -> statements(officer, page)).toList());
+  }
+
+  private static long statements(Visitor officer, String page) {
+    long before = StatementCount.run();
+    officer.get(page).then().statusCode(200);
+    return StatementCount.run() - before;
   }
 }
