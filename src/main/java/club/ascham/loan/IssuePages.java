@@ -83,8 +83,12 @@ class IssuePages {
   private IssuePage page(Typed typed, Archer archer) {
     boolean posted = typed.has("once-key");
     Money deposit = lending.usualDeposit();
+    IssueView view = desk.view(typed, archer, lending.terms().today());
+    if (posted && view.needsReason() && !typed.has("overrideWhy")) {
+      typed.fault("overrideWhy", "To give it all the same, say why; it is kept with the loan.");
+    }
     return new IssuePage(
-        desk.view(typed, archer, lending.terms().today()),
+        view,
         typed,
         lending.terms().unit() == LengthUnit.INCH ? "in" : "mm",
         posted ? typed.value("dueOn") : lending.terms().usualDue().toString(),

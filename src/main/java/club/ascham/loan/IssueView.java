@@ -24,6 +24,11 @@ record IssueView(
     Chosen chosen,
     Who who) {
 
+  /** Whether advice speaks against the chosen rig, so that it goes out only with a reason. */
+  boolean needsReason() {
+    return chosen != null && chosen.advice() != null;
+  }
+
   /** A name and value, or a value and its label. */
   record Option(String value, String label) {}
 
