@@ -178,6 +178,15 @@ class IssuePagesTest {
   }
 
   @Test
+  void missingReason_isAskedForInTheSameRoundAsAMissingName() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(44);
+    Map<String, String> form = form(rig);
+    form.put("name", "");
+    refused(rig, form, "A name, please");
+    refused(rig, form, "To give it all the same, say why");
+  }
+
+  @Test
   void rigOfTheOtherHand_isRefused_evenWithAReason() {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig("LEFT", 20);
     Map<String, String> form = form(rig);
