@@ -110,23 +110,24 @@ record VerdictView(
     return List.of(
         distance("Brace", was, now.get(), Reading::brace, setUp == null ? null : setUp.brace()),
         distance(
-            "Upper", was, now.get(), Reading::tillerUpper, setUp == null ? null : setUp.tillerUpper()),
+            "Upper",
+            was,
+            now.get(),
+            Reading::tillerUpper,
+            setUp == null ? null : setUp.tillerUpper()),
         distance(
-            "Lower", was, now.get(), Reading::tillerLower, setUp == null ? null : setUp.tillerLower()),
+            "Lower",
+            was,
+            now.get(),
+            Reading::tillerLower,
+            setUp == null ? null : setUp.tillerLower()),
         distance("Tiller", was, now.get(), Reading::tiller, setUp == null ? null : setUp.tiller()));
   }
 
   private static Distance distance(
-      String what,
-      Optional<Reading> was,
-      Reading now,
-      Function<Reading, Length> of,
-      Length setUp) {
+      String what, Optional<Reading> was, Reading now, Function<Reading, Length> of, Length setUp) {
     return new Distance(
-        what,
-        was.map(of).map(Figure::of).orElse(null),
-        Figure.of(of.apply(now)),
-        Figure.of(setUp));
+        what, was.map(of).map(Figure::of).orElse(null), Figure.of(of.apply(now)), Figure.of(setUp));
   }
 
   public String doneWords() {

@@ -1,6 +1,9 @@
 package club.ascham.loan;
 
 import club.ascham.id.RigId;
+import club.ascham.register.RetireItem;
+import club.ascham.register.RetiredWhy;
+import club.ascham.register.Retirement;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -10,9 +13,11 @@ import java.time.LocalDate;
 @ApplicationScoped
 class LostItems {
   private final Rows rows;
+  private final RetireItem retireItem;
 
-  LostItems(Rows rows) {
+  LostItems(Rows rows, RetireItem retireItem) {
     this.rows = rows;
+    this.retireItem = retireItem;
   }
 
   /** Arrows out of a pool are counted off; anything else comes off its rig and is retired. */
@@ -28,14 +33,7 @@ class LostItems {
         "UPDATE fitting SET until_at = ?2 WHERE item_id = ?1 AND until_at IS NULL",
         line.item(),
         at);
-    rows.change("DELETE FROM kept_with WHERE item_id = ?1", line.item());
-    rows.change(
-        """
-        UPDATE item SET retired_on = ?2, retired_why = 'LOST', retired_note = ?3, version = version + 1
-         WHERE id = ?1 AND retired_on IS NULL""",
-        line.item(),
-        today,
-        words);
+    retireItem.retire(line.item(), new Retirement(today, RetiredWhy.LOST, words), null);
   }
 
   /** A rig with nothing left on it is no more. */

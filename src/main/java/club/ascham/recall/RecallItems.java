@@ -17,11 +17,7 @@ class RecallItems {
   private final Pressed pressed;
   private final ClubTime time;
 
-  RecallItems(
-      Recalls recalls,
-      WithdrawItem withdrawItem,
-      Pressed pressed,
-      ClubTime time) {
+  RecallItems(Recalls recalls, WithdrawItem withdrawItem, Pressed pressed, ClubTime time) {
     this.recalls = recalls;
     this.withdrawItem = withdrawItem;
     this.pressed = pressed;

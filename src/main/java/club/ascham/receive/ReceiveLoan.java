@@ -14,6 +14,8 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.units.Money;
+import club.ascham.withdrawal.Reason;
+import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
@@ -31,6 +33,7 @@ import java.util.stream.Collectors;
 public class ReceiveLoan {
   private final Rows rows;
   private final LoanLines lines;
+  private final WithdrawItem withdrawItem;
   private final Actor actor;
   private final ClubTime time;
   private final Club club;
@@ -41,6 +44,7 @@ public class ReceiveLoan {
   ReceiveLoan(
       Rows rows,
       LoanLines lines,
+      WithdrawItem withdrawItem,
       Actor actor,
       ClubTime time,
       Club club,
@@ -49,6 +53,7 @@ public class ReceiveLoan {
       Settings settings) {
     this.rows = rows;
     this.lines = lines;
+    this.withdrawItem = withdrawItem;
     this.actor = actor;
     this.time = time;
     this.club = club;
@@ -145,16 +150,8 @@ public class ReceiveLoan {
           line.arrowCount() - back.count());
     }
     if (back.damage() != null) {
-      rows.change(
-          """
-          INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
-          SELECT ?1, ?2, ?3, ?4, ?5
-           WHERE NOT EXISTS (SELECT 1 FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL)""",
-          line.item(),
-          backAt,
-          time.now(),
-          actor.id(),
-          "Came back damaged: " + back.damage());
+      withdrawItem.withdraw(
+          line.item(), new Reason("Came back damaged: " + back.damage(), null, null), backAt, null);
     }
   }
 

@@ -11,6 +11,7 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
@@ -62,6 +63,7 @@ class ReturnSession {
       return new Returned("These were received already.");
     }
     Instant now = time.now();
+    Instant out = sessions.head(loan).orElseThrow().issuedAt();
     int ready = 0;
     int toCheck = 0;
     Long calmReceipt = null;
@@ -83,7 +85,7 @@ class ReturnSession {
               each.rig(),
               now,
               receipt,
-              club.rules().shotsASession());
+              club.rules().shotsWhileOut(Duration.between(out, now)));
       if (closed == 0) {
         continue; // received by someone else a moment ago
       }

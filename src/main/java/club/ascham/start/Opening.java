@@ -51,5 +51,10 @@ class Opening {
     }
     firstStart.offerFirstAccount();
     LOG.infof("Data folder %s is open.", settings.dataDir().toAbsolutePath());
+    if (settings.demo()) {
+      LOG.infof(
+          "Demo club: sign in as officer, volunteer or committee; the password of each is %s.",
+          FirstStart.DEMO_PASSWORD);
+    }
   }
 }

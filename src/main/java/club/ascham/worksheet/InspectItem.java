@@ -1,16 +1,16 @@
 package club.ascham.worksheet;
 
-import club.ascham.upkeep.AskForWork;
-import club.ascham.upkeep.Request;
-import club.ascham.upkeep.Work;
-import club.ascham.withdrawal.Reason;
-import club.ascham.withdrawal.WithdrawItem;
 import club.ascham.bow.Who;
 import club.ascham.people.Actor;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.upkeep.AskForWork;
+import club.ascham.upkeep.Request;
+import club.ascham.upkeep.Work;
+import club.ascham.withdrawal.Reason;
+import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 

@@ -1,7 +1,7 @@
 package club.ascham.worksheet;
 
-import club.ascham.upkeep.Work;
 import club.ascham.bow.Build;
+import club.ascham.upkeep.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

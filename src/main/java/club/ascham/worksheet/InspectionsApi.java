@@ -1,10 +1,10 @@
 package club.ascham.worksheet;
 
-import club.ascham.upkeep.Work;
 import club.ascham.form.Typed;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;

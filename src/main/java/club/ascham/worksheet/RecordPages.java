@@ -1,8 +1,8 @@
 package club.ascham.worksheet;
 
+import club.ascham.people.Role;
 import club.ascham.upkeep.DueRow;
 import club.ascham.upkeep.DueWork;
-import club.ascham.people.Role;
 import club.ascham.web.NoSuchThing;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

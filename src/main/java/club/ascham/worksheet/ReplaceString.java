@@ -1,6 +1,5 @@
 package club.ascham.worksheet;
 
-import club.ascham.upkeep.Work;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.register.RetireItem;
@@ -12,6 +11,7 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;

@@ -1,12 +1,12 @@
 package club.ascham.worksheet;
 
-import club.ascham.upkeep.Work;
 import club.ascham.bow.Build;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Objects;

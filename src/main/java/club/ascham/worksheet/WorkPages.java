@@ -1,10 +1,5 @@
 package club.ascham.worksheet;
 
-import club.ascham.upkeep.AskForWork;
-import club.ascham.upkeep.Due;
-import club.ascham.upkeep.DueWork;
-import club.ascham.upkeep.Request;
-import club.ascham.upkeep.Work;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Actor;
@@ -12,6 +7,11 @@ import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.AskForWork;
+import club.ascham.upkeep.Due;
+import club.ascham.upkeep.DueWork;
+import club.ascham.upkeep.Request;
+import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;

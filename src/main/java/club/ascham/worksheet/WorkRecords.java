@@ -1,12 +1,12 @@
 package club.ascham.worksheet;
 
-import club.ascham.upkeep.Work;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;

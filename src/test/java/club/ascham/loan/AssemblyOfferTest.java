@@ -44,7 +44,8 @@ class AssemblyOfferTest {
         AssemblyOffer.suited(ADULT, List.of(riser, limbs, string(66), string));
     assertEquals(1, offers.size());
     AssemblyOffer offer = offers.get(0).rig();
-    assertEquals(List.of(riser, limbs, string), List.of(offer.body(), offer.limbs(), offer.string()));
+    assertEquals(
+        List.of(riser, limbs, string), List.of(offer.body(), offer.limbs(), offer.string()));
     assertEquals(
         "/rigs/new?body=" + riser.code() + "&limbs=" + limbs.code() + "&string=" + string.code(),
         offer.page());
@@ -65,7 +66,12 @@ class AssemblyOfferTest {
         AssemblyOffer.suited(
             ADULT,
             List.of(
-                riser(Hand.RIGHT), riser(Hand.RIGHT), limbs(20), limbs(22), string(68), string(68)));
+                riser(Hand.RIGHT),
+                riser(Hand.RIGHT),
+                limbs(20),
+                limbs(22),
+                string(68),
+                string(68)));
     assertEquals(2, offers.size());
     assertEquals(2, offers.stream().map(one -> one.rig().body()).distinct().count());
     assertEquals(2, offers.stream().map(one -> one.rig().limbs()).distinct().count());
@@ -83,8 +89,15 @@ class AssemblyOfferTest {
             Experience.BEGINNER);
     Part bow =
         new Part(
-            new ItemId(next), bare('B'), ItemKind.BOW, null, null, null, null,
-            new OnePieceSpec(null, 58, 16, 24, Known.NO, null), null);
+            new ItemId(next),
+            bare('B'),
+            ItemKind.BOW,
+            null,
+            null,
+            null,
+            null,
+            new OnePieceSpec(null, 58, 16, 24, Known.NO, null),
+            null);
     List<Suited<AssemblyOffer>> offers = AssemblyOffer.suited(child, List.of(bow, string(58)));
     assertEquals(1, offers.size());
     assertTrue(!offers.get(0).rig().page().contains("limbs"));
@@ -92,21 +105,41 @@ class AssemblyOfferTest {
 
   private Part riser(Hand hand) {
     return new Part(
-        new ItemId(next), bare('R'), ItemKind.RISER, null, null,
-        new RiserSpec(Build.ADJUSTABLE, hand, 25, "ILF", null, null, false), null, null, null);
+        new ItemId(next),
+        bare('R'),
+        ItemKind.RISER,
+        null,
+        null,
+        new RiserSpec(Build.ADJUSTABLE, hand, 25, "ILF", null, null, false),
+        null,
+        null,
+        null);
   }
 
   private Part limbs(double markedLb) {
     return new Part(
-        new ItemId(next), bare('L'), ItemKind.LIMBS, null, null, null,
+        new ItemId(next),
+        bare('L'),
+        ItemKind.LIMBS,
+        null,
+        null,
+        null,
         new LimbsSpec(
             Build.ADJUSTABLE, LimbSize.MEDIUM, null, "ILF", null, markedLb, 28, 25, Known.NO, null),
-        null, null);
+        null,
+        null);
   }
 
   private Part string(int forBowIn) {
     return new Part(
-        new ItemId(next), bare('S'), ItemKind.STRING, null, null, null, null, null,
+        new ItemId(next),
+        bare('S'),
+        ItemKind.STRING,
+        null,
+        null,
+        null,
+        null,
+        null,
         new StringSpec(forBowIn, null, StringMaterial.POLYESTER, 12, null, null));
   }
 

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.upkeep.Work;
 import club.ascham.bow.Build;
+import club.ascham.upkeep.Work;
 import club.ascham.verdict.Gravity;
 import java.util.HashMap;
 import java.util.HashSet;
