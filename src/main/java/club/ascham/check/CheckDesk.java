@@ -115,12 +115,12 @@ class CheckDesk {
         typed);
   }
 
-  private static CheckView.Listed listed(Part part, Typed typed) {
+  private static CheckView.Tick listed(Part part, Typed typed) {
     String value = part.place().name().toLowerCase(Locale.ROOT);
     boolean ticked =
         typed.ticked("allAsListed")
             || Arrays.asList(typed.value("parts").split(",")).contains(value);
-    return new CheckView.Listed(value, part.code() + " " + BowWords.part(part), ticked);
+    return CheckView.Tick.part(value, part.code() + " " + BowWords.part(part), ticked);
   }
 
   private static CheckView.Look look(club.ascham.verdict.Part part, Build build, Typed typed) {
@@ -133,11 +133,12 @@ class CheckDesk {
         typed);
   }
 
-  private static List<CheckView.Known> known(
+  private static List<CheckView.Tick> known(
       club.ascham.verdict.Part part, Build build, Gravity gravity, Typed typed) {
+    List<String> ticked = Arrays.asList(typed.value("signs").split("[,\\s]+"));
     return Signs.of(part, build).stream()
         .filter((KnownSign sign) -> sign.gravity() == gravity)
-        .map(sign -> CheckView.Known.of(sign, typed))
+        .map(sign -> CheckView.Tick.sign(sign, ticked.contains(sign.key())))
         .toList();
   }
 

@@ -7,7 +7,6 @@ import club.ascham.standing.State;
 import club.ascham.units.LengthUnit;
 import club.ascham.verdict.KnownSign;
 import club.ascham.verdict.Part;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -26,7 +25,7 @@ record CheckView(
     boolean judgeable,
     Checks.Told told,
     long newest,
-    List<Listed> parts,
+    List<Tick> parts,
     List<Look> looks,
     List<Look> others,
     Checks.Adjusted adjusted,
@@ -35,16 +34,20 @@ record CheckView(
     String unit,
     Typed typed) {
 
-  /** A part that the bow should hold. */
-  record Listed(String value, String label, boolean ticked) {
-    public String id() {
-      return "part-" + value;
+  /** One line of a list to tick: a part that the bow should hold, or a sign that was seen. */
+  record Tick(String id, String name, String value, String label, boolean ticked) {
+    static Tick part(String place, String label, boolean ticked) {
+      return new Tick("part-" + place, "parts", place, label, ticked);
+    }
+
+    static Tick sign(KnownSign sign, boolean ticked) {
+      return new Tick("sign-" + sign.key(), "signs", sign.key(), sign.words(), ticked);
     }
   }
 
   /** One part to be looked at, with its fields and the signs that the trade knows of it. */
   record Look(
-      Part part, String label, String hint, List<Known> notes, List<Known> stops, Typed typed) {
+      Part part, String label, String hint, List<Tick> notes, List<Tick> stops, Typed typed) {
     public String field() {
       return SignAnswers.field(part);
     }
@@ -56,20 +59,8 @@ record CheckView(
     public boolean open() {
       return typed.has(wordsField())
           || typed.messageAt(wordsField()) != null
-          || notes.stream().anyMatch(Known::ticked)
-          || stops.stream().anyMatch(Known::ticked);
-    }
-  }
-
-  /** A known sign as a tick. */
-  record Known(KnownSign sign, boolean ticked) {
-    static Known of(KnownSign sign, Typed typed) {
-      return new Known(
-          sign, Arrays.asList(typed.value("signs").split("[,\\s]+")).contains(sign.key()));
-    }
-
-    public String id() {
-      return "sign-" + sign.key();
+          || notes.stream().anyMatch(Tick::ticked)
+          || stops.stream().anyMatch(Tick::ticked);
     }
   }
 

@@ -6,6 +6,8 @@ import club.ascham.rules.Club;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 
@@ -55,6 +57,32 @@ public class Chrome {
 
   public String getPath() {
     return request.normalizedPath();
+  }
+
+  /** A page that the frame leads to. */
+  public record Page(String href, String word, boolean here) {}
+
+  /** The pages that this person has something to do on, in the order of an evening. */
+  public List<Page> getPages() {
+    List<Page> pages = new ArrayList<>();
+    pages.add(new Page("/", "Home", getPath().equals("/")));
+    if (isOfficer()) {
+      pages.add(page("/issue", "Issue"));
+    }
+    if (isHand()) {
+      pages.add(page("/receive", "Receive"));
+    }
+    pages.add(page("/check", "Check"));
+    pages.add(page("/rigs", "Rigs"));
+    pages.add(page("/register", "Register"));
+    pages.add(page("/upkeep", "Upkeep"));
+    pages.add(page("/fleet", "Fleet"));
+    pages.add(page("/rules", "Rules"));
+    return pages;
+  }
+
+  private Page page(String href, String word) {
+    return new Page(href, word, getPath().startsWith(href));
   }
 
   /** What was typed into the code box to come here; empty elsewhere. */
