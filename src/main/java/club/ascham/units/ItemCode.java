@@ -18,7 +18,6 @@ import java.util.regex.Pattern;
 public record ItemCode(String bare) {
   private static final String ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
   private static final int LAST_NUMBER = 9999;
-  private static final Pattern SHAPE = Pattern.compile("[A-HJ-NP-Z][0-9]{4}[0-9A-HJ-NP-Z]");
   private static final Pattern AS_TYPED =
       Pattern.compile("(?<kind>[A-HJ-NP-Z])(?<rest>[0-9OI]{4}[0-9A-Z])(?<limb>[UL]?)");
 
@@ -33,7 +32,7 @@ public record ItemCode(String bare) {
     if (number < 0 || number > LAST_NUMBER) {
       throw new IllegalArgumentException("an item's number has four digits, not " + number);
     }
-    if (kindLetter < 'A' || kindLetter > 'Z' || kindLetter == 'I' || kindLetter == 'O') {
+    if (!isLetter(kindLetter)) {
       throw new IllegalArgumentException("no kind of item has the letter " + kindLetter);
     }
     String payload = "%c%04d".formatted(kindLetter, number);
@@ -85,11 +84,15 @@ public record ItemCode(String bare) {
    * @throws IllegalArgumentException for any other character
    */
   public static char checkCharacter(String payload) {
+    return checkCharacter(payload.toCharArray(), payload.length());
+  }
+
+  private static char checkCharacter(char[] code, int payload) {
     int product = 36;
-    for (int i = 0; i < payload.length(); i++) {
-      int value = ALPHABET.indexOf(payload.charAt(i));
+    for (int i = 0; i < payload; i++) {
+      int value = ALPHABET.indexOf(code[i]);
       if (value < 0) {
-        throw new IllegalArgumentException("no check character over: " + payload);
+        throw new IllegalArgumentException("no check character over: " + new String(code));
       }
       int sum = (product + value) % 36;
       product = (sum == 0 ? 36 : sum) * 2 % 37;
@@ -110,26 +113,49 @@ public record ItemCode(String bare) {
     return hyphenated(bare);
   }
 
+  /** On characters and not by a pattern: every code of every row that a page shows comes by. */
   private static boolean isIssuable(String bare) {
-    if (!isWhole(bare)) {
+    char[] code = bare.toCharArray();
+    if (!isWhole(code)) {
       return false;
     }
-    for (int i = 0; i + 1 < bare.length(); i++) {
-      String swapped = swapped(bare, i);
-      if (!swapped.equals(bare) && isWhole(swapped)) {
-        return false;
+    for (int i = 0; i + 1 < code.length; i++) {
+      if (code[i] != code[i + 1]) {
+        swap(code, i);
+        if (isWhole(code)) {
+          return false;
+        }
+        swap(code, i);
       }
     }
     return true;
   }
 
-  /** Whether the text has a code's shape and its check character is right. */
-  private static boolean isWhole(String bare) {
-    return SHAPE.matcher(bare).matches() && checkCharacter(bare.substring(0, 5)) == bare.charAt(5);
+  /** Whether it has a code's shape and its check character is right. */
+  private static boolean isWhole(char[] code) {
+    if (code.length != 6 || !isLetter(code[0])) {
+      return false;
+    }
+    for (int i = 1; i < 5; i++) {
+      if (!isDigit(code[i])) {
+        return false;
+      }
+    }
+    return (isDigit(code[5]) || isLetter(code[5])) && checkCharacter(code, 5) == code[5];
   }
 
-  private static String swapped(String text, int at) {
-    return text.substring(0, at) + text.charAt(at + 1) + text.charAt(at) + text.substring(at + 2);
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  private static boolean isLetter(char c) {
+    return c >= 'A' && c <= 'Z' && c != 'I' && c != 'O';
+  }
+
+  private static void swap(char[] code, int at) {
+    char first = code[at];
+    code[at] = code[at + 1];
+    code[at + 1] = first;
   }
 
   private static String hyphenated(String bare) {
