@@ -43,9 +43,14 @@ record RigChoice(Map<Trait, String> words) {
     return new RigChoice(more);
   }
 
+  /** A loop and not a stream: the committee's page asks it of every rig for every figure. */
   boolean matches(FleetRig rig) {
-    return words.entrySet().stream()
-        .allMatch(wanted -> wanted.getKey().of(rig).equals(wanted.getValue()));
+    for (Trait trait : words.keySet()) {
+      if (!trait.of(rig).equals(words.get(trait))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   List<FleetRig> of(List<FleetRig> rigs) {
