@@ -58,6 +58,7 @@ public record RigCard(
 
   /** How people call it: by the code on its body, else on whatever is fitted. */
   public String name() {
-    return parts().stream().findFirst().map(Part::code).orElse("rig " + id.value());
+    Part named = body != null ? body : limbs != null ? limbs : string;
+    return named == null ? "rig " + id.value() : named.code();
   }
 }

@@ -3,6 +3,7 @@ package club.ascham.store;
 import club.ascham.units.Length;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -16,6 +17,9 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class RowShape<R extends Record> {
   private static final Map<Class<?>, RowShape<?>> KNOWN = new ConcurrentHashMap<>();
+
+  /** How the one component of a typed id is had, looked up once for each type of id. */
+  private static final Map<Class<?>, Method> ONLY = new ConcurrentHashMap<>();
 
   private final Constructor<R> constructor;
   private final Cell[] cells;
@@ -82,16 +86,21 @@ final class RowShape<R extends Record> {
   }
 
   private static Object onlyComponent(Record id) {
-    RecordComponent[] components = id.getClass().getRecordComponents();
-    if (components.length != 1) {
-      throw new IllegalArgumentException("not a stored value: " + id.getClass());
-    }
     try {
-      components[0].getAccessor().setAccessible(true);
-      return components[0].getAccessor().invoke(id);
+      return ONLY.computeIfAbsent(id.getClass(), RowShape::onlyAccessor).invoke(id);
     } catch (IllegalAccessException | InvocationTargetException impossible) {
       throw new IllegalStateException(impossible);
     }
+  }
+
+  private static Method onlyAccessor(Class<?> type) {
+    RecordComponent[] components = type.getRecordComponents();
+    if (components.length != 1) {
+      throw new IllegalArgumentException("not a stored value: " + type);
+    }
+    Method accessor = components[0].getAccessor();
+    accessor.setAccessible(true);
+    return accessor;
   }
 
   private static <T> T made(Constructor<T> constructor, Object... values) {
