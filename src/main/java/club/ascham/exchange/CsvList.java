@@ -64,6 +64,10 @@ record CsvList(
       sql.append(" JOIN ").append(other).append(" ON ");
       sql.append(other).append(".id = ").append(first).append(".id");
     }
+    if (isNumbered()) {
+      // Number 0 is the beginning of this club's own record: nothing to hand on.
+      sql.append(" WHERE ").append(key().table()).append('.').append(key().field()).append(" > 0");
+    }
     return sql.append(" ORDER BY ")
         .append(key().table())
         .append('.')

@@ -110,7 +110,7 @@ final class UpkeepLists {
             numbered("story"),
             required("happenedAt", "story.happened_at", moment()),
             required("recordedAt", "story.recorded_at", moment()),
-            required("by", "story.account_id", account()),
+            optional("by", "story.account_id", account()),
             required("sentence", "story.sentence", WORDS),
             optional("why", "story.why", WORDS),
             optional("loan", "story.loan_id", number("loan", "loan"))),

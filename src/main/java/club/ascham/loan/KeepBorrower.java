@@ -1,7 +1,10 @@
 package club.ascham.loan;
 
+import club.ascham.people.Actor;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 
 /** Enters a borrower, or corrects what is kept of one. */
@@ -9,10 +12,17 @@ import jakarta.enterprise.context.ApplicationScoped;
 class KeepBorrower {
   private final BorrowerRecords borrowers;
   private final Pressed pressed;
+  private final Story story;
+  private final Actor actor;
+  private final ClubTime time;
 
-  KeepBorrower(BorrowerRecords borrowers, Pressed pressed) {
+  KeepBorrower(
+      BorrowerRecords borrowers, Pressed pressed, Story story, Actor actor, ClubTime time) {
     this.borrowers = borrowers;
     this.pressed = pressed;
+    this.story = story;
+    this.actor = actor;
+    this.time = time;
   }
 
   /** What came of it. */
@@ -35,6 +45,7 @@ class KeepBorrower {
               if (borrower.isNew()) {
                 borrowers.persist(borrower);
                 borrowers.flush();
+                tell("Entered a borrower.");
               }
               pressed.leads(formKey, Long.toString(borrower.id().value()));
               return new Outcome.Kept(borrower.id());
@@ -51,6 +62,12 @@ class KeepBorrower {
       return new Outcome.Stale("Someone saved first. Look at what is kept now, then correct it.");
     }
     borrower.correct(details);
+    borrowers.flush();
+    tell("Corrected what is kept of a borrower.");
     return new Outcome.Kept(id);
+  }
+
+  private void tell(String sentence) {
+    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
   }
 }

@@ -2,6 +2,7 @@ package club.ascham.people;
 
 import club.ascham.id.AccountId;
 import club.ascham.store.Writes;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthUnit;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -12,11 +13,15 @@ import java.util.Optional;
 class ChangeAccounts {
   private final Accounts accounts;
   private final Passwords passwords;
+  private final Story story;
+  private final Actor actor;
   private final ClubTime time;
 
-  ChangeAccounts(Accounts accounts, Passwords passwords, ClubTime time) {
+  ChangeAccounts(Accounts accounts, Passwords passwords, Story story, Actor actor, ClubTime time) {
     this.accounts = accounts;
     this.passwords = passwords;
+    this.story = story;
+    this.actor = actor;
     this.time = time;
   }
 
@@ -47,6 +52,7 @@ class ChangeAccounts {
     accounts.persist(
         new Account(details.name(), passwordHash, details.role(), details.permitUntil()));
     accounts.flush();
+    tell("Made an account.");
   }
 
   @Writes
@@ -61,12 +67,14 @@ class ChangeAccounts {
       return Outcome.LAST_OFFICER;
     }
     account.serveAs(details.role(), details.permitUntil());
+    tell("Changed what an account is for.");
     return Outcome.CHANGED;
   }
 
   @Writes
   void setPassword(AccountId id, String passwordHash) {
     account(id).changePassword(passwordHash);
+    tell("Set a new password.");
   }
 
   @Writes
@@ -75,17 +83,20 @@ class ChangeAccounts {
       return Outcome.LAST_OFFICER;
     }
     account(id).close(time.today());
+    tell("Closed an account.");
     return Outcome.CHANGED;
   }
 
   @Writes
   void reopen(AccountId id) {
     account(id).reopen();
+    tell("Opened an account again.");
   }
 
   @Writes
   void measureIn(AccountId id, LengthUnit unit) {
     account(id).measureIn(unit);
+    tell("Chose the unit to measure in.");
   }
 
   /** Makes a new access key, in the place of an earlier one, and hands it back this once. */
@@ -93,12 +104,14 @@ class ChangeAccounts {
   String newAccessKey(AccountId id) {
     String key = passwords.secret();
     account(id).useAccessKey(Passwords.digest(key));
+    tell("Made an access key.");
     return key;
   }
 
   @Writes
   void revokeAccessKey(AccountId id) {
     account(id).useAccessKey(null);
+    tell("Took back an access key.");
   }
 
   /** Whether this is the account's password now. */
@@ -107,6 +120,11 @@ class ChangeAccounts {
         .named(name)
         .map(account -> passwords.matches(password, account.passwordHash()))
         .orElse(false);
+  }
+
+  private void tell(String sentence) {
+    accounts.flush();
+    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
   }
 
   private Account account(AccountId id) {

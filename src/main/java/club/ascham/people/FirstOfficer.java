@@ -1,6 +1,7 @@
 package club.ascham.people;
 
 import club.ascham.store.Writes;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
@@ -15,12 +16,14 @@ public class FirstOfficer {
 
   private final Accounts accounts;
   private final Passwords passwords;
+  private final Story story;
   private final ClubTime time;
   private final AtomicReference<String> code = new AtomicReference<>();
 
-  FirstOfficer(Accounts accounts, Passwords passwords, ClubTime time) {
+  FirstOfficer(Accounts accounts, Passwords passwords, Story story, ClubTime time) {
     this.accounts = accounts;
     this.passwords = passwords;
+    this.story = story;
     this.time = time;
   }
 
@@ -46,6 +49,7 @@ public class FirstOfficer {
     accounts.persist(
         new Account(name, passwords.hash(password), Role.OFFICER, time.today().plusYears(1)));
     accounts.flush();
+    story.tell(Story.Told.ofClub(time.now(), null, "Made the first officer's account."));
     code.set(null);
   }
 }

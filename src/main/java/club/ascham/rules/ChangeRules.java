@@ -3,6 +3,7 @@ package club.ascham.rules;
 import club.ascham.people.Actor;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 
@@ -10,11 +11,13 @@ import jakarta.enterprise.context.ApplicationScoped;
 @ApplicationScoped
 class ChangeRules {
   private final Rows rows;
+  private final Story story;
   private final Actor actor;
   private final ClubTime time;
 
-  ChangeRules(Rows rows, Actor actor, ClubTime time) {
+  ChangeRules(Rows rows, Story story, Actor actor, ClubTime time) {
     this.rows = rows;
+    this.story = story;
     this.actor = actor;
     this.time = time;
   }
@@ -22,23 +25,28 @@ class ChangeRules {
   /** Answers false, and changes nothing, when someone saved since the form was opened. */
   @Writes
   boolean change(ClubRulesDetails to) {
-    return rows.change(
-            """
+    boolean changed =
+        rows.change(
+                """
             UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,
                    deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7,
                    changed_by = ?8, changed_at = ?9, version = version + 1
              WHERE version = ?10""",
-            to.name(),
-            to.braceTable(),
-            to.fullCheckEveryLooks(),
-            to.loanDays(),
-            to.deposit().minor(),
-            to.sessionsAWeek(),
-            to.shotsASession(),
-            actor.id(),
-            time.now(),
-            to.version())
-        == 1;
+                to.name(),
+                to.braceTable(),
+                to.fullCheckEveryLooks(),
+                to.loanDays(),
+                to.deposit().minor(),
+                to.sessionsAWeek(),
+                to.shotsASession(),
+                actor.id(),
+                time.now(),
+                to.version())
+            == 1;
+    if (changed) {
+      tell("Changed the club's rules.");
+    }
+    return changed;
   }
 
   /** Adds the band, or puts it in the place of the one for the same bow length. */
@@ -52,10 +60,16 @@ class ChangeRules {
         band.low(),
         band.high(),
         band.source());
+    tell("Entered a brace band of the club's own.");
   }
 
   @Writes
   void remove(int bowLengthIn) {
     rows.change("DELETE FROM club_brace_band WHERE bow_length_in = ?1", bowLengthIn);
+    tell("Removed a brace band of the club's own.");
+  }
+
+  private void tell(String sentence) {
+    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
   }
 }

@@ -7,13 +7,16 @@ import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.loan.LoanLines;
+import club.ascham.people.Actor;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -24,11 +27,15 @@ import java.util.Optional;
 class AddArcher {
   private final Rows rows;
   private final LoanLines lines;
+  private final Story story;
+  private final Actor actor;
   private final ClubTime time;
 
-  AddArcher(Rows rows, LoanLines lines, ClubTime time) {
+  AddArcher(Rows rows, LoanLines lines, Story story, Actor actor, ClubTime time) {
     this.rows = rows;
     this.lines = lines;
+    this.story = story;
+    this.actor = actor;
     this.time = time;
   }
 
@@ -84,6 +91,10 @@ class AddArcher {
     if (arrows != null && !arrows.pool() && !arrows.outHere()) {
       lines.lend(loan, arrows.id(), null, time.now(), null);
     }
+    story.tell(
+        Story.Told.ofRig(
+                time.now(), actor.id(), rig, List.of(), "An archer shares it this session.")
+            .on(loan));
   }
 
   private Optional<Arrows> arrows(LoanId loan, ItemCode code, Typed typed) {

@@ -9,6 +9,7 @@ import club.ascham.people.Passwords;
 import club.ascham.people.Role;
 import club.ascham.rules.Club;
 import club.ascham.store.Writes;
+import club.ascham.story.Watch;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 
@@ -24,6 +25,7 @@ class FirstStart {
   private final Passwords passwords;
   private final FirstOfficer firstOfficer;
   private final DemoClub demoClub;
+  private final Watch watch;
   private final ClubTime time;
 
   FirstStart(
@@ -33,6 +35,7 @@ class FirstStart {
       Passwords passwords,
       FirstOfficer firstOfficer,
       DemoClub demoClub,
+      Watch watch,
       ClubTime time) {
     this.settings = settings;
     this.club = club;
@@ -40,6 +43,7 @@ class FirstStart {
     this.passwords = passwords;
     this.firstOfficer = firstOfficer;
     this.demoClub = demoClub;
+    this.watch = watch;
     this.time = time;
   }
 
@@ -56,6 +60,7 @@ class FirstStart {
     } else {
       club.found("Our club", false, BRACE_TABLE_TO_START_WITH);
     }
+    watch.begin();
   }
 
   /**

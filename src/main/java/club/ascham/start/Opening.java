@@ -3,6 +3,7 @@ package club.ascham.start;
 import club.ascham.Settings;
 import club.ascham.rules.Club;
 import club.ascham.rules.ClubRules;
+import club.ascham.story.Watch;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -23,12 +24,14 @@ class Opening {
   private final Flyway flyway;
   private final Club club;
   private final FirstStart firstStart;
+  private final Watch watch;
 
-  Opening(Settings settings, Flyway flyway, Club club, FirstStart firstStart) {
+  Opening(Settings settings, Flyway flyway, Club club, FirstStart firstStart, Watch watch) {
     this.settings = settings;
     this.flyway = flyway;
     this.club = club;
     this.firstStart = firstStart;
+    this.watch = watch;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
@@ -49,6 +52,7 @@ class Opening {
               : "This data folder holds a real club, not the demo. Start without ASCHAM_DEMO, or choose"
                   + " an empty folder with ASCHAM_DATA_DIR.");
     }
+    watch.begin();
     firstStart.offerFirstAccount();
     LOG.infof("Data folder %s is open.", settings.dataDir().toAbsolutePath());
     if (settings.demo()) {

@@ -17,6 +17,9 @@ import java.util.List;
  */
 @ApplicationScoped
 public class Story {
+  /** What is told of rows that some other program changed. */
+  static final String OUTSIDE = "Changed outside the program.";
+
   private final Rows rows;
   private final ClubTime time;
 
@@ -25,7 +28,12 @@ public class Story {
     this.time = time;
   }
 
-  /** One sentence to be told of some items and rigs, inside the use case's transaction. */
+  /**
+   * One sentence to be told of some items and rigs, inside the use case's transaction and after
+   * what it tells of was written.
+   *
+   * @param by null: the program by itself
+   */
   public record Told(
       Instant happened,
       AccountId by,
@@ -44,6 +52,11 @@ public class Story {
       return new Told(happened, by, sentence, null, null, parts, List.of(rig));
     }
 
+    /** Of the club as a whole. */
+    public static Told ofClub(Instant happened, AccountId by, String sentence) {
+      return new Told(happened, by, sentence, null, null, List.of(), List.of());
+    }
+
     public Told because(String reason) {
       return new Told(happened, by, sentence, reason, loan, items, rigs);
     }
@@ -55,7 +68,13 @@ public class Story {
 
   /** A line of a story as shown. */
   public record Line(
-      Instant happened, Instant recorded, String by, String sentence, String why, Long loanId) {}
+      long id,
+      Instant happened,
+      Instant recorded,
+      String by,
+      String sentence,
+      String why,
+      Long loanId) {}
 
   public void tell(Told told) {
     rows.change(
@@ -92,8 +111,8 @@ public class Story {
 
   private static final String LINES =
       """
-      SELECT s.happened_at, s.recorded_at, p.name, s.sentence, s.why, s.loan_id
-        FROM story_about a JOIN story s ON s.id = a.story_id JOIN account p ON p.id = s.account_id
+      SELECT s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, s.loan_id
+        FROM story_about a JOIN story s ON s.id = a.story_id LEFT JOIN account p ON p.id = s.account_id
        """;
   private static final String NEWEST_FIRST = " ORDER BY s.happened_at DESC, s.id DESC LIMIT ?2";
 }

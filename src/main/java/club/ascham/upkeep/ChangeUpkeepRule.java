@@ -4,6 +4,7 @@ import club.ascham.people.Actor;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 
@@ -12,12 +13,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 class ChangeUpkeepRule {
   private final Rows rows;
   private final Pressed pressed;
+  private final Story story;
   private final Actor actor;
   private final ClubTime time;
 
-  ChangeUpkeepRule(Rows rows, Pressed pressed, Actor actor, ClubTime time) {
+  ChangeUpkeepRule(Rows rows, Pressed pressed, Story story, Actor actor, ClubTime time) {
     this.rows = rows;
     this.pressed = pressed;
+    this.story = story;
     this.actor = actor;
     this.time = time;
   }
@@ -45,37 +48,49 @@ class ChangeUpkeepRule {
         rule.source(),
         actor.id(),
         time.now());
+    tell("Added a rule of upkeep.");
     pressed.leads(formKey, "/rules");
   }
 
   /** Answers false, and changes nothing, when someone saved since the form was opened. */
   @Writes
   boolean change(long id, int version, RuleDetails to) {
-    return rows.change(
-            """
+    boolean changed =
+        rows.change(
+                """
             UPDATE upkeep_rule SET item_kind = ?3, build = ?4, material = ?5, work = ?6, every_days = ?7,
                    every_loans = ?8, every_shots = ?9, soon_days = ?10, blocks = ?11, source = ?12,
                    changed_by = ?13, changed_at = ?14, version = version + 1
              WHERE id = ?1 AND version = ?2""",
-            id,
-            version,
-            to.itemKind(),
-            to.build(),
-            to.material(),
-            to.work(),
-            to.everyDays(),
-            to.everyLoans(),
-            to.everyShots(),
-            to.soonDays(),
-            to.blocks(),
-            to.source(),
-            actor.id(),
-            time.now())
-        == 1;
+                id,
+                version,
+                to.itemKind(),
+                to.build(),
+                to.material(),
+                to.work(),
+                to.everyDays(),
+                to.everyLoans(),
+                to.everyShots(),
+                to.soonDays(),
+                to.blocks(),
+                to.source(),
+                actor.id(),
+                time.now())
+            == 1;
+    if (changed) {
+      tell("Changed a rule of upkeep.");
+    }
+    return changed;
   }
 
   @Writes
   void remove(long id) {
-    rows.change("DELETE FROM upkeep_rule WHERE id = ?1", id);
+    if (rows.change("DELETE FROM upkeep_rule WHERE id = ?1", id) == 1) {
+      tell("Removed a rule of upkeep.");
+    }
+  }
+
+  private void tell(String sentence) {
+    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
   }
 }

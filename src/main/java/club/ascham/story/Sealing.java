@@ -1,0 +1,45 @@
+package club.ascham.story;
+
+import club.ascham.store.Writes;
+import jakarta.annotation.Priority;
+import jakarta.interceptor.AroundInvoke;
+import jakarta.interceptor.Interceptor;
+import jakarta.interceptor.InvocationContext;
+import jakarta.persistence.EntityManager;
+import jakarta.transaction.TransactionSynchronizationRegistry;
+
+/**
+ * Seals what a use case told, as the last thing in its transaction; a change without a sentence is
+ * a defect and is taken back.
+ */
+@Writes
+@Interceptor
+@Priority(Interceptor.Priority.PLATFORM_BEFORE + 300)
+class Sealing {
+  private static final String BEGUN = Sealing.class.getName();
+
+  private final TransactionSynchronizationRegistry transaction;
+  private final EntityManager entities;
+  private final Seals seals;
+
+  Sealing(TransactionSynchronizationRegistry transaction, EntityManager entities, Seals seals) {
+    this.transaction = transaction;
+    this.entities = entities;
+    this.seals = seals;
+  }
+
+  @AroundInvoke
+  Object sealed(InvocationContext use) throws Exception {
+    if (transaction.getResource(BEGUN) != null) {
+      return use.proceed();
+    }
+    transaction.putResource(BEGUN, true);
+    seals.noteWhatOthersChanged();
+    Object outcome = use.proceed();
+    if (!transaction.getRollbackOnly()) {
+      entities.flush();
+      seals.close();
+    }
+    return outcome;
+  }
+}

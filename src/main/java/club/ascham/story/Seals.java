@@ -1,0 +1,75 @@
+package club.ascham.story;
+
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+
+/** Closes the entries of the record with their seals. */
+@ApplicationScoped
+class Seals {
+  private final Rows rows;
+  private final SealedEntries sealed;
+  private final Story story;
+  private final ClubTime time;
+
+  Seals(Rows rows, SealedEntries sealed, Story story, ClubTime time) {
+    this.rows = rows;
+    this.sealed = sealed;
+    this.story = story;
+    this.time = time;
+  }
+
+  private record Ends(long lastTold, long lastSealed, long lastChanged) {
+    boolean anyLoose() {
+      return lastChanged > lastTold;
+    }
+  }
+
+  private record Value(long id, String salt, String value) {}
+
+  /** Rows that some other program wrote wait for a sentence: they get one that says just that. */
+  void noteWhatOthersChanged() {
+    if (ends().anyLoose()) {
+      story.tell(Story.Told.ofClub(time.now(), null, Story.OUTSIDE));
+    }
+  }
+
+  void close() {
+    Ends ends = ends();
+    if (ends.anyLoose()) {
+      if (ends.lastTold() == ends.lastSealed()) {
+        throw new IllegalStateException(
+            "changed without a sentence: "
+                + rows.texts(
+                    "SELECT table_name || ' ' || what FROM change WHERE story_id > ?1",
+                    ends.lastTold()));
+      }
+      rows.change("UPDATE change SET story_id = ?1 WHERE story_id > ?1", ends.lastTold());
+    }
+    if (ends.lastTold() == ends.lastSealed()) {
+      return;
+    }
+    for (Value value :
+        rows.list(Value.class, "SELECT id, salt, value FROM personal WHERE hash IS NULL")) {
+      rows.change(
+          "UPDATE personal SET hash = ?2 WHERE id = ?1",
+          value.id(),
+          Chain.ofPersonal(value.salt(), value.value()));
+    }
+    String before = sealed.newest().orElse(Chain.START);
+    for (SealedEntries.Entry entry : sealed.unsealed()) {
+      before = Chain.seal(before, entry.entry());
+      rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), before);
+    }
+  }
+
+  private Ends ends() {
+    return rows.one(
+            Ends.class,
+            """
+            SELECT coalesce((SELECT max(id) FROM story), -1),
+                   coalesce((SELECT id FROM story WHERE hash IS NOT NULL ORDER BY id DESC LIMIT 1), -1),
+                   coalesce((SELECT max(story_id) FROM change), -1)""")
+        .orElseThrow();
+  }
+}

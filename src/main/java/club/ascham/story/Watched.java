@@ -1,0 +1,154 @@
+package club.ascham.story;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+
+/**
+ * A table whose every change is recorded: the SQL that watches it and the SQL that compares it with
+ * what was recorded.
+ */
+record Watched(String table, List<String> columns) {
+  /**
+   * Not facts of the club: the record itself, what is reckoned from facts, and what a process needs
+   * for a while.
+   */
+  static final Set<String> LEFT_OUT =
+      Set.of("story", "story_about", "change", "personal", "upkeep_plan", "pressed");
+
+  /** What says who someone is, by table: kept apart from the chain, so that it can be erased. */
+  private static final Map<String, Set<String>> PERSONAL =
+      Map.of(
+          "borrower", Set.of("name", "contact", "member_no", "guardian"),
+          "loan", Set.of("leader"),
+          "account", Set.of("name"));
+
+  /** That these changed is recorded, never what they are. */
+  private static final Set<String> SECRET = Set.of("password_hash", "access_key_hash");
+
+  private static final String NEXT_STORY = "(SELECT coalesce(max(id), 0) + 1 FROM story)";
+  private static final UnaryOperator<String> NOTHING = column -> "NULL";
+
+  /** A trigger by its name. */
+  record Trigger(String name, String sql) {}
+
+  List<Trigger> triggers() {
+    return List.of(
+        trigger("INSERT", "new", NOTHING, in("new")),
+        trigger("UPDATE", "new", in("old"), in("new")),
+        trigger("DELETE", "old", in("old"), NOTHING));
+  }
+
+  /** Records the rows as they are, as if each were written now. */
+  String recordOfWhatIsThere() {
+    return "INSERT INTO change (story_id, table_name, row_id, what) SELECT %s, '%s', t.rowid, %s FROM \"%s\" t"
+        .formatted(NEXT_STORY, table, changedFields(NOTHING, in("t")), table);
+  }
+
+  /** As {@link #recordOfWhatIsThere}, and after it, the fields that are kept apart. */
+  List<String> personalRecordOfWhatIsThere() {
+    return personal().stream()
+        .map(
+            field ->
+                """
+                INSERT INTO personal (change_id, field, salt, value)
+                SELECT c.id, '%1$s', hex(randomblob(16)), json_array(NULL, t.%1$s)
+                  FROM "%2$s" t JOIN change c ON c.table_name = '%2$s' AND c.row_id = t.rowid
+                 WHERE t.%1$s IS NOT NULL"""
+                    .formatted(field, table))
+        .toList();
+  }
+
+  /**
+   * Fields that are not what was last recorded of them: row, field, recorded, found. One statement,
+   * so that it sees one moment.
+   */
+  String differences() {
+    return """
+        WITH told AS (
+          SELECT c.row_id, e.key, e.value ->> 1 AS val, c.id AS change_id, 0 AS erased
+            FROM change c, json_each(c.what) e WHERE c.table_name = '%1$s'
+          UNION ALL
+          SELECT c.row_id, p.field, p.value ->> 1, c.id, p.value IS NULL
+            FROM change c JOIN personal p ON p.change_id = c.id WHERE c.table_name = '%1$s'),
+        said AS (
+          SELECT row_id, key, val, erased FROM (
+            SELECT told.*, row_number() OVER (PARTITION BY row_id, key ORDER BY change_id DESC) AS newest FROM told)
+           WHERE newest = 1),
+        found AS (
+          SELECT t.rowid AS row_id, e.key, e.value AS val
+            FROM "%1$s" t, json_each(json_object(%2$s)) e)
+        SELECT row_id, key, CAST(max(said) AS TEXT), CAST(max(found) AS TEXT)
+          FROM (SELECT row_id, key, val AS said, NULL AS found, erased FROM said
+                UNION ALL SELECT row_id, key, NULL, val, 0 FROM found)
+         GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0 ORDER BY 1, 2"""
+        .formatted(
+            table,
+            columns.stream()
+                .map(c -> "'" + c + "', " + shown(c, in("t")))
+                .collect(Collectors.joining(", ")));
+  }
+
+  private Trigger trigger(
+      String event, String row, UnaryOperator<String> from, UnaryOperator<String> to) {
+    String name = "record_" + event.toLowerCase(Locale.ROOT) + "_" + table;
+    String anyDiffers =
+        columns.stream().map(c -> differs(c, from, to)).collect(Collectors.joining(" OR "));
+    String sql =
+        "CREATE TRIGGER %s AFTER %s ON \"%s\" WHEN %s BEGIN INSERT INTO change (story_id, table_name, row_id, what) VALUES (%s, '%s', %s.rowid, %s);%s END"
+            .formatted(
+                name,
+                event,
+                table,
+                anyDiffers,
+                NEXT_STORY,
+                table,
+                row,
+                changedFields(from, to),
+                personal().stream()
+                    .sorted()
+                    .map(c -> keepApart(c, from, to))
+                    .collect(Collectors.joining()));
+    return new Trigger(name, sql);
+  }
+
+  /** JSON of the fields that differ; a patch leaves out those that are null. */
+  private String changedFields(UnaryOperator<String> from, UnaryOperator<String> to) {
+    return columns.stream()
+        .filter(c -> !personal().contains(c))
+        .map(
+            c ->
+                "'%s', json(iif(%s, json_array(%s, %s), NULL))"
+                    .formatted(c, differs(c, from, to), shown(c, from), shown(c, to)))
+        .collect(Collectors.joining(", ", "json_patch('{}', json_object(", "))"));
+  }
+
+  private Set<String> personal() {
+    return PERSONAL.getOrDefault(table, Set.of());
+  }
+
+  private static String keepApart(
+      String column, UnaryOperator<String> from, UnaryOperator<String> to) {
+    return " INSERT INTO personal (change_id, field, salt, value) SELECT (SELECT max(id) FROM change), '%s', hex(randomblob(16)), json_array(%s, %s) WHERE %s;"
+        .formatted(column, from.apply(column), to.apply(column), differs(column, from, to));
+  }
+
+  private static String differs(
+      String column, UnaryOperator<String> from, UnaryOperator<String> to) {
+    return from.apply(column) + " IS NOT " + to.apply(column);
+  }
+
+  private static String shown(String column, UnaryOperator<String> value) {
+    String sql = value.apply(column);
+    return SECRET.contains(column) && value != NOTHING
+        ? "iif(" + sql + " IS NULL, NULL, 'secret')"
+        : sql;
+  }
+
+  private static UnaryOperator<String> in(String row) {
+    return column -> row + ".\"" + column + "\"";
+  }
+}
