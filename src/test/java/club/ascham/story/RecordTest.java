@@ -149,19 +149,17 @@ class RecordTest {
         "INSERT INTO club_brace_band (bow_length_in, low, high, source) VALUES (61, 19000000, 20000000, 'nobody')"
       })
   void whoGoesBehindItsBack_isFound(String tampering) {
-    VerifyRecord.Verified found =
-        QuarkusTransaction.requiringNew()
-            .call(
-                () -> {
-                  for (String trigger :
-                      rows.texts("SELECT name FROM sqlite_master WHERE type = 'trigger'")) {
-                    rows.change("DROP TRIGGER " + trigger);
-                  }
-                  assertEquals(1, rows.change(tampering), tampering);
-                  VerifyRecord.Verified verified = verifyRecord.verify();
-                  QuarkusTransaction.setRollbackOnly();
-                  return verified;
-                });
+    VerifyRecord.Verified found;
+    QuarkusTransaction.begin();
+    try {
+      for (String trigger : rows.texts("SELECT name FROM sqlite_master WHERE type = 'trigger'")) {
+        rows.change("DROP TRIGGER " + trigger);
+      }
+      assertEquals(1, rows.change(tampering), tampering);
+      found = verifyRecord.verify();
+    } finally {
+      QuarkusTransaction.rollback();
+    }
     assertTrue(!found.whole(), tampering);
     assertTrue(found.faults().size() <= 8, () -> "it points at the place: " + found.faults());
     assertEquals(List.of(), verifyRecord.verify().faults(), "it was rolled back");
