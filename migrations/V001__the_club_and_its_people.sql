@@ -12,6 +12,7 @@ CREATE TABLE club (
   deposit_minor           INTEGER NOT NULL DEFAULT 0 CHECK (deposit_minor >= 0),
   sessions_a_week         REAL    NOT NULL DEFAULT 1.5 CHECK (sessions_a_week BETWEEN 0 AND 14),
   shots_a_session         INTEGER NOT NULL DEFAULT 60 CHECK (shots_a_session BETWEEN 0 AND 1000),
+  keep_names_days         INTEGER NOT NULL DEFAULT 180 CHECK (keep_names_days BETWEEN 1 AND 4000),
   changed_by              INTEGER REFERENCES account (id),
   changed_at              TEXT,
   version                 INTEGER NOT NULL DEFAULT 0

@@ -5,6 +5,7 @@ CREATE TABLE borrower (
   member_no TEXT,
   age_band  TEXT NOT NULL CHECK (age_band IN ('UP_TO_12', 'FROM_13_TO_14', 'FROM_15_TO_16', 'FROM_17_TO_18', 'ADULT')),
   guardian  TEXT,
+  erased_on TEXT,  -- since then only a number
   version   INTEGER NOT NULL DEFAULT 0,
   CHECK (age_band = 'ADULT' OR guardian IS NOT NULL)
 ) STRICT;

@@ -101,7 +101,7 @@ final class RecordLists {
                 "ageBand",
                 "borrower.age_band",
                 word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT")),
-            optional("guardian", "borrower.guardian", text(120))),
+            optional("guardian", "borrower.guardian", text(200))),
         CsvList.of(
             "loans",
             "Loans and sessions",

@@ -8,6 +8,7 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Version;
+import java.time.LocalDate;
 
 /**
  * Someone who borrows: a name, one way to reach them, and no more than lending needs. No date of
@@ -15,6 +16,8 @@ import jakarta.persistence.Version;
  */
 @Entity
 public class Borrower {
+  private static final String ERASED = "erased";
+
   @Id
   @GeneratedValue(strategy = GenerationType.IDENTITY)
   private Long id;
@@ -27,6 +30,7 @@ public class Borrower {
   private AgeBand ageBand;
 
   private String guardian;
+  private LocalDate erasedOn;
 
   @Version private int version;
 
@@ -50,6 +54,19 @@ public class Borrower {
 
   BorrowerDetails details() {
     return new BorrowerDetails(name, contact, memberNo, ageBand, guardian);
+  }
+
+  boolean isErased() {
+    return erasedOn != null;
+  }
+
+  /** From now on only a number: the loans stay, and nobody can tell whose they were. */
+  void erase(LocalDate on) {
+    name = "Borrower " + id;
+    contact = ERASED;
+    memberNo = null;
+    guardian = guardian == null ? null : ERASED;
+    erasedOn = on;
   }
 
   Borrower correct(BorrowerDetails details) {

@@ -77,10 +77,18 @@ class BorrowerApi {
 
   private final Borrowers borrowers;
   private final KeepBorrower keepBorrower;
+  private final BorrowerData borrowerData;
+  private final EraseBorrower eraseBorrower;
 
-  BorrowerApi(Borrowers borrowers, KeepBorrower keepBorrower) {
+  BorrowerApi(
+      Borrowers borrowers,
+      KeepBorrower keepBorrower,
+      BorrowerData borrowerData,
+      EraseBorrower eraseBorrower) {
     this.borrowers = borrowers;
     this.keepBorrower = keepBorrower;
+    this.borrowerData = borrowerData;
+    this.eraseBorrower = eraseBorrower;
   }
 
   @GET
@@ -140,6 +148,29 @@ class BorrowerApi {
         keepBorrower.correct(new BorrowerId(id), details.get(), body.version());
     return outcome instanceof KeepBorrower.Outcome.Stale stale
         ? Problem.response(409, "Someone saved first", stale.message())
+        : Response.ok(one(id)).build();
+  }
+
+  @GET
+  @Path("/{id}/data")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(summary = "Everything kept of one borrower, to be handed to them")
+  public BorrowerData.Everything data(@RestPath long id) {
+    return borrowerData.of(row(id));
+  }
+
+  @POST
+  @Path("/{id}/erasure")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "Make a borrower a number; refused while they have anything of the club's",
+      description =
+          "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over.")
+  public Response erase(@RestPath long id) {
+    row(id);
+    return eraseBorrower.onRequest(new BorrowerId(id))
+            instanceof EraseBorrower.Outcome.Needed needed
+        ? Problem.response(409, "Needed still", needed.why())
         : Response.ok(one(id)).build();
   }
 

@@ -27,15 +27,24 @@ public record BorrowerDetails(
 
   /** As typed, with the age already known (or null, when it is missing and said so elsewhere). */
   static Optional<BorrowerDetails> parse(Typed typed, AgeBand age) {
-    String name = typed.required("name", LONGEST_NAME, "A name, please.");
+    String guardian = guardian(typed, age);
+    String name = name(typed, age, guardian);
     String contact =
         typed.required(
             "contact", LONGEST_CONTACT, "One way to reach them: a number or an e-mail address.");
     String memberNo = typed.optional("memberNo", LONGEST_MEMBER_NO);
-    String guardian = guardian(typed, age);
     return typed.sound() && age != null
         ? Optional.of(new BorrowerDetails(name, contact, memberNo, age, guardian))
         : Optional.empty();
+  }
+
+  /** A junior's own name need not be kept: the guardian answers for them. */
+  private static String name(Typed typed, AgeBand age, String guardian) {
+    if (age != null && age.junior() && guardian != null && !typed.has("name")) {
+      String junior = "Junior of " + guardian;
+      return junior.substring(0, Math.min(LONGEST_NAME, junior.length()));
+    }
+    return typed.required("name", LONGEST_NAME, "A name, please.");
   }
 
   private static String guardian(Typed typed, AgeBand age) {

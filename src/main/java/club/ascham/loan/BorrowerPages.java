@@ -13,6 +13,7 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -48,12 +49,22 @@ class BorrowerPages {
   private final Borrowers borrowers;
   private final Loans loans;
   private final KeepBorrower keepBorrower;
+  private final BorrowerData borrowerData;
+  private final EraseBorrower eraseBorrower;
   private final Lending lending;
 
-  BorrowerPages(Borrowers borrowers, Loans loans, KeepBorrower keepBorrower, Lending lending) {
+  BorrowerPages(
+      Borrowers borrowers,
+      Loans loans,
+      KeepBorrower keepBorrower,
+      BorrowerData borrowerData,
+      EraseBorrower eraseBorrower,
+      Lending lending) {
     this.borrowers = borrowers;
     this.loans = loans;
     this.keepBorrower = keepBorrower;
+    this.borrowerData = borrowerData;
+    this.eraseBorrower = eraseBorrower;
     this.lending = lending;
   }
 
@@ -105,6 +116,31 @@ class BorrowerPages {
       }
     }
     return Go.again(page(row, typed, true));
+  }
+
+  /** Everything kept of them, as a file to hand to them. */
+  @GET
+  @Path("/{borrower}/data")
+  @RolesAllowed(Role.OFFICERS)
+  @Produces(MediaType.APPLICATION_JSON)
+  public Response data(@RestPath long borrower) {
+    return Response.ok(borrowerData.of(row(borrower)))
+        .header("Content-Disposition", "attachment; filename=\"borrower-" + borrower + ".json\"")
+        .build();
+  }
+
+  @POST
+  @Path("/{borrower}/erase")
+  @RolesAllowed(Role.OFFICERS)
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response erase(@RestPath long borrower, MultivaluedMap<String, String> form) {
+    Borrowers.Row row = row(borrower);
+    if (eraseBorrower.onRequest(row.id()) instanceof EraseBorrower.Outcome.Needed needed) {
+      Typed typed = Typed.nothing();
+      typed.fault("erase", needed.why());
+      return Go.again(page(row, typed, false));
+    }
+    return Go.to("/borrowers/" + borrower, "Erased: from now on a number.");
   }
 
   private Borrowers.Row row(long borrower) {

@@ -3,6 +3,7 @@ package club.ascham.loan;
 import club.ascham.bow.AgeBand;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,7 +12,7 @@ import java.util.Optional;
 public class Borrowers {
   private static final String COLUMNS =
       """
-      SELECT b.id, b.name, b.contact, b.member_no, b.age_band, b.guardian, b.version,
+      SELECT b.id, b.name, b.contact, b.member_no, b.age_band, b.guardian, b.erased_on, b.version,
              (SELECT count(DISTINCT x.loan_id) FROM loan l JOIN loan_line x ON x.loan_id = l.id
                WHERE l.borrower_id = b.id AND x.back_at IS NULL)
         FROM borrower b
@@ -28,6 +29,7 @@ public class Borrowers {
   /**
    * A borrower in a list.
    *
+   * @param erasedOn null: still known by name
    * @param openLoans how many loans still have something out
    */
   public record Row(
@@ -37,6 +39,7 @@ public class Borrowers {
       String memberNo,
       AgeBand ageBand,
       String guardian,
+      LocalDate erasedOn,
       int version,
       int openLoans) {
 

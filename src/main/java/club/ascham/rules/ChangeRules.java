@@ -30,8 +30,8 @@ class ChangeRules {
                 """
             UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,
                    deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7,
-                   changed_by = ?8, changed_at = ?9, version = version + 1
-             WHERE version = ?10""",
+                   keep_names_days = ?8, changed_by = ?9, changed_at = ?10, version = version + 1
+             WHERE version = ?11""",
                 to.name(),
                 to.braceTable(),
                 to.fullCheckEveryLooks(),
@@ -39,6 +39,7 @@ class ChangeRules {
                 to.deposit().minor(),
                 to.sessionsAWeek(),
                 to.shotsASession(),
+                to.keepNamesDays(),
                 actor.id(),
                 time.now(),
                 to.version())

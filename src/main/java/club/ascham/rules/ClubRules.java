@@ -8,6 +8,7 @@ import java.time.Duration;
  * @param braceTable the name of the table of brace bands in force
  * @param fullCheckEveryLooks sessions after which a look no longer suffices
  * @param sessionsAWeek with {@code shotsASession}, what shots are estimated from
+ * @param keepNamesDays after the last thing came back, a borrower is known by name for so long
  */
 public record ClubRules(
     String name,
@@ -18,6 +19,7 @@ public record ClubRules(
     long depositMinor,
     double sessionsAWeek,
     int shotsASession,
+    int keepNamesDays,
     int version) {
   private static final double HOURS_A_WEEK = 7 * 24;
 

@@ -15,6 +15,7 @@ record ClubRulesDetails(
     Money deposit,
     double sessionsAWeek,
     int shotsASession,
+    int keepNamesDays,
     int version) {
   private static final int LONGEST_NAME = 80;
 
@@ -31,6 +32,7 @@ record ClubRulesDetails(
       typed.fault("sessionsAWeek", "How many, on average?");
     }
     Integer shots = needed(typed, "shotsASession", 0, 1000);
+    Integer names = needed(typed, "keepNamesDays", 1, 4000);
     if (typed.version().isEmpty()) {
       typed.fault("version", "This form is from before: open it again.");
     }
@@ -44,6 +46,7 @@ record ClubRulesDetails(
                 deposit == null ? Money.ZERO : deposit,
                 sessions,
                 shots,
+                names,
                 typed.version().getAsInt()))
         : Optional.empty();
   }

@@ -101,7 +101,8 @@ class RulesPages {
             .with("loanDays", rules.loanDays())
             .with("deposit", new Money(rules.depositMinor()).format(currency))
             .with("sessionsAWeek", rules.sessionsAWeek())
-            .with("shotsASession", rules.shotsASession());
+            .with("shotsASession", rules.shotsASession())
+            .with("keepNamesDays", rules.keepNamesDays());
     return new ClubPage(tables(), rules.version(), typed);
   }
 

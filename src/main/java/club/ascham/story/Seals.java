@@ -9,12 +9,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 class Seals {
   private final Rows rows;
   private final SealedEntries sealed;
+  private final PersonalValues personal;
   private final Story story;
   private final ClubTime time;
 
-  Seals(Rows rows, SealedEntries sealed, Story story, ClubTime time) {
+  Seals(Rows rows, SealedEntries sealed, PersonalValues personal, Story story, ClubTime time) {
     this.rows = rows;
     this.sealed = sealed;
+    this.personal = personal;
     this.story = story;
     this.time = time;
   }
@@ -24,8 +26,6 @@ class Seals {
       return lastChanged > lastTold;
     }
   }
-
-  private record Value(long id, String salt, String value) {}
 
   /** Rows that some other program wrote wait for a sentence: they get one that says just that. */
   void noteWhatOthersChanged() {
@@ -49,13 +49,7 @@ class Seals {
     if (ends.lastTold() == ends.lastSealed()) {
       return;
     }
-    for (Value value :
-        rows.list(Value.class, "SELECT id, salt, value FROM personal WHERE hash IS NULL")) {
-      rows.change(
-          "UPDATE personal SET hash = ?2 WHERE id = ?1",
-          value.id(),
-          Chain.ofPersonal(value.salt(), value.value()));
-    }
+    personal.seal();
     String before = sealed.newest().orElse(Chain.START);
     for (SealedEntries.Entry entry : sealed.unsealed()) {
       before = Chain.seal(before, entry.entry());

@@ -91,11 +91,22 @@ class RoundTripTest {
             "version",
             // The item's own id, for which its code stands.
             "item.id",
+            // A number has no name to erase elsewhere.
+            "borrower.erased_on",
+            // The record's seals are this club's own.
+            "story.hash",
             "upkeep_rule.changed_by",
             "upkeep_rule.changed_at");
     Set<String> tablesLeftOut =
         // Settings, accounts and secrets stay here; the plan follows from the rest.
-        Set.of("club", "account", "pressed", "upkeep_plan", "flyway_schema_history");
+        Set.of(
+            "club",
+            "account",
+            "pressed",
+            "upkeep_plan",
+            "change",
+            "personal",
+            "flyway_schema_history");
     Set<String> inFiles = new TreeSet<>();
     for (CsvList list : Lists.all()) {
       list.columns().forEach(c -> inFiles.add(c.table() + "." + c.field()));

@@ -31,6 +31,7 @@ class ClubRulesTest {
   }
 
   private static ClubRules rules(double sessionsAWeek, int shotsASession) {
-    return new ClubRules("Club", false, "FRENCH_CLUB", 6, 28, 0, sessionsAWeek, shotsASession, 0);
+    return new ClubRules(
+        "Club", false, "FRENCH_CLUB", 6, 28, 0, sessionsAWeek, shotsASession, 180, 0);
   }
 }

@@ -217,6 +217,7 @@ class RulesPagesTest {
     form.put("deposit", "25.00");
     form.put("sessionsAWeek", "1.5");
     form.put("shotsASession", "60");
+    form.put("keepNamesDays", "180");
     return form;
   }
 }

@@ -143,7 +143,7 @@ class RecordTest {
         "UPDATE personal SET value = json_array(NULL, 'Somebody Else') WHERE id = (SELECT min(id) FROM personal WHERE value IS NOT NULL)",
         "DELETE FROM personal WHERE id = (SELECT min(id) FROM personal)",
         "UPDATE item SET notes = 'changed behind its back' WHERE id = (SELECT min(id) FROM item)",
-        "UPDATE borrower SET name = 'Somebody Else' WHERE id = (SELECT min(id) FROM borrower)",
+        "UPDATE borrower SET name = 'Somebody Else' WHERE id = (SELECT min(id) FROM borrower WHERE erased_on IS NULL)",
         "UPDATE set_up SET brace = brace + 1 WHERE id = (SELECT min(id) FROM set_up WHERE brace IS NOT NULL)",
         "DELETE FROM check_sign WHERE rowid = (SELECT min(rowid) FROM check_sign)",
         "INSERT INTO club_brace_band (bow_length_in, low, high, source) VALUES (61, 19000000, 20000000, 'nobody')"

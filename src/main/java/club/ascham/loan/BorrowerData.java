@@ -1,0 +1,117 @@
+package club.ascham.loan;
+
+import club.ascham.bow.Experience;
+import club.ascham.bow.Hand;
+import club.ascham.form.Words;
+import club.ascham.store.Rows;
+import club.ascham.story.PersonalValues;
+import club.ascham.units.ItemCode;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Everything that is kept of one person, to be handed to them. */
+@ApplicationScoped
+class BorrowerData {
+  private final Rows rows;
+  private final PersonalValues personalValues;
+
+  BorrowerData(Rows rows, PersonalValues personalValues) {
+    this.rows = rows;
+    this.personalValues = personalValues;
+  }
+
+  /**
+   * All of it.
+   *
+   * @param changes what was once kept, and when it was changed
+   */
+  public record Everything(
+      BorrowerApi.BorrowerLine person, List<LoanLine> loans, List<PersonalValues.Kept> changes) {}
+
+  /** One loan of theirs, with what was measured and asked for it. */
+  public record LoanLine(
+      long number,
+      Instant issued,
+      LocalDate due,
+      String hand,
+      String drawLength,
+      String experience,
+      String overrideWhy,
+      long depositMinor,
+      Long depositBackMinor,
+      String depositKeptWhy,
+      List<Thing> things) {}
+
+  /** One thing that they had. */
+  public record Thing(String code, Instant out, Instant back, String outcome) {}
+
+  private record LoanRead(
+      long id,
+      Instant issued,
+      LocalDate due,
+      Hand hand,
+      Length draw,
+      Experience experience,
+      String overrideWhy,
+      long depositMinor,
+      Long depositBackMinor,
+      String depositKeptWhy) {}
+
+  private record ThingRead(long loan, String code, Instant out, Instant back, String outcome) {}
+
+  Everything of(Borrowers.Row person) {
+    var things =
+        rows
+            .list(
+                ThingRead.class,
+                """
+                SELECT x.loan_id, i.code, x.out_at, x.back_at, x.outcome
+                  FROM loan l JOIN loan_line x ON x.loan_id = l.id JOIN item i ON i.id = x.item_id
+                 WHERE l.borrower_id = ?1 ORDER BY x.id""",
+                person.id())
+            .stream()
+            .collect(Collectors.groupingBy(ThingRead::loan));
+    List<LoanLine> loans =
+        rows
+            .list(
+                LoanRead.class,
+                """
+                SELECT id, issued_at, due_on, hand, draw_length, experience, override_why,
+                       deposit_minor, deposit_back_minor, deposit_kept_why
+                  FROM loan WHERE borrower_id = ?1 ORDER BY id""",
+                person.id())
+            .stream()
+            .map(
+                loan ->
+                    new LoanLine(
+                        loan.id(),
+                        loan.issued(),
+                        loan.due(),
+                        loan.hand() == null ? null : Words.of(loan.hand()),
+                        loan.draw() == null ? null : LengthText.both(loan.draw()),
+                        loan.experience() == null ? null : Words.of(loan.experience()),
+                        loan.overrideWhy(),
+                        loan.depositMinor(),
+                        loan.depositBackMinor(),
+                        loan.depositKeptWhy(),
+                        things.getOrDefault(loan.id(), List.of()).stream()
+                            .map(
+                                t ->
+                                    new Thing(
+                                        new ItemCode(t.code()).display(),
+                                        t.out(),
+                                        t.back(),
+                                        t.outcome()))
+                            .toList()))
+            .toList();
+    return new Everything(
+        BorrowerApi.BorrowerLine.of(person),
+        loans,
+        personalValues.of("borrower", person.id().value()));
+  }
+}

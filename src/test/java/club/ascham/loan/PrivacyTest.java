@@ -1,0 +1,206 @@
+package club.ascham.loan;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.store.Rows;
+import club.ascham.story.VerifyRecord;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What is kept of a person is little, theirs to see, and gone when it is not needed. */
+@QuarkusTest
+class PrivacyTest {
+  @Inject Rows rows;
+  @Inject KitRoom kitRoom;
+  @Inject EraseBorrower eraseBorrower;
+  @Inject VerifyRecord verifyRecord;
+  @Inject ClubTime time;
+
+  private long enter(String name) {
+    return as("officer")
+        .contentType("application/json")
+        .body(Map.of("name", name, "contact", name + "@wherry.example", "ageBand", "adult"))
+        .post("/api/borrowers")
+        .then()
+        .statusCode(201)
+        .extract()
+        .jsonPath()
+        .getLong("id");
+  }
+
+  private static RequestSpecification as(String who) {
+    return given().auth().preemptive().basic(who, "demo-fleet");
+  }
+
+  /** A loan of theirs; null: it is not back. */
+  private long lend(long borrower, Instant back, long depositMinor) {
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(30);
+    rows.change(
+        """
+        INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted, deposit_minor, deposit_how)
+        VALUES ('KIT', ?1, '2025-01-02T10:00:00.000Z', '2025-02-02', 1, '2025-01-02T10:00:00.000Z', 1, ?2, 'CASH')""",
+        borrower,
+        depositMinor);
+    long loan = rows.number("SELECT max(id) FROM loan");
+    rows.change(
+        "INSERT INTO loan_line (loan_id, item_id, out_at, back_at, outcome) VALUES (?1, ?2, '2025-01-02T10:00:00.000Z', ?3, iif(?3 IS NULL, NULL, 'BACK'))",
+        loan,
+        arrows.id(),
+        back);
+    return loan;
+  }
+
+  private String nameOf(long borrower) {
+    return rows.texts("SELECT name FROM borrower WHERE id = ?1", borrower).get(0);
+  }
+
+  @Test
+  void whoAsksToBeForgotten_isANumber_andTheRecordStaysWhole() {
+    long borrower = enter("Ottoline Quill");
+    long loan = lend(borrower, Instant.parse("2025-02-01T10:00:00Z"), 0);
+    as("officer").post("/api/borrowers/" + borrower + "/erasure").then().statusCode(200);
+    assertEquals("Borrower " + borrower, nameOf(borrower));
+    assertEquals(
+        0,
+        rows.number("SELECT count(*) FROM personal WHERE value LIKE '%Ottoline%'"),
+        "nothing is left beside the chain");
+    assertEquals(0, rows.number("SELECT count(*) FROM change WHERE what LIKE '%Ottoline%'"));
+    VerifyRecord.Verified verified = verifyRecord.verify();
+    assertEquals(List.of(), verified.faults());
+    assertTrue(verified.erased() >= 2);
+    as("officer")
+        .get("/api/record?size=1")
+        .then()
+        .body("items[0].sentence", equalTo("Erased what was kept of a borrower."))
+        .body("items[0].changes[0].fields.from", hasItem("erased"));
+    assertEquals(
+        borrower, rows.number("SELECT borrower_id FROM loan WHERE id = ?1", loan), "history stays");
+    Visitor.signedInAs("officer")
+        .get("/borrowers/" + borrower)
+        .then()
+        .statusCode(200)
+        .body(containsString("Erased on"), not(containsString("Ottoline")));
+  }
+
+  @Test
+  void whoStillHasSomething_isKeptByName() {
+    long borrower = enter("Perrin Slate");
+    lend(borrower, null, 0);
+    as("officer")
+        .post("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .statusCode(409)
+        .body("detail", containsString("receive it first"));
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/borrowers/" + borrower);
+    officer
+        .post("/borrowers/" + borrower + "/erase", Map.of("x", "y"))
+        .then()
+        .statusCode(422)
+        .body(containsString("receive it first"));
+    assertEquals("Perrin Slate", nameOf(borrower));
+  }
+
+  @Test
+  void anUnsettledDeposit_keepsTheName() {
+    long borrower = enter("Sorrel Tamsin");
+    lend(borrower, Instant.parse("2025-02-01T10:00:00Z"), 2500);
+    as("officer").post("/api/borrowers/" + borrower + "/erasure").then().statusCode(409);
+    assertEquals("Sorrel Tamsin", nameOf(borrower));
+  }
+
+  @Test
+  void theirData_isHandedOutWhole_toOfficersAlone() {
+    long borrower = enter("Ursel Vane");
+    long loan = lend(borrower, Instant.parse("2025-02-01T10:00:00Z"), 0);
+    as("officer")
+        .get("/api/borrowers/" + borrower + "/data")
+        .then()
+        .statusCode(200)
+        .body("person.name", equalTo("Ursel Vane"))
+        .body("loans.number", hasItem((int) loan))
+        .body("loans[0].things.size()", equalTo(1))
+        .body("changes.field", hasItem("contact"));
+    as("volunteer").get("/api/borrowers/" + borrower + "/data").then().statusCode(403);
+    as("volunteer").post("/api/borrowers/" + borrower + "/erasure").then().statusCode(403);
+    as("committee").get("/api/borrowers/" + borrower + "/data").then().statusCode(403);
+  }
+
+  @Test
+  void afterTheClubsTime_aReturnedBorrowerIsANumber_andNoSooner() {
+    Instant now = time.now();
+    // The record of a test's own borrowers is new, so only those the demo came with can be over.
+    long demo =
+        rows.number(
+            """
+            SELECT b.id FROM borrower b WHERE b.erased_on IS NULL
+               AND EXISTS (SELECT 1 FROM loan l WHERE l.borrower_id = b.id)
+               AND NOT EXISTS (SELECT 1 FROM loan l JOIN loan_line x ON x.loan_id = l.id
+                    WHERE l.borrower_id = b.id AND (x.back_at IS NULL OR x.back_at > ?1))
+               AND NOT EXISTS (SELECT 1 FROM loan l WHERE l.borrower_id = b.id AND l.deposit_minor > 0 AND l.deposit_back_minor IS NULL)
+             ORDER BY b.id LIMIT 1""",
+            now.minus(400, ChronoUnit.DAYS));
+    long recent = enter("Wystan Yarrow");
+    lend(recent, now.minus(3, ChronoUnit.DAYS), 0);
+    long out = enter("Zephyr Ash");
+    lend(out, null, 0);
+    assertTrue(eraseBorrower.whoseTimeIsOver() > 0);
+    assertEquals("Borrower " + demo, nameOf(demo));
+    assertEquals("Wystan Yarrow", nameOf(recent));
+    assertEquals("Zephyr Ash", nameOf(out));
+    assertEquals(0, eraseBorrower.whoseTimeIsOver(), "once is enough");
+    assertEquals(List.of(), verifyRecord.verify().faults());
+    assertEquals(
+        0,
+        rows.number(
+            "SELECT count(*) FROM loan WHERE kind = 'SESSION' AND leader <> 'a leader' AND issued_at < ?1 AND id NOT IN (SELECT loan_id FROM loan_line WHERE back_at IS NULL OR back_at > ?1)",
+            now.minus(181, ChronoUnit.DAYS)));
+  }
+
+  @Test
+  void aJunior_mayStayUnnamed_whereTheGuardianAnswers() {
+    as("officer")
+        .contentType("application/json")
+        .body(Map.of("contact", "07700 900555", "ageBand", "up-to-12", "guardian", "Mira Holt"))
+        .post("/api/borrowers")
+        .then()
+        .statusCode(201)
+        .body("name", equalTo("Junior of Mira Holt"));
+    as("officer")
+        .contentType("application/json")
+        .body(Map.of("contact", "07700 900556", "ageBand", "adult"))
+        .post("/api/borrowers")
+        .then()
+        .statusCode(422);
+  }
+
+  @Test
+  void noList_thatDoesNotNeedThem_holdsNames() {
+    long borrower = enter("Xanthe Brook");
+    lend(borrower, null, 0);
+    for (String list :
+        List.of(
+            "/api/rigs",
+            "/api/kit-items",
+            "/api/upkeep",
+            "/api/checks",
+            "/api/withdrawals",
+            "/api/fleet")) {
+      as("committee").get(list).then().statusCode(200).body(not(containsString("Xanthe")));
+    }
+  }
+}
