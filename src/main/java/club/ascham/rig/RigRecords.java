@@ -129,7 +129,7 @@ public class RigRecords {
   List<Withdrawn> withdrawn(RigId rig) {
     return rows.list(
         Withdrawn.class,
-        """
+"""
 SELECT w.id, i.code, w.happened_at, w.why FROM withdrawal w
   JOIN fitting f ON f.item_id = w.item_id AND f.until_at IS NULL JOIN item i ON i.id = w.item_id
  WHERE f.rig_id = ?1 AND w.released_at IS NULL ORDER BY w.happened_at, w.id\
@@ -152,7 +152,7 @@ SELECT w.id, i.code, w.happened_at, w.why FROM withdrawal w
   List<Overdue> overdue(RigId rig) {
     return rows.list(
         Overdue.class,
-        """
+"""
 SELECT DISTINCT i.code, d.work FROM work_due d
   JOIN fitting f ON f.item_id = d.item_id AND f.until_at IS NULL JOIN item i ON i.id = d.item_id
  WHERE f.rig_id = ?2 AND d.blocks = 1
@@ -186,7 +186,7 @@ SELECT DISTINCT i.code, d.work FROM work_due d
   List<Checked> checks(RigId rig, int atMost) {
     return rows.list(
         Checked.class,
-        """
+"""
 SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
   FROM bow_check c JOIN account a ON a.id = c.checked_by
  WHERE c.rig_id = ?1 ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
@@ -207,7 +207,7 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
   List<Lent> loans(RigId rig, int atMost) {
     return rows.list(
         Lent.class,
-        """
+"""
 SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
        CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END
   FROM loan_line x JOIN loan l ON l.id = x.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
@@ -259,7 +259,7 @@ SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
   }
 
   private static final String SET_UPS =
-      """
+"""
 SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
        u.tiller_lower, u.nocking, u.screws_seen, u.turns_upper, u.turns_lower, u.twists
   FROM set_up u JOIN account a ON a.id = u.begun_by WHERE

@@ -119,7 +119,7 @@ class AddArcher {
     Optional<Arrows> found =
         rows.one(
             Arrows.class,
-            """
+"""
 SELECT i.id, k.arrow_length, k.pool, k.arrow_count,
        EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL),
        k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL),

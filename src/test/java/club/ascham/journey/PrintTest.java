@@ -33,11 +33,7 @@ class PrintTest {
     try (Chromium chromium = new Chromium();
         Person officer =
             Person.at(
-                    chromium.browser(),
-                    address.replaceAll("/$", ""),
-                    1280,
-                    ColorScheme.LIGHT,
-                    true)
+                    chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.LIGHT, true)
                 .signIn("officer")) {
       Stream.of("/fleet", "/loans/" + loan + "/slip", "/rigs/" + rig + "/sheet")
           .forEach(path -> assertEquals(1, sheets(officer.open(path).page()), path));

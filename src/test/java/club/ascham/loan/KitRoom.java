@@ -56,7 +56,7 @@ class KitRoom {
     fit(rig, limbs, "LIMBS");
     fit(rig, string, "STRING");
     rows.change(
-        """
+"""
 INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
        tiller_upper, tiller_lower, nocking, screws_seen)
 VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)""",

@@ -350,9 +350,23 @@ class RigPagesTest {
 
   @Test
   void aRigChangedWhileOnLoan_offersItsSetUp_andTheCommitteeReadsNoNames() {
-    long rig = aRig();
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    Bench.Laid another = bench.polyesterString(68);
+    long rig = bench.assembled(riser, limbs, bench.polyesterString(68));
+    bench.setUp(rig);
     bench.lend(rig);
-    Visitor.signedInAs("officer")
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/rigs/" + rig).then().body(not(containsString("/set-up\"")));
+    officer
+        .post(
+            "/rigs/" + rig + "/change",
+            Map.of(
+                "body", riser.code(), "limbs", limbs.code(), "string", another.code(), "once-key",
+                "change-" + rig))
+        .then()
+        .statusCode(303);
+    officer
         .get("/rigs/" + rig)
         .then()
         .body(containsString("href=\"/rigs/" + rig + "/set-up\""))

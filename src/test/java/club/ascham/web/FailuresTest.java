@@ -7,10 +7,8 @@ import static org.hamcrest.Matchers.nullValue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever goes wrong says so in words. */
@@ -35,10 +33,8 @@ class FailuresTest {
   }
 
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {"[] | one JSON object", "{\"maker\": {\"name\": 1}} | maker", "7 | one JSON object"})
-  void jsonOfAnotherShape_isAProblemWithDetails(String body, String said) {
+  @ValueSource(strings = {"[]", "7"})
+  void jsonOfAnotherShape_isAProblemWithDetails(String body) {
     officer()
         .contentType("application/json")
         .body(body)
@@ -46,31 +42,12 @@ class FailuresTest {
         .then()
         .statusCode(400)
         .contentType(Problem.MEDIA_TYPE)
-        .body("detail", containsString(said));
+        .body("detail", containsString("one JSON object"));
   }
 
   @Test
   void programs_getNoCookies() {
     officer().get("/api/risers?size=1").then().statusCode(200).header("Set-Cookie", nullValue());
-  }
-
-  @Test
-  void aFileBeyondAllLimits_isRefusedInWords() {
-    Visitor visitor = Visitor.signedInAs("officer");
-    visitor.get("/exchange");
-    byte[] large = "a,b\n".repeat(9 << 18).getBytes(StandardCharsets.US_ASCII);
-    visitor
-        .postFile("/exchange/try", "files", "large.csv", large)
-        .then()
-        .statusCode(413)
-        .body(containsString("At most 8 MB at once"));
-    officer()
-        .contentType("text/csv")
-        .body(large)
-        .post("/api/import")
-        .then()
-        .statusCode(413)
-        .body("detail", containsString("Split the file"));
   }
 
   private static RequestSpecification officer() {
