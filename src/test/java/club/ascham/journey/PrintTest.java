@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** What people take along on paper is one sheet of it. */
+/** What people take along on paper is one sheet of it: the slip, and the sheet for the bench. */
 @QuarkusTest
 class PrintTest {
   private static final Pattern ONE_PAGE = Pattern.compile("/Type\\s*/Page\\b");
@@ -22,7 +22,7 @@ class PrintTest {
   @TestHTTPResource String address;
 
   @Test
-  void fleet_slipAndSetUpSheet_eachFitOneA4() {
+  void slipAndSetUpSheet_eachFitOneA4() {
     long loan =
         rows.number(
             """
@@ -35,7 +35,7 @@ class PrintTest {
             Person.at(
                     chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.LIGHT, true)
                 .signIn("officer")) {
-      Stream.of("/fleet", "/loans/" + loan + "/slip", "/rigs/" + rig + "/sheet")
+      Stream.of("/loans/" + loan + "/slip", "/rigs/" + rig + "/sheet")
           .forEach(path -> assertEquals(1, sheets(officer.open(path).page()), path));
     }
   }

@@ -362,7 +362,13 @@ class RigPagesTest {
         .post(
             "/rigs/" + rig + "/change",
             Map.of(
-                "body", riser.code(), "limbs", limbs.code(), "string", another.code(), "once-key",
+                "body",
+                riser.code(),
+                "limbs",
+                limbs.code(),
+                "string",
+                another.code(),
+                "once-key",
                 "change-" + rig))
         .then()
         .statusCode(303);
