@@ -33,13 +33,7 @@ class AddArcher {
   private final Actor actor;
   private final ClubTime time;
 
-  AddArcher(
-      Rows rows,
-      LoanLines lines,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+  AddArcher(Rows rows, LoanLines lines, Story story, Pressed pressed, Actor actor, ClubTime time) {
     this.rows = rows;
     this.lines = lines;
     this.story = story;
