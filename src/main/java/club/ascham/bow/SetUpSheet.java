@@ -214,7 +214,8 @@ public final class SetUpSheet {
           Key.BOLTS_HELD,
           "Locking screws",
           "String off. See that the locking screw of each limb bolt is there and tight. Where the"
-              + " club paints a mark across bolt and riser, paint it now.",
+              + " club paints a mark across bolt and riser, paint it now. String on with the"
+              + " stringer: loops in their grooves, the string down the middle of both limbs.",
           "Both there, both tight",
           "None: a bow without a locking screw is not issued",
           "A locking screw can shake out unnoticed, and then the bolt walks.",

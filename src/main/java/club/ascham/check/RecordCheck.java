@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
@@ -30,7 +31,8 @@ class RecordCheck {
   static final String PARTS_CHANGED =
       "The parts of this bow were changed since you opened the page. Look the list over again.";
   static final String NOT_SET_UP =
-      "This bow has no figures to be judged by: it is in the workshop until its set-up is finished.";
+      "This bow has no figures to be judged by: it is in the workshop until its set-up is"
+          + " finished.";
 
   private final BowChecks bowChecks;
   private final Checks checks;
@@ -218,7 +220,8 @@ class RecordCheck {
         .forEach(
             sign ->
                 rows.change(
-                    "INSERT INTO check_sign (check_id, part, gravity, words) VALUES (?1, ?2, ?3, ?4)",
+                    "INSERT INTO check_sign (check_id, part, gravity, words) VALUES (?1, ?2, ?3,"
+                        + " ?4)",
                     check.id(),
                     sign.part(),
                     sign.gravity(),
@@ -263,7 +266,7 @@ class RecordCheck {
     String why =
         entry.corrects() != null
             ? entry.correctionWhy()
-            : words.kind() == Verdict.Kind.FIT ? null : String.join(" ", words.reasons());
+            : words.kind() == Verdict.Kind.FIT ? null : Words.sentences(words.reasons());
     story.tell(why == null ? told : told.because(why));
   }
 

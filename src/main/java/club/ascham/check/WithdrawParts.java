@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.register.ItemKind;
 import club.ascham.rig.RigCard;
@@ -52,7 +53,7 @@ class WithdrawParts {
     }
     if (stranger != null) {
       withdrawItem.withdraw(
-          stranger, new Reason(String.join(" ", verdict.reasons()), null, check), happened, null);
+          stranger, new Reason(Words.sentences(verdict.reasons()), null, check), happened, null);
     }
   }
 
@@ -65,7 +66,7 @@ class WithdrawParts {
                     Arrays.stream(Part.values())
                         .noneMatch(part -> !parts.contains(part) && isOf(part, reason)))
             .toList();
-    return String.join(" ", own.isEmpty() ? reasons : own);
+    return Words.sentences(own.isEmpty() ? reasons : own);
   }
 
   private static boolean isOf(Part part, String reason) {

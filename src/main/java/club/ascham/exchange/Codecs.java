@@ -221,9 +221,13 @@ final class Codecs {
     return constant.toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** A length with its unit: exact millimetres out, millimetres or inches in. */
+  /** A length of a kind that no page reads by its own name. */
   static Codec length(String what, double lowMm, double highMm) {
-    Plausible plausible = new Plausible(what, Length.ofMm(lowMm), Length.ofMm(highMm));
+    return length(new Plausible(what, Length.ofMm(lowMm), Length.ofMm(highMm)));
+  }
+
+  /** A length with its unit: exact millimetres out, millimetres or inches in. */
+  static Codec length(Plausible plausible) {
     return new Codec() {
       @Override
       public String written(Object selected, Surroundings around) {

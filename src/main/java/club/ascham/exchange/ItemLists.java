@@ -18,6 +18,7 @@ import club.ascham.bow.Known;
 import club.ascham.bow.LimbSize;
 import club.ascham.bow.StringMaterial;
 import club.ascham.bow.StringerKind;
+import club.ascham.units.Plausible;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,7 @@ final class ItemLists {
   private static final Codec DRAW_IN = decimal(18, 32);
   private static final Codec RISER_IN = whole(13, 32);
   private static final Codec BOW_IN = whole(40, 72);
-  private static final Codec BRACE = length("brace height", 100, 300);
+  private static final Codec BRACE = length(Plausible.BRACE);
   private static final Codec MASS_G = whole(100, 4000);
 
   private ItemLists() {}
@@ -98,7 +99,7 @@ final class ItemLists {
         "bowstring",
         "STRING",
         required("forBowIn", "bowstring.for_bow_in", BOW_IN),
-        optional("measuredLength", "bowstring.measured_length", length("string length", 900, 2000)),
+        optional("measuredLength", "bowstring.measured_length", length(Plausible.STRING_LENGTH)),
         required("material", "bowstring.material", word(StringMaterial.class)),
         optional("strands", "bowstring.strands", whole(4, 40)),
         optional("strandDiameter", "bowstring.strand_diameter", length("strand", 0.1, 2)),
@@ -139,8 +140,7 @@ final class ItemLists {
                 "CLICKER")));
     columns.add(optional("hand", "kit_item.hand", word(Hand.class)));
     columns.add(optional("size", "kit_item.size", text(40)));
-    columns.add(
-        optional("arrowLength", "kit_item.arrow_length", length("arrow length", 400, 1050)));
+    columns.add(optional("arrowLength", "kit_item.arrow_length", length(Plausible.ARROW_LENGTH)));
     columns.add(optional("spine", "kit_item.spine", whole(200, 3000)));
     columns.add(optional("arrowCount", "kit_item.arrow_count", whole(0, 2000)));
     columns.add(usually(0, "pool", "kit_item.pool", yesNo()));

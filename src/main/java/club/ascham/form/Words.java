@@ -1,8 +1,10 @@
 package club.ascham.form;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /** How an enum constant is written for people and in addresses, JSON and CSV. */
 public final class Words {
@@ -23,5 +25,12 @@ public final class Words {
   /** {@code IN_THE_WORKSHOP} as {@code in the workshop}. */
   public static String said(Enum<?> constant) {
     return constant == null ? "" : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Several remarks as sentences, each ended: some of them are written without a full stop. */
+  public static String sentences(List<String> remarks) {
+    return remarks.stream()
+        .map(remark -> remark.matches(".*[.!?:]") ? remark : remark + ".")
+        .collect(Collectors.joining(" "));
   }
 }

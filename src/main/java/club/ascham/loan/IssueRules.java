@@ -75,7 +75,11 @@ final class IssueRules {
       case IN_THE_WORKSHOP ->
           name + " is in the workshop: its set-up is not finished. Finish it, or choose another.";
       case TO_BE_CHECKED ->
-          name + " is to be checked. Check it and put it back first, or choose another.";
+          rig.inspectionOverdue()
+              ? name
+                  + " is kept in by an overdue inspection. Do it first, it stands on the upkeep"
+                  + " list, or choose another."
+              : name + " is to be checked. Check it and put it back first, or choose another.";
       case RETIRED -> name + " is retired. Choose another.";
     };
   }

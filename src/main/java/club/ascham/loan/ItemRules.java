@@ -70,7 +70,8 @@ final class ItemRules {
       case ON_LOAN ->
           Optional.of(
               item.said()
-                  + " is out with loan "
+                  + (item.isArrows() ? " are" : " is")
+                  + " out with loan "
                   + item.loan()
                   + ". Choose another, or receive it first.");
       case IN_THE_WORKSHOP, TO_BE_CHECKED ->

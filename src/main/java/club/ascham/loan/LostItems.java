@@ -1,49 +1,43 @@
 package club.ascham.loan;
 
-import club.ascham.id.RigId;
+import club.ascham.id.ItemId;
 import club.ascham.register.RetireItem;
 import club.ascham.register.RetiredWhy;
 import club.ascham.register.Retirement;
+import club.ascham.rig.LoseParts;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 
 /** Takes lost things out of the club's stock. */
 @ApplicationScoped
 class LostItems {
   private final Rows rows;
+  private final LoseParts loseParts;
   private final RetireItem retireItem;
 
-  LostItems(Rows rows, RetireItem retireItem) {
+  LostItems(Rows rows, LoseParts loseParts, RetireItem retireItem) {
     this.rows = rows;
+    this.loseParts = loseParts;
     this.retireItem = retireItem;
   }
 
   /** Arrows out of a pool are counted off; anything else comes off its rig and is retired. */
-  void takeOut(LoanLine line, Instant at, LocalDate today, String words) {
-    if (line.arrowCount() != null) {
-      rows.change(
-          "UPDATE kit_item SET arrow_count = max(0, arrow_count - ?2) WHERE id = ?1",
-          line.item(),
-          line.arrowCount());
-      return;
-    }
-    rows.change(
-        "UPDATE fitting SET until_at = ?2 WHERE item_id = ?1 AND until_at IS NULL",
-        line.item(),
-        at);
-    retireItem.retire(line.item(), new Retirement(today, RetiredWhy.LOST, words), null);
-  }
-
-  /** A rig with nothing left on it is no more. */
-  void dissolveIfBare(RigId rig, Instant at) {
-    rows.change(
-        """
-        UPDATE rig SET dissolved_at = ?2, version = version + 1
-         WHERE id = ?1 AND dissolved_at IS NULL
-           AND NOT EXISTS (SELECT 1 FROM fitting WHERE rig_id = ?1 AND until_at IS NULL)""",
-        rig,
-        at);
+  void takeOut(List<LoanLine> lost, Instant at, LocalDate today, String words) {
+    List<ItemId> items =
+        lost.stream().filter(line -> line.arrowCount() == null).map(LoanLine::item).toList();
+    loseParts.lose(items, at);
+    items.forEach(
+        item -> retireItem.retire(item, new Retirement(today, RetiredWhy.LOST, words), null));
+    lost.stream()
+        .filter(line -> line.arrowCount() != null)
+        .forEach(
+            line ->
+                rows.change(
+                    "UPDATE kit_item SET arrow_count = max(0, arrow_count - ?2) WHERE id = ?1",
+                    line.item(),
+                    line.arrowCount()));
   }
 }

@@ -55,12 +55,9 @@ class ReportLost {
     for (LoanLine line : lost) {
       lines.end(line.id(), now, LineOutcome.LOST, line.arrowCount() == null ? null : 0);
     }
-    for (LoanLine line : lost) {
-      lostItems.takeOut(line, now, time.today(), command.words());
-    }
+    lostItems.takeOut(lost, now, time.today(), command.words());
     List<RigId> rigs =
         lost.stream().map(LoanLine::rig).filter(Objects::nonNull).distinct().toList();
-    rigs.forEach(rig -> lostItems.dissolveIfBare(rig, now));
     if (closes) {
       loan.settleDeposit(command.depositBack(), "reported lost");
       loans.flush();

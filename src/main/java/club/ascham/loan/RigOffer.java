@@ -11,8 +11,10 @@ import java.util.Optional;
  *
  * @param loan the loan it is out with; null: none
  * @param readySince when it was last put back or set up
+ * @param inspectionOverdue whether an inspection keeps it in, and not only a check
  */
-record RigOffer(RigCard card, State state, Long loan, Instant readySince) {
+record RigOffer(
+    RigCard card, State state, Long loan, Instant readySince, boolean inspectionOverdue) {
   /** As the ranking looks at it; empty while parts are missing. */
   Optional<Candidate<RigOffer>> candidate() {
     return card.spec().map(spec -> new Candidate<>(this, spec, card.setUp()));

@@ -19,7 +19,8 @@ class RigsOnOffer {
   private static final String COLUMNS =
       "SELECT s.rig_id, "
           + Standing.STATE_TODAY
-          + ", s.loan_id, nullif(s.cleared_at, '') FROM rig_standing s ";
+          + ", s.loan_id, nullif(s.cleared_at, ''), coalesce(s.blocked_from < ?1, 0) FROM"
+          + " rig_standing s ";
 
   private final Rows rows;
   private final RigSpecs specs;
@@ -29,9 +30,10 @@ class RigsOnOffer {
     this.specs = specs;
   }
 
-  private record Row(RigId id, State state, Long loan, Instant readySince) {
+  private record Row(
+      RigId id, State state, Long loan, Instant readySince, boolean inspectionOverdue) {
     RigOffer offer(RigCard card) {
-      return new RigOffer(card, state, loan, readySince);
+      return new RigOffer(card, state, loan, readySince, inspectionOverdue);
     }
   }
 

@@ -104,6 +104,8 @@ class RigPages {
       List<RigRecords.Kept> kept,
       List<Check> checks,
       List<RigRecords.Lent> loans,
+      List<RigRecords.Withdrawn> withdrawn,
+      List<RigRecords.Overdue> overdue,
       List<Story.Line> story)
       implements TemplateInstance {}
 
@@ -251,6 +253,8 @@ class RigPages {
         records.kept(rig),
         checks.stream().map(RigPages::check).toList(),
         records.loans(rig, RECENT),
+        records.withdrawn(rig),
+        records.overdue(rig),
         story.ofRig(rig, STORY_LINES));
   }
 

@@ -4,6 +4,7 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.Level;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Style;
+import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
 import club.ascham.standing.Standing;
@@ -12,6 +13,7 @@ import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
+import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -112,6 +114,54 @@ public class RigRecords {
         rig);
   }
 
+  /** An open withdrawal of a part that is fitted now. */
+  record Withdrawn(long id, String bareCode, Instant happenedAt, String why) {
+    public String page() {
+      return RigPages.itemPage(code());
+    }
+
+    public String code() {
+      return new ItemCode(bareCode).display();
+    }
+  }
+
+  /** Why a rig is withdrawn, part by part, the first one first. */
+  List<Withdrawn> withdrawn(RigId rig) {
+    return rows.list(
+        Withdrawn.class,
+"""
+SELECT w.id, i.code, w.happened_at, w.why FROM withdrawal w
+  JOIN fitting f ON f.item_id = w.item_id AND f.until_at IS NULL JOIN item i ON i.id = w.item_id
+ WHERE f.rig_id = ?1 AND w.released_at IS NULL ORDER BY w.happened_at, w.id\
+""",
+        rig);
+  }
+
+  /** An inspection of a part fitted now without which the rig stays in. */
+  record Overdue(String bareCode, Work work) {
+    /** Where it is done. */
+    public String page() {
+      return "/upkeep/" + code() + "/" + Words.of(work);
+    }
+
+    public String code() {
+      return new ItemCode(bareCode).display();
+    }
+  }
+
+  List<Overdue> overdue(RigId rig) {
+    return rows.list(
+        Overdue.class,
+"""
+SELECT DISTINCT i.code, d.work FROM work_due d
+  JOIN fitting f ON f.item_id = d.item_id AND f.until_at IS NULL JOIN item i ON i.id = d.item_id
+ WHERE f.rig_id = ?2 AND d.blocks = 1
+   AND (d.due_on < ?1 OR (d.task_id IS NOT NULL AND d.due_on <= ?1))\
+""",
+        time.today(),
+        rig);
+  }
+
   /** A check as the rig's page shows it; a look has no figures. */
   record Checked(
       long id,
@@ -136,11 +186,11 @@ public class RigRecords {
   List<Checked> checks(RigId rig, int atMost) {
     return rows.list(
         Checked.class,
-        """
-        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
-          FROM bow_check c JOIN account a ON a.id = c.checked_by
-         WHERE c.rig_id = ?1 ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
-        """,
+"""
+SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
+  FROM bow_check c JOIN account a ON a.id = c.checked_by
+ WHERE c.rig_id = ?1 ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
+""",
         rig,
         atMost);
   }
@@ -157,12 +207,12 @@ public class RigRecords {
   List<Lent> loans(RigId rig, int atMost) {
     return rows.list(
         Lent.class,
-        """
-        SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
-               CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END
-          FROM loan_line x JOIN loan l ON l.id = x.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
-         WHERE x.rig_id = ?1 GROUP BY l.id ORDER BY min(x.out_at) DESC, l.id DESC LIMIT ?2\
-        """,
+"""
+SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
+       CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END
+  FROM loan_line x JOIN loan l ON l.id = x.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
+ WHERE x.rig_id = ?1 GROUP BY l.id ORDER BY min(x.out_at) DESC, l.id DESC LIMIT ?2\
+""",
         rig,
         atMost);
   }
@@ -209,11 +259,11 @@ public class RigRecords {
   }
 
   private static final String SET_UPS =
-      """
-      SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
-             u.tiller_lower, u.nocking, u.screws_seen, u.turns_upper, u.turns_lower, u.twists
-        FROM set_up u JOIN account a ON a.id = u.begun_by WHERE
-      """;
+"""
+SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
+       u.tiller_lower, u.nocking, u.screws_seen, u.turns_upper, u.turns_lower, u.twists
+  FROM set_up u JOIN account a ON a.id = u.begun_by WHERE
+""";
 
   private record SetUpRow(
       long id,

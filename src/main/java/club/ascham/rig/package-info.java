@@ -1,5 +1,6 @@
 /**
  * Rigs: which parts are fitted to each other, and what the bow measured when it was set up. Others
- * use {@link club.ascham.rig.RigSpecs} and its {@link club.ascham.rig.RigCard}s.
+ * use {@link club.ascham.rig.RigSpecs} and its {@link club.ascham.rig.RigCard}s, and tell {@link
+ * club.ascham.rig.LoseParts} what is lost.
  */
 package club.ascham.rig;

@@ -8,6 +8,7 @@ import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -28,13 +29,15 @@ class AddArcher {
   private final Rows rows;
   private final LoanLines lines;
   private final Story story;
+  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  AddArcher(Rows rows, LoanLines lines, Story story, Actor actor, ClubTime time) {
+  AddArcher(Rows rows, LoanLines lines, Story story, Pressed pressed, Actor actor, ClubTime time) {
     this.rows = rows;
     this.lines = lines;
     this.story = story;
+    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
@@ -45,7 +48,8 @@ class AddArcher {
       boolean pool,
       Integer count,
       boolean outHere,
-      boolean outElsewhere) {}
+      boolean outElsewhere,
+      boolean withdrawn) {}
 
   /**
    * Faults stay at the fields {@code rig}, {@code draw} and {@code arrows}; null arrows: none yet.
@@ -53,6 +57,10 @@ class AddArcher {
   @Writes
   void add(
       LoanId loan, RigId rig, Length draw, boolean estimated, ItemCode arrowsCode, Typed typed) {
+    String formKey = typed.value("once-key");
+    if (pressed.ledTo(formKey).isPresent()) {
+      return;
+    }
     if (rows.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL",
             loan,
@@ -77,13 +85,16 @@ class AddArcher {
                 + shortest.why());
       } else if (arrows.outElsewhere()) {
         typed.fault("arrows", "These are on loan elsewhere.");
+      } else if (arrows.withdrawn()) {
+        typed.fault("arrows", "These are withdrawn. Take others, or have them released first.");
       }
     }
     if (!typed.sound()) {
       return;
     }
     rows.change(
-        "INSERT INTO session_archer (loan_id, rig_id, draw_length, arrows_id) VALUES (?1, ?2, ?3, ?4)",
+        "INSERT INTO session_archer (loan_id, rig_id, draw_length, arrows_id) VALUES (?1, ?2, ?3,"
+            + " ?4)",
         loan,
         rig,
         draw,
@@ -95,18 +106,20 @@ class AddArcher {
         Story.Told.ofRig(
                 time.now(), actor.id(), rig, List.of(), "An archer shares it this session.")
             .on(loan));
+    pressed.leads(formKey, "/sessions/" + loan.value());
   }
 
   private Optional<Arrows> arrows(LoanId loan, ItemCode code, Typed typed) {
     Optional<Arrows> found =
         rows.one(
             Arrows.class,
-            """
-            SELECT i.id, k.arrow_length, k.pool, k.arrow_count,
-                   EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL),
-                   k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL)
-              FROM item i JOIN kit_item k ON k.id = i.id
-             WHERE i.code = ?1 AND i.kind = 'ARROWS' AND i.retired_on IS NULL""",
+"""
+SELECT i.id, k.arrow_length, k.pool, k.arrow_count,
+       EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL),
+       k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL),
+       EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)
+  FROM item i JOIN kit_item k ON k.id = i.id
+ WHERE i.code = ?1 AND i.kind = 'ARROWS' AND i.retired_on IS NULL""",
             code.bare(),
             loan);
     if (found.isEmpty()) {

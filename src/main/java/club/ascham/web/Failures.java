@@ -1,7 +1,10 @@
 package club.ascham.web;
 
+import club.ascham.form.Typed;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.GateIsFull;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.ForbiddenException;
@@ -10,6 +13,9 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
@@ -58,6 +64,22 @@ class Failures {
     return Go.to("/sign-in");
   }
 
+  /** JSON of another shape than is described: a list where an object stands, and the like. */
+  @ServerExceptionMapper
+  Response misshapen(MismatchedInputException failure, UriInfo uri) {
+    String field =
+        failure.getPath().stream()
+            .map(JsonMappingException.Reference::getFieldName)
+            .filter(Objects::nonNull)
+            .collect(Collectors.joining("."));
+    return Problem.response(
+        400,
+        "Not understood",
+        field.isEmpty()
+            ? "The body must be one JSON object, as /q/openapi describes it."
+            : "What stands at “" + field + "” has another shape than /q/openapi describes.");
+  }
+
   @ServerExceptionMapper
   Response web(WebApplicationException failure, UriInfo uri) {
     int status = failure.getResponse().getStatus();
@@ -65,7 +87,9 @@ class Failures {
       return failure.getResponse();
     }
     return switch (status) {
-      case 404 -> answer(uri, 404, "Not found", "There is nothing at this address.");
+      case 404 ->
+          unreadableNumber(failure, uri)
+              .orElseGet(() -> answer(uri, 404, "Not found", "There is nothing at this address."));
       case 405 -> answer(uri, 405, "Not this way", "This address does not take that request.");
       case 413 -> answer(uri, 413, "Too large", "That is larger than this page takes.");
       case 415 -> answer(uri, 415, "Not that kind", "This address takes another kind of content.");
@@ -91,6 +115,26 @@ class Failures {
         .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
         .entity(new FailurePage(heading, message))
         .build();
+  }
+
+  /** A word in the query where a number belongs arrives here as an address that does not exist. */
+  private static Optional<Response> unreadableNumber(WebApplicationException failure, UriInfo uri) {
+    if (!isApi(uri) || !(failure.getCause() instanceof NumberFormatException cause)) {
+      return Optional.empty();
+    }
+    return uri.getQueryParameters().entrySet().stream()
+        .filter(
+            one ->
+                one.getValue().stream()
+                    .anyMatch(
+                        typed -> String.valueOf(cause.getMessage()).contains('"' + typed + '"')))
+        .findFirst()
+        .map(
+            one -> {
+              Typed typed = Typed.nothing();
+              typed.fault(one.getKey(), "A whole number, please.");
+              return Problem.of(typed);
+            });
   }
 
   private static boolean isApi(UriInfo uri) {

@@ -38,7 +38,8 @@ class KitRoom {
         hand);
     Stocked limbs = item('L', "LIMBS");
     rows.change(
-        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE', 'MEDIUM', ?2, 'ILF')",
+        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE',"
+            + " 'MEDIUM', ?2, 'ILF')",
         limbs.id(),
         markedLb);
     Stocked string = item('S', "STRING");
@@ -55,10 +56,10 @@ class KitRoom {
     fit(rig, limbs, "LIMBS");
     fit(rig, string, "STRING");
     rows.change(
-        """
-        INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
-               tiller_upper, tiller_lower, nocking, screws_seen)
-        VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)""",
+"""
+INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
+       tiller_upper, tiller_lower, nocking, screws_seen)
+VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)""",
         rig,
         LONG_AGO);
     return new ReadyRig(rig, riser, limbs, string);
@@ -77,7 +78,8 @@ class KitRoom {
   Stocked anArrowPool(double inches, int count) {
     Stocked arrows = item('A', "ARROWS");
     rows.change(
-        "INSERT INTO kit_item (id, arrow_length, spine, arrow_count, pool) VALUES (?1, ?2, 1000, ?3, 1)",
+        "INSERT INTO kit_item (id, arrow_length, spine, arrow_count, pool) VALUES (?1, ?2, 1000,"
+            + " ?3, 1)",
         arrows.id(),
         Length.ofInches(inches),
         count);
@@ -95,7 +97,8 @@ class KitRoom {
   Stocked aStringer(int fromIn, int toIn) {
     Stocked stringer = item('T', "STRINGER");
     rows.change(
-        "INSERT INTO stringer (id, stringer_kind, bow_from_in, bow_to_in) VALUES (?1, 'TIP_TO_TIP', ?2, ?3)",
+        "INSERT INTO stringer (id, stringer_kind, bow_from_in, bow_to_in) VALUES (?1, 'TIP_TO_TIP',"
+            + " ?2, ?3)",
         stringer.id(),
         fromIn,
         toIn);
@@ -127,7 +130,8 @@ class KitRoom {
     long loan = rows.number("SELECT max(id) FROM loan");
     for (Stocked part : new Stocked[] {rig.body(), rig.limbs(), rig.string()}) {
       rows.change(
-          "INSERT INTO loan_line (loan_id, item_id, rig_id, out_at) VALUES (?1, ?2, ?3, ?4 || 'T19:00:00.000Z')",
+          "INSERT INTO loan_line (loan_id, item_id, rig_id, out_at) VALUES (?1, ?2, ?3, ?4 ||"
+              + " 'T19:00:00.000Z')",
           loan,
           part.id(),
           rig.id(),
@@ -138,9 +142,14 @@ class KitRoom {
 
   void allBack(long loan, String day) {
     rows.change(
-        "UPDATE loan_line SET back_at = ?2 || 'T20:00:00.000Z', outcome = 'BACK' WHERE loan_id = ?1",
+        "UPDATE loan_line SET back_at = ?2 || 'T20:00:00.000Z', outcome = 'BACK' WHERE loan_id ="
+            + " ?1",
         loan,
         day);
+  }
+
+  void keepWith(Stocked item, RigId rig) {
+    rows.change("INSERT INTO kept_with (item_id, rig_id) VALUES (?1, ?2)", item.id(), rig);
   }
 
   long number(String sql, Object... parameters) {
@@ -175,12 +184,14 @@ class KitRoom {
                 letter,
                 (int)
                     rows.number(
-                        "SELECT 1 + max(CAST(substr(code, 2, 4) AS INTEGER)) FROM item WHERE code LIKE ?1",
+                        "SELECT 1 + max(CAST(substr(code, 2, 4) AS INTEGER)) FROM item WHERE code"
+                            + " LIKE ?1",
                         letter + "%"))
             .orElseThrow();
     ItemCode code = ItemCode.of(letter, number).orElseThrow();
     rows.change(
-        "INSERT INTO item (code, kind, maker, model, registered_on) VALUES (?1, ?2, 'Alderfen', 'Heron', '2026-01-01')",
+        "INSERT INTO item (code, kind, maker, model, registered_on) VALUES (?1, ?2, 'Alderfen',"
+            + " 'Heron', '2026-01-01')",
         code.bare(),
         kind);
     return new Stocked(

@@ -132,6 +132,7 @@ class LoanApiTest {
     Map<String, Object> body = body(rig);
     body.put("deposit", "20.00");
     body.put("depositHow", "card");
+    kitRoom.keepWith(kitRoom.aStringer(60, 72), rig.id());
     int loan =
         as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
     List<Integer> lines =
@@ -153,11 +154,40 @@ class LoanApiTest {
         1,
         kitRoom.number(
             "SELECT count(*) FROM rig WHERE id = ?1 AND dissolved_at IS NOT NULL", rig.id()));
+    assertEquals(
+        0,
+        kitRoom.number("SELECT count(*) FROM kept_with WHERE rig_id = ?1", rig.id()),
+        "what was kept with it is free again");
     as("officer")
         .body(Map.of("lines", lines))
         .post("/api/loans/" + loan + "/lost")
         .then()
         .statusCode(422);
+  }
+
+  @Test
+  void aStringLost_leavesTheRigWithoutOne_andWhoeverHoldsItsPageIsTold() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    int loan =
+        as("officer")
+            .body(body(rig))
+            .post("/api/loans")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    long before = kitRoom.number("SELECT version FROM rig WHERE id = ?1", rig.id());
+    as("officer")
+        .body(Map.of("lines", List.of(lineOf(loan, rig.string())), "words", "blown off the line"))
+        .post("/api/loans/" + loan + "/lost")
+        .then()
+        .statusCode(200)
+        .body("open", is(true));
+    assertEquals(
+        2,
+        kitRoom.number(
+            "SELECT count(*) FROM fitting WHERE rig_id = ?1 AND until_at IS NULL", rig.id()));
+    assertEquals(before + 1, kitRoom.number("SELECT version FROM rig WHERE id = ?1", rig.id()));
   }
 
   @Test

@@ -336,6 +336,55 @@ class RigPagesTest {
   }
 
   @Test
+  void aWithdrawnRig_saysWhichPartAndWhy() {
+    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    long rig =
+        bench.assembled(bench.adjustableRiser("RIGHT", 25), limbs, bench.polyesterString(68));
+    bench.withdraw(limbs, "crack in the lower limb");
+    Visitor.signedInAs("officer")
+        .get("/rigs/" + rig)
+        .then()
+        .body(containsString("was withdrawn on Sun 3 May 2026: crack in the lower limb"))
+        .body(containsString("/release"));
+  }
+
+  @Test
+  void aRigChangedWhileOnLoan_offersItsSetUp_andTheCommitteeReadsNoNames() {
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    Bench.Laid another = bench.polyesterString(68);
+    long rig = bench.assembled(riser, limbs, bench.polyesterString(68));
+    bench.setUp(rig);
+    bench.lend(rig);
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/rigs/" + rig).then().body(not(containsString("/set-up\"")));
+    officer
+        .post(
+            "/rigs/" + rig + "/change",
+            Map.of(
+                "body",
+                riser.code(),
+                "limbs",
+                limbs.code(),
+                "string",
+                another.code(),
+                "once-key",
+                "change-" + rig))
+        .then()
+        .statusCode(303);
+    officer
+        .get("/rigs/" + rig)
+        .then()
+        .body(containsString("href=\"/rigs/" + rig + "/set-up\""))
+        .body(containsString("Ada Finch"));
+    Visitor.signedInAs("committee")
+        .get("/rigs/" + rig)
+        .then()
+        .body(not(containsString("Ada Finch")))
+        .body(containsString("Loan "));
+  }
+
+  @Test
   void aRigThatNeverWas_isNotFound() {
     Visitor.signedInAs("officer")
         .get("/rigs/999999")

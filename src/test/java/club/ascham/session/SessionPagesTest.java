@@ -59,7 +59,8 @@ class SessionPagesTest {
     assertEquals(
         0,
         rows.number(
-            "SELECT count(*) FROM bow_check WHERE rig_id = ?1 AND released_at IS NOT NULL AND happened_at = (SELECT max(happened_at) FROM bow_check WHERE rig_id = ?1)",
+            "SELECT count(*) FROM bow_check WHERE rig_id = ?1 AND released_at IS NOT NULL AND"
+                + " happened_at = (SELECT max(happened_at) FROM bow_check WHERE rig_id = ?1)",
             rig));
   }
 
@@ -93,9 +94,9 @@ class SessionPagesTest {
     String page = lend(volunteer, List.of(rig));
     String arrows =
         rows.texts(
-                """
-                SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
-                 WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.arrow_length IS NOT NULL ORDER BY k.arrow_length LIMIT 1""")
+"""
+SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
+ WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.arrow_length IS NOT NULL ORDER BY k.arrow_length LIMIT 1""")
             .get(0);
     volunteer.get(page);
     volunteer
@@ -106,6 +107,57 @@ class SessionPagesTest {
         .body(containsString("31 in"));
     volunteer.post(page + "/archers", Map.of("rig", rig, "draw", "26 in")).then().statusCode(303);
     volunteer.get(page).then().body(containsString("draws 26 in"));
+    volunteer.post(page, Map.of("once-key", "end-" + System.nanoTime())).then().statusCode(303);
+  }
+
+  @Test
+  void anArcherNotedByADoublePress_isNotedOnce() {
+    String rig = readyRigs(1).get(0);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = lend(volunteer, List.of(rig));
+    String key = "archer-" + System.nanoTime();
+    volunteer.get(page).then().body(containsString("name=\"draw\""));
+    Map<String, String> form = Map.of("once-key", key, "rig", rig, "draw", "26 in");
+    volunteer.post(page + "/archers", form).then().statusCode(303);
+    volunteer.post(page + "/archers", form).then().statusCode(303);
+    assertEquals(
+        1,
+        rows.number(
+            "SELECT count(*) FROM session_archer WHERE loan_id = ?1",
+            page.substring(page.lastIndexOf('/') + 1)));
+    volunteer.post(page, Map.of("once-key", "end-" + System.nanoTime())).then().statusCode(303);
+  }
+
+  @Test
+  void withdrawnArrows_areRefusedAtTheirField() {
+    String rig = readyRigs(1).get(0);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = lend(volunteer, List.of(rig));
+    String arrows =
+        rows.texts(
+"""
+SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
+ WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.pool = 1 AND k.arrow_length >= 70000000 LIMIT 1""")
+            .get(0);
+    volunteer.get("/items/" + arrows + "/withdraw");
+    volunteer
+        .post(
+            "/items/" + arrows + "/withdraw",
+            Map.of("once-key", "out-" + System.nanoTime(), "why", "nocks are cracked"))
+        .then()
+        .statusCode(303);
+    volunteer.get(page);
+    volunteer
+        .post(page + "/archers", Map.of("rig", rig, "draw", "24 in", "arrows", arrows))
+        .then()
+        .statusCode(422)
+        .body(containsString("These are withdrawn"))
+        .body(containsString("value=\"24 in\""));
+    rows.change(
+        "UPDATE withdrawal SET released_at = happened_at, released_by = 1, release_why = 'new"
+            + " nocks' WHERE released_at IS NULL AND item_id = (SELECT id FROM item WHERE code ="
+            + " ?1)",
+        arrows);
     volunteer.post(page, Map.of("once-key", "end-" + System.nanoTime())).then().statusCode(303);
   }
 
@@ -173,11 +225,12 @@ class SessionPagesTest {
     return rows.texts(
         "SELECT s.rig_id FROM rig_standing s WHERE "
             + Standing.STATE_TODAY
-            + """
-             = 'READY' AND (SELECT count(*) FROM bow_check c WHERE c.rig_id = s.rig_id AND c.kind = 'LOOK' AND c.happened_at >
-              max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = s.rig_id AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
-                  coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
-             ORDER BY random() LIMIT """
+            +
+"""
+= 'READY' AND (SELECT count(*) FROM bow_check c WHERE c.rig_id = s.rig_id AND c.kind = 'LOOK' AND c.happened_at >
+ max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = s.rig_id AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
+     coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
+ORDER BY random() LIMIT """
             + " "
             + many,
         time.today());

@@ -1,0 +1,56 @@
+package club.ascham.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.nullValue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.specification.RequestSpecification;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever goes wrong says so in words. */
+@QuarkusTest
+class FailuresTest {
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"rigs", "checks", "receipts", "sessions", "withdrawals", "loans", "risers"})
+  void aPageThatIsNoNumber_isNamed(String list) {
+    officer()
+        .get("/api/" + list + "?page=second")
+        .then()
+        .statusCode(422)
+        .contentType(Problem.MEDIA_TYPE)
+        .body("errors[0].field", equalTo("page"));
+  }
+
+  @Test
+  void anAddressWithAWordForItsNumber_isStillNotFound() {
+    officer().get("/api/checks/last?page=1").then().statusCode(404);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"[]", "7"})
+  void jsonOfAnotherShape_isAProblemWithDetails(String body) {
+    officer()
+        .contentType("application/json")
+        .body(body)
+        .post("/api/risers")
+        .then()
+        .statusCode(400)
+        .contentType(Problem.MEDIA_TYPE)
+        .body("detail", containsString("one JSON object"));
+  }
+
+  @Test
+  void programs_getNoCookies() {
+    officer().get("/api/risers?size=1").then().statusCode(200).header("Set-Cookie", nullValue());
+  }
+
+  private static RequestSpecification officer() {
+    return given().auth().preemptive().basic("officer", "demo-fleet");
+  }
+}
