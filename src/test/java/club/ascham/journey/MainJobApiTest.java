@@ -60,9 +60,9 @@ class MainJobApiTest {
   @Test
   void aBow_fromItsParts_throughALoanAndItsUpkeep_toTheMakersRecall() {
     partsAreRegistered();
+    theOldRiser_waitsForItsBolts();
     aRigIsAssembled();
-    itIsSetUp_butAnOverdueInspectionKeepsItIn();
-    itsBoltsAreInspected_andItIsReady();
+    itIsSetUp_andReady();
     aNewcomerIsFitted();
     theKitIsIssued();
     theLoanIsExtended();
@@ -114,20 +114,37 @@ class MainJobApiTest {
             Map.of("kind", "arrows", "arrowLength", "30 in", "arrowCount", 8, "pool", false));
     tab = registered("kit-items", Map.of("kind", "tab", "hand", "right", "size", "M"));
 
-    as("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("ready"));
-    figuresMoved(Map.of("inspections-overdue", 1, "strings-due", 1));
+    as("volunteer").get("/api/limbs/" + limbs).then().body("state", equalTo("ready"));
+    as("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("to-be-checked"));
     assertEquals("overdue", due(riser, "bolt-inspection").get("status"));
     assertEquals("due-soon", due(string, "string-replacement").get("status"));
     assertEquals("later", due(limbs, "limb-inspection").get("status"));
+    figuresMoved(Map.of("inspections-overdue", 1, "strings-due", 1));
+  }
+
+  private void theOldRiser_waitsForItsBolts() {
+    send("officer", parts(), "POST", "/api/rigs")
+        .statusCode(422)
+        .body("errors.field", contains("body"));
+
+    Map<String, String> seen = new HashMap<>();
+    LOOKS.forEach(look -> seen.put(look, "fine"));
+    Map<String, Object> inspection =
+        Map.of("item", riser, "work", "bolt-inspection", "seen", seen, "upperTurnsOut", "2");
+    send("volunteer", inspection, "POST", "/api/inspections").statusCode(403);
+    send("officer", inspection, "POST", "/api/inspections")
+        .statusCode(201)
+        .body("result", equalTo("passed"));
+
+    as("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("ready"));
+    assertEquals("later", due(riser, "bolt-inspection").get("status"));
+    assertEquals(today.plusDays(180).toString(), due(riser, "bolt-inspection").get("dueOn"));
+    figuresMoved(Map.of("inspections-overdue", -1));
   }
 
   private void aRigIsAssembled() {
     rig =
-        send(
-                "officer",
-                Map.of("body", riser, "limbs", limbs, "string", string),
-                "POST",
-                "/api/rigs")
+        send("officer", parts(), "POST", "/api/rigs")
             .statusCode(201)
             .body("state", equalTo("in-the-workshop"))
             .body("bowLengthIn", equalTo(68))
@@ -142,29 +159,11 @@ class MainJobApiTest {
         .body("errors.message", hasItem(containsString("set-up is not finished")));
   }
 
-  private void itIsSetUp_butAnOverdueInspectionKeepsItIn() {
+  private void itIsSetUp_andReady() {
     setUp();
 
-    figuresMoved(Map.of("in-the-workshop", -1, "to-be-checked", 1));
-    assertState("to-be-checked");
-    send("officer", aKit(), "POST", "/api/loans").statusCode(422);
-    figuresMoved(Map.of());
-  }
-
-  private void itsBoltsAreInspected_andItIsReady() {
-    Map<String, String> seen = new HashMap<>();
-    LOOKS.forEach(look -> seen.put(look, "fine"));
-    Map<String, Object> inspection =
-        Map.of("item", riser, "work", "bolt-inspection", "seen", seen, "upperTurnsOut", "2");
-    send("volunteer", inspection, "POST", "/api/inspections").statusCode(403);
-    send("officer", inspection, "POST", "/api/inspections")
-        .statusCode(201)
-        .body("result", equalTo("passed"));
-
     assertState("ready");
-    figuresMoved(Map.of("to-be-checked", -1, "ready", 1, "inspections-overdue", -1, "fielded", 1));
-    assertEquals("later", due(riser, "bolt-inspection").get("status"));
-    assertEquals(today.plusDays(180).toString(), due(riser, "bolt-inspection").get("dueOn"));
+    figuresMoved(Map.of("in-the-workshop", -1, "ready", 1, "fielded", 1));
   }
 
   private void aNewcomerIsFitted() {
@@ -368,6 +367,10 @@ class MainJobApiTest {
     send("officer", "{}", "POST", setUps + "/current/finish")
         .statusCode(200)
         .body("setUp.brace", equalTo("215.9 mm"));
+  }
+
+  private Map<String, Object> parts() {
+    return Map.of("body", riser, "limbs", limbs, "string", string);
   }
 
   private Map<String, Object> aKit() {

@@ -43,6 +43,7 @@ public final class PackagedServer implements AutoCloseable {
 
   private PackagedServer(Process process) {
     this.process = process;
+    Runtime.getRuntime().addShutdownHook(new Thread(this::close));
     Thread reader = new Thread(this::readLog, "log of " + process.pid());
     reader.setDaemon(true);
     reader.start();
