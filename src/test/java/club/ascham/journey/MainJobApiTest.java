@@ -78,41 +78,38 @@ class MainJobApiTest {
     riser =
         registered(
             "risers",
-            Map.of(
-                "build", "adjustable",
-                "hand", "right",
-                "lengthIn", 25,
-                "limbFitting", "ILF",
-                "maxTurnsOut", 4,
-                "boughtOn", today.minusDays(181).toString()));
+            """
+            {"build": "adjustable", "hand": "right", "lengthIn": 25, "limbFitting": "ILF",
+             "maxTurnsOut": 4, "boughtOn": "%s"}"""
+                .formatted(today.minusDays(181)));
     limbs =
         registered(
             "limbs",
-            Map.of(
-                "build", "adjustable",
-                "size", "medium",
-                "markedLb", 20,
-                "limbFitting", "ILF",
-                "batch", batch,
-                "boughtOn", today.minusDays(100).toString()));
+            """
+            {"build": "adjustable", "size": "medium", "markedLb": 20, "limbFitting": "ILF",
+             "batch": "%s", "boughtOn": "%s"}"""
+                .formatted(batch, today.minusDays(100)));
     string =
         registered(
             "strings",
-            Map.of(
-                "forBowIn",
-                68,
-                "material",
-                "polyester",
-                "boughtOn",
-                today.minusDays(700).toString()));
+            """
+            {"forBowIn": 68, "material": "polyester", "firstUsed": "%s"}"""
+                .formatted(today.minusDays(700)));
     stringer =
         registered(
-            "stringers", Map.of("stringerKind", "tip-and-saddle", "bowFromIn", 60, "bowToIn", 70));
+            "stringers",
+            """
+            {"stringerKind": "tip-and-saddle", "bowFromIn": 60, "bowToIn": 70}""");
     arrows =
         registered(
             "kit-items",
-            Map.of("kind", "arrows", "arrowLength", "30 in", "arrowCount", 8, "pool", false));
-    tab = registered("kit-items", Map.of("kind", "tab", "hand", "right", "size", "M"));
+            """
+            {"kind": "arrows", "arrowLength": "30 in", "arrowCount": 8, "pool": false}""");
+    tab =
+        registered(
+            "kit-items",
+            """
+            {"kind": "tab", "hand": "right", "size": "M"}""");
 
     as("volunteer").get("/api/limbs/" + limbs).then().body("state", equalTo("ready"));
     as("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("to-be-checked"));
@@ -169,9 +166,9 @@ class MainJobApiTest {
   private void aNewcomerIsFitted() {
     send(
             "volunteer",
-            Map.of(
-                "hand", "right", "drawLength", "27 in", "ageBand", "adult", "experience",
-                "beginner"),
+            """
+            {"hand": "right", "drawLength": "27 in", "ageBand": "adult",
+             "experience": "beginner"}""",
             "POST",
             "/api/fit")
         .statusCode(200)
@@ -233,11 +230,7 @@ class MainJobApiTest {
     figuresMoved(Map.of());
 
     int adjustment =
-        send(
-                "volunteer",
-                Map.of("twistsAdded", 20),
-                "POST",
-                "/api/checks/" + low + "/adjustment")
+        send("volunteer", Map.of("twistsAdded", 20), "POST", "/api/checks/" + low + "/adjustment")
             .statusCode(201)
             .extract()
             .path("id");
@@ -295,7 +288,9 @@ class MainJobApiTest {
     String fresh =
         registered(
             "strings",
-            Map.of("forBowIn", 68, "material", "polyester", "boughtOn", today.toString()));
+            """
+            {"forBowIn": 68, "material": "polyester", "boughtOn": "%s"}"""
+                .formatted(today));
     send(
             "volunteer",
             Map.of("item", string, "newString", fresh, "oldString", "scrapped"),
@@ -343,7 +338,7 @@ class MainJobApiTest {
     return as(who).body(body).request(method, path).then();
   }
 
-  private static String registered(String list, Map<String, Object> body) {
+  private static String registered(String list, String body) {
     return send("officer", body, "POST", "/api/" + list).statusCode(201).extract().path("code");
   }
 
@@ -352,14 +347,10 @@ class MainJobApiTest {
     send("officer", "{}", "POST", setUps).statusCode(200);
     send(
             "officer",
-            Map.of(
-                "stepsDone", "all",
-                "brace", "8 1/2 in",
-                "braceFrom", "grip-throat",
-                "tillerUpper", "190 mm",
-                "tillerLower", "186 mm",
-                "nocking", "4 mm",
-                "screwsSeen", true),
+            """
+            {"stepsDone": "all", "brace": "8 1/2 in", "braceFrom": "grip-throat",
+             "tillerUpper": "190 mm", "tillerLower": "186 mm", "nocking": "4 mm",
+             "screwsSeen": true}""",
             "PUT",
             setUps + "/current")
         .statusCode(200)
@@ -420,8 +411,7 @@ class MainJobApiTest {
     JsonPath fleet = as("committee").get("/api/fleet").then().statusCode(200).extract().jsonPath();
     Map<String, Integer> figures = new TreeMap<>();
     List<Map<String, Object>> states = fleet.getList("byState");
-    states.forEach(
-        state -> figures.put((String) state.get("value"), (Integer) state.get("count")));
+    states.forEach(state -> figures.put((String) state.get("value"), (Integer) state.get("count")));
     figures.put("rigs", fleet.getInt("rigs.count"));
     figures.put("loans-overdue", fleet.getInt("loansOverdue.count"));
     figures.put("inspections-overdue", fleet.getInt("inspectionsOverdue.count"));

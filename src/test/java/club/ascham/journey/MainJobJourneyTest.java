@@ -134,8 +134,7 @@ class MainJobJourneyTest {
         assertTrue(volunteer.sees("all back"), volunteer.words());
         assertTrue(
             volunteer.inputs() <= RECEIVE_AT_MOST, volunteer.inputs() + " inputs to receive");
-        assertTrue(
-            volunteer.page().url().contains("/receive"), "the queue stands there again");
+        assertTrue(volunteer.page().url().contains("/receive"), "the queue stands there again");
         assertEquals(
             0,
             rows.number(
@@ -175,7 +174,11 @@ class MainJobJourneyTest {
   }
 
   private static RequestSpecification officer() {
-    return given().auth().preemptive().basic("officer", "demo-fleet").contentType("application/json");
+    return given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("application/json");
   }
 
   @ParameterizedTest(name = "{0} px, {1}")

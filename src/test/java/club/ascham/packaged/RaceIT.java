@@ -54,6 +54,7 @@ class RaceIT {
   /** What was answered with success, by deed: the number of what was made or changed. */
   private final Map<Deed, Queue<Long>> done = new EnumMap<>(Deed.class);
 
+  private final Queue<String> extended = new ConcurrentLinkedQueue<>();
   private final Queue<String> wrong = new ConcurrentLinkedQueue<>();
   private final AtomicInteger refused = new AtomicInteger();
   private final AtomicInteger busy = new AtomicInteger();
@@ -134,12 +135,14 @@ class RaceIT {
         long loan = rig.path("loanId").asLong();
         if (random.nextBoolean()) {
           int version = officer.get("/api/loans/" + loan).body().path("version").asInt();
-          tried(
-              Deed.EXTEND,
+          Answer answer =
               officer.post(
                   "/api/loans/" + loan + "/extend",
-                  Map.of("dueOn", Bow.due(60 + random.nextInt(60)), "version", version)),
-              loan);
+                  Map.of("dueOn", Bow.due(60 + random.nextInt(60)), "version", version));
+          tried(Deed.EXTEND, answer, loan);
+          if (answer.status() == 200) {
+            extended.add("loan " + loan + " as read in version " + version);
+          }
         } else {
           tried(Deed.RECEIVE, officer.post("/api/receipts", Map.of("loanId", loan)), null);
         }
@@ -197,9 +200,13 @@ class RaceIT {
             """
             SELECT count(*) FROM loan l JOIN borrower b ON b.id = l.borrower_id WHERE b.name LIKE 'racer-%'"""),
         "loans that were answered with success, and those in the file");
+    assertEquals(
+        extended.size(),
+        new HashSet<>(extended).size(),
+        () -> "an extension overwrote one that its sender never saw: " + extended);
     for (long loan : issued) {
       // One change of the loan for each extension that was answered with success, and one for its
-      // receipt: an update that was overwritten unseen would be missing from its version.
+      // receipt.
       long extensions = done.get(Deed.EXTEND).stream().filter(id -> id == loan).count();
       long receipts = ledger.number("SELECT count(*) FROM receipt WHERE loan_id = ?1", loan);
       assertTrue(receipts <= 1, "loan " + loan + " came back " + receipts + " times");

@@ -68,7 +68,10 @@ class ApiDescriptionTest {
     List<String> unreadable = new ArrayList<>();
     for (Call call : calls) {
       for (JsonNode example :
-          call.described().path("requestBody").path("content").path("application/json")
+          call.described()
+              .path("requestBody")
+              .path("content")
+              .path("application/json")
               .findValues("value")) {
         if (example.isTextual() && !isJson(example.asText())) {
           unreadable.add(call.name() + ": " + example.asText());
