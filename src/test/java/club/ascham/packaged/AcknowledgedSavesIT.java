@@ -70,6 +70,7 @@ class AcknowledgedSavesIT {
           assertAllThere(ledger, fresh, kill);
           savedUnheard += savedUnheard(ledger);
         }
+        server.as("officer").findsTheRecordWhole();
       }
       for (Clerk clerk : clerks) {
         clerk.settle(server.as("officer"));

@@ -1,5 +1,8 @@
 package club.ascham.packaged;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -49,6 +52,14 @@ public final class Caller {
         request(path)
             .header("Content-Type", "application/json")
             .POST(HttpRequest.BodyPublishers.ofByteArray(JSON.writeValueAsBytes(body))));
+  }
+
+  /** Every sentence is still sealed, and every row is what was last recorded of it. */
+  public void findsTheRecordWhole() throws IOException, InterruptedException {
+    Answer verified = get("/api/record/verification");
+    assertEquals(200, verified.status(), () -> verified.body().toString());
+    assertEquals("[]", verified.body().path("faults").toString());
+    assertTrue(verified.body().path("entries").asLong() > 0, () -> verified.body().toString());
   }
 
   private HttpRequest.Builder request(String path) {

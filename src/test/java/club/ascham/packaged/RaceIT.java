@@ -85,6 +85,7 @@ class RaceIT {
         ledger.isSound();
         assertNothingLost(ledger);
       }
+      server.as("officer").findsTheRecordWhole();
       server.stop();
     }
     LOG.infof(
