@@ -93,6 +93,7 @@ class ExchangeApi {
                       type = org.eclipse.microprofile.openapi.annotations.enums.SchemaType.STRING),
               examples =
                   @ExampleObject(
+                      name = "the club's own brace bands",
                       value =
                           "bowLengthIn,low,high,source\n54,6 1/2 in,7 1/2 in,Measured on our own\n")))
   public Response take(byte[] file, @RestQuery boolean dryRun, @RestQuery String onceKey) {

@@ -6,6 +6,7 @@ import club.ascham.id.LoanId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Role;
+import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;
@@ -83,6 +84,7 @@ class ReceiptsApi {
   private final Receipts receipts;
   private final ReceiveLoan receiveLoan;
   private final LoanLines lines;
+  private final Pressed pressed;
   private final ClubTime time;
   private final Currency currency;
 
@@ -90,11 +92,13 @@ class ReceiptsApi {
       Receipts receipts,
       ReceiveLoan receiveLoan,
       LoanLines lines,
+      Pressed pressed,
       ClubTime time,
       Settings settings) {
     this.receipts = receipts;
     this.receiveLoan = receiveLoan;
     this.lines = lines;
+    this.pressed = pressed;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
   }
@@ -140,6 +144,11 @@ class ReceiptsApi {
       typed.fault("loanId", "There is no such loan.");
       return Problem.of(typed);
     }
+    // Asked before the lines are looked at: those of the first call are no longer out.
+    Optional<String> before = pressed.ledTo(body.onceKey());
+    if (before.isPresent()) {
+      return created(before.get());
+    }
     List<LoanLine> out = lines.of(head.get().id()).stream().filter(LoanLine::isOut).toList();
     nameLines(typed, body, out);
     ReceiptDetails details =
@@ -156,7 +165,11 @@ class ReceiptsApi {
     if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
       return Problem.response(409, "Already back", already.message());
     }
-    long id = Long.parseLong(((ReceiveLoan.Outcome.Received) outcome).page().replaceAll("\\D", ""));
+    return created(((ReceiveLoan.Outcome.Received) outcome).page());
+  }
+
+  private Response created(String page) {
+    long id = Long.parseLong(page.replaceAll("\\D", ""));
     return Response.created(URI.create("/api/receipts/" + id)).entity(one(id)).build();
   }
 

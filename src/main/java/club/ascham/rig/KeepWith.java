@@ -74,9 +74,19 @@ class KeepWith {
                 + " = ?2)",
             id,
             code.bare());
-    return changed == 0
-        ? Outcome.refused(ITEM, code.display() + " is not kept with this rig.", "")
-        : new Outcome.Done(id, code.display() + " is no longer kept with this rig.");
+    if (changed == 0) {
+      return Outcome.refused(ITEM, code.display() + " is not kept with this rig.", "");
+    }
+    List<ItemId> about =
+        rows.list(ItemId.class, "SELECT id FROM item WHERE code = ?1", code.bare());
+    story.tell(
+        Story.Told.ofRig(
+            time.now(),
+            actor.id(),
+            id,
+            about,
+            "No longer kept with this rig: " + code.display() + "."));
+    return new Outcome.Done(id, code.display() + " is no longer kept with this rig.");
   }
 
   private Outcome keepString(RigCard card, RigSpec spec, PartOnHand string) {

@@ -82,6 +82,10 @@ public class SetUpWork {
       return new Outcome.Refused(List.of(refusal.get()));
     }
     apply(entry, setUp);
+    setUps.flush();
+    story.tell(
+        Story.Told.ofRig(
+            time.now(), actor.id(), id, List.of(), "Set-up: wrote down what was done so far."));
     pressed.leads(formKey, RigPages.page(id) + "/set-up");
     return new Outcome.Done(id, "Saved.");
   }

@@ -105,7 +105,9 @@ class SessionsApi {
       content =
           @Content(
               examples =
-                  @ExampleObject(value = "{\"leader\": \"Ottoline\", \"rigIds\": [3, 4, 7]}")))
+                  @ExampleObject(
+                      name = "three rigs",
+                      value = "{\"leader\": \"Ottoline\", \"rigIds\": [3, 4, 7]}")))
   public Response lend(LendBody body) {
     Typed typed = Typed.nothing().with("leader", body.leader());
     if (body.rigIds() != null) {
@@ -139,6 +141,7 @@ class SessionsApi {
           @Content(
               examples =
                   @ExampleObject(
+                      name = "one fine, something seen on the other",
                       value =
                           "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"seen\": \"serving loose\"}]}")))
   public Response takeBack(@RestPath long id, ReturnBody body) {

@@ -121,6 +121,12 @@ public class Withdrawals {
         code.bare());
   }
 
+  /** Its last withdrawal, released or not. */
+  Optional<Long> newestOf(ItemId item) {
+    long newest = rows.number("SELECT max(id) FROM withdrawal WHERE item_id = ?1", item);
+    return newest == 0 ? Optional.empty() : Optional.of(newest);
+  }
+
   /** What was asked for out of turn and still keeps the item in. */
   List<String> stillAsked(ItemId item) {
     return rows.texts(

@@ -169,7 +169,7 @@ class WithdrawalsApi {
     long id =
         outcome instanceof WithdrawItem.Outcome.Withdrawn withdrawn
             ? withdrawn.id()
-            : subject(typed).map(Withdrawals.Subject::openWithdrawal).orElseThrow();
+            : withdrawals.newestOf(item.get().id()).orElseThrow();
     return Response.created(URI.create("/api/withdrawals/" + id)).entity(one(id)).build();
   }
 

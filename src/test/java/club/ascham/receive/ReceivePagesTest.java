@@ -69,6 +69,29 @@ class ReceivePagesTest {
   }
 
   @Test
+  void aCallSentAgainWithItsKey_isAnsweredAsTheFirst() {
+    long loan = rows.number(AN_OPEN_KIT);
+    int first = received(loan);
+
+    assertEquals(first, received(loan));
+    assertEquals(1, rows.number("SELECT count(*) FROM receipt WHERE loan_id = ?1", loan));
+  }
+
+  private static int received(long loan) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body(Map.of("loanId", loan, "onceKey", "again-" + loan))
+        .post("/api/receipts")
+        .then()
+        .statusCode(201)
+        .extract()
+        .path("id");
+  }
+
+  @Test
   void whatIsMissing_keepsTheLoanOpen_andTheDepositUnsettled() {
     long loan = rows.number(AN_OPEN_KIT);
     Visitor volunteer = Visitor.signedInAs("volunteer");

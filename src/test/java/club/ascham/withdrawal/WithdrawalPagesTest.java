@@ -120,6 +120,19 @@ class WithdrawalPagesTest {
         .body("total", equalTo(1));
   }
 
+  @Test
+  void aCallSentAgainWithItsKey_isAnsweredAsTheFirst_evenAfterTheRelease() {
+    String body =
+        "{\"item\": \"%s\", \"why\": \"twisted\", \"onceKey\": \"again-%s\"}"
+            .formatted(bow.limbs().code(), bow.limbs().code());
+    int id = as("officer", body).post("/api/withdrawals").then().extract().path("id");
+    as("officer", body).post("/api/withdrawals").then().statusCode(201).body("id", equalTo(id));
+    as("officer", "{\"why\": \"inspected\"}").post("/api/withdrawals/" + id + "/release");
+
+    as("officer", body).post("/api/withdrawals").then().statusCode(201).body("id", equalTo(id));
+    assertEquals(0, open());
+  }
+
   private static io.restassured.specification.RequestSpecification as(String name, String body) {
     return given()
         .auth()
