@@ -2,6 +2,8 @@ package club.ascham.fleet;
 
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.story.Seal;
+import club.ascham.story.SealedEntries;
 import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
 import io.quarkus.qute.CheckedTemplate;
@@ -18,24 +20,27 @@ import java.time.LocalDate;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class FleetPages {
   private final FleetReading reading;
+  private final SealedEntries sealed;
   private final ClubTime time;
   private final Actor actor;
 
-  FleetPages(FleetReading reading, ClubTime time, Actor actor) {
+  FleetPages(FleetReading reading, SealedEntries sealed, ClubTime time, Actor actor) {
     this.reading = reading;
+    this.sealed = sealed;
     this.time = time;
     this.actor = actor;
   }
 
   @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record FleetPage(Fleet fleet) implements TemplateInstance {}
+  record FleetPage(Fleet fleet, String seal) implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RowsPage(FleetRows rows) implements TemplateInstance {}
 
   @GET
   public TemplateInstance fleet() {
-    return new FleetPage(reading.fleet(time.today()));
+    return new FleetPage(
+        reading.fleet(time.today()), Seal.shortened(sealed.newest().orElse(null)));
   }
 
   @GET

@@ -2,6 +2,7 @@ package club.ascham.record;
 
 import club.ascham.Settings;
 import club.ascham.store.Rows;
+import club.ascham.story.Seal;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

@@ -2,8 +2,8 @@ package club.ascham.record;
 
 import club.ascham.form.Typed;
 import club.ascham.people.Role;
+import club.ascham.story.Seal;
 import club.ascham.story.VerifyRecord;
-import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
 import io.quarkus.qute.CheckedTemplate;
@@ -18,6 +18,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -71,7 +72,7 @@ class RecordPages {
     Entries.Entry entry =
         (id.matches("\\d{1,12}")
                 ? entries.numbered(Long.parseLong(id))
-                : java.util.Optional.<Entries.Entry>empty())
+                : Optional.<Entries.Entry>empty())
             .orElseThrow(() -> new NoSuchThing("There is no such entry in the record."));
     return new EntryPage(entry, entries.changes(entry.id(), MOST_ROWS_SHOWN));
   }
@@ -94,17 +95,14 @@ class RecordPages {
   @GET
   @Path("/seal")
   public Response seal(@RestQuery String seal) {
-    Typed typed =
-        Forms.typed(
-            new jakarta.ws.rs.core.MultivaluedHashMap<>(
-                java.util.Map.of("seal", seal == null ? "" : seal)));
-    String digits = Seal.typed(typed.value("seal") == null ? "" : typed.value("seal")).orElse(null);
-    if (digits == null) {
+    Typed typed = Typed.nothing().with("seal", seal == null ? "" : seal);
+    Optional<String> digits = Seal.typed(typed.value("seal"));
+    if (digits.isEmpty()) {
       typed.fault(
           "seal", "A seal has digits and the letters a to f: give its first eight or more.");
       return Go.again(page(Long.MAX_VALUE, null, null, typed));
     }
-    return Response.ok(page(Long.MAX_VALUE, null, said(verifyRecord.seen(digits)), typed))
+    return Response.ok(page(Long.MAX_VALUE, null, said(verifyRecord.seen(digits.get())), typed))
         .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
         .build();
   }
