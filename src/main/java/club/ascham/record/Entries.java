@@ -3,12 +3,14 @@ package club.ascham.record;
 import club.ascham.Settings;
 import club.ascham.store.Rows;
 import club.ascham.story.Seal;
+import club.ascham.units.ItemCode;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,8 @@ class Entries {
    *
    * @param by the account's name, or the program's own
    * @param seal 64 hexadecimal digits
+   * @param itemCodes of the first few things that it is about, bare and parted by blanks; null: none
+   * @param rig that it is about; null: none
    * @param changed how many rows it changed
    */
   public record Entry(
@@ -44,7 +48,17 @@ class Entries {
       String why,
       Long loanId,
       String seal,
+      String itemCodes,
+      Long rig,
       long changed) {
+    public List<String> things() {
+      return itemCodes == null
+          ? List.of()
+          : Arrays.stream(itemCodes.split(" "))
+              .map(code -> new ItemCode(code).display())
+              .toList();
+    }
+
     public String shortSeal() {
       return Seal.shortened(seal);
     }
@@ -63,6 +77,9 @@ class Entries {
   private static final String ENTRY =
       """
       SELECT s.id, s.happened_at, s.recorded_at, coalesce(a.name, 'Ascham'), s.sentence, s.why, s.loan_id, s.hash,
+             (SELECT group_concat(code, ' ') FROM (
+               SELECT i.code FROM story_about t JOIN item i ON i.id = t.item_id WHERE t.story_id = s.id LIMIT 3)),
+             (SELECT min(t.rig_id) FROM story_about t WHERE t.story_id = s.id),
              (SELECT count(*) FROM change c WHERE c.story_id = s.id)
         FROM story s LEFT JOIN account a ON a.id = s.account_id
       """;

@@ -35,6 +35,7 @@ class RecordApi {
    * One entry.
    *
    * @param by the account's name, or the program's own
+   * @param items codes of the first few things that it is about
    * @param seal SHA-256 over the entry and the seal before it
    */
   public record EntryJson(
@@ -45,6 +46,8 @@ class RecordApi {
       String sentence,
       String why,
       Long loan,
+      List<String> items,
+      Long rig,
       String seal,
       List<Entries.RowChange> changes) {}
 
@@ -99,6 +102,8 @@ class RecordApi {
                         e.sentence(),
                         e.why(),
                         e.loanId(),
+                        e.things(),
+                        e.rig(),
                         e.seal(),
                         entries.changes(e.id(), MOST_ROWS)))
             .toList();
