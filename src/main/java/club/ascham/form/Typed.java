@@ -10,6 +10,7 @@ import club.ascham.units.Money;
 import club.ascham.units.MoneyParse;
 import club.ascham.units.Plausible;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
@@ -60,7 +61,7 @@ public final class Typed {
         component.getAccessor().setAccessible(true);
         Object value = component.getAccessor().invoke(body);
         if (value != null) {
-          texts.put(component.getName(), value.toString());
+          texts.put(component.getName(), value instanceof Double number ? plain(number) : value.toString());
         }
       } catch (ReflectiveOperationException impossible) {
         throw new IllegalStateException(impossible);
@@ -182,7 +183,7 @@ public final class Typed {
     if (text.isEmpty()) {
       return null;
     }
-    if (text.matches("[+\\-\u2212]?\\d{1,9}([.,]\\d{1,6})?")) {
+    if (text.matches("[+\\-\u2212]?\\d{1,9}([.,]\\d{1,20})?")) {
       double number = Double.parseDouble(text.replace(',', '.').replace('\u2212', '-'));
       if (number >= low && number <= high) {
         return number;
@@ -192,8 +193,14 @@ public final class Typed {
     return null;
   }
 
-  private static String plain(double bound) {
-    return bound == Math.rint(bound) ? Long.toString((long) bound) : Double.toString(bound);
+  /** Without an exponent, as a person would write it. */
+  private static String plain(double number) {
+    if (!Double.isFinite(number)) {
+      return Double.toString(number);
+    }
+    return number == Math.rint(number) && Math.abs(number) < 1e15
+        ? Long.toString((long) number)
+        : new BigDecimal(Double.toString(number)).toPlainString();
   }
 
   /**

@@ -1,0 +1,214 @@
+package club.ascham.bench;
+
+import club.ascham.bow.WeightOnFingers;
+import club.ascham.form.Typed;
+import club.ascham.mechanics.BoltReckoning;
+import club.ascham.mechanics.TwistReckoning;
+import club.ascham.people.Role;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** The bench's calculators as JSON; each number is in the unit of its name. Keeps nothing. */
+@Path("/api/bench")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+@Tag(name = "Bench", description = "From a reading to the number, for any bow")
+class BenchApi {
+  /**
+   * @param stringLengthMm untwisted
+   * @param twists in the string now; null: not counted
+   */
+  record TwistBody(
+      Double bowLengthIn,
+      Double stringLengthMm,
+      Integer strands,
+      Double strandDiameterMm,
+      Integer twists,
+      Double braceMm,
+      Double targetMm) {}
+
+  /**
+   * @param turns whole turns; negative: take out
+   * @param low the smallest number that may do it, and {@code high} the largest
+   * @param stringChangeMm of the string's length; positive: longer
+   * @param reach {@code this-string}, {@code longer-string} or {@code shorter-string}
+   */
+  record TwistAnswer(
+      int turns, int low, int high, double stringChangeMm, String reach, String basis) {
+    static TwistAnswer of(TwistReckoning twists) {
+      return new TwistAnswer(
+          twists.turns(),
+          Math.min(twists.low(), twists.high()),
+          Math.max(twists.low(), twists.high()),
+          twists.stringChangeMm(),
+          club.ascham.form.Words.of(twists.reach()),
+          twists.basis());
+    }
+  }
+
+  /** Tiller is upper minus lower distance; the three turns may be null: unknown. */
+  record BoltBody(
+      Double tillerMm,
+      Double targetMm,
+      Double upperTurnsOut,
+      Double lowerTurnsOut,
+      Double maxTurnsOut) {}
+
+  /** Turns of the two bolts; positive: tighten, the bolt goes in. */
+  record BoltTurns(double upperTurns, double lowerTurns) {}
+
+  /**
+   * @param upperTurns expected in all, and {@code lowerTurns}
+   * @param firstStep what to turn before measuring again
+   * @param expectedTillerMm after the first step, within {@code low} and {@code high}
+   * @param reached whether the bolts have the room for all of it
+   */
+  record BoltAnswer(
+      double upperTurns,
+      double lowerTurns,
+      BoltTurns firstStep,
+      double expectedTillerMm,
+      double low,
+      double high,
+      boolean reached,
+      String basis) {
+    static BoltAnswer of(BoltReckoning bolts) {
+      return new BoltAnswer(
+          bolts.upper(),
+          bolts.lower(),
+          new BoltTurns(bolts.firstUpper(), bolts.firstLower()),
+          bolts.expectedMm(),
+          bolts.lowMm(),
+          bolts.highMm(),
+          bolts.reached(),
+          bolts.basis());
+    }
+  }
+
+  /**
+   * @param markedAtIn AMO draw; null: 28
+   * @param drawLengthIn AMO draw of the archer
+   * @param braceMm measured; null: a common one
+   */
+  record DrawWeightBody(
+      Double markedLb,
+      Double markedAtIn,
+      Integer markedRiserIn,
+      Integer riserIn,
+      Double drawLengthIn,
+      Double braceMm) {}
+
+  /** Pounds-force on the fingers, and where they may well lie. */
+  record DrawWeightAnswer(double onFingersLb, double low, double high, String basis) {
+    static DrawWeightAnswer of(WeightOnFingers weight) {
+      return new DrawWeightAnswer(weight.lb(), weight.lowLb(), weight.highLb(), weight.basis());
+    }
+  }
+
+  @POST
+  @Path("/twists")
+  @Operation(summary = "How many twists bring brace to its aim")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "a 68 in bow braced too high",
+                      value =
+                          "{\"bowLengthIn\": 68, \"stringLengthMm\": 1651, \"strands\": 14,"
+                              + " \"strandDiameterMm\": 0.45, \"twists\": 35, \"braceMm\": 228.6,"
+                              + " \"targetMm\": 222.25}")))
+  public Response twists(TwistBody body) {
+    Typed typed = typed(body);
+    return answer(typed, BenchQuestions.twists(typed), TwistAnswer::of);
+  }
+
+  @POST
+  @Path("/bolts")
+  @Operation(summary = "Which limb bolt, which way and how far")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "tiller too large",
+                      value =
+                          "{\"tillerMm\": 9.5, \"targetMm\": 4.8, \"upperTurnsOut\": 2.0,"
+                              + " \"lowerTurnsOut\": 2.0, \"maxTurnsOut\": 4.0}")))
+  public Response bolts(BoltBody body) {
+    Typed typed = typed(body);
+    return answer(typed, BenchQuestions.bolts(typed), BoltAnswer::of);
+  }
+
+  @POST
+  @Path("/draw-weight")
+  @Operation(summary = "The weight on an archer's fingers")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "an inch beyond the mark",
+                      value =
+                          "{\"markedLb\": 30, \"markedAtIn\": 28, \"markedRiserIn\": 25,"
+                              + " \"riserIn\": 25, \"drawLengthIn\": 29}")))
+  public Response drawWeight(DrawWeightBody body) {
+    Typed typed = typed(body);
+    return answer(typed, BenchQuestions.drawWeight(typed), DrawWeightAnswer::of);
+  }
+
+  @POST
+  @Path("/statics")
+  @Operation(summary = "Brace, tension, force and energy of a bow by either model")
+  @RequestBody(
+      content =
+          @Content(
+              examples = {
+                @ExampleObject(
+                    name = "rigid limbs",
+                    value =
+                        "{\"model\": \"rigid-limb\", \"limbIn\": 15, \"hingeHeightIn\": 17.5,"
+                            + " \"hingeForwardIn\": 1.5, \"stiffnessInLbPerRad\": 560,"
+                            + " \"restAngleRad\": -0.10, \"halfStringIn\": 30.6, \"drawsIn\": [10,"
+                            + " 18, 26.25]}"),
+                @ExampleObject(
+                    name = "a straight bow of linear taper",
+                    value =
+                        "{\"model\": \"elastica\", \"limbLengthIn\": 32, \"rootHeightIn\": 4,"
+                            + " \"rootStiffnessLbIn2\": 100000, \"tipFraction\": 0.0001,"
+                            + " \"braceIn\": 6, \"drawsIn\": [10, 16, 28]}")
+              }))
+  public Response statics(StaticsQuestion body) {
+    Typed typed = typed(body);
+    if (body == null) {
+      typed.fault("model", "One of these, please: rigid-limb, elastica.");
+      return Problem.of(typed);
+    }
+    return answer(typed, body.reckon(typed), Function.identity());
+  }
+
+  private static Typed typed(Record body) {
+    return body == null ? Typed.nothing() : Typed.of(body);
+  }
+
+  private static <T> Response answer(
+      Typed typed, Optional<T> reckoned, Function<T, ? extends Object> shape) {
+    return reckoned
+        .map(answer -> Response.ok(shape.apply(answer)).build())
+        .orElseGet(() -> Problem.of(typed));
+  }
+}
