@@ -33,6 +33,15 @@ class ArchitectureTest {
               "java..", "club.ascham.units..", "club.ascham.bow..", "club.ascham.verdict..");
 
   @ArchTest
+  static final ArchRule mechanics_knows_only_java_and_a_numeric_library =
+      classes()
+          .that()
+          .resideInAPackage("..mechanics..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("java..", "org.hipparchus..", "club.ascham.mechanics..");
+
+  @ArchTest
   static final ArchRule what_is_due_and_what_an_inspection_means_is_decided_by_plain_functions =
       classes()
           .that()
