@@ -77,6 +77,9 @@ public class Chrome {
     pages.add(page("/register", "Register"));
     pages.add(page("/upkeep", "Upkeep"));
     pages.add(page("/fleet", "Fleet"));
+    if (isHand()) {
+      pages.add(page("/bench", "Bench"));
+    }
     pages.add(page("/rules", "Rules"));
     return pages;
   }

@@ -1,0 +1,231 @@
+package club.ascham.bench;
+
+import club.ascham.bow.WeightOnFingers;
+import club.ascham.form.Typed;
+import club.ascham.mechanics.BoltReckoning;
+import club.ascham.mechanics.TwistReckoning;
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import club.ascham.units.LengthUnit;
+import club.ascham.units.Plausible;
+import club.ascham.web.Forms;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A bow in the hand and a number: three calculators. The questions stand in the address, for they
+ * keep nothing and hold nobody's name.
+ */
+@Path("/bench")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class BenchPages {
+  private static final Plausible STRING = Plausible.STRING_LENGTH;
+
+  /** Fields of a form that are lengths: which readings are plausible, and the unit reckoned in. */
+  private static final Map<String, Plausible> MM_FIELDS =
+      Map.of(
+          "stringLengthMm", STRING,
+          "braceMm", Plausible.BRACE,
+          "targetBraceMm", Plausible.BRACE,
+          "tillerMm", Plausible.TILLER,
+          "targetMm", Plausible.TILLER);
+
+  /** An answer in words. */
+  public record Said(String number, String range, List<String> more, String basis) {}
+
+  /**
+   * Each calculator with what was typed; the answers of those not asked are null.
+   *
+   * @param asked which one the typed answers are for: twists, bolts or weight
+   */
+  @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record BenchPage(
+      String asked, Typed twists, Typed bolts, Typed weight, Said answer)
+      implements TemplateInstance {}
+
+  /** What the numbers rest on. */
+  @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record HowPage() implements TemplateInstance {}
+
+  private final Actor actor;
+
+  BenchPages(Actor actor) {
+    this.actor = actor;
+  }
+
+  @GET
+  public Response bench(@Context UriInfo uri) {
+    Typed typed = Forms.typed(uri.getQueryParameters());
+    String asked = typed.value("ask");
+    Said said =
+        switch (asked) {
+          case "twists" -> twists(typed);
+          case "bolts" -> bolts(typed);
+          case "weight" -> weight(typed);
+          default -> null;
+        };
+    boolean wrong = !typed.sound();
+    BenchPage page =
+        new BenchPage(
+            asked,
+            asked.equals("twists") ? typed : Typed.nothing(),
+            asked.equals("bolts") ? typed : Typed.nothing(),
+            asked.equals("weight") ? typed : Typed.nothing(),
+            said);
+    return Response.status(wrong ? 422 : 200)
+        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
+        .entity(page)
+        .build();
+  }
+
+  @GET
+  @Path("/how")
+  public TemplateInstance how() {
+    return new HowPage();
+  }
+
+  private Said twists(Typed typed) {
+    Typed question =
+        question(
+            typed,
+            List.of("bowLengthIn", "strands", "strandDiameterMm", "twists"),
+            List.of("stringLengthMm", "braceMm"));
+    Length target = length(typed, "targetBraceMm");
+    question.with("targetMm", target == null ? null : target.mm());
+    TwistReckoning twists = BenchQuestions.twists(question).orElse(null);
+    faults(question, typed, Map.of("targetMm", "targetBraceMm"));
+    if (twists == null || !typed.sound()) {
+      return null;
+    }
+    boolean in = twists.turns() > 0;
+    String way = in ? "put in" : "take out";
+    String number =
+        switch (twists.reach()) {
+          case THIS_STRING ->
+              twists.turns() == 0
+                  ? "Nothing to do"
+                  : "%s %d %s".formatted(in ? "Put in" : "Take out", Math.abs(twists.turns()), twists(twists.turns()));
+          case LONGER_STRING -> "This string can't get there: fit a longer one";
+          case SHORTER_STRING -> "This string can't get there: fit a shorter one";
+        };
+    return new Said(
+        number,
+        "%d to %d to %s, as far as anyone can say beforehand"
+            .formatted(Math.abs(twists.low()), Math.abs(twists.high()), way),
+        List.of(
+            "String off with the stringer. Twist in the direction it is twisted already.",
+            "String on, loops seated, the string down the middle of both limbs; then measure brace and both tillers again.",
+            "The string has to change by %s%s in length."
+                .formatted(
+                    twists.stringChangeMm() > 0 ? "+" : "\u2212",
+                    LengthText.both(Length.ofMm(Math.abs(twists.stringChangeMm()))))),
+        twists.basis());
+  }
+
+  private static String twists(int turns) {
+    return Math.abs(turns) == 1 ? "twist" : "twists";
+  }
+
+  private Said bolts(Typed typed) {
+    Typed question =
+        question(
+            typed,
+            List.of("upperTurnsOut", "lowerTurnsOut", "maxTurnsOut"),
+            List.of("tillerMm", "targetMm"));
+    BoltReckoning bolts = BenchQuestions.bolts(question).orElse(null);
+    faults(question, typed, Map.of());
+    if (bolts == null || !typed.sound()) {
+      return null;
+    }
+    boolean nothing = bolts.firstUpper() == 0 && bolts.firstLower() == 0;
+    return new Said(
+        nothing
+            ? "Nothing to turn"
+            : "First: " + turn("upper", bolts.firstUpper()) + join(bolts) + turn("lower", bolts.firstLower()),
+        nothing
+            ? "Tiller is at its aim, or no bolt has room."
+            : "Tiller then about %.1f mm, anything from %.1f to %.1f"
+                .formatted(bolts.expectedMm(), bolts.lowMm(), bolts.highMm()),
+        List.of(
+            "String off with the stringer before a bolt is turned. Loosen its locking screw, turn, tighten the locking screw.",
+            "String on, loops seated; measure both tillers and brace again. If tiller went the wrong way, put the bolts back: workshop.",
+            "In all, once it is measured again: %s."
+                .formatted(
+                    String.join(
+                        ", ",
+                        List.of(
+                            "upper " + signed(bolts.upper()), "lower " + signed(bolts.lower()))))),
+        bolts.basis());
+  }
+
+  private static String join(BoltReckoning bolts) {
+    return bolts.firstUpper() != 0 && bolts.firstLower() != 0 ? ", " : "";
+  }
+
+  private static String turn(String which, double turns) {
+    return turns == 0
+        ? ""
+        : "%s bolt %s %s turn"
+            .formatted(which, turns > 0 ? "in" : "out", Math.abs(turns) == 0.25 ? "¼" : "⅛");
+  }
+
+  private static String signed(double turns) {
+    return turns == 0
+        ? "as it is"
+        : "%s %.1f turns".formatted(turns > 0 ? "in" : "out", Math.abs(turns));
+  }
+
+  private Said weight(Typed typed) {
+    Typed question =
+        question(
+            typed,
+            List.of("markedLb", "markedAtIn", "markedRiserIn", "riserIn", "drawLengthIn"),
+            List.of());
+    WeightOnFingers weight = BenchQuestions.drawWeight(question).orElse(null);
+    faults(question, typed, Map.of());
+    return weight == null || !typed.sound()
+        ? null
+        : new Said(
+            "About %.0f lb on the fingers".formatted(weight.lb()),
+            "%.0f to %.0f lb".formatted(weight.lowLb(), weight.highLb()),
+            List.of("A bow scale at the archer's own draw tells exactly."),
+            weight.basis());
+  }
+
+  /** The question as numbers, its lengths read as people write them. */
+  private Typed question(Typed typed, List<String> numbers, List<String> lengths) {
+    Typed question = Typed.nothing();
+    numbers.forEach(field -> question.with(field, typed.value(field)));
+    for (String field : lengths) {
+      Length length = length(typed, field);
+      question.with(field, length == null ? null : length.mm());
+    }
+    return question;
+  }
+
+  private Length length(Typed typed, String field) {
+    return typed.length(
+        field,
+        field.equals("stringLengthMm") ? LengthUnit.INCH : actor.unit(),
+        MM_FIELDS.get(field));
+  }
+
+  /** Faults of the question at the fields of the page; a field's own fault comes first. */
+  private static void faults(Typed question, Typed page, Map<String, String> otherNames) {
+    question
+        .faults()
+        .forEach(
+            (field, fault) -> page.fault(otherNames.getOrDefault(field, field), fault.message()));
+  }
+}

@@ -1,0 +1,81 @@
+package club.ascham.bench;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class BenchPagesTest {
+  private final Visitor volunteer = Visitor.signedInAs("volunteer");
+
+  @Test
+  void twists_areToldWithTheRangeAndTheSafeOrder() {
+    volunteer
+        .ask(
+            "/bench",
+            Map.of(
+                "ask", "twists",
+                "braceMm", "9 in",
+                "targetBraceMm", "8 3/4 in",
+                "bowLengthIn", "68",
+                "stringLengthMm", "65 in",
+                "strands", "14",
+                "strandDiameterMm", "0.45",
+                "twists", "35"))
+        .then()
+        .statusCode(200)
+        .body(containsString("Take out 14 twists"), containsString("String off with the stringer"));
+  }
+
+  @Test
+  void bolts_areToldWithAQuarterTurnFirst() {
+    volunteer
+        .ask(
+            "/bench",
+            Map.of(
+                "ask", "bolts",
+                "tillerMm", "9.5 mm",
+                "targetMm", "4.8 mm",
+                "upperTurnsOut", "2",
+                "lowerTurnsOut", "2",
+                "maxTurnsOut", "4"))
+        .then()
+        .statusCode(200)
+        .body(
+            containsString("upper bolt in \u00bc turn, lower bolt out \u00bc turn"),
+            containsString("String off with the stringer before a bolt is turned"));
+  }
+
+  @Test
+  void weight_isToldWithItsRange() {
+    volunteer
+        .ask("/bench", Map.of("ask", "weight", "markedLb", "30", "drawLengthIn", "29"))
+        .then()
+        .statusCode(200)
+        .body(containsString("About 32 lb on the fingers"));
+  }
+
+  @Test
+  void aSlipOfUnit_isAskedBack_andWhatWasTypedStays() {
+    volunteer
+        .ask(
+            "/bench",
+            Map.of("ask", "twists", "braceMm", "8.75 mm", "targetBraceMm", "222 mm", "bowLengthIn", "68"))
+        .then()
+        .statusCode(422)
+        .body(
+            containsString("Did you mean"),
+            containsString("value=\"8.75 mm\""),
+            containsString("A number, please."),
+            not(containsString("Take out")));
+  }
+
+  @Test
+  void theHelpPage_namesItsSources() {
+    volunteer.get("/bench/how").then().statusCode(200).body(containsString("Mattiasson"));
+  }
+}
