@@ -103,18 +103,6 @@ public class Import {
   }
 
   private void noteWho(ImportReport report, AccountId by) {
-    // Where stories come along, they tell it all already.
-    if (!report.newItems().isEmpty() && !report.has("stories")) {
-      story.tell(
-          new Story.Told(
-              time.now(),
-              by,
-              "Registered from a file.",
-              null,
-              null,
-              report.newItems().stream().map(ItemId::new).toList(),
-              List.of()));
-    }
     report
         .changedRules()
         .forEach(
@@ -124,6 +112,19 @@ public class Import {
                     rule,
                     by,
                     time.now()));
+    // Where stories come along, they tell of the items already.
+    boolean tellsOfItems = !report.newItems().isEmpty() && !report.has("stories");
+    story.tell(
+        tellsOfItems
+            ? new Story.Told(
+                time.now(),
+                by,
+                "Registered from a file.",
+                null,
+                null,
+                report.newItems().stream().map(ItemId::new).toList(),
+                List.of())
+            : Story.Told.ofClub(time.now(), by, "Took in a file."));
   }
 
   /**

@@ -39,8 +39,7 @@ class FleetPages {
 
   @GET
   public TemplateInstance fleet() {
-    return new FleetPage(
-        reading.fleet(time.today()), Seal.shortened(sealed.newest().orElse(null)));
+    return new FleetPage(reading.fleet(time.today()), Seal.shortened(sealed.newest().orElse(null)));
   }
 
   @GET

@@ -35,7 +35,8 @@ class Entries {
    *
    * @param by the account's name, or the program's own
    * @param seal 64 hexadecimal digits
-   * @param itemCodes of the first few things that it is about, bare and parted by blanks; null: none
+   * @param itemCodes of the first few things that it is about, bare and parted by blanks; null:
+   *     none
    * @param rig that it is about; null: none
    * @param changed how many rows it changed
    */
@@ -54,9 +55,7 @@ class Entries {
     public List<String> things() {
       return itemCodes == null
           ? List.of()
-          : Arrays.stream(itemCodes.split(" "))
-              .map(code -> new ItemCode(code).display())
-              .toList();
+          : Arrays.stream(itemCodes.split(" ")).map(code -> new ItemCode(code).display()).toList();
     }
 
     public String shortSeal() {

@@ -68,10 +68,9 @@ public final class Ledger implements AutoCloseable {
         "a string without its particulars",
         "SELECT id, code FROM item i WHERE kind = 'STRING' AND NOT EXISTS (SELECT 1 FROM bowstring s WHERE s.id = i.id)");
     NEVER.put(
-        "a story about nothing",
-        """
-        SELECT id, sentence FROM story s WHERE loan_id IS NULL
-           AND NOT EXISTS (SELECT 1 FROM story_about a WHERE a.story_id = s.id)""");
+        "a change without its sentence",
+        "SELECT id, table_name FROM change WHERE story_id NOT IN (SELECT id FROM story)");
+    NEVER.put("a sentence without its seal", "SELECT id, sentence FROM story WHERE hash IS NULL");
     NEVER.put(
         "a plan of upkeep that is kept but not reckoned",
         """
