@@ -1,8 +1,7 @@
 package club.ascham.people;
 
 import club.ascham.web.Go;
-import io.quarkus.security.identity.CurrentIdentityAssociation;
-import io.quarkus.vertx.http.runtime.security.FormAuthenticationMechanism;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.security.PermitAll;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
@@ -11,22 +10,27 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 
-/** Signing out. */
+/** Signing out, here and everywhere. */
 @Path("/sign-out")
 class SignOutPages {
-  private final CurrentIdentityAssociation identity;
+  private final Actor actor;
+  private final EndSessions endSessions;
+  private final SessionCookie sessions;
 
-  SignOutPages(CurrentIdentityAssociation identity) {
-    this.identity = identity;
+  SignOutPages(Actor actor, EndSessions endSessions, SessionCookie sessions) {
+    this.actor = actor;
+    this.endSessions = endSessions;
+    this.sessions = sessions;
   }
 
   @POST
   @PermitAll
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response signOut(MultivaluedMap<String, String> form) {
-    if (!identity.getIdentity().isAnonymous()) {
-      FormAuthenticationMechanism.logout(identity.getIdentity());
+  public Response signOut(MultivaluedMap<String, String> form, RoutingContext request) {
+    if (actor.signedIn()) {
+      endSessions.of(actor.id());
     }
-    return Go.to("/sign-in");
+    sessions.end(request);
+    return Go.to("/sign-in", "You are signed out, here and in every other browser.");
   }
 }

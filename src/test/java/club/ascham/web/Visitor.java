@@ -29,12 +29,9 @@ public final class Visitor {
     Visitor visitor = new Visitor();
     visitor.get("/sign-in");
     visitor
-        .request()
-        .formParam("name", name)
-        .formParam("password", "demo-fleet")
-        .post("/sign-in/go")
+        .post("/sign-in", Map.of("name", name, "password", "demo-fleet"))
         .then()
-        .statusCode(302);
+        .statusCode(303);
     return visitor;
   }
 
