@@ -1,5 +1,6 @@
 package club.ascham.people;
 
+import club.ascham.Settings;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.identity.IdentityProviderManager;
 import io.quarkus.security.identity.SecurityIdentity;
@@ -40,8 +41,9 @@ class SessionCookie implements HttpAuthenticationMechanism {
 
   SessionCookie(
       @ConfigProperty(name = "quarkus.http.auth.session.encryption-key") String key,
-      @ConfigProperty(name = "ascham.session.idle", defaultValue = "PT10H") Duration idle) {
-    Duration renewed = Duration.ofMinutes(10);
+      Settings settings) {
+    Duration idle = settings.sessionIdle();
+    Duration renewed = idle.dividedBy(60);
     this.sealed =
         new PersistentLoginManager(
             key, NAME, idle.toMillis(), renewed.toMillis(), true, "STRICT", "/", -1, null);

@@ -2,7 +2,7 @@ package club.ascham.people;
 
 import club.ascham.web.Go;
 import io.vertx.ext.web.RoutingContext;
-import jakarta.annotation.security.PermitAll;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -24,12 +24,10 @@ class SignOutPages {
   }
 
   @POST
-  @PermitAll
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response signOut(MultivaluedMap<String, String> form, RoutingContext request) {
-    if (actor.signedIn()) {
-      endSessions.of(actor.id());
-    }
+    endSessions.of(actor.id());
     sessions.end(request);
     return Go.to("/sign-in", "You are signed out, here and in every other browser.");
   }
