@@ -116,11 +116,7 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule routes_are_public_or_the_platform_passes_them_over =
-      methods()
-          .that()
-          .areMetaAnnotatedWith(HttpMethod.class)
-          .should()
-          .bePublic();
+      methods().that().areMetaAnnotatedWith(HttpMethod.class).should().bePublic();
 
   @ArchTest
   static final ArchRule the_clock_is_handed_in =

@@ -38,9 +38,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every route there is, asked by everyone there is: nobody, committee, volunteer, officer. The routes
- * come from the classes themselves, so that a new one is asked too, and one without a rule is a red
- * test.
+ * Every route there is, asked by everyone there is: nobody, committee, volunteer, officer. The
+ * routes come from the classes themselves, so that a new one is asked too, and one without a rule
+ * is a red test.
  */
 @QuarkusTest
 class RightsTest {
@@ -193,19 +193,22 @@ class RightsTest {
       request = request.auth().preemptive().basic(name, "demo-fleet");
     }
     if (!way.consumes().isEmpty()) {
-      request = request.contentType(way.consumes()).body(way.consumes().endsWith("json") ? "{}" : "x");
+      request =
+          request.contentType(way.consumes()).body(way.consumes().endsWith("json") ? "{}" : "x");
     }
     return request.request(way.verb(), way.address());
   }
 
   private String newest() {
-    return rows.texts("SELECT max(id) || ' ' || (SELECT max(id) FROM change) FROM story").toString();
+    return rows.texts("SELECT max(id) || ' ' || (SELECT max(id) FROM change) FROM story")
+        .toString();
   }
 
   private static List<Way> ways() {
     return new ClassFileImporter()
-        .withImportOption(new ImportOption.DoNotIncludeTests())
-        .importPackages("club.ascham").stream()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("club.ascham")
+            .stream()
             .filter(found -> found.isAnnotatedWith(Path.class))
             .map(JavaClass::reflect)
             .flatMap(
@@ -226,7 +229,9 @@ class RightsTest {
                 new Way(
                     verb,
                     path(home, method),
-                    Stream.of(method.getAnnotation(Consumes.class), home.getAnnotation(Consumes.class))
+                    Stream.of(
+                            method.getAnnotation(Consumes.class),
+                            home.getAnnotation(Consumes.class))
                         .filter(consumes -> consumes != null)
                         .map(consumes -> consumes.value()[0])
                         .findFirst()

@@ -9,7 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Map;
 
-/** Name and password (or access key) in each request of a program; too many wrong ones must wait. */
+/**
+ * Name and password (or access key) in each request of a program; too many wrong ones must wait.
+ */
 @Singleton
 class BasicPassword extends BasicAuthenticationMechanism {
   private static final String WAIT = BasicPassword.class.getName() + ".wait";

@@ -5,7 +5,9 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import jakarta.enterprise.context.ApplicationScoped;
 
-/** Ends every session of an account, in whatever browser: the next request asks for the password. */
+/**
+ * Ends every session of an account, in whatever browser: the next request asks for the password.
+ */
 @ApplicationScoped
 class EndSessions {
   private final Rows rows;

@@ -13,7 +13,9 @@ import io.smallrye.mutiny.Uni;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 
-/** Turns what a request carries into an account that acts: one statement for a session's request. */
+/**
+ * Turns what a request carries into an account that acts: one statement for a session's request.
+ */
 final class Identities {
   static final String ACCOUNT = "account";
 

@@ -71,9 +71,7 @@ class JoinPages {
       return Go.again(page(secret, link.get(), typed));
     }
     return changeAccounts.choosePassword(secret, changeAccounts.hash(password))
-        ? Go.to(
-            "/sign-in",
-            "The password is chosen. Sign in as " + link.get().name() + " with it.")
+        ? Go.to("/sign-in", "The password is chosen. Sign in as " + link.get().name() + " with it.")
         : spent(links.find(secret));
   }
 

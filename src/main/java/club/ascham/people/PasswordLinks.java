@@ -29,8 +29,7 @@ class PasswordLinks {
    * @param joined whether the account had a password before
    * @param usedAt null: not used
    */
-  record Link(
-      AccountId account, String name, boolean joined, Instant expiresAt, Instant usedAt) {
+  record Link(AccountId account, String name, boolean joined, Instant expiresAt, Instant usedAt) {
     boolean isOpen(Instant now) {
       return usedAt == null && now.isBefore(expiresAt);
     }

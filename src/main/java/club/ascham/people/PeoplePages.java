@@ -118,8 +118,7 @@ class PeoplePages {
   @POST
   @Path("/{id}/link")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response newLink(
-      @RestPath String id, MultivaluedMap<String, String> form, UriInfo uri) {
+  public Response newLink(@RestPath String id, MultivaluedMap<String, String> form, UriInfo uri) {
     People.Listed account = listed(id);
     if (account.closedOn() != null) {
       return Go.again(page(account, Typed.nothing()));

@@ -65,7 +65,9 @@ class SessionCookie implements HttpAuthenticationMechanism {
         .recoverWithNull()
         .onItem()
         .ifNotNull()
-        .invoke(known -> sealed.save(found.getPrincipal(), request, name(request), found, tls(request)));
+        .invoke(
+            known ->
+                sealed.save(found.getPrincipal(), request, name(request), found, tls(request)));
   }
 
   void begin(Session session, RoutingContext request) {
@@ -83,8 +85,7 @@ class SessionCookie implements HttpAuthenticationMechanism {
     if (request.request().method() == HttpMethod.GET && asked.length() <= LONGEST_ADDRESS) {
       request
           .response()
-          .addCookie(
-              ours(request, ASKED_FOR, URLEncoder.encode(asked, StandardCharsets.UTF_8)));
+          .addCookie(ours(request, ASKED_FOR, URLEncoder.encode(asked, StandardCharsets.UTF_8)));
     }
     return Uni.createFrom().item(new ChallengeData(302, "Location", "/sign-in"));
   }

@@ -9,7 +9,9 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 
-/** Whether a name and a password, or an access key, belong together; one answer for all that don't. */
+/**
+ * Whether a name and a password, or an access key, belong together; one answer for all that don't.
+ */
 @ApplicationScoped
 class SignIn {
   private static final Logger LOG = Logger.getLogger(SignIn.class);
@@ -50,11 +52,11 @@ class SignIn {
   Outcome byPassword(String name, String secret, Visit visit) {
     Accounts.Credentials account = accounts.named(name).orElse(null);
     Throttle.Try tried =
-        new Throttle.Try(
-            name, visit.caller(), browsers.mark(name, visit.browser()).orElse(null));
+        new Throttle.Try(name, visit.caller(), browsers.mark(name, visit.browser()).orElse(null));
     Duration wait = throttle.begin(tried, clock.instant());
     if (!wait.isZero()) {
-      LOG.infof("A try to sign in must wait %d s, from %s", wait.toSeconds(), visit.caller().address());
+      LOG.infof(
+          "A try to sign in must wait %d s, from %s", wait.toSeconds(), visit.caller().address());
       return new Outcome.Wait(wait);
     }
     if (account == null) {

@@ -29,6 +29,8 @@ class SignOutPages {
   public Response signOut(MultivaluedMap<String, String> form, RoutingContext request) {
     endSessions.of(actor.id());
     sessions.end(request);
-    return Go.to("/sign-in", "You are signed out, here and in every other browser.");
+    Response gone = Go.to("/sign-in", "You are signed out, here and in every other browser.");
+    // What the browser kept of pages goes with the session.
+    return Response.fromResponse(gone).header("Clear-Site-Data", "\"cache\"").build();
   }
 }

@@ -30,8 +30,7 @@ public record Caller(String address, boolean here) {
       boolean here = address.isLoopbackAddress();
       return address instanceof Inet6Address
           ? new Caller(
-              HexFormat.of()
-                  .formatHex(Arrays.copyOf(address.getAddress(), IPV6_NETWORK_BYTES)),
+              HexFormat.of().formatHex(Arrays.copyOf(address.getAddress(), IPV6_NETWORK_BYTES)),
               here)
           : new Caller(address.getHostAddress(), here);
     } catch (UnknownHostException notAnAddress) {

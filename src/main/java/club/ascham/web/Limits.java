@@ -30,7 +30,9 @@ class Limits {
     int aSecond = settings.requestsASecond();
     this.pace =
         new Pace(
-            aSecond * SECONDS_AT_ONCE, Duration.ofSeconds(1).dividedBy(aSecond), CALLERS_REMEMBERED);
+            aSecond * SECONDS_AT_ONCE,
+            Duration.ofSeconds(1).dividedBy(aSecond),
+            CALLERS_REMEMBERED);
   }
 
   void everywhere(@Observes Filters filters) {

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * How often something may be done by each of many: so many at once, then one in every so long. Knows
- * the last few thousand that did; whoever was quiet for longest is forgotten first.
+ * How often something may be done by each of many: so many at once, then one in every so long.
+ * Knows the last few thousand that did; whoever was quiet for longest is forgotten first.
  */
 public final class Pace {
   private final Duration each;

@@ -104,8 +104,7 @@ class PeoplePagesTest {
     String link = link(invite(officer, "pepa-" + System.nanoTime(), "committee"));
     String secret = link.substring("/join/".length());
     assertEquals(32, secret.length());
-    assertEquals(
-        0, rows.number("SELECT count(*) FROM password_link WHERE digest = ?1", secret));
+    assertEquals(0, rows.number("SELECT count(*) FROM password_link WHERE digest = ?1", secret));
     assertEquals(
         1,
         rows.number(
@@ -161,8 +160,7 @@ class PeoplePagesTest {
         .statusCode(422)
         .body(containsString("Someone changed this account"));
     assertEquals(
-        List.of("2027-03-01"),
-        rows.texts("SELECT permit_until FROM account WHERE id = ?1", id));
+        List.of("2027-03-01"), rows.texts("SELECT permit_until FROM account WHERE id = ?1", id));
   }
 
   @Test
@@ -259,8 +257,7 @@ class PeoplePagesTest {
     assertEquals(401, api(name, PASSWORD));
     assertEquals(200, api(name, ANOTHER));
     assertEquals(
-        List.of("MILLIMETRE"),
-        rows.texts("SELECT length_unit FROM account WHERE name = ?1", name));
+        List.of("MILLIMETRE"), rows.texts("SELECT length_unit FROM account WHERE name = ?1", name));
   }
 
   @Test

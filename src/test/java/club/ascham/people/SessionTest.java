@@ -22,7 +22,8 @@ class SessionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "officer", "12.3", "12.3.x", "12.3.1.1", "-1.3.1", "99999999999999999999.1.1"})
+  @ValueSource(
+      strings = {"", "officer", "12.3", "12.3.x", "12.3.1.1", "-1.3.1", "99999999999999999999.1.1"})
   void anythingElse_isNone(String text) {
     assertEquals(Optional.empty(), Session.parse(text));
   }

@@ -154,23 +154,21 @@ class SignInTest {
         .header("Retry-After", matchesPattern("[0-9]+"));
     Visitor.signedInAs("officer").get("/me").then().statusCode(200);
     known.get("/sign-in");
-    known
-        .post("/sign-in", Map.of("name", name, "password", "demo-fleet"))
-        .then()
-        .statusCode(303);
+    known.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
     QuarkusMock.installMockForType(
         Clock.offset(Clock.systemUTC(), Throttle.LONGEST_WAIT), Clock.class);
-    guesser
-        .post("/sign-in", Map.of("name", name, "password", "demo-fleet"))
-        .then()
-        .statusCode(303);
+    guesser.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
   }
 
   @Test
   void aSignedOutVisitor_isUnknownAgain() {
     Visitor visitor = Visitor.signedInAs("officer");
     visitor.get("/");
-    visitor.post("/sign-out", Map.of()).then().statusCode(303);
+    visitor
+        .post("/sign-out", Map.of())
+        .then()
+        .statusCode(303)
+        .header("Clear-Site-Data", "\"cache\"");
     visitor.get("/").then().statusCode(302);
   }
 

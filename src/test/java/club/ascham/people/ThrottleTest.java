@@ -84,8 +84,7 @@ class ThrottleTest {
     }
     assertFalse(throttle.begin(petraAt(CLUB), EVENING).isZero(), "a stranger waits");
     assertTrue(
-        throttle.begin(petraAt(CLUB), EVENING).compareTo(Throttle.CROWD_EACH) <= 0,
-        "for a moment");
+        throttle.begin(petraAt(CLUB), EVENING).compareTo(Throttle.CROWD_EACH) <= 0, "for a moment");
     assertEquals(
         Duration.ZERO,
         throttle.begin(new Try("petra", CLUB, "her own phone"), EVENING),
@@ -121,8 +120,7 @@ class ThrottleTest {
   @Test
   void aClockSetBack_keepsNobodyOut() {
     wrong(petraAt(CLUB), Throttle.FREE);
-    assertEquals(
-        Duration.ZERO, throttle.begin(petraAt(CLUB), EVENING.minus(Duration.ofHours(3))));
+    assertEquals(Duration.ZERO, throttle.begin(petraAt(CLUB), EVENING.minus(Duration.ofHours(3))));
   }
 
   @Test

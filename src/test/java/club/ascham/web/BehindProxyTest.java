@@ -43,6 +43,7 @@ class BehindProxyTest {
     Response form = from("203.0.113.1").get("/sign-in");
     assertTrue(form.header("Strict-Transport-Security").startsWith("max-age=31536000"));
     keep(form, cookies);
+    assertNotNull(cookies.get("__Host-ascham-csrf"));
     Response in =
         from("203.0.113.1")
             .cookies(cookies)

@@ -56,8 +56,7 @@ class LimitsTest {
     assertEquals(
         413,
         streamed("/sign-in", "application/x-www-form-urlencoded", (int) Limits.FORM_BYTES * 2));
-    assertEquals(
-        413, streamed("/api/risers", "application/json", (int) Limits.JSON_BYTES * 2));
+    assertEquals(413, streamed("/api/risers", "application/json", (int) Limits.JSON_BYTES * 2));
   }
 
   @Test
@@ -68,9 +67,10 @@ class LimitsTest {
     assertEquals(
         414, client.send(longAddress, HttpResponse.BodyHandlers.discarding()).statusCode());
     HttpRequest longHeader =
-        HttpRequest.newBuilder(home.resolve("/sign-in")).header("X-Long", "x".repeat(20_000)).build();
-    assertEquals(
-        431, client.send(longHeader, HttpResponse.BodyHandlers.discarding()).statusCode());
+        HttpRequest.newBuilder(home.resolve("/sign-in"))
+            .header("X-Long", "x".repeat(20_000))
+            .build();
+    assertEquals(431, client.send(longHeader, HttpResponse.BodyHandlers.discarding()).statusCode());
   }
 
   private int streamed(String path, String type, int bytes)

@@ -28,10 +28,7 @@ public final class Visitor {
   public static Visitor signedInAs(String name) {
     Visitor visitor = new Visitor();
     visitor.get("/sign-in");
-    visitor
-        .post("/sign-in", Map.of("name", name, "password", "demo-fleet"))
-        .then()
-        .statusCode(303);
+    visitor.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
     return visitor;
   }
 
