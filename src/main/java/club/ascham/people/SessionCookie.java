@@ -1,6 +1,7 @@
 package club.ascham.people;
 
 import club.ascham.Settings;
+import club.ascham.web.BehindTls;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.identity.IdentityProviderManager;
 import io.quarkus.security.identity.SecurityIdentity;
@@ -129,7 +130,7 @@ class SessionCookie implements HttpAuthenticationMechanism {
 
   /** Behind TLS the name itself binds the cookie to this host and to TLS. */
   private static String name(RoutingContext request) {
-    return tls(request) ? "__Host-" + NAME : NAME;
+    return tls(request) ? BehindTls.BOUND_TO_HOST + NAME : NAME;
   }
 
   private static Cookie ours(RoutingContext request, String name, String value) {

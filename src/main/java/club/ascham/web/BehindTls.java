@@ -9,13 +9,16 @@ import io.smallrye.config.ConfigValue;
  * name.
  */
 public class BehindTls implements ConfigSourceInterceptor {
+  /** A browser takes a cookie of such a name over TLS alone, and from this very host. */
+  public static final String BOUND_TO_HOST = "__Host-";
+
   private static final long serialVersionUID = 1L;
 
   @Override
   public ConfigValue getValue(ConfigSourceInterceptorContext context, String name) {
     ConfigValue value = context.proceed(name);
     return name.equals("quarkus.rest-csrf.cookie-name") && isBehind(context)
-        ? value.withValue("__Host-" + value.getValue())
+        ? value.withValue(BOUND_TO_HOST + value.getValue())
         : value;
   }
 
