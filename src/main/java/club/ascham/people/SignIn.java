@@ -55,16 +55,15 @@ class SignIn {
         new Throttle.Try(name, visit.caller(), browsers.mark(name, visit.browser()).orElse(null));
     Duration wait = throttle.begin(tried, clock.instant());
     if (!wait.isZero()) {
-      LOG.infof(
-          "A try to sign in must wait %d s, from %s", wait.toSeconds(), visit.caller().address());
+      LOG.infof("A try to sign in must wait %d s.", wait.toSeconds());
       return new Outcome.Wait(wait);
     }
     if (account == null) {
       passwords.pretendToMatch();
-      return wrong(visit);
+      return wrong();
     }
     if (!passwords.matches(secret, account.passwordHash())) {
-      return wrong(visit);
+      return wrong();
     }
     throttle.right(tried, clock.instant());
     return in(account);
@@ -83,9 +82,9 @@ class SignIn {
         account, new Session(account.id(), account.sessionsEnded(), clock.instant()));
   }
 
-  /** The log says that and from where, never which name: people type passwords into name fields. */
-  private static Outcome wrong(Visit visit) {
-    LOG.infof("A wrong name or password, from %s", visit.caller().address());
+  /** The log names neither the person nor the address: who they are is no matter of the log. */
+  private static Outcome wrong() {
+    LOG.info("A wrong name or password.");
     return new Outcome.Wrong();
   }
 
