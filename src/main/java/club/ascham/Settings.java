@@ -3,6 +3,7 @@ package club.ascham;
 import io.smallrye.config.ConfigMapping;
 import io.smallrye.config.WithDefault;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.ZoneId;
 
 /** The few things a club sets outside the program; the rest is edited on the rules page. */
@@ -23,4 +24,20 @@ public interface Settings {
   /** ISO 4217 code of the money the club counts in. */
   @WithDefault("GBP")
   String currency();
+
+  /** Whether a proxy that speaks TLS stands before us and says whom it speaks for. */
+  @WithDefault("false")
+  boolean behindProxy();
+
+  /** The address that the proxy calls from; what others say of themselves is not believed. */
+  @WithDefault("127.0.0.1")
+  String proxyAddress();
+
+  /** How long someone stays signed in without asking for anything. */
+  @WithDefault("PT10H")
+  Duration sessionIdle();
+
+  /** How many requests a second one address may keep up; for a moment it may ask for many more. */
+  @WithDefault("50")
+  int requestsASecond();
 }

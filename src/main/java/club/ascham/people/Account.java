@@ -65,10 +65,14 @@ public class Account {
     this.permitUntil = newPermitUntil;
   }
 
-  /** Nobody signs in with it any more; what it did stays under its name. */
+  /**
+   * Nobody signs in with it any more, nor once it is open again until a password is chosen anew;
+   * what it did stays under its name.
+   */
   void close(LocalDate on) {
     closedOn = on;
     accessKeyHash = null;
+    passwordHash = "";
   }
 
   void reopen() {

@@ -17,7 +17,11 @@ public class Accounts implements PanacheRepository<Account> {
     this.rows = rows;
   }
 
-  /** What signing in needs to know of an account. */
+  /**
+   * What signing in needs to know of an account.
+   *
+   * @param sessionsEnded how many times all its sessions were ended
+   */
   record Credentials(
       AccountId id,
       String name,
@@ -25,13 +29,21 @@ public class Accounts implements PanacheRepository<Account> {
       String accessKeyHash,
       Role role,
       LocalDate permitUntil,
-      LengthUnit lengthUnit) {}
+      LengthUnit lengthUnit,
+      long sessionsEnded) {}
+
+  private static final String OPEN =
+      """
+      SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit,
+             coalesce((SELECT times FROM sessions_ended e WHERE e.account_id = a.id), 0)
+        FROM account a WHERE closed_on IS NULL AND\s""";
 
   Optional<Credentials> named(String name) {
-    return rows.one(
-        Credentials.class,
-        "SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit FROM account WHERE name = ?1 AND closed_on IS NULL",
-        name);
+    return rows.one(Credentials.class, OPEN + "name = ?1", name);
+  }
+
+  Optional<Credentials> withId(AccountId id) {
+    return rows.one(Credentials.class, OPEN + "id = ?1", id);
   }
 
   /** Whether no officer would be left without this one. */

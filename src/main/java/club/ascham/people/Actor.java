@@ -51,6 +51,6 @@ public class Actor {
   }
 
   private Accounts.Credentials account() {
-    return identity.getAttribute(SignIn.ACCOUNT);
+    return identity.getAttribute(Identities.ACCOUNT);
   }
 }

@@ -13,13 +13,24 @@ import java.util.Optional;
 class ChangeAccounts {
   private final Accounts accounts;
   private final Passwords passwords;
+  private final PasswordLinks links;
+  private final EndSessions endSessions;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
 
-  ChangeAccounts(Accounts accounts, Passwords passwords, Story story, Actor actor, ClubTime time) {
+  ChangeAccounts(
+      Accounts accounts,
+      Passwords passwords,
+      PasswordLinks links,
+      EndSessions endSessions,
+      Story story,
+      Actor actor,
+      ClubTime time) {
     this.accounts = accounts;
     this.passwords = passwords;
+    this.links = links;
+    this.endSessions = endSessions;
     this.story = story;
     this.actor = actor;
     this.time = time;
@@ -38,21 +49,43 @@ class ChangeAccounts {
     return accounts.count("lower(name) = lower(?1)", name) > 0;
   }
 
-  /** A password that nobody else knows; hash it before the transaction, for it is slow. */
-  String newPassword() {
-    return passwords.secret().substring(0, 16);
-  }
-
+  /** Slow: hash before the transaction. */
   String hash(String password) {
     return passwords.hash(password);
   }
 
+  /** Makes an account that nobody can sign in with until the link, handed back here, is used. */
   @Writes
-  void add(AccountDetails details, String passwordHash) {
-    accounts.persist(
-        new Account(details.name(), passwordHash, details.role(), details.permitUntil()));
+  String invite(AccountDetails details) {
+    Account account = new Account(details.name(), "", details.role(), details.permitUntil());
+    accounts.persist(account);
     accounts.flush();
-    tell("Made an account.");
+    String secret = links.make(account.id());
+    tell("Made an account and a link to join.");
+    return secret;
+  }
+
+  /** A link to choose a new password; until it is used the old one stays. */
+  @Writes
+  String newLink(AccountId id) {
+    String secret = links.make(id);
+    tell("Made a link to choose a new password.");
+    return secret;
+  }
+
+  /** False: the link was used or ended meanwhile; nothing was changed. */
+  @Writes
+  boolean choosePassword(String secret, String passwordHash) {
+    PasswordLinks.Link link = links.find(secret).orElse(null);
+    if (link == null || !link.isOpen(time.now())) {
+      return false;
+    }
+    account(link.account()).changePassword(passwordHash);
+    endSessions.of(link.account());
+    links.use(secret);
+    links.endAll(link.account());
+    tell(link.account(), "Chose a password by a one-time link.");
+    return true;
   }
 
   @Writes
@@ -74,6 +107,8 @@ class ChangeAccounts {
   @Writes
   void setPassword(AccountId id, String passwordHash) {
     account(id).changePassword(passwordHash);
+    endSessions.of(id);
+    links.endAll(id);
     tell("Set a new password.");
   }
 
@@ -83,6 +118,8 @@ class ChangeAccounts {
       return Outcome.LAST_OFFICER;
     }
     account(id).close(time.today());
+    endSessions.of(id);
+    links.endAll(id);
     tell("Closed an account.");
     return Outcome.CHANGED;
   }
@@ -114,17 +151,13 @@ class ChangeAccounts {
     tell("Took back an access key.");
   }
 
-  /** Whether this is the account's password now. */
-  boolean knows(String name, String password) {
-    return accounts
-        .named(name)
-        .map(account -> passwords.matches(password, account.passwordHash()))
-        .orElse(false);
+  private void tell(String sentence) {
+    tell(actor.id(), sentence);
   }
 
-  private void tell(String sentence) {
+  private void tell(AccountId by, String sentence) {
     accounts.flush();
-    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
+    story.tell(Story.Told.ofClub(time.now(), by, sentence));
   }
 
   private Account account(AccountId id) {

@@ -13,12 +13,11 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 
 /** The first account of a new club. */
 @Path("/first-officer")
 class FirstOfficerPages {
-  private static final int SHORTEST_PASSWORD = 10;
-
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FirstOfficerPage(boolean offered, Typed typed) implements TemplateInstance {}
 
@@ -41,10 +40,9 @@ class FirstOfficerPages {
     Typed typed = Forms.typed(form);
     String code = typed.required("code", 100, "The code stands in the server's log.");
     String name = typed.required("name", 40, "A name to sign in with, please.");
-    String password = typed.required("password", 200, "A password, please.");
-    if (password != null && password.length() < SHORTEST_PASSWORD) {
-      typed.fault("password", "At least " + SHORTEST_PASSWORD + " characters, please.");
-    }
+    String password = Forms.exactly(form, "password");
+    PasswordRules.fault(password, name == null ? List.of() : List.of(name))
+        .ifPresent(fault -> typed.fault("password", fault));
     if (code != null && !firstOfficer.knows(code)) {
       typed.fault("code", "That is not the code in the log.");
     }

@@ -1,12 +1,14 @@
 package club.ascham.people;
 
 import club.ascham.form.Typed;
+import club.ascham.rules.Club;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthUnit;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -15,14 +17,12 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 
 /** One's own account: unit, password, access key. */
 @Path("/me")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class MePages {
-  private static final int SHORTEST_PASSWORD = 10;
-  private static final int LONGEST_PASSWORD = 200;
-
   /**
    * @param newKey an access key just made, shown this once; null: none was
    */
@@ -32,12 +32,25 @@ class MePages {
 
   private final People people;
   private final ChangeAccounts changeAccounts;
+  private final SignIn signIn;
+  private final SessionCookie sessions;
+  private final Club club;
   private final Actor actor;
   private final ClubTime time;
 
-  MePages(People people, ChangeAccounts changeAccounts, Actor actor, ClubTime time) {
+  MePages(
+      People people,
+      ChangeAccounts changeAccounts,
+      SignIn signIn,
+      SessionCookie sessions,
+      Club club,
+      Actor actor,
+      ClubTime time) {
     this.people = people;
     this.changeAccounts = changeAccounts;
+    this.signIn = signIn;
+    this.sessions = sessions;
+    this.club = club;
     this.actor = actor;
     this.time = time;
   }
@@ -63,21 +76,29 @@ class MePages {
   @POST
   @Path("/password")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response password(MultivaluedMap<String, String> form) {
+  public Response password(MultivaluedMap<String, String> form, RoutingContext request) {
     Typed typed = Forms.typed(form);
-    String old = typed.required("oldPassword", LONGEST_PASSWORD, "The password until now, please.");
-    String fresh = typed.required("newPassword", LONGEST_PASSWORD, "A new password, please.");
-    if (fresh != null && fresh.length() < SHORTEST_PASSWORD) {
-      typed.fault("newPassword", "At least " + SHORTEST_PASSWORD + " characters, please.");
-    }
-    if (typed.sound() && !changeAccounts.knows(actor.name(), old)) {
-      typed.fault("oldPassword", "That is not the password until now.");
+    String fresh = Forms.exactly(form, "newPassword");
+    PasswordRules.fault(fresh, List.of(actor.name(), club.rules().name()))
+        .ifPresent(fault -> typed.fault("newPassword", fault));
+    if (typed.sound()) {
+      String old = Forms.exactly(form, "oldPassword");
+      SignIn.Outcome known = signIn.byPassword(actor.name(), old, Visit.of(request));
+      if (known instanceof SignIn.Outcome.Wait waiting) {
+        typed.fault(
+            "oldPassword",
+            "Too many wrong tries: wait " + Visit.seconds(waiting.length()) + " seconds.");
+      } else if (known instanceof SignIn.Outcome.Wrong) {
+        typed.fault("oldPassword", "That is not the password until now.");
+      }
     }
     if (!typed.sound()) {
       return Go.again(page(typed, null));
     }
     changeAccounts.setPassword(actor.id(), changeAccounts.hash(fresh));
-    return Go.to("/me", "The password is changed.");
+    sessions.end(request);
+    return Go.to(
+        "/sign-in", "The password is changed, and every session ended. Sign in with the new one.");
   }
 
   @POST

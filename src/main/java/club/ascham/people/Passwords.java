@@ -43,6 +43,12 @@ public class Passwords {
   }
 
   boolean matches(String password, String hash) {
+    boolean readInFull =
+        password.getBytes(StandardCharsets.UTF_8).length <= PasswordRules.LONGEST_BYTES;
+    if (hash.isEmpty() || !readInFull) {
+      pretendToMatch();
+      return false;
+    }
     String mark = mark(password, hash);
     Instant now = clock.instant();
     Instant until = verified.get(mark);
@@ -60,18 +66,18 @@ public class Passwords {
   }
 
   /** As slow as a real comparison, so that an unknown name takes as long as a wrong password. */
-  void pretendToMatch(String password) {
-    BcryptUtil.bcryptHash(password, COST);
+  void pretendToMatch() {
+    BcryptUtil.bcryptHash("nobody's password", COST);
   }
 
-  /** A new random secret, for access keys and one-time codes. */
+  /** A new random secret, for access keys, links and one-time codes. */
   public String secret() {
     byte[] bytes = new byte[24];
     random.nextBytes(bytes);
     return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
   }
 
-  /** Access keys are long and random, so that a plain digest is enough. */
+  /** Access keys and links are long and random, so that a plain digest is enough. */
   static String digest(String secret) {
     try {
       byte[] digest =

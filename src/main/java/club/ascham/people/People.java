@@ -20,6 +20,7 @@ class People {
    * An account as officers see it.
    *
    * @param permitUntil null: no permit
+   * @param joined whether someone chose a password for it
    * @param closedOn null: it is open
    */
   public record Listed(
@@ -28,11 +29,12 @@ class People {
       Role role,
       LocalDate permitUntil,
       boolean hasKey,
+      boolean joined,
       LocalDate closedOn,
       int version) {}
 
   private static final String LISTED =
-      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, closed_on, version FROM account ";
+      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, password_hash <> '', closed_on, version FROM account ";
 
   /** All of them, the closed ones last. */
   List<Listed> all() {

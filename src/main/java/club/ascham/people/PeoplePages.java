@@ -16,6 +16,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -43,9 +45,9 @@ class PeoplePages {
   record AccountPage(People.Listed account, List<RoleOption> roles, Typed typed)
       implements TemplateInstance {}
 
-  /** A secret, shown this once. */
+  /** A link, shown this once. */
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record SecretPage(String name, String password) implements TemplateInstance {}
+  record LinkPage(String name, String link, Instant until) implements TemplateInstance {}
 
   private final People people;
   private final ChangeAccounts changeAccounts;
@@ -64,7 +66,7 @@ class PeoplePages {
 
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response add(MultivaluedMap<String, String> form) {
+  public Response invite(MultivaluedMap<String, String> form, UriInfo uri) {
     Typed typed = Forms.typed(form);
     Optional<AccountDetails> details = AccountDetails.parse(typed, true, time.today());
     if (details.isPresent() && changeAccounts.isTaken(details.get().name())) {
@@ -73,9 +75,8 @@ class PeoplePages {
     if (!typed.sound()) {
       return Go.again(new PeoplePage(people.all(), ROLES, typed));
     }
-    String password = changeAccounts.newPassword();
-    changeAccounts.add(details.orElseThrow(), changeAccounts.hash(password));
-    return shown(details.get().name(), password);
+    String secret = changeAccounts.invite(details.orElseThrow());
+    return shown(details.get().name(), secret, uri);
   }
 
   @GET
@@ -115,13 +116,14 @@ class PeoplePages {
   }
 
   @POST
-  @Path("/{id}/password")
+  @Path("/{id}/link")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response resetPassword(@RestPath String id, MultivaluedMap<String, String> form) {
+  public Response newLink(@RestPath String id, MultivaluedMap<String, String> form, UriInfo uri) {
     People.Listed account = listed(id);
-    String password = changeAccounts.newPassword();
-    changeAccounts.setPassword(account.id(), changeAccounts.hash(password));
-    return shown(account.name(), password);
+    if (account.closedOn() != null) {
+      return Go.again(page(account, Typed.nothing()));
+    }
+    return shown(account.name(), changeAccounts.newLink(account.id()), uri);
   }
 
   @POST
@@ -153,8 +155,9 @@ class PeoplePages {
     return new AccountPage(account, ROLES, typed);
   }
 
-  private static Response shown(String name, String password) {
-    return Response.ok(new SecretPage(name, password))
+  private Response shown(String name, String secret, UriInfo uri) {
+    String link = uri.getBaseUri().resolve("/join/" + secret).toString();
+    return Response.ok(new LinkPage(name, link, time.now().plus(PasswordLinks.LASTS)))
         .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
         .build();
   }

@@ -1,90 +1,97 @@
 package club.ascham.people;
 
-import io.quarkus.security.AuthenticationFailedException;
-import io.quarkus.security.identity.AuthenticationRequestContext;
-import io.quarkus.security.identity.IdentityProvider;
-import io.quarkus.security.identity.SecurityIdentity;
-import io.quarkus.security.identity.request.TrustedAuthenticationRequest;
-import io.quarkus.security.identity.request.UsernamePasswordAuthenticationRequest;
-import io.quarkus.security.runtime.QuarkusPrincipal;
-import io.quarkus.security.runtime.QuarkusSecurityIdentity;
-import io.smallrye.mutiny.Uni;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import org.jboss.logging.Logger;
 
-/** Turns a name and password (or access key), or a session cookie, into an account that acts. */
-final class SignIn {
-  static final String ACCOUNT = "account";
+/**
+ * Whether a name and a password, or an access key, belong together; one answer for all that don't.
+ */
+@ApplicationScoped
+class SignIn {
+  private static final Logger LOG = Logger.getLogger(SignIn.class);
 
-  private SignIn() {}
+  private final Accounts accounts;
+  private final Passwords passwords;
+  private final KnownBrowsers browsers;
+  private final Clock clock;
+  private final Throttle throttle = new Throttle();
 
-  private static SecurityIdentity identityOf(Accounts.Credentials account) {
-    return QuarkusSecurityIdentity.builder()
-        .setPrincipal(new QuarkusPrincipal(account.name()))
-        .addRole(account.role().name())
-        .addAttribute(ACCOUNT, account)
-        .build();
+  SignIn(Accounts accounts, Passwords passwords, KnownBrowsers browsers, Clock clock) {
+    this.accounts = accounts;
+    this.passwords = passwords;
+    this.browsers = browsers;
+    this.clock = clock;
   }
 
-  @ApplicationScoped
-  static class ByPassword implements IdentityProvider<UsernamePasswordAuthenticationRequest> {
-    private final Accounts accounts;
-    private final Passwords passwords;
+  /** How a try went. */
+  sealed interface Outcome {
+    record In(Accounts.Credentials account, Session session) implements Outcome {}
 
-    ByPassword(Accounts accounts, Passwords passwords) {
-      this.accounts = accounts;
-      this.passwords = passwords;
-    }
+    /** The name is unknown, or the account closed, or the secret wrong: nobody is told which. */
+    record Wrong() implements Outcome {}
 
-    @Override
-    public Class<UsernamePasswordAuthenticationRequest> getRequestType() {
-      return UsernamePasswordAuthenticationRequest.class;
-    }
-
-    @Override
-    public Uni<SecurityIdentity> authenticate(
-        UsernamePasswordAuthenticationRequest request, AuthenticationRequestContext context) {
-      return context.runBlocking(
-          () -> identify(request.getUsername(), new String(request.getPassword().getPassword())));
-    }
-
-    private SecurityIdentity identify(String name, String secret) {
-      Accounts.Credentials account = accounts.named(name).orElse(null);
-      if (account == null) {
-        passwords.pretendToMatch(secret);
-        throw new AuthenticationFailedException();
-      }
-      boolean byKey =
-          account.accessKeyHash() != null
-              && account.accessKeyHash().equals(Passwords.digest(secret));
-      if (!byKey && !passwords.matches(secret, account.passwordHash())) {
-        throw new AuthenticationFailedException();
-      }
-      return identityOf(account);
-    }
+    /** Too many were wrong; the secret was not looked at. */
+    record Wait(Duration length) implements Outcome {}
   }
 
-  @ApplicationScoped
-  static class ByCookie implements IdentityProvider<TrustedAuthenticationRequest> {
-    private final Accounts accounts;
+  Outcome attempt(String name, String secret, Visit visit) {
+    // A key is too long to guess: programs that hold one never wait for people who mistype.
+    return accounts
+        .named(name)
+        .filter(account -> isKeyOf(account, secret))
+        .map(this::in)
+        .orElseGet(() -> byPassword(name, secret, visit));
+  }
 
-    ByCookie(Accounts accounts) {
-      this.accounts = accounts;
+  Outcome byPassword(String name, String secret, Visit visit) {
+    Accounts.Credentials account = accounts.named(name).orElse(null);
+    Throttle.Try tried =
+        new Throttle.Try(name, visit.caller(), browsers.mark(name, visit.browser()).orElse(null));
+    Duration wait = throttle.begin(tried, clock.instant());
+    if (!wait.isZero()) {
+      LOG.infof("A try to sign in must wait %d s.", wait.toSeconds());
+      return new Outcome.Wait(wait);
     }
+    if (account == null) {
+      passwords.pretendToMatch();
+      return wrong();
+    }
+    if (!passwords.matches(secret, account.passwordHash())) {
+      return wrong();
+    }
+    throttle.right(tried, clock.instant());
+    return in(account);
+  }
 
-    @Override
-    public Class<TrustedAuthenticationRequest> getRequestType() {
-      return TrustedAuthenticationRequest.class;
-    }
+  /** The account that a session belongs to, unless the session is over. */
+  Optional<Accounts.Credentials> continued(Session session) {
+    Instant now = clock.instant();
+    return accounts
+        .withId(session.account())
+        .filter(account -> session.holds(account.sessionsEnded(), now));
+  }
 
-    @Override
-    public Uni<SecurityIdentity> authenticate(
-        TrustedAuthenticationRequest request, AuthenticationRequestContext context) {
-      return context.runBlocking(
-          () ->
-              accounts
-                  .named(request.getPrincipal())
-                  .map(SignIn::identityOf)
-                  .orElseThrow(AuthenticationFailedException::new));
-    }
+  private Outcome in(Accounts.Credentials account) {
+    return new Outcome.In(
+        account, new Session(account.id(), account.sessionsEnded(), clock.instant()));
+  }
+
+  /** The log names neither the person nor the address: who they are is no matter of the log. */
+  private static Outcome wrong() {
+    LOG.info("A wrong name or password.");
+    return new Outcome.Wrong();
+  }
+
+  private static boolean isKeyOf(Accounts.Credentials account, String secret) {
+    return account.accessKeyHash() != null
+        && MessageDigest.isEqual(
+            account.accessKeyHash().getBytes(StandardCharsets.UTF_8),
+            Passwords.digest(secret).getBytes(StandardCharsets.UTF_8));
   }
 }

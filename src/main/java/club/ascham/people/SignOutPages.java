@@ -1,9 +1,8 @@
 package club.ascham.people;
 
 import club.ascham.web.Go;
-import io.quarkus.security.identity.CurrentIdentityAssociation;
-import io.quarkus.vertx.http.runtime.security.FormAuthenticationMechanism;
-import jakarta.annotation.security.PermitAll;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -11,22 +10,27 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 
-/** Signing out. */
+/** Signing out, here and everywhere. */
 @Path("/sign-out")
 class SignOutPages {
-  private final CurrentIdentityAssociation identity;
+  private final Actor actor;
+  private final EndSessions endSessions;
+  private final SessionCookie sessions;
 
-  SignOutPages(CurrentIdentityAssociation identity) {
-    this.identity = identity;
+  SignOutPages(Actor actor, EndSessions endSessions, SessionCookie sessions) {
+    this.actor = actor;
+    this.endSessions = endSessions;
+    this.sessions = sessions;
   }
 
   @POST
-  @PermitAll
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response signOut(MultivaluedMap<String, String> form) {
-    if (!identity.getIdentity().isAnonymous()) {
-      FormAuthenticationMechanism.logout(identity.getIdentity());
-    }
-    return Go.to("/sign-in");
+  public Response signOut(MultivaluedMap<String, String> form, RoutingContext request) {
+    endSessions.of(actor.id());
+    sessions.end(request);
+    Response gone = Go.to("/sign-in", "You are signed out, here and in every other browser.");
+    // What the browser kept of pages goes with the session.
+    return Response.fromResponse(gone).header("Clear-Site-Data", "\"cache\"").build();
   }
 }

@@ -1,31 +1,75 @@
 package club.ascham.web;
 
-import jakarta.ws.rs.container.ContainerRequestContext;
-import jakarta.ws.rs.container.ContainerResponseContext;
-import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
-import jakarta.ws.rs.core.NewCookie;
-import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.MultiMap;
+import io.vertx.core.http.Cookie;
+import io.vertx.core.http.CookieSameSite;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Singleton;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
-/** Headers of every answer: nothing inline runs, nobody frames us, and a shown flash is gone. */
+/**
+ * Headers of every answer, whoever gives it: nothing inline runs, nobody frames us, nothing is kept
+ * by the way; and each cookie is for this site and for requests alone.
+ */
+@Singleton
 class Headers {
+  private static final int FIRST = 1000;
   private static final String POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self';"
           + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+  private static final Map<String, String> ALWAYS =
+      Map.of(
+          "Content-Security-Policy", POLICY,
+          "X-Content-Type-Options", "nosniff",
+          "Referrer-Policy", "same-origin",
+          "Cross-Origin-Opener-Policy", "same-origin",
+          "Cross-Origin-Resource-Policy", "same-origin",
+          "Permissions-Policy",
+              "camera=(), microphone=(), geolocation=(), payment=(), usb=(), display-capture=()");
+  private static final String ONLY_BY_TLS_FOR_A_YEAR = "max-age=31536000";
 
-  @ServerResponseFilter
-  void add(ContainerRequestContext request, ContainerResponseContext response) {
-    MultivaluedMap<String, Object> headers = response.getHeaders();
-    headers.putSingle("Content-Security-Policy", POLICY);
-    headers.putSingle("X-Content-Type-Options", "nosniff");
-    headers.putSingle("Referrer-Policy", "same-origin");
-    headers.putSingle("Cache-Control", "no-store");
-    MediaType type = response.getMediaType();
-    boolean page = type != null && type.isCompatible(MediaType.TEXT_HTML_TYPE);
-    if (page && response.getStatus() < 300 && request.getCookies().containsKey(Flash.COOKIE)) {
-      headers.add(
-          "Set-Cookie",
-          new NewCookie.Builder(Flash.COOKIE).value("").path("/").httpOnly(true).maxAge(0).build());
+  void everywhere(@Observes Filters filters) {
+    filters.register(
+        request -> {
+          request.addHeadersEndHandler(end -> finish(request));
+          request.next();
+        },
+        FIRST);
+  }
+
+  private static void finish(RoutingContext request) {
+    MultiMap headers = request.response().headers();
+    ALWAYS.forEach(headers::set);
+    if (!headers.contains("Cache-Control")) {
+      headers.set("Cache-Control", "no-store");
     }
+    boolean tls = request.request().isSSL();
+    if (tls) {
+      headers.set("Strict-Transport-Security", ONLY_BY_TLS_FOR_A_YEAR);
+    }
+    for (Cookie cookie : request.request().cookies()) {
+      cookie.setHttpOnly(true).setSameSite(CookieSameSite.STRICT).setSecure(tls);
+    }
+    List<String> written = headers.getAll("Set-Cookie");
+    if (!written.isEmpty()) {
+      headers.set("Set-Cookie", written.stream().map(cookie -> finished(cookie, tls)).toList());
+    }
+  }
+
+  /** A cookie that is already written as a header. */
+  static String finished(String cookie, boolean tls) {
+    return with("SameSite=Strict", with("HttpOnly", tls ? with("Secure", cookie) : cookie));
+  }
+
+  private static String with(String attribute, String cookie) {
+    String name = attribute.split("=")[0].toLowerCase(Locale.ROOT);
+    return cookie.toLowerCase(Locale.ROOT).contains(";" + name)
+            || cookie.toLowerCase(Locale.ROOT).contains("; " + name)
+        ? cookie
+        : cookie + ";" + attribute;
   }
 }

@@ -21,6 +21,7 @@ class NoCookies {
   void take(ContainerRequestContext request) {
     if (request.getUriInfo().getPath().startsWith("/api/")) {
       routing.response().removeCookie(TOKEN, false);
+      routing.response().removeCookie(BehindTls.BOUND_TO_HOST + TOKEN, false);
     }
   }
 }

@@ -16,6 +16,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jboss.logging.Logger;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -114,17 +116,24 @@ class PageSpeedTest {
   }
 
   private void signIn() throws Exception {
-    client.send(
-        HttpRequest.newBuilder(home.resolve("/sign-in")).build(),
-        HttpResponse.BodyHandlers.ofString());
+    String page =
+        client
+            .send(
+                HttpRequest.newBuilder(home.resolve("/sign-in")).build(),
+                HttpResponse.BodyHandlers.ofString())
+            .body();
+    Matcher token = Pattern.compile("name=\"csrf-token\" value=\"([^\"]+)\"").matcher(page);
+    assertTrue(token.find(), "the form carries a token");
     HttpResponse<String> answer =
         client.send(
-            HttpRequest.newBuilder(home.resolve("/sign-in/go"))
+            HttpRequest.newBuilder(home.resolve("/sign-in"))
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString("name=officer&password=demo-fleet"))
+                .POST(
+                    HttpRequest.BodyPublishers.ofString(
+                        "name=officer&password=demo-fleet&csrf-token=" + token.group(1)))
                 .build(),
             HttpResponse.BodyHandlers.ofString());
-    assertEquals(302, answer.statusCode());
+    assertEquals(303, answer.statusCode());
   }
 
   private long timed(String page) throws Exception {

@@ -8,9 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,19 +23,108 @@ import org.junit.jupiter.api.Test;
 class PeoplePagesTest {
   private static final Pattern SECRET = Pattern.compile("<span class=\"code big\">([^<]+)</span>");
 
+  private static final Pattern LINK =
+      Pattern.compile("<span class=\"code\">http[^<]+?(/join/[^<]+)</span>");
+  private static final String PASSWORD = "marmot under 7 teacups";
+  private static final String ANOTHER = "brisk violet ladders 41";
+
   @Inject Rows rows;
 
   @Test
-  void anAccountIsMade_itsPasswordShownOnce_andOpensTheApi() {
+  void anAccountIsMade_itsLinkShownOnce_andWhoeverHoldsItChoosesThePassword() {
     String name = "petra-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people").then().statusCode(200);
-    String password = secret(add(officer, name, "volunteer"));
-    assertEquals(200, api(name, password));
-    officer.get("/people").then().body(containsString(name), not(containsString(password)));
-    add(officer, name.toUpperCase(), "volunteer");
+    String link = link(invite(officer, name, "volunteer"));
+    officer.get("/people").then().body(containsString(name), not(containsString(link)));
+    assertEquals(401, api(name, ""));
+    Visitor petra = Visitor.unknown();
+    petra.get(link).then().statusCode(200).body(containsString(name));
+    petra.get(link).then().statusCode(200);
+    petra.post(link, Map.of("password", PASSWORD)).then().statusCode(303);
+    assertEquals(200, api(name, PASSWORD));
+    invite(officer, name.toUpperCase(), "volunteer").then().statusCode(422);
     assertEquals(
         1, rows.number("SELECT count(*) FROM account WHERE lower(name) = ?1", name), "once only");
+  }
+
+  @Test
+  void aLink_worksOnce_andSaysSoAfterwards() {
+    String name = "pola-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    String link = link(invite(officer, name, "committee"));
+    Visitor pola = Visitor.unknown();
+    pola.get(link);
+    pola.post(link, Map.of("password", PASSWORD)).then().statusCode(303);
+    pola.post(link, Map.of("password", "another " + PASSWORD))
+        .then()
+        .statusCode(410)
+        .body(containsString("It was used"), containsString("works only once"));
+    pola.get(link).then().statusCode(410);
+    assertEquals(200, api(name, PASSWORD));
+  }
+
+  @Test
+  void aLink_endsAfterSevenDays_orWithANewerOne_orWithTheAccount() {
+    String name = "pan-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    String first = link(invite(officer, name, "committee"));
+    long id = id(name);
+    String second = link(officer.post("/people/" + id + "/link", Map.of()));
+    Visitor visitor = Visitor.unknown();
+    visitor.get(first).then().statusCode(410).body(containsString("Ask an officer for a new one"));
+    visitor.get(second).then().statusCode(200);
+    QuarkusMock.installMockForType(
+        Clock.offset(Clock.systemUTC(), PasswordLinks.LASTS), Clock.class);
+    visitor.get(second).then().statusCode(410);
+    visitor.post(second, Map.of("password", PASSWORD)).then().statusCode(410);
+    String third = link(Visitor.signedInAs("officer"), id);
+    visitor.get(third).then().statusCode(200);
+    officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    officer.post("/people/" + id + "/close", Map.of()).then().statusCode(303);
+    visitor.get(third).then().statusCode(410);
+  }
+
+  @Test
+  void aLinkThatWasNeverMade_tellsNothing() {
+    Visitor.unknown()
+        .get("/join/AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA")
+        .then()
+        .statusCode(404)
+        .body(containsString("No such link"));
+  }
+
+  @Test
+  void onlyTheDigestOfALink_isKept() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    String link = link(invite(officer, "pepa-" + System.nanoTime(), "committee"));
+    String secret = link.substring("/join/".length());
+    assertEquals(32, secret.length());
+    assertEquals(0, rows.number("SELECT count(*) FROM password_link WHERE digest = ?1", secret));
+    assertEquals(
+        1,
+        rows.number(
+            "SELECT count(*) FROM password_link WHERE digest = ?1", Passwords.digest(secret)));
+  }
+
+  @Test
+  void aPasswordThatManyChoose_isRefusedAtItsField() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    String link = link(invite(officer, "pip-" + System.nanoTime(), "committee"));
+    Visitor pip = Visitor.unknown();
+    pip.get(link);
+    for (String common : new String[] {"short", "password1234", "111111111111"}) {
+      pip.post(link, Map.of("password", common))
+          .then()
+          .statusCode(422)
+          .body(containsString("field-error"));
+    }
+    pip.get(link).then().statusCode(200);
   }
 
   @Test
@@ -40,7 +132,7 @@ class PeoplePagesTest {
     String name = "pim-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    add(officer, name, "volunteer");
+    invite(officer, name, "volunteer");
     long id = id(name);
     officer.get("/people/" + id).then().statusCode(200);
     officer
@@ -68,24 +160,50 @@ class PeoplePagesTest {
         .statusCode(422)
         .body(containsString("Someone changed this account"));
     assertEquals(
-        java.util.List.of("2027-03-01"),
-        rows.texts("SELECT permit_until FROM account WHERE id = ?1", id));
+        List.of("2027-03-01"), rows.texts("SELECT permit_until FROM account WHERE id = ?1", id));
   }
 
   @Test
-  void aResetPassword_shutsTheOldOne_andAClosedAccountOpensNothing() {
+  void aPasswordChosenByANewLink_shutsTheOldOneAndEverySession() {
     String name = "paul-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String first = secret(add(officer, name, "committee"));
+    join(officer, name, "committee");
+    Visitor paul = signedIn(name, PASSWORD);
+    String link = link(officer.post("/people/" + id(name) + "/link", Map.of()));
+    assertEquals(200, api(name, PASSWORD), "until the link is used the old one works");
+    paul.get("/me").then().statusCode(200);
+    Visitor elsewhere = Visitor.unknown();
+    elsewhere.get(link);
+    elsewhere.post(link, Map.of("password", ANOTHER)).then().statusCode(303);
+    assertEquals(401, api(name, PASSWORD));
+    assertEquals(200, api(name, ANOTHER));
+    paul.get("/me").then().statusCode(302);
+  }
+
+  @Test
+  void aClosedAccount_opensNothing_andOpenAgainNeedsANewPassword() {
+    String name = "pat-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
     long id = id(name);
-    String second = secret(officer.post("/people/" + id + "/password", Map.of()));
-    assertEquals(401, api(name, first));
-    assertEquals(200, api(name, second));
+    Visitor pat = signedIn(name, PASSWORD);
+    pat.get("/me");
+    String key = secret(pat.post("/me/key", Map.of()));
     officer.post("/people/" + id + "/close", Map.of()).then().statusCode(303);
-    assertEquals(401, api(name, second));
+    pat.get("/me").then().statusCode(302);
+    assertEquals(401, api(name, PASSWORD));
+    officer.post("/people/" + id + "/link", Map.of()).then().statusCode(422);
     officer.post("/people/" + id + "/reopen", Map.of()).then().statusCode(303);
-    assertEquals(200, api(name, second));
+    pat.get("/me").then().statusCode(302);
+    assertEquals(401, api(name, PASSWORD));
+    assertEquals(401, api(name, key));
+    assertEquals(401, api(name, ""), "no password is no empty password");
+    String link = link(officer.post("/people/" + id + "/link", Map.of()));
+    pat.get(link);
+    pat.post(link, Map.of("password", ANOTHER)).then().statusCode(303);
+    assertEquals(200, api(name, ANOTHER));
   }
 
   @Test
@@ -112,32 +230,47 @@ class PeoplePagesTest {
   }
 
   @Test
-  void onesOwnPassword_isChangedOnlyByWhoKnowsIt() {
+  void onesOwnPassword_isChangedOnlyByWhoKnowsIt_andEndsEverySession() {
     String name = "pia-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String password = secret(add(officer, name, "committee"));
-    Visitor pia = Visitor.unknown();
-    pia.get("/sign-in");
-    pia.post("/sign-in/go", Map.of("name", name, "password", password)).then().statusCode(302);
+    join(officer, name, "committee");
+    Visitor pia = signedIn(name, PASSWORD);
+    Visitor piaElsewhere = signedIn(name, PASSWORD);
     pia.get("/me").then().statusCode(200);
-    pia.post("/me/password", Map.of("oldPassword", "wrong", "newPassword", "long enough now"))
+    pia.post("/me/password", Map.of("oldPassword", "wrong", "newPassword", ANOTHER))
         .then()
         .statusCode(422)
         .body(containsString("not the password until now"));
-    pia.post("/me/password", Map.of("oldPassword", password, "newPassword", "short"))
+    pia.post("/me/password", Map.of("oldPassword", PASSWORD, "newPassword", "short"))
         .then()
         .statusCode(422)
-        .body(containsString("At least 10"));
-    pia.post("/me/password", Map.of("oldPassword", password, "newPassword", "long enough now"))
+        .body(containsString("At least 12"));
+    piaElsewhere.get("/me").then().statusCode(200);
+    pia.post("/me/unit", Map.of("unit", "millimetre")).then().statusCode(303);
+    pia.post("/me/password", Map.of("oldPassword", PASSWORD, "newPassword", ANOTHER))
         .then()
         .statusCode(303);
-    assertEquals(401, api(name, password));
-    assertEquals(200, api(name, "long enough now"));
-    pia.post("/me/unit", Map.of("unit", "millimetre")).then().statusCode(303);
+    pia.get("/me").then().statusCode(302);
+    piaElsewhere.get("/me").then().statusCode(302);
+    assertEquals(401, api(name, PASSWORD));
+    assertEquals(200, api(name, ANOTHER));
     assertEquals(
-        java.util.List.of("MILLIMETRE"),
-        rows.texts("SELECT length_unit FROM account WHERE name = ?1", name));
+        List.of("MILLIMETRE"), rows.texts("SELECT length_unit FROM account WHERE name = ?1", name));
+  }
+
+  @Test
+  void aPassword_isTakenToTheLetter_blanksAtItsEndsAndAll() {
+    String name = "pam-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    String link = link(invite(officer, name, "committee"));
+    Visitor pam = Visitor.unknown();
+    pam.get(link);
+    pam.post(link, Map.of("password", " " + PASSWORD + " ")).then().statusCode(303);
+    assertEquals(401, api(name, PASSWORD));
+    assertEquals(200, api(name, " " + PASSWORD + " "));
+    signedIn(name, " " + PASSWORD + " ").get("/me").then().statusCode(200);
   }
 
   @Test
@@ -145,10 +278,8 @@ class PeoplePagesTest {
     String name = "prue-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String password = secret(add(officer, name, "committee"));
-    Visitor prue = Visitor.unknown();
-    prue.get("/sign-in");
-    prue.post("/sign-in/go", Map.of("name", name, "password", password));
+    join(officer, name, "committee");
+    Visitor prue = signedIn(name, PASSWORD);
     prue.get("/me");
     String key = secret(prue.post("/me/key", Map.of()));
     assertTrue(key.length() >= 32);
@@ -168,13 +299,40 @@ class PeoplePagesTest {
     }
   }
 
-  private static Response add(Visitor officer, String name, String role) {
+  private static Response invite(Visitor officer, String name, String role) {
     return officer.post("/people", Map.of("name", name, "role", role));
   }
 
+  private static void join(Visitor officer, String name, String role) {
+    String link = link(invite(officer, name, role));
+    Visitor person = Visitor.unknown();
+    person.get(link);
+    person.post(link, Map.of("password", PASSWORD)).then().statusCode(303);
+  }
+
+  private static Visitor signedIn(String name, String password) {
+    Visitor person = Visitor.unknown();
+    person.get("/sign-in");
+    person.post("/sign-in", Map.of("name", name, "password", password)).then().statusCode(303);
+    return person;
+  }
+
+  private static String link(Visitor officer, long id) {
+    officer.get("/people/" + id);
+    return link(officer.post("/people/" + id + "/link", Map.of()));
+  }
+
+  private static String link(Response shown) {
+    return found(LINK, shown);
+  }
+
   private static String secret(Response shown) {
+    return found(SECRET, shown);
+  }
+
+  private static String found(Pattern pattern, Response shown) {
     shown.then().statusCode(200);
-    Matcher secret = SECRET.matcher(shown.asString());
+    Matcher secret = pattern.matcher(shown.asString());
     assertTrue(secret.find(), "a secret is shown");
     return secret.group(1);
   }

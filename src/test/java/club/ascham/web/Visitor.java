@@ -28,13 +28,7 @@ public final class Visitor {
   public static Visitor signedInAs(String name) {
     Visitor visitor = new Visitor();
     visitor.get("/sign-in");
-    visitor
-        .request()
-        .formParam("name", name)
-        .formParam("password", "demo-fleet")
-        .post("/sign-in/go")
-        .then()
-        .statusCode(302);
+    visitor.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
     return visitor;
   }
 

@@ -1,0 +1,39 @@
+package club.ascham.people;
+
+import club.ascham.id.AccountId;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A stay that began with a password, as the sealed cookie carries it.
+ *
+ * @param ended how many times all sessions of the account had been ended when this one began
+ */
+record Session(AccountId account, long ended, Instant since) {
+  /** Whoever keeps a page open for days gives the password again after these. */
+  static final Duration LONGEST = Duration.ofDays(7);
+
+  private static final Pattern TEXT = Pattern.compile("(\\d{1,18})\\.(\\d{1,18})\\.(\\d{1,15})");
+
+  static Optional<Session> parse(String text) {
+    Matcher parts = TEXT.matcher(text);
+    return parts.matches()
+        ? Optional.of(
+            new Session(
+                new AccountId(Long.parseLong(parts.group(1))),
+                Long.parseLong(parts.group(2)),
+                Instant.ofEpochSecond(Long.parseLong(parts.group(3)))))
+        : Optional.empty();
+  }
+
+  String text() {
+    return account.value() + "." + ended + "." + since.getEpochSecond();
+  }
+
+  boolean holds(long endedSince, Instant now) {
+    return ended == endedSince && now.isBefore(since.plus(LONGEST));
+  }
+}

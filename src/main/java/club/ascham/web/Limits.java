@@ -1,0 +1,92 @@
+package club.ascham.web;
+
+import club.ascham.Settings;
+import io.quarkus.vertx.http.runtime.VertxHttpRecorder;
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.json.JsonObject;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Singleton;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Locale;
+
+/** How much and how often anyone may send, whether signed in or not. */
+@Singleton
+class Limits {
+  static final long FORM_BYTES = 64 * 1024;
+  static final long JSON_BYTES = 1024 * 1024;
+  static final int SECONDS_AT_ONCE = 20;
+
+  private static final int AFTER_HEADERS = 900;
+  private static final int CALLERS_REMEMBERED = 20_000;
+
+  private final Clock clock;
+  private final Pace pace;
+
+  Limits(Settings settings, Clock clock) {
+    this.clock = clock;
+    int aSecond = settings.requestsASecond();
+    this.pace =
+        new Pace(
+            aSecond * SECONDS_AT_ONCE,
+            Duration.ofSeconds(1).dividedBy(aSecond),
+            CALLERS_REMEMBERED);
+  }
+
+  void everywhere(@Observes Filters filters) {
+    filters.register(this::check, AFTER_HEADERS);
+  }
+
+  private void check(RoutingContext request) {
+    Caller caller = Caller.of(request);
+    if (!caller.here() && !pace.take(caller.address(), clock.instant()).isZero()) {
+      request.response().putHeader("Retry-After", "1");
+      refuse(request, 429, "Too many at once", "Too many requests from your network; try again.");
+      return;
+    }
+    long atMost = bytesAtMost(request.request());
+    if (length(request.request()) > atMost) {
+      refuse(request, 413, "Too large", "That is larger than this page takes.");
+      return;
+    }
+    if (atMost < Long.MAX_VALUE) {
+      // For a body that does not say beforehand how long it is.
+      request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, atMost);
+    }
+    request.next();
+  }
+
+  private static long bytesAtMost(HttpServerRequest request) {
+    String type = request.getHeader("Content-Type");
+    String kind = type == null ? "" : type.toLowerCase(Locale.ROOT).strip();
+    return kind.startsWith("application/x-www-form-urlencoded")
+        ? FORM_BYTES
+        : kind.startsWith("application/json") ? JSON_BYTES : Long.MAX_VALUE;
+  }
+
+  private static long length(HttpServerRequest request) {
+    String length = request.getHeader("Content-Length");
+    return length == null || !length.matches("\\d{1,18}") ? 0 : Long.parseLong(length);
+  }
+
+  /** Before any page is chosen: short, and the connection ends, since the body was not read. */
+  private static void refuse(RoutingContext request, int status, String title, String detail) {
+    boolean api = request.normalizedPath().startsWith("/api/");
+    request
+        .response()
+        .setStatusCode(status)
+        .putHeader("Connection", "close")
+        .putHeader("Content-Type", api ? Problem.MEDIA_TYPE : "text/plain; charset=UTF-8")
+        .end(
+            api
+                ? new JsonObject()
+                    .put("type", "about:blank")
+                    .put("title", title)
+                    .put("status", status)
+                    .put("detail", detail)
+                    .encode()
+                : title + ". " + detail + "\n");
+  }
+}

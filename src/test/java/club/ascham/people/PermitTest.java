@@ -1,0 +1,112 @@
+package club.ascham.people;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+
+import club.ascham.check.CheckBench;
+import club.ascham.check.CheckBench.Bow;
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What takes the inspector's permit is refused by the use case itself without one, and the permit's
+ * last day still counts. Asked through the API, where no page hides the button.
+ */
+@QuarkusTest
+class PermitTest {
+  @Inject CheckBench bench;
+  @Inject Rows rows;
+  @Inject ClubTime time;
+
+  @AfterEach
+  void noPermit() {
+    permitUntil(null);
+  }
+
+  @Test
+  void releasingAWithdrawal_isRefusedAfterThePermitsLastDay_andNotOnIt() {
+    Bow bow = bench.ready();
+    int id =
+        as("{\"item\": \"%s\", \"why\": \"twisted\"}".formatted(bow.limbs().code()))
+            .post("/api/withdrawals")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    String release = "/api/withdrawals/" + id + "/release";
+    permitUntil(time.today().minusDays(1));
+    as("{\"why\": \"fine\"}").post(release).then().statusCode(403);
+    permitUntil(null);
+    as("{\"why\": \"fine\"}").post(release).then().statusCode(403);
+    permitUntil(time.today());
+    as("{\"why\": \"fine\"}").post(release).then().statusCode(200);
+  }
+
+  @Test
+  void signingALimbBoltInspection_isRefusedAfterThePermitsLastDay_andNotOnIt() {
+    Bow bow = bench.ready();
+    permitUntil(time.today().minusDays(1));
+    inspectBolts(bow).then().statusCode(403).body("detail", containsString("permit"));
+    permitUntil(null);
+    inspectBolts(bow).then().statusCode(403);
+    permitUntil(time.today());
+    inspectBolts(bow).then().statusCode(201).body("result", equalTo("passed"));
+  }
+
+  @Test
+  void turningLimbBolts_isRefusedAfterThePermitsLastDay_andNotOnIt() {
+    Bow bow = bench.received();
+    int check =
+        as("""
+            {"rig": "%s", "allAsListed": true, "brace": "216 mm", "braceFrom": "grip-throat",
+             "tillerUpper": "192 mm", "tillerLower": "184 mm",
+             "answers": {"string": "fine", "limbs": "fine", "bolts": "fine"}}"""
+                .formatted(bow.body().code()))
+            .post("/api/checks")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    permitUntil(time.today().minusDays(1));
+    turnBolts(check).then().statusCode(422).body("errors[0].message", containsString("permit"));
+    permitUntil(null);
+    turnBolts(check).then().statusCode(422);
+    permitUntil(time.today());
+    turnBolts(check).then().statusCode(201);
+  }
+
+  private static Response turnBolts(int check) {
+    return as("{\"upperIn\": \"0.25\"}").post("/api/checks/" + check + "/adjustment");
+  }
+
+  private static Response inspectBolts(Bow bow) {
+    return as("""
+            {"item": "%s", "work": "bolt-inspection",
+             "seen": {"turns": "fine", "alike": "fine", "thread": "fine", "lockingScrew": "fine",
+                      "washer": "fine", "seat": "fine"},
+             "upperTurnsOut": "2", "lowerTurnsOut": "2"}"""
+            .formatted(bow.body().code()))
+        .post("/api/inspections");
+  }
+
+  /** A volunteer's permit. */
+  private void permitUntil(LocalDate day) {
+    rows.change("UPDATE account SET permit_until = ?1 WHERE name = 'volunteer'", day);
+  }
+
+  private static io.restassured.specification.RequestSpecification as(String body) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body(body);
+  }
+}

@@ -1,0 +1,115 @@
+package club.ascham.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.Header;
+import io.restassured.response.Response;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@QuarkusTest
+class HeadersTest {
+  @ParameterizedTest
+  @CsvSource({
+    "/, 302",
+    "/sign-in, 200",
+    "/first-officer, 200",
+    "/join/none, 404",
+    "/ascham.css, 200",
+    "/ascham.js, 200",
+    "/drawings.svg, 200",
+    "/mark.svg, 200",
+    "/q/health/ready, 200",
+    "/q/health/live, 200",
+    "/q/openapi, 200",
+    "/api/risers, 401",
+    "/api/no-such-thing, 401",
+    "/no-such-page, 302"
+  })
+  void everyAnswer_whoeverGivesIt_carriesTheHeadersOnce(String path, int status) {
+    Response answer = given().redirects().follow(false).get(path);
+    assertEquals(status, answer.statusCode());
+    guarded(answer);
+  }
+
+  @Test
+  void anAnswerToSomeoneSignedIn_andARefusal_carryThemToo() {
+    Visitor officer = Visitor.signedInAs("officer");
+    guarded(officer.get("/"));
+    guarded(officer.get("/no-such-page"));
+    guarded(officer.post("/people", Map.of()));
+    guarded(officer.postWithoutToken("/sign-out", Map.of("x", "y")));
+    guarded(Visitor.signedInAs("committee").get("/people"));
+  }
+
+  @Test
+  void whatChangesSeldom_mayBeKept_andNothingElse() {
+    given().get("/ascham.css").then().header("Cache-Control", containsString("max-age"));
+    for (String page : List.of("/", "/sign-in", "/api/risers", "/q/openapi")) {
+      assertEquals(
+          "no-store", given().redirects().follow(false).get(page).header("Cache-Control"), page);
+    }
+  }
+
+  @Test
+  void everyCookie_isForRequestsAloneAndForThisSite() {
+    Visitor visitor = Visitor.unknown();
+    Response asked = visitor.get("/rigs");
+    Response form = visitor.get("/sign-in");
+    Response signedIn =
+        visitor.post("/sign-in", Map.of("name", "committee", "password", "demo-fleet"));
+    Response saved = visitor.get("/me");
+    Response unit = visitor.post("/me/unit", Map.of("unit", "inch"));
+    Response shown = visitor.get("/me");
+    Response out = visitor.post("/sign-out", Map.of());
+    int seen = 0;
+    for (Response answer : List.of(asked, form, signedIn, saved, unit, shown, out)) {
+      for (String cookie : answer.headers().getValues("Set-Cookie")) {
+        assertTrue(cookie.contains("HttpOnly"), cookie);
+        assertTrue(cookie.contains("SameSite=Strict"), cookie);
+        assertFalse(cookie.contains("Secure"), "not over TLS: " + cookie);
+        seen++;
+      }
+    }
+    assertTrue(seen >= 6, "location, token, session, browser, flash and its end: " + seen);
+  }
+
+  @Test
+  void whoClaimsToComeByTls_isNotBelieved_withoutAProxyThatWeKnow() {
+    Response answer =
+        given()
+            .header("X-Forwarded-Proto", "https")
+            .header("X-Forwarded-For", "203.0.113.9")
+            .get("/sign-in");
+    assertNull(answer.header("Strict-Transport-Security"));
+    answer.then().header("Set-Cookie", not(containsString("Secure")));
+  }
+
+  static void guarded(Response answer) {
+    for (String name :
+        List.of(
+            "Content-Security-Policy",
+            "X-Content-Type-Options",
+            "Referrer-Policy",
+            "Cross-Origin-Opener-Policy",
+            "Cross-Origin-Resource-Policy",
+            "Permissions-Policy",
+            "Cache-Control")) {
+      List<Header> found = answer.headers().getList(name);
+      assertEquals(1, found.size(), name);
+    }
+    String policy = answer.header("Content-Security-Policy");
+    assertTrue(policy.startsWith("default-src 'none'"), policy);
+    assertFalse(policy.contains("unsafe"), policy);
+  }
+}

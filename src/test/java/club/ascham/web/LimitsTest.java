@@ -1,0 +1,95 @@
+package club.ascham.web;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+@QuarkusTest
+class LimitsTest {
+  @TestHTTPResource("/")
+  URI home;
+
+  @Test
+  void aFormOfMoreThanSixtyFourKilobytes_isRefused_oneOfSixtyIsRead() {
+    Visitor visitor = Visitor.unknown();
+    visitor.get("/sign-in");
+    visitor
+        .post("/sign-in", Map.of("name", "x".repeat((int) Limits.FORM_BYTES), "password", "y"))
+        .then()
+        .statusCode(413);
+    visitor
+        .post("/sign-in", Map.of("name", "x", "password", "y".repeat(1800)))
+        .then()
+        .statusCode(422);
+  }
+
+  @Test
+  void jsonOfMoreThanAMegabyte_isRefusedAsProblemDetails() {
+    given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("application/json")
+        .body("{\"words\": \"" + "x".repeat((int) Limits.JSON_BYTES) + "\"}")
+        .post("/api/risers")
+        .then()
+        .statusCode(413)
+        .contentType("application/problem+json")
+        .body("status", equalTo(413));
+  }
+
+  @Test
+  void aBodyThatDoesNotSayItsLength_isCutOffAtTheSameLimits() throws Exception {
+    assertEquals(
+        413,
+        streamed("/sign-in", "application/x-www-form-urlencoded", (int) Limits.FORM_BYTES * 2));
+    assertEquals(413, streamed("/api/risers", "application/json", (int) Limits.JSON_BYTES * 2));
+  }
+
+  @Test
+  void anAddressOrAHeaderThatNeverEnds_isRefused() throws Exception {
+    HttpClient client = HttpClient.newHttpClient();
+    HttpRequest longAddress =
+        HttpRequest.newBuilder(home.resolve("/find?q=" + "x".repeat(8000))).build();
+    assertEquals(
+        414, client.send(longAddress, HttpResponse.BodyHandlers.discarding()).statusCode());
+    HttpRequest longHeader =
+        HttpRequest.newBuilder(home.resolve("/sign-in"))
+            .header("X-Long", "x".repeat(20_000))
+            .build();
+    assertEquals(431, client.send(longHeader, HttpResponse.BodyHandlers.discarding()).statusCode());
+  }
+
+  private int streamed(String path, String type, int bytes)
+      throws IOException, InterruptedException {
+    byte[] body = ("name=" + "x".repeat(bytes)).getBytes(StandardCharsets.US_ASCII);
+    HttpRequest request =
+        HttpRequest.newBuilder(home.resolve(path))
+            .header("Content-Type", type)
+            .header(
+                "Authorization",
+                "Basic "
+                    + Base64.getEncoder()
+                        .encodeToString("officer:demo-fleet".getBytes(StandardCharsets.UTF_8)))
+            .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(body)))
+            .build();
+    return HttpClient.newBuilder()
+        .version(HttpClient.Version.HTTP_1_1)
+        .build()
+        .send(request, HttpResponse.BodyHandlers.discarding())
+        .statusCode();
+  }
+}
