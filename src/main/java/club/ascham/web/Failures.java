@@ -13,8 +13,10 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
@@ -22,6 +24,12 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 /** What can go wrong in any request, as a page for people and as problem details for programs. */
 class Failures {
   private static final Logger LOG = Logger.getLogger(Failures.class);
+
+  /** The platform's own: of a form with a broken escape or a field without a name they just fail. */
+  private static final Set<String> READERS_OF_FORMS =
+      Set.of(
+          "org.jboss.resteasy.reactive.common.util.URLUtils",
+          "org.jboss.resteasy.reactive.common.providers.serialisers.MapAsFormUrlEncodedProvider");
 
   @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FailurePage(String heading, String message) implements TemplateInstance {}
@@ -99,12 +107,22 @@ class Failures {
 
   @ServerExceptionMapper
   Response unexpected(RuntimeException failure, UriInfo uri) {
+    if (arosePlainlyIn(failure, READERS_OF_FORMS)) {
+      return answer(uri, 400, "Not understood", "What was sent is not a form that can be read.");
+    }
     LOG.error("a request failed: " + uri.getPath(), failure);
     return answer(
         uri,
         500,
         "Something broke",
         "Something in the program broke. Nothing half-done was kept; the log says what it was.");
+  }
+
+  /** Whether one of these threw it, or what that calls at once. */
+  private static boolean arosePlainlyIn(RuntimeException failure, Set<String> classes) {
+    return Arrays.stream(failure.getStackTrace())
+        .limit(3)
+        .anyMatch(frame -> classes.contains(frame.getClassName()));
   }
 
   private static Response answer(UriInfo uri, int status, String heading, String message) {

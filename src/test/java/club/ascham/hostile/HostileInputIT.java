@@ -43,6 +43,9 @@ class HostileInputIT {
   private static final int PAGES_OF_A_ROUTE = 2;
   private static final int FAULTS_SHOWN = 40;
 
+  /** A one-time key that one form has used and others bring again. */
+  private static final String SHARED_KEY = "the-same";
+
   /** Requests without rights between two looks at the record. */
   private static final int BLOCK = 50;
 
@@ -297,8 +300,9 @@ class HostileInputIT {
     boolean untouched = malice.oneIn(5);
     Collection<String> known = addresses.getOrDefault(route, Set.of());
     String address =
-        known.isEmpty() || malice.oneIn(untouched ? 1_000_000 : 4)
-            ? route.with(name -> malice.oneIn(3) ? likely(name) : malice.segment())
+        known.isEmpty() || locksOut(route) || !untouched && malice.oneIn(4)
+            ? route.with(
+                name -> malice.oneIn(3) && !locksOut(route) ? likely(name) : malice.segment())
             : malice.anyOf(List.copyOf(known));
     String verb = !untouched && malice.oneIn(20) ? malice.verb() : route.verb();
     List<String> names = new ArrayList<>(asked.getOrDefault(route.toString(), Set.of()));
@@ -313,6 +317,9 @@ class HostileInputIT {
     if (!route.isRead()) {
       Map<String, String> fields =
           new LinkedHashMap<>(aim.form() == null ? Map.of("note", "x") : aim.form().fields());
+      if (fields.containsKey("once-key") && malice.oneIn(3)) {
+        fields.put("once-key", SHARED_KEY);
+      }
       String token = sessions.get(who).token();
       if (type.equals("application/x-www-form-urlencoded")) {
         String form = malice.formOf(fields, untouched);
@@ -343,6 +350,11 @@ class HostileInputIT {
       sessions.put(who, signIn(who));
     }
     return who + " " + verb + " " + address;
+  }
+
+  /** What would take their accounts from those who try: of others only. */
+  private static boolean locksOut(Route route) {
+    return route.template().startsWith("/people/{") && !route.isRead();
   }
 
   private static String cut(String text) {

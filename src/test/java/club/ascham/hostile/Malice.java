@@ -24,7 +24,6 @@ final class Malice {
           " ",
           "0",
           "-1",
-          "1",
           "2147483648",
           "-2147483649",
           "9223372036854775807",
@@ -309,6 +308,9 @@ final class Malice {
       List<String> names = new ArrayList<>(fields.keySet());
       for (int i = 1 + random.nextInt(3); i > 0 && !names.isEmpty(); i--) {
         fields.put(anyOf(names), value());
+      }
+      if (fields.containsKey("onceKey") && oneIn(3)) {
+        fields.put("onceKey", "\"the-same\"");
       }
       if (oneIn(6) && !names.isEmpty()) {
         fields.remove(anyOf(names));

@@ -45,6 +45,40 @@ class FailuresTest {
         .body("detail", containsString("one JSON object"));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"words=%zz", "words=%", "=&&&==", "="})
+  void aFormThatCantBeRead_isSaidToBeJustThat(String form) {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .postRaw("/recall", form)
+        .then()
+        .statusCode(400)
+        .body(containsString("not a form that can be read"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"a;b", "a,b", "a\\b", "é"})
+  void aStrangersAddressThatNoCookieHolds_isAskedAgainPlainly(String words) {
+    String plain =
+        given()
+            .redirects()
+            .follow(false)
+            .urlEncodingEnabled(false)
+            .get("/find?q=" + words)
+            .then()
+            .statusCode(308)
+            .extract()
+            .header("Location");
+    given()
+        .redirects()
+        .follow(false)
+        .urlEncodingEnabled(false)
+        .get(plain)
+        .then()
+        .statusCode(302)
+        .header("Location", containsString("/sign-in"));
+  }
+
   @Test
   void programs_getNoCookies() {
     officer().get("/api/risers?size=1").then().statusCode(200).header("Set-Cookie", nullValue());

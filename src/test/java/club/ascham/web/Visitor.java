@@ -61,6 +61,15 @@ public final class Visitor {
     return request().formParam("csrf-token", token).formParams(form).post(path);
   }
 
+  /** Posts a form's body as it is, after the token. */
+  public Response postRaw(String path, String form) {
+    return request()
+        .urlEncodingEnabled(false)
+        .contentType("application/x-www-form-urlencoded")
+        .body("csrf-token=" + token + "&" + form)
+        .post(path);
+  }
+
   /** Posts a form that carries a file. */
   public Response postFile(String path, String field, String name, byte[] bytes) {
     return request()
