@@ -13,10 +13,12 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
@@ -25,11 +27,15 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 class Failures {
   private static final Logger LOG = Logger.getLogger(Failures.class);
 
-  /** The platform's own: of a form with a broken escape or a field without a name they just fail. */
-  private static final Set<String> READERS_OF_FORMS =
-      Set.of(
+  /**
+   * The platform's own: of a form with a broken escape, a field without a name or an end that never
+   * came they just fail.
+   */
+  private static final List<String> READERS_OF_FORMS =
+      List.of(
           "org.jboss.resteasy.reactive.common.util.URLUtils",
-          "org.jboss.resteasy.reactive.common.providers.serialisers.MapAsFormUrlEncodedProvider");
+          "org.jboss.resteasy.reactive.common.providers.serialisers.MapAsFormUrlEncodedProvider",
+          "org.jboss.resteasy.reactive.server.core.multipart.");
 
   @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FailurePage(String heading, String message) implements TemplateInstance {}
@@ -107,8 +113,8 @@ class Failures {
 
   @ServerExceptionMapper
   Response unexpected(RuntimeException failure, UriInfo uri) {
-    if (arosePlainlyIn(failure, READERS_OF_FORMS)) {
-      return answer(uri, 400, "Not understood", "What was sent is not a form that can be read.");
+    if (isUnreadableForm(failure)) {
+      return notAForm(uri);
     }
     LOG.error("a request failed: " + uri.getPath(), failure);
     return answer(
@@ -118,11 +124,21 @@ class Failures {
         "Something in the program broke. Nothing half-done was kept; the log says what it was.");
   }
 
-  /** Whether one of these threw it, or what that calls at once. */
-  private static boolean arosePlainlyIn(RuntimeException failure, Set<String> classes) {
+  @ServerExceptionMapper
+  Response cutShort(IOException failure, UriInfo uri) {
+    return isUnreadableForm(failure)
+        ? notAForm(uri)
+        : unexpected(new UncheckedIOException(failure), uri);
+  }
+
+  private static boolean isUnreadableForm(Exception failure) {
     return Arrays.stream(failure.getStackTrace())
         .limit(3)
-        .anyMatch(frame -> classes.contains(frame.getClassName()));
+        .anyMatch(frame -> READERS_OF_FORMS.stream().anyMatch(frame.getClassName()::startsWith));
+  }
+
+  private static Response notAForm(UriInfo uri) {
+    return answer(uri, 400, "Not understood", "What was sent is not a form that can be read.");
   }
 
   private static Response answer(UriInfo uri, int status, String heading, String message) {

@@ -18,7 +18,7 @@ import java.util.Locale;
  * them.
  */
 final class Wire {
-  static final Duration PATIENCE = Duration.ofSeconds(5);
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private final URI server;
 

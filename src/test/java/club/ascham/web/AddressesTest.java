@@ -25,4 +25,24 @@ class AddressesTest {
     assertTrue(Addresses.isPlain(plain));
     assertEquals(address.equals(plain), Addresses.isPlain(address));
   }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "text/html|true",
+        "*/*|true",
+        "text/html,application/xhtml+xml,application/xml;q=0.9,image/avif,*/*;q=0.8|true",
+        "application/signed-exchange;v=b3;q=0.7|true",
+        "application/json, text/plain;q=0.001|true",
+        "*|false",
+        "text/html, *; q=.2|false",
+        "a;b;c|false",
+        "text/html;q=x|false",
+        "text/html;q=7|false",
+        "text/|false"
+      })
+  void aWish_namesKindsOrNone(String wish, boolean named) {
+    assertEquals(named, Addresses.namesKinds(wish));
+  }
 }
