@@ -1,5 +1,6 @@
 package club.ascham.exchange;
 
+import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.store.Stored;
 import club.ascham.units.CodeParse;
@@ -15,6 +16,7 @@ import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
@@ -30,7 +32,14 @@ final class Codecs {
   private static final Pattern SHORT_OF_DECIMALS = Pattern.compile("[0-9]+\\.[0-9]{1,2}");
   private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,9})?");
 
+  private static final Instant FIRST = newYear(Typed.FIRST_YEAR);
+  private static final Instant PAST_LAST = newYear(Typed.LAST_YEAR + 1);
+
   private Codecs() {}
+
+  private static Instant newYear(int year) {
+    return LocalDate.of(year, 1, 1).atStartOfDay(ZoneOffset.UTC).toInstant();
+  }
 
   /**
    * Free text of at most so many characters. What a spreadsheet would take for a formula gets an
@@ -51,7 +60,7 @@ final class Codecs {
         if (plain.length() > longest) {
           return fault("%d characters are too many: at most %d", plain.length(), longest);
         }
-        if (plain.chars().anyMatch(c -> c < ' ' && c != '\n' && c != '\r' && c != '\t')) {
+        if (!Typed.canBeShown(plain)) {
           return fault("it holds a character that can't be shown");
         }
         if (plain.isBlank()) {
@@ -147,8 +156,9 @@ final class Codecs {
       public CellReading read(String text, Surroundings around) {
         try {
           LocalDate day = dayOf(text.strip());
-          if (day.getYear() < 1950 || day.getYear() > 2100) {
-            return fault("%s lies outside 1950 to 2100", quoted(text));
+          if (day.getYear() < Typed.FIRST_YEAR || day.getYear() > Typed.LAST_YEAR) {
+            return fault(
+                "%s lies outside %d to %d", quoted(text), Typed.FIRST_YEAR, Typed.LAST_YEAR);
           }
           String stored = Stored.day(day.plusDays(around.shiftDays()));
           return value(stored, stored);
@@ -179,10 +189,12 @@ final class Codecs {
       public CellReading read(String text, Surroundings around) {
         try {
           Instant moment = Instant.parse(text.strip());
+          if (moment.isBefore(FIRST) || !moment.isBefore(PAST_LAST)) {
+            return fault(
+                "%s lies outside %d to %d", quoted(text), Typed.FIRST_YEAR, Typed.LAST_YEAR);
+          }
           String stored = Stored.moment(moment.plus(around.shiftDays(), ChronoUnit.DAYS));
-          return stored.length() != 24 || stored.compareTo("1950") < 0
-              ? fault("%s lies outside the years that are kept", quoted(text))
-              : value(stored, stored);
+          return value(stored, stored);
         } catch (DateTimeParseException unreadable) {
           return fault(
               "%s is not a moment, which is written like 2026-03-15T18:30:00Z (UTC)", quoted(text));

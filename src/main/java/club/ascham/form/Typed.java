@@ -29,6 +29,11 @@ import java.util.stream.Collectors;
  * <p>A field {@code take-NAME} outranks {@code NAME}: it is the button that accepts a suggestion.
  */
 public final class Typed {
+  /** Days of a club lie within these years: what is outside is a slip of the hand. */
+  public static final int FIRST_YEAR = 1950;
+
+  public static final int LAST_YEAR = 2100;
+
   private static final int LONGEST = 2000;
 
   private final Map<String, String> texts;
@@ -146,7 +151,20 @@ public final class Typed {
       fault(field, "At most " + longest + " characters, please; this has " + text.length() + ".");
       return null;
     }
+    if (!canBeShown(text)) {
+      fault(field, "It holds a character that can't be shown: type it again, please.");
+      return null;
+    }
     return text.isEmpty() ? null : text;
+  }
+
+  /** Whether a text holds nothing but what can be shown: no control characters, no half ones. */
+  public static boolean canBeShown(String text) {
+    return text.codePoints()
+        .noneMatch(
+            c ->
+                c < ' ' && c != '\n' && c != '\r' && c != '\t'
+                    || c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
   }
 
   public String required(String field, int longest, String missing) {
@@ -213,10 +231,17 @@ public final class Typed {
     }
     try {
       String[] parts = text.split("[/.]");
-      return parts.length == 3
-          ? LocalDate.of(
-              Integer.parseInt(parts[2]), Integer.parseInt(parts[1]), Integer.parseInt(parts[0]))
-          : LocalDate.parse(text);
+      LocalDate day =
+          parts.length == 3
+              ? LocalDate.of(
+                  Integer.parseInt(parts[2]),
+                  Integer.parseInt(parts[1]),
+                  Integer.parseInt(parts[0]))
+              : LocalDate.parse(text);
+      if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
+        return day;
+      }
+      fault(field, "A day from " + FIRST_YEAR + " to " + LAST_YEAR + ", please.");
     } catch (DateTimeParseException | NumberFormatException unreadable) {
       fault(field, "A day such as 2026-03-15 or 15/3/2026, please.");
     } catch (java.time.DateTimeException impossible) {

@@ -26,7 +26,7 @@ public class Rows {
 
   public <R extends Record> List<R> list(Class<R> shape, String sql, Object... parameters) {
     RowShape<R> into = RowShape.of(shape);
-    return run(
+    return read(
         sql,
         parameters,
         found -> {
@@ -48,12 +48,12 @@ public class Rows {
 
   /** The first column of the first row as a whole number; 0 where there is none. */
   public long number(String sql, Object... parameters) {
-    return run(sql, parameters, found -> found.next() ? found.getLong(1) : 0L);
+    return read(sql, parameters, found -> found.next() ? found.getLong(1) : 0L);
   }
 
   /** The first column of every row as text. */
   public List<String> texts(String sql, Object... parameters) {
-    return run(
+    return read(
         sql,
         parameters,
         found -> {
@@ -67,23 +67,36 @@ public class Rows {
 
   /** Runs one changing statement inside the use case's transaction; answers the rows changed. */
   public int change(String sql, Object... parameters) {
-    StatementCount.another();
-    try (Connection connection = source.getConnection();
-        PreparedStatement statement = connection.prepareStatement(sql)) {
-      bind(statement, parameters);
-      return statement.executeUpdate();
-    } catch (SQLException failure) {
-      throw refusedOrFailed(failure, sql);
-    }
+    return run(sql, parameters, PreparedStatement::executeUpdate);
   }
 
-  private <T> T run(String sql, Object[] parameters, Reading<T> reading) {
+  private <T> T read(String sql, Object[] parameters, Reading<T> reading) {
+    return run(
+        sql,
+        parameters,
+        statement -> {
+          try (ResultSet found = statement.executeQuery()) {
+            return reading.of(found);
+          }
+        });
+  }
+
+  private <T> T run(String sql, Object[] parameters, Running<T> running) {
     StatementCount.another();
-    try (Connection connection = source.getConnection();
-        PreparedStatement statement = connection.prepareStatement(sql)) {
-      bind(statement, parameters);
-      try (ResultSet found = statement.executeQuery()) {
-        return reading.of(found);
+    try (Connection connection = source.getConnection()) {
+      KeptStatements kept = KeptStatements.of(connection);
+      PreparedStatement statement = kept.prepared(sql);
+      boolean ran = false;
+      try {
+        bind(statement, parameters);
+        T outcome = running.of(statement);
+        kept.done(statement);
+        ran = true;
+        return outcome;
+      } finally {
+        if (!ran) {
+          kept.forget(sql);
+        }
       }
     } catch (SQLException failure) {
       throw refusedOrFailed(failure, sql);
@@ -100,6 +113,10 @@ public class Rows {
     return DatabaseRefusal.in(failure)
         .<RuntimeException>map(refusal -> refusal)
         .orElseGet(() -> new IllegalStateException("the database failed on: " + sql, failure));
+  }
+
+  private interface Running<T> {
+    T of(PreparedStatement statement) throws SQLException;
   }
 
   private interface Reading<T> {

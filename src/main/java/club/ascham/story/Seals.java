@@ -21,7 +21,8 @@ class Seals {
     this.time = time;
   }
 
-  private record Ends(long lastTold, long lastSealed, long lastChanged) {
+  private record Ends(
+      long lastTold, long lastSealed, String newestSeal, long lastChanged, boolean personal) {
     boolean anyLoose() {
       return lastChanged > lastTold;
     }
@@ -49,8 +50,10 @@ class Seals {
     if (ends.lastTold() == ends.lastSealed()) {
       return;
     }
-    personal.seal();
-    String before = sealed.newest().orElse(Chain.START);
+    if (ends.personal()) {
+      personal.seal();
+    }
+    String before = ends.newestSeal();
     for (SealedEntries.Entry entry : sealed.unsealed()) {
       before = Chain.seal(before, entry.entry());
       rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), before);
@@ -61,9 +64,11 @@ class Seals {
     return rows.one(
             Ends.class,
             """
-            SELECT coalesce((SELECT max(id) FROM story), -1),
-                   coalesce((SELECT id FROM story WHERE hash IS NOT NULL ORDER BY id DESC LIMIT 1), -1),
-                   coalesce((SELECT max(story_id) FROM change), -1)""")
+            SELECT coalesce((SELECT max(id) FROM story), -1), coalesce(s.id, -1), coalesce(s.hash, ''),
+                   coalesce((SELECT max(story_id) FROM change), -1),
+                   EXISTS (SELECT 1 FROM personal WHERE hash IS NULL)
+              FROM (SELECT 1) LEFT JOIN story s
+                ON s.id = (SELECT id FROM story WHERE hash IS NOT NULL ORDER BY id DESC LIMIT 1)""")
         .orElseThrow();
   }
 }

@@ -87,15 +87,14 @@ public class Story {
         told.sentence(),
         told.why(),
         told.loan());
-    for (ItemId item : told.items()) {
+    if (!told.items().isEmpty() || !told.rigs().isEmpty()) {
       rows.change(
-          "INSERT INTO story_about (story_id, item_id) VALUES ((SELECT max(id) FROM story), ?1)",
-          item);
-    }
-    for (RigId rig : told.rigs()) {
-      rows.change(
-          "INSERT INTO story_about (story_id, rig_id) VALUES ((SELECT max(id) FROM story), ?1)",
-          rig);
+          """
+          INSERT INTO story_about (story_id, item_id, rig_id)
+          SELECT (SELECT max(id) FROM story), e.value, NULL FROM json_each(?1) e
+          UNION ALL SELECT (SELECT max(id) FROM story), NULL, e.value FROM json_each(?2) e""",
+          told.items().stream().map(ItemId::value).toList().toString(),
+          told.rigs().stream().map(RigId::value).toList().toString());
     }
   }
 

@@ -13,6 +13,10 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -22,6 +26,16 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 /** What can go wrong in any request, as a page for people and as problem details for programs. */
 class Failures {
   private static final Logger LOG = Logger.getLogger(Failures.class);
+
+  /**
+   * The platform's own: of a form with a broken escape, a field without a name or an end that never
+   * came they just fail.
+   */
+  private static final List<String> READERS_OF_FORMS =
+      List.of(
+          "org.jboss.resteasy.reactive.common.util.URLUtils",
+          "org.jboss.resteasy.reactive.common.providers.serialisers.MapAsFormUrlEncodedProvider",
+          "org.jboss.resteasy.reactive.server.core.multipart.");
 
   @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FailurePage(String heading, String message) implements TemplateInstance {}
@@ -99,12 +113,32 @@ class Failures {
 
   @ServerExceptionMapper
   Response unexpected(RuntimeException failure, UriInfo uri) {
+    if (isUnreadableForm(failure)) {
+      return notAForm(uri);
+    }
     LOG.error("a request failed: " + uri.getPath(), failure);
     return answer(
         uri,
         500,
         "Something broke",
         "Something in the program broke. Nothing half-done was kept; the log says what it was.");
+  }
+
+  @ServerExceptionMapper
+  Response cutShort(IOException failure, UriInfo uri) {
+    return isUnreadableForm(failure)
+        ? notAForm(uri)
+        : unexpected(new UncheckedIOException(failure), uri);
+  }
+
+  private static boolean isUnreadableForm(Exception failure) {
+    return Arrays.stream(failure.getStackTrace())
+        .limit(3)
+        .anyMatch(frame -> READERS_OF_FORMS.stream().anyMatch(frame.getClassName()::startsWith));
+  }
+
+  private static Response notAForm(UriInfo uri) {
+    return answer(uri, 400, "Not understood", "What was sent is not a form that can be read.");
   }
 
   private static Response answer(UriInfo uri, int status, String heading, String message) {

@@ -138,7 +138,7 @@ class PeoplePagesTest {
     officer
         .post(
             "/people/" + id,
-            Map.of("role", "volunteer", "permitUntil", "31/12/2999", "version", "0"))
+            Map.of("role", "volunteer", "permitUntil", "31/12/2099", "version", "0"))
         .then()
         .statusCode(422)
         .body(containsString("At most five years"));

@@ -1,8 +1,11 @@
 package club.ascham.units;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import java.time.Duration;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -51,6 +54,15 @@ class ItemCodeLawsTest {
     if (parse instanceof CodeParse.Whole whole) {
       assertEquals(parse, ItemCode.parse(whole.code().display()));
     }
+  }
+
+  @Property(tries = 100)
+  void noLongTextTakesLong(@ForAll("codes") ItemCode code, @ForAll @StringLength(max = 5) String text) {
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(2),
+        () ->
+            assertInstanceOf(
+                CodeParse.NotACode.class, ItemCode.parse((code.display() + text).repeat(4_000))));
   }
 
   @Provide

@@ -1,10 +1,16 @@
 package club.ascham.units;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.StringLength;
@@ -100,6 +106,50 @@ class LengthLawsTest {
         assertEquals(text, slip.asTyped());
       }
     }
+  }
+
+  @Property
+  void noSlipOfTheHandReadsAsAnImplausibleLength(@ForAll("slips") String text) {
+    for (Plausible plausible : new Plausible[] {Plausible.BRACE, Plausible.TILLER, ANY}) {
+      for (LengthUnit assumed : LengthUnit.values()) {
+        LengthParse parse = LengthText.parse(text, assumed, plausible);
+        if (parse instanceof LengthParse.Read read) {
+          assertTrue(plausible.holds(read.length()), text);
+        } else if (parse instanceof LengthParse.Unlikely slip) {
+          assertTrue(plausible.holds(slip.likely()), text);
+          assertEquals(
+              new LengthParse.Read(slip.likely(), slip.likelyUnit(), slip.likelyText()),
+              LengthText.parse(slip.likelyText(), assumed, plausible),
+              "the button's text reads as what it offers");
+        }
+      }
+    }
+  }
+
+  @Property(tries = 200)
+  void noLongTextTakesLong(@ForAll("slips") String text) {
+    String longText = text.repeat(20_000 / Math.max(1, text.length()));
+
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(2), () -> LengthText.parse(longText, LengthUnit.INCH, Plausible.BRACE));
+  }
+
+  /** What people write for a length, with a character changed, doubled or lost here and there. */
+  @Provide
+  Arbitrary<String> slips() {
+    Arbitrary<String> written =
+        Arbitraries.of(
+            "8 3/4", "8¾ in", "222", "22.2 cm", "−1/8", "222,5 mm", "8-3/4\"", "+3 mm", "1,234",
+            "1 234", "12.345.6", "63/64 in", "0", "99999 cm");
+    Arbitrary<String> crumbs =
+        Arbitraries.strings().withChars("0123456789.,/ -+−¾½⅛\"'inmc\u00a0\t٣x").ofMaxLength(3);
+    return Combinators.combine(written, crumbs, Arbitraries.integers().between(0, 20), written)
+        .as(
+            (text, crumb, at, other) -> {
+              int cut = Math.min(at, text.length());
+              String rest = text.substring(Math.min(text.length(), cut + at % 2));
+              return text.substring(0, cut) + crumb + (at % 5 == 0 ? other : rest);
+            });
   }
 
   private static Length read(String text) {

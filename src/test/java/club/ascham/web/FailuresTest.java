@@ -45,6 +45,66 @@ class FailuresTest {
         .body("detail", containsString("one JSON object"));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"words=%zz", "words=%", "=&&&==", "="})
+  void aFormThatCantBeRead_isSaidToBeJustThat(String form) {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .postRaw("/recall", form)
+        .then()
+        .statusCode(400)
+        .body(containsString("not a form that can be read"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"a;b", "a,b", "a\\b", "é"})
+  void aStrangersAddressThatNoCookieHolds_isAskedAgainPlainly(String words) {
+    String plain =
+        given()
+            .redirects()
+            .follow(false)
+            .urlEncodingEnabled(false)
+            .get("/find?q=" + words)
+            .then()
+            .statusCode(308)
+            .extract()
+            .header("Location");
+    given()
+        .redirects()
+        .follow(false)
+        .urlEncodingEnabled(false)
+        .get(plain)
+        .then()
+        .statusCode(302)
+        .header("Location", containsString("/sign-in"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"*", "a;b;c", "text/html;q=x", "nonsense"})
+  void aWishForNoKnownKind_isAWishForAny(String wish) {
+    given().header("Accept", wish).get("/sign-in").then().statusCode(200);
+  }
+
+  @Test
+  void anUploadThatNeverEnds_isSaidToBeUnreadable() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/exchange");
+    officer
+        .postBytes(
+            "/exchange/try",
+            "multipart/form-data; boundary=x",
+            "--x\r\nContent-Disposition: form-data; name=\"files\"; filename=\"a.csv\"\r\n\r\ncode")
+        .then()
+        .statusCode(400);
+  }
+
+  /** Without a kind the platform would look for no token. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/me/key", "/sign-out", "/record/verify"})
+  void aChangeThatIsNoForm_isRefused(String page) {
+    Visitor.signedInAs("officer").postBytes(page, null, "").then().statusCode(415);
+  }
+
   @Test
   void programs_getNoCookies() {
     officer().get("/api/risers?size=1").then().statusCode(200).header("Set-Cookie", nullValue());

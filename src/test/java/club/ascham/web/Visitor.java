@@ -55,6 +55,27 @@ public final class Visitor {
     return request().formParam("csrf-token", token).formParams(form).post(path);
   }
 
+  /** Posts a form's body as it is, after the token. */
+  public Response postRaw(String path, String form) {
+    return request()
+        .urlEncodingEnabled(false)
+        .contentType("application/x-www-form-urlencoded")
+        .body("csrf-token=" + token + "&" + form)
+        .post(path);
+  }
+
+  /**
+   * Posts something that is no form, or only claims to be one.
+   *
+   * @param type null: it does not say what it is
+   */
+  public Response postBytes(String path, String type, String body) {
+    RequestSpecification request = request();
+    return type == null
+        ? request.noContentType().post(path)
+        : request.header("Content-Type", type).body(body.getBytes(UTF_8)).post(path);
+  }
+
   /** Posts a form that carries a file. */
   public Response postFile(String path, String field, String name, byte[] bytes) {
     return request()

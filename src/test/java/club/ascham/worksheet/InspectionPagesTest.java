@@ -100,7 +100,7 @@ class InspectionPagesTest {
     String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
     volunteer.get(page);
     volunteer
-        .post(page, Map.of("cord", "note", "partsUsed", "a new <b>knot</b>", "on", "2999-01-01"))
+        .post(page, Map.of("cord", "note", "partsUsed", "a new <b>knot</b>", "on", "2099-01-01"))
         .then()
         .statusCode(422)
         .body(containsString("Fine, note or stop?"))

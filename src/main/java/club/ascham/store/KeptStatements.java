@@ -1,0 +1,74 @@
+package club.ascham.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.WeakHashMap;
+import org.sqlite.SQLiteConnection;
+
+/**
+ * The prepared statements of one connection to the file, kept from use to use: with the triggers
+ * that watch every table, preparing a write costs SQLite more than doing it. Whoever holds the
+ * connection is alone with them.
+ */
+final class KeptStatements {
+  private static final int AT_MOST = 256;
+  private static final Map<SQLiteConnection, KeptStatements> OF = new WeakHashMap<>();
+
+  private final SQLiteConnection connection;
+  private final Map<String, PreparedStatement> kept = new LinkedHashMap<>(AT_MOST, 0.75f, true);
+
+  private KeptStatements(SQLiteConnection connection) {
+    this.connection = connection;
+  }
+
+  /** Those of the connection that the pool has lent. */
+  static KeptStatements of(Connection lent) throws SQLException {
+    SQLiteConnection connection = lent.unwrap(SQLiteConnection.class);
+    synchronized (OF) {
+      KeptStatements known = OF.get(connection);
+      if (known == null) {
+        OF.values().removeIf(KeptStatements::areOver);
+        known = new KeptStatements(connection);
+        OF.put(connection, known);
+      }
+      return known;
+    }
+  }
+
+  /** Ready to be bound and run; give it back with {@link #done}. */
+  PreparedStatement prepared(String sql) throws SQLException {
+    PreparedStatement statement = kept.get(sql);
+    if (statement == null) {
+      if (kept.size() >= AT_MOST) {
+        forget(kept.keySet().iterator().next());
+      }
+      statement = connection.prepareStatement(sql);
+      kept.put(sql, statement);
+    }
+    return statement;
+  }
+
+  /** It ran; what was bound is let go, since a note or a picture may be long. */
+  void done(PreparedStatement statement) throws SQLException {
+    statement.clearParameters();
+  }
+
+  /** It failed: nobody knows what it still holds. */
+  void forget(String sql) throws SQLException {
+    PreparedStatement statement = kept.remove(sql);
+    if (statement != null) {
+      statement.close();
+    }
+  }
+
+  private boolean areOver() {
+    try {
+      return connection.isClosed();
+    } catch (SQLException closed) {
+      return true;
+    }
+  }
+}
