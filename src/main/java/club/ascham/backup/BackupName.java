@@ -22,9 +22,7 @@ import java.util.regex.Pattern;
 public record BackupName(Instant moment, String seal, String before) {
   /** Newest first. */
   static final Comparator<BackupName> NEWEST_FIRST =
-      Comparator.comparing(BackupName::moment)
-          .thenComparing(BackupName::fileName)
-          .reversed();
+      Comparator.comparing(BackupName::moment).thenComparing(BackupName::fileName).reversed();
 
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss'Z'")

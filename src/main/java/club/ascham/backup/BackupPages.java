@@ -21,8 +21,6 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/backups")
 @RolesAllowed(Role.OFFICERS)
 class BackupPages {
-  private static final int NOT_MADE = 503;
-
   /**
    * @param worry what is wrong with the backups; null: nothing
    */
@@ -46,11 +44,13 @@ class BackupPages {
   @Path("/make")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response make(MultivaluedMap<String, String> form) {
-    if (backups.make() instanceof Backups.Made made) {
+    Backups.Outcome outcome = backups.make();
+    if (outcome instanceof Backups.Made made) {
       return Go.to(
-          "/backups", "A backup is made and was looked through: it is sound. " + made.backup().size());
+          "/backups",
+          "A backup is made and was looked through: it is sound. " + made.backup().size());
     }
-    return Response.status(NOT_MADE)
+    return Response.status(((Backups.Failed) outcome).status())
         .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
         .entity(page())
         .build();

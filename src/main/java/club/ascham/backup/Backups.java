@@ -25,6 +25,7 @@ import org.jboss.logging.Logger;
 @ApplicationScoped
 public class Backups {
   private static final Logger LOG = Logger.getLogger(Backups.class);
+  private static final String COPY = "copy-";
   private static final String UNFINISHED = ".part";
   private static final Duration OLD = Duration.ofHours(50);
 
@@ -50,9 +51,10 @@ public class Backups {
   public record Made(Backup backup) implements Outcome {}
 
   /**
+   * @param status of HTTP
    * @param why what is in the way and what helps, in sentences
    */
-  public record Failed(Instant at, String why) implements Outcome {}
+  public record Failed(Instant at, int status, String why) implements Outcome {}
 
   /** Makes one now; people go on working. */
   public Outcome make() {
@@ -78,19 +80,17 @@ public class Backups {
       thinOut(now);
       return new Made(made);
     } catch (Snapshot.NotMade failure) {
-      return failed(now, failure.getMessage(), failure);
-    } catch (IOException | UncheckedIOException failure) {
-      return failed(
-          now,
-          "The folder for backups can’t be written. Let the server write into its data folder, and"
-              + " look at its disk.",
-          failure);
+      return failed(now, failure);
+    } catch (IOException failure) {
+      return failed(now, Snapshot.noFolder(failure));
+    } catch (UncheckedIOException failure) {
+      return failed(now, Snapshot.noFolder(failure.getCause()));
     }
   }
 
-  private Failed failed(Instant now, String why, Exception failure) {
-    LOG.errorf(failure, "no backup was made: %s", why);
-    lastFailure = new Failed(now, why);
+  private Failed failed(Instant now, Snapshot.NotMade failure) {
+    LOG.errorf(failure, "no backup was made: %s", failure.getMessage());
+    lastFailure = new Failed(now, failure.kind().status(), failure.getMessage());
     return lastFailure;
   }
 
@@ -104,6 +104,30 @@ public class Backups {
     Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
     Snapshot.forceFolder(folder.backups());
     return new Backup(name, Files.size(whole));
+  }
+
+  /** A copy of this moment that is no backup: for someone to read at leisure, then closed. */
+  public Copy copy() {
+    Instant now = time.now();
+    try {
+      Path file = Files.createTempDirectory(folder.path(), COPY).resolve("ascham.db");
+      String seal = Snapshot.take(folder.file(), file).newestSeal();
+      return new Copy(file, seal, BackupName.of(now, seal, null).stem());
+    } catch (IOException failure) {
+      throw Snapshot.noFolder(failure);
+    }
+  }
+
+  /**
+   * @param newestSeal of its record
+   * @param stem what to call it: moment and seal
+   */
+  public record Copy(Path file, String newestSeal, String stem) implements AutoCloseable {
+    @Override
+    public void close() throws IOException {
+      Snapshot.forget(file);
+      Files.deleteIfExists(file.getParent());
+    }
   }
 
   /** What a power cut left of the last try. */
@@ -158,6 +182,18 @@ public class Backups {
         .map(backup -> path(backup.name()))
         .filter(file -> Soundness.ofAll(file) instanceof Soundness.Sound)
         .findFirst();
+  }
+
+  /** Takes away copies that were being read when the server ended. */
+  void forgetCopies() {
+    try (Stream<Path> files = Files.list(folder.path())) {
+      for (Path left : files.filter(f -> f.getFileName().toString().startsWith(COPY)).toList()) {
+        Snapshot.forget(left.resolve("ascham.db"));
+        Files.deleteIfExists(left);
+      }
+    } catch (IOException failure) {
+      LOG.warn("can't take away old copies", failure);
+    }
   }
 
   /** Makes the daily one if it is due. */

@@ -21,7 +21,6 @@ import org.jboss.resteasy.reactive.RestPath;
 @RolesAllowed(Role.OFFICERS)
 @Tag(name = "Backups", description = "Copies of the club's SQLite file that are known to be sound")
 class BackupsApi {
-  private static final int NOT_MADE = 503;
 
   /**
    * @param worry what is wrong with the backups; null: nothing
@@ -50,10 +49,14 @@ class BackupsApi {
       String file = made.backup().name().fileName();
       return Response.created(URI.create("/api/backups/" + file))
           .entity(
-              list.lines().stream().filter(line -> line.file().equals(file)).findFirst().orElseThrow())
+              list.lines().stream()
+                  .filter(line -> line.file().equals(file))
+                  .findFirst()
+                  .orElseThrow())
           .build();
     }
-    return Problem.response(NOT_MADE, "No backup was made", ((Backups.Failed) outcome).why());
+    Backups.Failed failed = (Backups.Failed) outcome;
+    return Problem.response(failed.status(), "No backup was made", failed.why());
   }
 
   @GET

@@ -28,6 +28,7 @@ class NightWatch {
   }
 
   void begin(@Observes StartupEvent started) {
+    backups.forgetCopies();
     thread =
         Executors.newSingleThreadScheduledExecutor(
             work -> {

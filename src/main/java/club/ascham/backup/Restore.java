@@ -71,8 +71,7 @@ public final class Restore {
    */
   private static Path setAside(DataFolder folder, Instant now) throws IOException {
     Path aside = null;
-    for (Path one :
-        new Path[] {folder.file(), folder.writeAheadLog(), folder.sharedMemory()}) {
+    for (Path one : new Path[] {folder.file(), folder.writeAheadLog(), folder.sharedMemory()}) {
       if (Files.exists(one)) {
         if (aside == null) {
           aside = newFolder(folder.path().resolve("set-aside-" + MOMENT.format(now)));

@@ -1,12 +1,12 @@
 package club.ascham.backup;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.time.temporal.TemporalAdjusters;
-import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -17,8 +17,8 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * Which backups stay: everything of the last two days, then the newest of each of the last 7 days, 5
- * weeks and 12 months that have one, and the last 3 that were made before a migration.
+ * Which backups stay: everything of the last two days, then the newest of each of the last 7 days,
+ * 5 weeks and 12 months that have one, and the last 3 that were made before a migration.
  */
 final class Rota {
   static final int DAYS = 7;

@@ -22,16 +22,23 @@ import org.sqlite.SQLiteErrorCode;
  */
 public final class Snapshot {
   private static final int ALL_PAGES = -1;
+  private static final String NO_FOLDER =
+      "The folder for backups can’t be written. Let the server write into its data folder, and look"
+          + " at its disk.";
 
   private Snapshot() {}
 
+  static NotMade noFolder(IOException failure) {
+    return new NotMade(FileTrouble.Kind.UNREACHABLE, NO_FOLDER, failure);
+  }
+
   /** It could not be made, or what was made is not sound and is gone again. */
-  public static final class NotMade extends RuntimeException {
+  public static final class NotMade extends FileTrouble {
     private static final long serialVersionUID = 1L;
 
     /** The message is shown: what is in the way, and what helps. */
-    NotMade(String message, Throwable cause) {
-      super(message, cause);
+    NotMade(Kind kind, String message, Throwable cause) {
+      super(kind, message, cause);
     }
   }
 
@@ -48,6 +55,7 @@ public final class Snapshot {
       Soundness found = Soundness.ofAll(to);
       if (!(found instanceof Soundness.Sound sound)) {
         throw new NotMade(
+            FileTrouble.Kind.DAMAGED,
             "The copy is not sound. "
                 + ((Soundness.Unsound) found).why()
                 + " Look at the server’s disk, and keep the earlier backups.",
@@ -55,6 +63,7 @@ public final class Snapshot {
       }
       if (!sound.newestSeal().equals(seal)) {
         throw new NotMade(
+            FileTrouble.Kind.DAMAGED,
             "The copy’s record does not end as the club’s does. Look at the server’s disk.", null);
       }
       force(to);
@@ -71,11 +80,11 @@ public final class Snapshot {
       club.setAutoCommit(false);
       // The first reading fixes the moment; the copy is of the same.
       String seal = Soundness.newestSeal(club);
-      int ended =
-          club.getDatabase().backup("main", to.toString(), null, 100, 50, ALL_PAGES);
+      int ended = club.getDatabase().backup("main", to.toString(), null, 100, 50, ALL_PAGES);
       club.rollback();
       if (ended != SQLiteErrorCode.SQLITE_OK.code) {
-        throw new SQLException("the copy ended with " + SQLiteErrorCode.getErrorCode(ended), null, ended);
+        throw new SQLException(
+            "the copy ended with " + SQLiteErrorCode.getErrorCode(ended), null, ended);
       }
       makeOneFile(to);
       return seal;
@@ -94,7 +103,7 @@ public final class Snapshot {
     FileStore disk = Files.getFileStore(to.toAbsolutePath().getParent());
     String said = tooLittle(Files.size(file), disk.getUsableSpace());
     if (said != null) {
-      throw new NotMade(said, null);
+      throw new NotMade(FileTrouble.Kind.DISK_FULL, said, null);
     }
   }
 
@@ -107,26 +116,17 @@ public final class Snapshot {
   }
 
   private static NotMade notMade(Exception failure) {
+    FileTrouble.Kind kind =
+        FileTrouble.in(failure).map(FileTrouble::kind).orElse(FileTrouble.Kind.UNREACHABLE);
     String said =
-        FileTrouble.in(failure)
-            .map(
-                trouble ->
-                    switch (trouble.kind()) {
-                      case DISK_FULL -> "The disk is full. Make room on the server’s disk.";
-                      case READ_ONLY, UNREACHABLE ->
-                          "The folder for backups can’t be written. Let the server write into its"
-                              + " data folder, and look at its disk.";
-                      case LOCKED ->
-                          "Another program holds the club’s file. Find and end it on the server.";
-                      case DAMAGED ->
-                          "The club’s file is damaged. Stop the server, start it again, and do as it"
-                              + " says.";
-                    })
-            .orElse(
-                "It could not be written ("
-                    + failure.getMessage()
-                    + "). Look at the server’s data folder and disk.");
-    return new NotMade(said, failure);
+        switch (kind) {
+          case DISK_FULL -> "The disk is full. Make room on the server’s disk.";
+          case READ_ONLY, UNREACHABLE -> NO_FOLDER;
+          case LOCKED -> "Another program holds the club’s file. Find and end it on the server.";
+          case DAMAGED ->
+              "The club’s file is damaged. Stop the server, start it again, and do as it says.";
+        };
+    return new NotMade(kind, said, failure);
   }
 
   /** On the disk, not only on its way there. */

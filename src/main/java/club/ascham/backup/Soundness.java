@@ -44,11 +44,14 @@ public sealed interface Soundness {
       if (!found.equals(List.of("ok"))) {
         return new Unsound("SQLite found: " + String.join("; ", found) + ".");
       }
-      List<String> astray = texts(connection, "SELECT \"table\" FROM pragma_foreign_key_check LIMIT 5");
+      List<String> astray =
+          texts(connection, "SELECT \"table\" FROM pragma_foreign_key_check LIMIT 5");
       if (!astray.isEmpty()) {
-        return new Unsound("Rows point to what is not there, in " + String.join(", ", astray) + ".");
+        return new Unsound(
+            "Rows point to what is not there, in " + String.join(", ", astray) + ".");
       }
-      List<String> schema = texts(
+      List<String> schema =
+          texts(
               connection,
               "SELECT version FROM flyway_schema_history WHERE success = 1 AND version IS NOT NULL"
                   + " ORDER BY installed_rank DESC LIMIT 1");

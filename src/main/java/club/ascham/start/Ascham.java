@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.eclipse.microprofile.config.ConfigProvider;
+import org.jboss.logging.Logger;
 
 /**
  * The program: without words it serves the club; {@code restore <file>} brings a backup back and
@@ -17,17 +18,32 @@ import org.eclipse.microprofile.config.ConfigProvider;
  */
 @QuarkusMain
 public class Ascham {
+  private static final Logger LOG = Logger.getLogger(Ascham.class);
   private static final int DONE = 0;
-  private static final int REFUSED = 1;
+  private static final int FAILED = 1;
   private static final int NOT_UNDERSTOOD = 2;
 
   public static void main(String... words) {
     if (words.length == 0) {
-      Quarkus.run();
+      Quarkus.run(null, Ascham::end, words);
       return;
     }
     Path dataDir = ConfigProvider.getConfig().getValue("ascham.data-dir", Path.class);
     System.exit(command(new DataFolder(dataDir), Clock.systemUTC(), System.out, words));
+  }
+
+  /** A refusal is said in its sentence; of any other failure the whole is wanted. */
+  private static void end(int exitCode, Throwable failure) {
+    if (failure == null) {
+      System.exit(exitCode);
+    }
+    Refusal refusal = Refusal.in(failure);
+    if (refusal != null) {
+      System.err.println(refusal.getMessage());
+    } else {
+      LOG.error("Ascham did not start", failure);
+    }
+    System.exit(FAILED);
   }
 
   /** Answers the exit code. */
@@ -42,7 +58,7 @@ public class Ascham {
       Restore.Outcome outcome = Restore.run(folder, Path.of(words[1]), clock.instant());
       if (outcome instanceof Restore.Outcome.Refused refused) {
         out.println(refused.why() + " Nothing was changed.");
-        return REFUSED;
+        return FAILED;
       }
       Restore.Outcome.Done done = (Restore.Outcome.Done) outcome;
       out.println(
@@ -60,7 +76,7 @@ public class Ascham {
           "The data folder can't be written ("
               + failure
               + "). Run this as the one who runs the server, and look at the disk; then run it again.");
-      return REFUSED;
+      return FAILED;
     }
   }
 }

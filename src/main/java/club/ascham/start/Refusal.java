@@ -1,14 +1,24 @@
 package club.ascham.start;
 
-import io.quarkus.runtime.PreventFurtherStepsException;
+/** Not starting; the message is for whoever started it, and says what to do. */
+final class Refusal extends RuntimeException {
+  private static final long serialVersionUID = 1L;
 
-/** Not starting, with a sentence for whoever started it and no stack trace. */
-final class Refusal {
-  private static final int EXIT_CODE = 1;
+  private Refusal(String sentence) {
+    super(sentence);
+  }
 
-  private Refusal() {}
+  static Refusal because(String sentence) {
+    return new Refusal("Ascham does not start. " + sentence);
+  }
 
-  static RuntimeException because(String sentence) {
-    return new PreventFurtherStepsException("Ascham does not start. " + sentence, EXIT_CODE);
+  /** The refusal behind a failure to start; null: there is none. */
+  static Refusal in(Throwable failure) {
+    for (Throwable part = failure; part != null; part = part.getCause()) {
+      if (part instanceof Refusal refusal) {
+        return refusal;
+      }
+    }
+    return null;
   }
 }

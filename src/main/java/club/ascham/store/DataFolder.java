@@ -23,7 +23,10 @@ public record DataFolder(Path path) {
     return path.resolve("backups");
   }
 
-  /** A backup on its way to become the file; where it lies and the file does not, a restore ended half-way. */
+  /**
+   * A backup on its way to become the file; where it lies and the file does not, a restore ended
+   * half-way.
+   */
   public Path restoring() {
     return path.resolve("ascham.db.restoring");
   }

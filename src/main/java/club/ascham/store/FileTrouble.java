@@ -85,6 +85,12 @@ public class FileTrouble extends RuntimeException {
     this.kind = kind;
   }
 
+  /** The message is shown in place of the kind's own. */
+  protected FileTrouble(Kind kind, String message, Throwable cause) {
+    super(message, cause);
+    this.kind = kind;
+  }
+
   public Kind kind() {
     return kind;
   }

@@ -8,10 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
-import club.ascham.story.SealedEntries;
 import club.ascham.store.DataFolder;
 import club.ascham.store.Rows;
 import club.ascham.store.SqliteFile;
+import club.ascham.story.SealedEntries;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -76,8 +76,7 @@ class BackupsTest {
     try (Stream<Path> files = Files.list(folder())) {
       List<String> names = files.map(file -> file.getFileName().toString()).toList();
       assertTrue(names.contains(backup.name().fileName()));
-      assertEquals(
-          List.of(), names.stream().filter(n -> BackupName.read(n).isEmpty()).toList());
+      assertEquals(List.of(), names.stream().filter(n -> BackupName.read(n).isEmpty()).toList());
     }
   }
 

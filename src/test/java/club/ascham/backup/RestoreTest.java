@@ -57,7 +57,8 @@ class RestoreTest {
       return files
           .map(Path::toString)
           // SQLite's own, beside the file while it is open; and the lock, which stays
-          .filter(name -> !name.endsWith("-shm") && !name.endsWith("-wal") && !name.endsWith("in-use"))
+          .filter(
+              name -> !name.endsWith("-shm") && !name.endsWith("-wal") && !name.endsWith("in-use"))
           .sorted()
           .toList();
     }

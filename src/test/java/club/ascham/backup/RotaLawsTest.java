@@ -33,7 +33,8 @@ class RotaLawsTest {
         .max((a, b) -> a.moment().compareTo(b.moment()))
         .ifPresent(
             newest ->
-                assertTrue(kept(made, NOW).stream().anyMatch(k -> k.moment().equals(newest.moment()))));
+                assertTrue(
+                    kept(made, NOW).stream().anyMatch(k -> k.moment().equals(newest.moment()))));
   }
 
   @Property
@@ -113,8 +114,7 @@ class RotaLawsTest {
             Arbitraries.of(List.of("", "", "", "V011")))
         .as(
             (minutesBack, before) ->
-                named(
-                    NOW.minus(Duration.ofMinutes(minutesBack)), before.isEmpty() ? null : before))
+                named(NOW.minus(Duration.ofMinutes(minutesBack)), before.isEmpty() ? null : before))
         .set()
         .ofMaxSize(120);
   }

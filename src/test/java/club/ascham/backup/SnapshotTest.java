@@ -72,7 +72,8 @@ class SnapshotTest {
   @Test
   void whatIsNoClub_isNotSound() throws IOException {
     assertInstanceOf(Soundness.Unsound.class, Soundness.ofAll(folder.resolve("none.db")));
-    Path text = Files.writeString(folder.resolve("text.db"), "not a database, far from it ".repeat(99));
+    Path text =
+        Files.writeString(folder.resolve("text.db"), "not a database, far from it ".repeat(99));
     assertInstanceOf(Soundness.Unsound.class, Soundness.ofAll(text));
     Path empty = Files.createFile(folder.resolve("empty.db"));
     assertInstanceOf(Soundness.Unsound.class, Soundness.ofAll(empty));
