@@ -32,7 +32,8 @@ CREATE TABLE loan (
   deposit_kept_why   TEXT,
   terms_accepted INTEGER NOT NULL DEFAULT 0 CHECK (terms_accepted IN (0, 1)),
   version        INTEGER NOT NULL DEFAULT 0,
-  CHECK (due_on >= substr(issued_at, 1, 10) OR kind = 'SESSION'),
+  -- a day is the club's own, a moment is in UTC: west of it the evening's moments bear the next day's date
+  CHECK (due_on >= date(issued_at, '-12 hours') OR kind = 'SESSION'),
   CHECK (kind <> 'KIT' OR (borrower_id IS NOT NULL AND terms_accepted = 1)),
   CHECK (kind <> 'SESSION' OR leader IS NOT NULL),
   CHECK (deposit_minor = 0 OR deposit_how IS NOT NULL)

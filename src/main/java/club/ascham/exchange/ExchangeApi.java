@@ -43,11 +43,13 @@ class ExchangeApi {
   record ReportBody(boolean dryRun, List<FileLine> lists) {}
 
   private final Export export;
+  private final Everything everything;
   private final Import door;
   private final Actor actor;
 
-  ExchangeApi(Export export, Import door, Actor actor) {
+  ExchangeApi(Export export, Everything everything, Import door, Actor actor) {
     this.export = export;
+    this.everything = everything;
     this.door = door;
     this.actor = actor;
   }
@@ -66,6 +68,14 @@ class ExchangeApi {
                         "/api/export/" + list.name() + ".csv",
                         list.header()))
             .toList());
+  }
+
+  @GET
+  @Path("/export/everything.zip")
+  @Produces({Everything.MEDIA_TYPE, MediaType.APPLICATION_JSON})
+  @Operation(summary = "Every list, the record and the SQLite file of one moment, in one zip")
+  public Response everything() {
+    return everything.download();
   }
 
   @GET

@@ -14,6 +14,7 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
@@ -81,12 +82,15 @@ class ExchangePages {
   }
 
   private final Export export;
+  private final Everything everything;
   private final Import door;
   private final TriedFiles triedFiles;
   private final Actor actor;
 
-  ExchangePages(Export export, Import door, TriedFiles triedFiles, Actor actor) {
+  ExchangePages(
+      Export export, Everything everything, Import door, TriedFiles triedFiles, Actor actor) {
     this.export = export;
+    this.everything = everything;
     this.door = door;
     this.triedFiles = triedFiles;
     this.actor = actor;
@@ -95,6 +99,13 @@ class ExchangePages {
   @GET
   public TemplateInstance page() {
     return new ExchangePage(groups(), null);
+  }
+
+  @GET
+  @Path("/everything.zip")
+  @Produces(Everything.MEDIA_TYPE)
+  public Response everything() {
+    return everything.download();
   }
 
   @GET

@@ -1,6 +1,7 @@
 package club.ascham.exchange;
 
 import club.ascham.form.Typed;
+import club.ascham.store.FileTrouble;
 import club.ascham.units.ItemCode;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -10,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -276,6 +278,11 @@ final class ListImport {
     try {
       write.run();
     } catch (SQLException refusal) {
+      Optional<FileTrouble> trouble = FileTrouble.in(refusal);
+      if (trouble.isPresent()) {
+        // No fault of this row: the next would meet it too.
+        throw trouble.get();
+      }
       refuse(line, "", Refused.said(refusal));
       return;
     }

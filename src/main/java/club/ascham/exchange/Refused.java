@@ -27,7 +27,7 @@ final class Refused {
               "finished_at IS NULL OR (brace IS NOT NULL",
               "a finished set-up needs brace, braceFrom, both tillers, nocking and screwsSeen"),
           Map.entry("age_band = 'ADULT' OR guardian", "a junior needs a guardian"),
-          Map.entry("due_on >= substr(issued_at", "it is due before it is issued"),
+          Map.entry("due_on >= date(issued_at", "it is due before it is issued"),
           Map.entry(
               "kind <> 'KIT' OR (borrower_id", "a kit needs a borrower and the terms accepted"),
           Map.entry("kind <> 'SESSION' OR leader", "a session needs a leader"),

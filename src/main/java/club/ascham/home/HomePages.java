@@ -18,17 +18,22 @@ class HomePages {
   private static final int DAYS_AHEAD = 7;
 
   private final FleetReading fleet;
+  private final Worries worries;
   private final ClubTime time;
   private final Actor actor;
 
-  HomePages(FleetReading fleet, ClubTime time, Actor actor) {
+  HomePages(FleetReading fleet, Worries worries, ClubTime time, Actor actor) {
     this.fleet = fleet;
+    this.worries = worries;
     this.time = time;
     this.actor = actor;
   }
 
+  /**
+   * @param worries what is wrong with the server, for officers
+   */
   @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record HomePage(Tonight tonight) implements TemplateInstance {}
+  record HomePage(Tonight tonight, List<Worries.Worry> worries) implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record CommitteePage(Tonight tonight) implements TemplateInstance {}
@@ -45,6 +50,7 @@ class HomePages {
             fleet.rigs(today),
             fleet.loansDueBy(today.plusDays(DAYS_AHEAD)),
             fleet.inspectionsOverdue(today),
-            today));
+            today),
+        actor.isOfficer() ? worries.now() : List.of());
   }
 }

@@ -64,7 +64,7 @@ public class LoanLines {
   boolean end(long line, Instant at, LineOutcome outcome, Integer backCount) {
     return rows.change(
             """
-            UPDATE loan_line SET back_at = ?2, outcome = ?3, back_count = ?4
+            UPDATE loan_line SET back_at = max(?2, out_at), outcome = ?3, back_count = ?4
              WHERE id = ?1 AND back_at IS NULL""",
             line,
             at,

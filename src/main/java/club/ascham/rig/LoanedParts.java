@@ -32,7 +32,7 @@ class LoanedParts {
   void takenOff(LoanId loan, ItemId part, Instant at) {
     rows.change(
         """
-        UPDATE loan_line SET back_at = ?3, outcome = 'CHANGED'
+        UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'CHANGED'
          WHERE loan_id = ?1 AND item_id = ?2 AND back_at IS NULL\
         """,
         loan,

@@ -63,6 +63,6 @@ public class Rig {
     if (isTakenApart()) {
       throw new IllegalStateException("rig " + id + " was taken apart already");
     }
-    dissolvedAt = at;
+    dissolvedAt = at.isBefore(assembledAt) ? assembledAt : at;
   }
 }

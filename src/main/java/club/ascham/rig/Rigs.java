@@ -39,7 +39,7 @@ class Rigs implements PanacheRepository<Rig> {
 
   void takeOff(RigId rig, ItemId part, Instant at) {
     rows.change(
-        "UPDATE fitting SET until_at = ?3 WHERE rig_id = ?1 AND item_id = ?2 AND until_at IS NULL",
+        "UPDATE fitting SET until_at = max(?3, from_at) WHERE rig_id = ?1 AND item_id = ?2 AND until_at IS NULL",
         rig,
         part,
         at);

@@ -139,7 +139,7 @@ public class SetUp {
 
   void finish(AccountId by, Instant at) {
     open();
-    finishedAt = at;
+    finishedAt = at.isBefore(begunAt) ? begunAt : at;
     finishedBy = by.value();
   }
 

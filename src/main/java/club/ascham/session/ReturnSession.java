@@ -78,7 +78,7 @@ class ReturnSession {
       int closed =
           rows.change(
               """
-              UPDATE loan_line SET back_at = ?3, outcome = 'BACK', receipt_id = ?4,
+              UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
                      shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
                WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL""",
               loan,
@@ -157,7 +157,7 @@ class ReturnSession {
   private void takeBackWhatWentBeside(LoanId loan, Instant now) {
     rows.change(
         """
-        UPDATE loan_line SET back_at = ?2, outcome = 'BACK', back_count = arrow_count,
+        UPDATE loan_line SET back_at = max(?2, out_at), outcome = 'BACK', back_count = arrow_count,
                receipt_id = (SELECT max(id) FROM receipt WHERE loan_id = ?1)
          WHERE loan_id = ?1 AND rig_id IS NULL AND back_at IS NULL
            AND NOT EXISTS (SELECT 1 FROM loan_line r WHERE r.loan_id = ?1 AND r.rig_id IS NOT NULL AND r.back_at IS NULL)""",

@@ -3,16 +3,17 @@ package club.ascham.start;
 import club.ascham.Settings;
 import club.ascham.rules.Club;
 import club.ascham.rules.ClubRules;
+import club.ascham.store.DataFolder;
+import club.ascham.store.InUse;
 import club.ascham.story.Watch;
+import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.Optional;
-import org.flywaydb.core.Flyway;
 import org.jboss.logging.Logger;
 
 /** Opens the data folder in order, or refuses with a reason. */
@@ -21,31 +22,30 @@ class Opening {
   private static final Logger LOG = Logger.getLogger(Opening.class);
 
   private final Settings settings;
-  private final Flyway flyway;
+  private final ClubsFile clubsFile;
   private final Club club;
   private final FirstStart firstStart;
   private final Watch watch;
+  private InUse held;
 
-  Opening(Settings settings, Flyway flyway, Club club, FirstStart firstStart, Watch watch) {
+  Opening(Settings settings, ClubsFile clubsFile, Club club, FirstStart firstStart, Watch watch) {
     this.settings = settings;
-    this.flyway = flyway;
+    this.clubsFile = clubsFile;
     this.club = club;
     this.firstStart = firstStart;
     this.watch = watch;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
-    try {
-      Files.createDirectories(settings.dataDir());
-    } catch (IOException failure) {
-      throw new UncheckedIOException("can't make the data folder " + settings.dataDir(), failure);
-    }
-    flyway.migrate();
+    DataFolder folder = new DataFolder(settings.dataDir());
+    take(folder);
+    clubsFile.lookAt(folder);
+    clubsFile.migrate();
     Optional<ClubRules> known = club.stored();
     if (known.isEmpty()) {
       firstStart.fill();
     } else if (known.get().demo() != settings.demo()) {
-      throw new IllegalStateException(
+      throw Refusal.because(
           known.get().demo()
               ? "This data folder holds the demo club. Start with ASCHAM_DEMO=true, or choose another"
                   + " folder with ASCHAM_DATA_DIR."
@@ -59,6 +59,33 @@ class Opening {
       LOG.infof(
           "Demo club: sign in as officer, volunteer or committee; the password of each is %s.",
           FirstStart.DEMO_PASSWORD);
+    }
+  }
+
+  private void take(DataFolder folder) {
+    try {
+      Files.createDirectories(folder.path());
+      held =
+          InUse.take(folder)
+              .orElseThrow(
+                  () ->
+                      Refusal.because(
+                          "Another Ascham runs on the data folder "
+                              + folder.path().toAbsolutePath()
+                              + ": stop that one first, or choose another folder with"
+                              + " ASCHAM_DATA_DIR."));
+    } catch (IOException failure) {
+      throw Refusal.because(
+          "The data folder "
+              + folder.path().toAbsolutePath()
+              + " can't be written: let the one who runs the server write it.");
+    }
+  }
+
+  /** After everything else has ended. */
+  void close(@Observes @Priority(Integer.MAX_VALUE) ShutdownEvent ending) throws IOException {
+    if (held != null) {
+      held.close();
     }
   }
 }

@@ -112,6 +112,7 @@ public class Rows {
   private static RuntimeException refusedOrFailed(SQLException failure, String sql) {
     return DatabaseRefusal.in(failure)
         .<RuntimeException>map(refusal -> refusal)
+        .or(() -> FileTrouble.in(failure))
         .orElseGet(() -> new IllegalStateException("the database failed on: " + sql, failure));
   }
 

@@ -23,7 +23,10 @@ class WriteGate {
     try {
       return use.proceed();
     } catch (RuntimeException failure) {
-      throw DatabaseRefusal.in(failure).<RuntimeException>map(r -> r).orElse(failure);
+      throw DatabaseRefusal.in(failure)
+          .<RuntimeException>map(r -> r)
+          .or(() -> FileTrouble.in(failure))
+          .orElse(failure);
     } finally {
       GATE.unlock();
     }

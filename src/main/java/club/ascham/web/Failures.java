@@ -2,6 +2,7 @@ package club.ascham.web;
 
 import club.ascham.form.Typed;
 import club.ascham.store.DatabaseRefusal;
+import club.ascham.store.FileTrouble;
 import club.ascham.store.GateIsFull;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
@@ -56,6 +57,16 @@ class Failures {
     Response answer =
         answer(uri, 503, "Busy", "Many people are saving at once. Nothing was changed; try again.");
     return Response.fromResponse(answer).header("Retry-After", "2").build();
+  }
+
+  @ServerExceptionMapper
+  Response fileTrouble(FileTrouble trouble, UriInfo uri) {
+    LOG.errorf(trouble.getCause(), "the club's file: %s", trouble.kind());
+    Response answer =
+        answer(uri, trouble.kind().status(), trouble.kind().heading(), trouble.getMessage());
+    return trouble.kind().passes()
+        ? Response.fromResponse(answer).header("Retry-After", "5").build()
+        : answer;
   }
 
   @ServerExceptionMapper
@@ -115,6 +126,10 @@ class Failures {
   Response unexpected(RuntimeException failure, UriInfo uri) {
     if (isUnreadableForm(failure)) {
       return notAForm(uri);
+    }
+    Optional<FileTrouble> trouble = FileTrouble.in(failure);
+    if (trouble.isPresent()) {
+      return fileTrouble(trouble.get(), uri);
     }
     LOG.error("a request failed: " + uri.getPath(), failure);
     return answer(

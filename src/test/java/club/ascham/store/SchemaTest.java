@@ -1,16 +1,22 @@
 package club.ascham.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManagerFactory;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 class SchemaTest {
@@ -65,6 +71,36 @@ class SchemaTest {
     try (var found = statement.executeQuery("PRAGMA " + name)) {
       found.next();
       return found.getString(1);
+    }
+  }
+
+  /** The clocks may be as far from UTC as they are anywhere: days are the club's, moments UTC's. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Pacific/Pago_Pago",
+        "America/New_York",
+        "Europe/London",
+        "Asia/Kolkata",
+        "Pacific/Kiritimati"
+      })
+  void aLoanOfAnEvening_mayBeDueThatDay_andNotTwoDaysBefore(String zone) throws SQLException {
+    ZonedDateTime evening = ZonedDateTime.of(2026, 11, 25, 21, 0, 0, 0, ZoneId.of(zone));
+    String issued = Stored.moment(evening.toInstant());
+    try (Connection connection = source.getConnection()) {
+      connection.setAutoCommit(false);
+      try (PreparedStatement loan =
+          connection.prepareStatement(
+              "UPDATE loan SET issued_at = ?1, due_on = ?2 WHERE id = (SELECT min(id) FROM loan WHERE kind = 'KIT')")) {
+        loan.setString(1, issued);
+        loan.setString(2, evening.toLocalDate().toString());
+        assertEquals(1, loan.executeUpdate());
+        loan.setString(2, evening.toLocalDate().minusDays(2).toString());
+        assertThrows(SQLException.class, loan::executeUpdate);
+      } finally {
+        connection.rollback();
+        connection.setAutoCommit(true);
+      }
     }
   }
 }

@@ -1,0 +1,46 @@
+package club.ascham.record;
+
+import club.ascham.store.Rows;
+import club.ascham.store.Stored;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Holds the server's clock against the record: it can't be earlier than what was recorded. */
+@ApplicationScoped
+public class ClockCheck {
+  /** Clocks are set right by seconds all the time. */
+  private static final Duration NOT_WORTH_A_WORD = Duration.ofMinutes(2);
+
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.UK);
+
+  private final Rows rows;
+  private final ClubTime time;
+
+  ClockCheck(Rows rows, ClubTime time) {
+    this.rows = rows;
+    this.time = time;
+  }
+
+  /** What an officer has to know of the clock; empty: it may be right. */
+  public Optional<String> worry() {
+    Instant now = time.now();
+    return rows.texts("SELECT recorded_at FROM story ORDER BY id DESC LIMIT 1").stream()
+        .findFirst()
+        .map(Stored::moment)
+        .filter(newest -> newest.isAfter(now.plus(NOT_WORTH_A_WORD)))
+        .map(
+            newest ->
+                "The server’s clock says %s, but the newest entry of the record was written on %s: one of them was wrong. Set the clock; the record keeps its order."
+                    .formatted(said(now), said(newest)));
+  }
+
+  private String said(Instant moment) {
+    return MOMENT.format(moment.atZone(time.zone()));
+  }
+}

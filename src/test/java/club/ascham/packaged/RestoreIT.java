@@ -1,0 +1,156 @@
+package club.ascham.packaged;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The drill: the file is destroyed, and the one documented command brings everything back. */
+class RestoreIT {
+  private static final Path JAR = Path.of("target", "quarkus-app", "quarkus-run.jar");
+
+  @TempDir Path folder;
+
+  /** What a command said, and how it ended. */
+  private record Ended(int code, String said) {}
+
+  private static Ended restore(Path data, Path backup) throws IOException, InterruptedException {
+    ProcessBuilder builder =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-jar",
+                JAR.toString(),
+                "restore",
+                backup.toString())
+            .redirectErrorStream(true);
+    builder.environment().put("ASCHAM_DATA_DIR", data.toString());
+    Process process = builder.start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(process.waitFor(1, TimeUnit.MINUTES), said);
+    return new Ended(process.exitValue(), said);
+  }
+
+  private static Caller.Answer enter(Caller officer, String name)
+      throws IOException, InterruptedException {
+    Caller.Answer entered =
+        officer.post(
+            "/api/borrowers",
+            Map.of("name", name, "contact", "someone@example.org", "ageBand", "adult"));
+    assertEquals(201, entered.status(), () -> entered.body().toString());
+    return entered;
+  }
+
+  private static String name(Caller officer, long borrower)
+      throws IOException, InterruptedException {
+    return officer.get("/api/borrowers/" + borrower).body().path("name").asText();
+  }
+
+  private static String newestSeal(Caller officer) throws IOException, InterruptedException {
+    return officer.get("/api/record?size=1").body().path("items").path(0).path("seal").asText();
+  }
+
+  @Test
+  void afterTheFileWasDestroyed_everythingOfTheBackupIsThere() throws Exception {
+    Path data = folder.resolve("data");
+    List<Long> saved = new ArrayList<>();
+    Path backup;
+    String seal;
+    try (PackagedServer server = PackagedServer.demo(data)) {
+      Caller officer = server.as("officer");
+      for (int i = 0; i < 20; i++) {
+        saved.add(enter(officer, "Saved Before " + i).id());
+      }
+      seal = newestSeal(officer);
+      Caller.Answer made = officer.post("/api/backups", Map.of());
+      assertEquals(201, made.status(), () -> made.body().toString());
+      backup = data.resolve("backups").resolve(made.body().path("file").asText());
+      assertTrue(backup.getFileName().toString().contains(seal.substring(0, 12)), backup::toString);
+      enter(officer, "Saved After");
+
+      Ended whileItRuns = restore(data, backup);
+      assertEquals(1, whileItRuns.code(), whileItRuns.said());
+      assertTrue(whileItRuns.said().contains("stop it first"), whileItRuns.said());
+      server.kill();
+    }
+    destroy(data.resolve("ascham.db"));
+
+    PackagedServer.DidNotStart refused = doesNotStart(data);
+    assertTrue(refused.getMessage().contains("is damaged"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("restore " + backup), refused.getMessage());
+    assertFalse(refused.getMessage().contains("\tat "), refused.getMessage());
+
+    Ended restored = restore(data, backup);
+    assertEquals(0, restored.code(), restored.said());
+    assertTrue(restored.said().contains(seal), restored.said());
+    try (Stream<Path> there = Files.list(data)) {
+      assertTrue(
+          there.anyMatch(file -> file.getFileName().toString().startsWith("set-aside-")),
+          "the destroyed file is kept");
+    }
+
+    try (PackagedServer server = PackagedServer.demo(data)) {
+      Caller officer = server.as("officer");
+      for (int i = 0; i < saved.size(); i++) {
+        assertEquals("Saved Before " + i, name(officer, saved.get(i)));
+      }
+      officer.findsTheRecordWhole();
+      assertEquals(seal, newestSeal(officer));
+      enter(officer, "Saved After The Restore");
+      officer.findsTheRecordWhole();
+      server.stop();
+    }
+    try (Ledger ledger = Ledger.of(data)) {
+      ledger.isSound();
+      assertEquals(
+          0, ledger.number("SELECT count(*) FROM borrower WHERE name = 'Saved After'"));
+    }
+  }
+
+  @Test
+  void aSecondServerOnTheFolder_doesNotStart_andTheFirstGoesOn() throws Exception {
+    Path data = folder.resolve("data");
+    try (PackagedServer first = PackagedServer.demo(data)) {
+      PackagedServer.DidNotStart second = doesNotStart(data);
+      assertTrue(
+          second.getMessage().contains("Another Ascham runs on the data folder"),
+          second.getMessage());
+      assertFalse(second.getMessage().contains("\tat "), second.getMessage());
+      enter(first.as("officer"), "Saved By The First");
+      // However it ends, the folder is free again.
+      first.kill();
+    }
+    try (PackagedServer next = PackagedServer.demo(data)) {
+      enter(next.as("officer"), "Saved By The Next");
+    }
+  }
+
+  private PackagedServer.DidNotStart doesNotStart(Path data) throws Exception {
+    try (PackagedServer server = PackagedServer.demo(data)) {
+      throw new AssertionError("it started\n" + server.log());
+    } catch (PackagedServer.DidNotStart refused) {
+      return refused;
+    }
+  }
+
+  private static void destroy(Path file) throws IOException {
+    byte[] bytes = Files.readAllBytes(file);
+    for (int at = 4096; at < bytes.length; at += 4096) {
+      java.util.Arrays.fill(bytes, at, Math.min(at + 200, bytes.length), (byte) 'X');
+    }
+    Files.write(file, bytes);
+    // With the log of writes SQLite could mend some of these pages.
+    Files.deleteIfExists(Path.of(file + "-wal"));
+    Files.deleteIfExists(Path.of(file + "-shm"));
+  }
+}
