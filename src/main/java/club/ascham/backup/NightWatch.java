@@ -1,18 +1,23 @@
 package club.ascham.backup;
 
+import club.ascham.Settings;
+import club.ascham.time.ClubTime;
+import club.ascham.time.NightlyRound;
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;
+import java.time.LocalDate;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.jboss.logging.Logger;
 
 /**
- * Looks every few minutes whether the daily backup is due. One thread that sleeps: a scheduler
- * would add to each start and know no better, since what is due follows from the backups there are,
- * also after a night without power.
+ * Looks every few minutes whether the daily backup is due, and once a day lets others do what waits
+ * for nobody. One thread that sleeps: a scheduler would add to each start and know no better, since
+ * what is due follows from the backups there are, also after a night without power.
  */
 @ApplicationScoped
 class NightWatch {
@@ -21,14 +26,24 @@ class NightWatch {
   private static final int EVERY_SECONDS = 300;
 
   private final Backups backups;
+  private final Event<NightlyRound> round;
+  private final ClubTime time;
+  private final Settings settings;
   private ScheduledExecutorService thread;
+  private LocalDate lastRound;
 
-  NightWatch(Backups backups) {
+  NightWatch(Backups backups, Event<NightlyRound> round, ClubTime time, Settings settings) {
     this.backups = backups;
+    this.round = round;
+    this.time = time;
+    this.settings = settings;
   }
 
   void begin(@Observes StartupEvent started) {
     backups.forgetCopies();
+    if (!settings.nightlyRound()) {
+      return;
+    }
     thread =
         Executors.newSingleThreadScheduledExecutor(
             work -> {
@@ -50,8 +65,13 @@ class NightWatch {
   private void look() {
     try {
       backups.makeIfDue();
+      LocalDate today = time.today();
+      if (!today.equals(lastRound)) {
+        round.fire(new NightlyRound(today));
+        lastRound = today;
+      }
     } catch (RuntimeException failure) {
-      LOG.error("can't look whether a backup is due", failure);
+      LOG.error("the nightly round failed; it is tried again", failure);
     }
   }
 }

@@ -9,7 +9,9 @@ import club.ascham.store.Writes;
 import club.ascham.story.PersonalValues;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.time.NightlyRound;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -94,6 +96,10 @@ public class EraseBorrower {
     borrowers.flush();
     story.tell(Story.Told.ofClub(time.now(), by, "Erased what was kept of a borrower."));
     personalValues.erase("borrower", borrower.id().value());
+  }
+
+  void atNight(@Observes NightlyRound round) {
+    whoseTimeIsOver();
   }
 
   private record Forgettable(BorrowerId id) {}
