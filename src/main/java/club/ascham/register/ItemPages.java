@@ -238,6 +238,10 @@ class ItemPages {
               "It is out on loan. Receive it first, or report it lost with its loan.",
               "/loans/" + onLoan.loan().value()));
     }
+    if (outcome instanceof RetireItem.Outcome.SeenSince seen) {
+      typed.fault("on", seen.message());
+      return Go.again(retirePage(item, typed, null, null));
+    }
     return Go.to(
         page(item.code()),
         outcome instanceof RetireItem.Outcome.RetiredBefore before

@@ -21,6 +21,7 @@ import java.util.Optional;
 @ApplicationScoped
 public class RetireItem {
   private final ItemRecords records;
+  private final LastSeen lastSeen;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
@@ -28,8 +29,15 @@ public class RetireItem {
   private final ClubTime time;
 
   RetireItem(
-      ItemRecords records, Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+      ItemRecords records,
+      LastSeen lastSeen,
+      Rows rows,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.records = records;
+    this.lastSeen = lastSeen;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -50,6 +58,9 @@ public class RetireItem {
 
     /** It is out with this loan. */
     record OnLoan(LoanId loan) implements Outcome {}
+
+    /** The record knows of it on a later day than this one; says which and how. */
+    record SeenSince(String message) implements Outcome {}
   }
 
   /** Empty where anything is wrong; then the faults stand at their fields. */
@@ -100,6 +111,10 @@ public class RetireItem {
             .map(LoanOf::loan);
     if (loan.isPresent()) {
       return new Outcome.OnLoan(loan.get());
+    }
+    Optional<String> since = lastSeen.since(id, item.registeredOn(), retirement.on());
+    if (since.isPresent()) {
+      return new Outcome.SeenSince(since.get());
     }
     item.retire(retirement);
     records.flush();

@@ -187,6 +187,17 @@ class ItemsApiTest {
   }
 
   @Test
+  void anItem_doesNotLeaveBeforeItCame() {
+    String code = sends("officer", A_STRING).post("/api/strings").then().extract().path("code");
+    sends("officer", "{\"why\": \"sold\", \"on\": \"2026-01-15\"}")
+        .post("/api/strings/" + code + "/retire")
+        .then()
+        .statusCode(422)
+        .body("errors.field", hasItem("on"));
+    as("officer").get("/api/strings/" + code).then().body("retiredOn", nullValue());
+  }
+
+  @Test
   void aFittedPart_isNotRetired() {
     String bare =
         rows.texts(

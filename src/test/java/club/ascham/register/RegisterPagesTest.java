@@ -383,6 +383,59 @@ class RegisterPagesTest {
         .body(containsString("/items/" + code + "/retire"));
   }
 
+  @Test
+  void whatTheRecordSawLater_didNotLeaveBefore() {
+    Visitor officer = Visitor.signedInAs("officer");
+    String code = added(officer, string("Seen " + unique()));
+    String bare = code.replace("-", "");
+    officer.get("/items/" + code + "/retire");
+    retiredOn(officer, code, "2026-03-15")
+        .then()
+        .statusCode(422)
+        .body(containsString("It only came on the register on"))
+        .body(containsString("value=\"2026-03-15\""));
+    rows.change("UPDATE item SET registered_on = '2026-01-01' WHERE code = ?1", bare);
+    rows.change(
+        """
+        INSERT INTO fitting (rig_id, item_id, place, from_at, until_at)
+        VALUES ((SELECT min(id) FROM rig), (SELECT id FROM item WHERE code = ?1), 'STRING',
+                '2026-02-01T10:00:00.000Z', '2026-03-16T10:00:00.000Z')""",
+        bare);
+    retiredOn(officer, code, "2026-03-15")
+        .then()
+        .statusCode(422)
+        .body(containsString("It was still fitted to a rig on Mon 16 Mar 2026."));
+    rows.change(
+        """
+        INSERT INTO loan_line (loan_id, item_id, out_at, back_at, outcome)
+        VALUES ((SELECT min(id) FROM loan), (SELECT id FROM item WHERE code = ?1),
+                '2026-03-16T10:00:00.000Z', '2026-03-18T10:00:00.000Z', 'BACK')""",
+        bare);
+    retiredOn(officer, code, "2026-03-17")
+        .then()
+        .statusCode(422)
+        .body(containsString("It was still out on loan on Wed 18 Mar 2026."));
+    rows.change(
+        """
+        INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
+        VALUES ((SELECT id FROM item WHERE code = ?1), 'STRING_REPLACEMENT',
+                '2026-03-20T10:00:00.000Z', '2026-03-20T10:00:00.000Z', 1, 'PASSED')""",
+        bare);
+    retiredOn(officer, code, "2026-03-19")
+        .then()
+        .statusCode(422)
+        .body(containsString("It was still looked over or mended on Fri 20 Mar 2026."));
+    assertEquals(
+        0,
+        rows.number(
+            "SELECT count(*) FROM item WHERE code = ?1 AND retired_on IS NOT NULL", bare));
+    retiredOn(officer, code, "2026-03-20").then().statusCode(303);
+  }
+
+  private static Response retiredOn(Visitor officer, String code, String day) {
+    return officer.post("/items/" + code + "/retire", Map.of("why", "sold", "on", day));
+  }
+
   // ---- what the tests share
 
   private static Map<String, String> string(String model) {
