@@ -10,6 +10,7 @@ import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.KnownSign;
 import club.ascham.verdict.Signs;
@@ -18,6 +19,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -157,19 +159,14 @@ class CheckDesk {
   }
 
   private static CheckView.StrangerCard stranger(RigCard card, Stranger stranger) {
-    String instead =
-        stranger
-            .place()
-            .flatMap(place -> new Judging(card).at(place))
-            .map(Part::code)
-            .orElse("nothing on the list");
-    String field = stranger.place().map(place -> place.name().toLowerCase(Locale.ROOT)).orElse("");
+    Optional<String> instead =
+        stranger.place().flatMap(place -> new Judging(card).at(place)).map(Part::code);
+    String there = stranger.rig() == null ? null : new ItemCode(stranger.rigCode()).display();
     return new CheckView.StrangerCard(
-        stranger.code(),
         stranger.belongs(card.id()),
-        instead,
-        "/rigs/%d/change?place=%s&%s=%s"
-            .formatted(card.id().value(), field, field, stranger.code()));
+        instead.orElse("nothing on the list"),
+        there,
+        there != null && instead.isPresent());
   }
 
   static String capital(String words) {

@@ -6,7 +6,10 @@ import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.rig.CorrectParts;
+import club.ascham.rig.Outcome;
 import club.ascham.rig.RigCard;
+import club.ascham.store.DatabaseRefusal;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.Plausible;
@@ -37,6 +40,11 @@ import org.jboss.resteasy.reactive.RestQuery;
 class CheckPages {
   static final String HOME = "/check";
 
+  /** Answers about a stranger that change the record instead of judging the bow. */
+  private static final String CORRECT_RECORD = "correct-record";
+
+  private static final String EXCHANGED = "exchanged";
+
   @CheckedTemplate(basePath = "check", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record QueuePage(List<Queue.Waiting> waiting, List<Queue.Waiting> kept, Typed typed)
       implements TemplateInstance {}
@@ -51,14 +59,21 @@ class CheckPages {
   private final Queue queue;
   private final RecordCheck recordCheck;
   private final Strangers strangers;
+  private final CorrectParts correctParts;
   private final Actor actor;
 
   CheckPages(
-      CheckDesk desk, Queue queue, RecordCheck recordCheck, Strangers strangers, Actor actor) {
+      CheckDesk desk,
+      Queue queue,
+      RecordCheck recordCheck,
+      Strangers strangers,
+      CorrectParts correctParts,
+      Actor actor) {
     this.desk = desk;
     this.queue = queue;
     this.recordCheck = recordCheck;
     this.strangers = strangers;
+    this.correctParts = correctParts;
     this.actor = actor;
   }
 
@@ -134,9 +149,13 @@ class CheckPages {
   public Response save(@PathParam("rig") long rig, MultivaluedMap<String, String> form) {
     RigCard card = desk.card(new RigId(rig));
     Typed typed = typed(form);
+    String answer = typed.value("strangerAnswer");
+    if (answer.equals(CORRECT_RECORD) || answer.equals(EXCHANGED)) {
+      return correct(card, typed, answer.equals(EXCHANGED));
+    }
     CheckEntry entry = desk.read(card, typed);
     if (!typed.sound()) {
-      return again(card, typed, entry);
+      return again(card, typed, entry.stranger());
     }
     CheckOutcome outcome = recordCheck.record(card.id(), entry, typed.value("once-key"));
     if (outcome instanceof CheckOutcome.Judged judged) {
@@ -152,15 +171,46 @@ class CheckPages {
     } else {
       typed.fault("strangerAnswer", "Say which, then save again.");
     }
-    return again(card, typed, entry);
+    return again(card, typed, entry.stranger());
   }
 
-  private Response again(RigCard card, Typed typed, CheckEntry entry) {
+  /** What was found is true: there is no check until the bow is set up as it now is. */
+  private Response correct(RigCard card, Typed typed, boolean exchanged) {
+    ItemCode code = typed.code("stranger");
+    if (code == null) {
+      typed.fault("stranger", "The code that is on it, please.");
+      return again(card, typed, null);
+    }
+    try {
+      Outcome outcome =
+          correctParts.correct(
+              card.id(), code, exchanged, typed.version(), typed.value("once-key"));
+      if (outcome instanceof Outcome.Done done) {
+        return Go.to("/rigs/" + card.id().value(), done.said());
+      }
+      if (outcome instanceof Outcome.PressedBefore before) {
+        return Go.to(before.page());
+      }
+      typed.fault(
+          "strangerAnswer",
+          outcome instanceof Outcome.Refused refused
+              ? refused.refusals().get(0).message()
+              : RecordCheck.PARTS_CHANGED);
+    } catch (DatabaseRefusal refusal) {
+      typed.fault("strangerAnswer", refusal.getMessage());
+    }
+    return again(card, typed, code);
+  }
+
+  /**
+   * @param code what is on it and not on its list; null: nothing
+   */
+  private Response again(RigCard card, Typed typed, ItemCode code) {
     Stranger stranger =
-        entry.stranger() == null
+        code == null
             ? null
             : strangers
-                .with(entry.stranger())
+                .with(code)
                 .filter(found -> found.place().isPresent() && !card.partIds().contains(found.id()))
                 .orElse(null);
     return Go.again(new CheckPage(desk.view(card, typed, stranger), typed));

@@ -64,8 +64,22 @@ record CheckView(
     }
   }
 
-  /** Where a stranger belongs, and what it sits instead of. */
-  record StrangerCard(String code, String belongs, String insteadOf, String correctPage) {}
+  /**
+   * Where a stranger belongs, and what it sits instead of.
+   *
+   * @param rigThere the rig that the record has it on; null: none
+   */
+  record StrangerCard(String belongs, String insteadOf, String rigThere, boolean exchangeable) {
+    public String correctHint() {
+      return "it stays on this bow"
+          + (rigThere == null ? "" : "; rig " + rigThere + " is then without")
+          + "; a new set-up comes before the check";
+    }
+
+    public String exchangeHint() {
+      return insteadOf + " is on rig " + rigThere + "; both bows are then set up anew";
+    }
+  }
 
   public String path() {
     return CheckPages.page(card.id());

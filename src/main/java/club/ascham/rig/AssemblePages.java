@@ -7,6 +7,7 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
 import club.ascham.store.DatabaseRefusal;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
@@ -55,10 +56,12 @@ class AssemblePages {
 
   private final PartsOnHand parts;
   private final AssembleRig assembleRig;
+  private final ClubTime time;
 
-  AssemblePages(PartsOnHand parts, AssembleRig assembleRig) {
+  AssemblePages(PartsOnHand parts, AssembleRig assembleRig, ClubTime time) {
     this.parts = parts;
     this.assembleRig = assembleRig;
+    this.time = time;
   }
 
   @GET
@@ -70,7 +73,7 @@ class AssemblePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response assemble(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Assembly wish = Assembly.parse(typed);
+    Assembly wish = Assembly.parse(typed, time.today());
     if (!typed.sound()) {
       return Go.again(page(typed));
     }

@@ -20,15 +20,23 @@ import java.util.stream.Collectors;
 class AssembleRig {
   private final Rigs rigs;
   private final PartsOnHand parts;
+  private final ChangeMoment moments;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   AssembleRig(
-      Rigs rigs, PartsOnHand parts, Story story, Pressed pressed, Actor actor, ClubTime time) {
+      Rigs rigs,
+      PartsOnHand parts,
+      ChangeMoment moments,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.rigs = rigs;
     this.parts = parts;
+    this.moments = moments;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -52,20 +60,28 @@ class AssembleRig {
     if (!refusals.isEmpty()) {
       return new Outcome.Refused(refusals);
     }
-    Instant now = time.now();
-    Rig rig = new Rig(wish.style(), wish.level(), now);
+    ChangeMoment.Found moment =
+        moments.of(
+            wish.on(),
+            null,
+            wish.parts().values().stream().map(code -> onHand.get(code).part().id()).toList());
+    if (moment.refused() != null) {
+      return new Outcome.Refused(List.of(moment.refused()));
+    }
+    Instant at = moment.at();
+    Rig rig = new Rig(wish.style(), wish.level(), at);
     rigs.persistAndFlush(rig);
     List<ItemId> fitted = new ArrayList<>();
     wish.parts()
         .forEach(
             (place, code) -> {
               ItemId part = onHand.get(code).part().id();
-              rigs.fit(rig.id(), place, part, now);
+              rigs.fit(rig.id(), place, part, at);
               fitted.add(part);
             });
     String codes =
         wish.parts().values().stream().map(ItemCode::display).collect(Collectors.joining(", "));
-    story.tell(Story.Told.ofRig(now, actor.id(), rig.id(), fitted, "Assembled: " + codes + "."));
+    story.tell(Story.Told.ofRig(at, actor.id(), rig.id(), fitted, "Assembled: " + codes + "."));
     pressed.leads(formKey, RigPages.page(rig.id()));
     return new Outcome.Done(
         rig.id(), "Assembled: " + codes + ". It waits in the workshop for its set-up.");

@@ -4,6 +4,7 @@ import club.ascham.bow.Level;
 import club.ascham.bow.Style;
 import club.ascham.form.Typed;
 import club.ascham.units.ItemCode;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -11,14 +12,15 @@ import java.util.Map;
  * The wish to make a rig of some parts.
  *
  * @param parts the code for each place that was answered
+ * @param on the day it was done; null: now
  */
-record Assembly(Map<Place, ItemCode> parts, Style style, Level level) {
+record Assembly(Map<Place, ItemCode> parts, Style style, Level level, LocalDate on) {
   static final String BODY = "body";
   static final String LIMBS = "limbs";
   static final String STRING = "string";
 
   /** Ask {@code typed.sound()} before using it. */
-  static Assembly parse(Typed typed) {
+  static Assembly parse(Typed typed, LocalDate today) {
     Style style = typed.word("style", Style.class);
     Level level = typed.word("level", Level.class);
     Map<Place, ItemCode> parts = parts(typed);
@@ -29,7 +31,10 @@ record Assembly(Map<Place, ItemCode> parts, Style style, Level level) {
       typed.fault(STRING, "Which string?");
     }
     return new Assembly(
-        parts, style == null ? Style.SPLIT_FINGER : style, level == null ? Level.BEGINNER : level);
+        parts,
+        style == null ? Style.SPLIT_FINGER : style,
+        level == null ? Level.BEGINNER : level,
+        ChangeMoment.read(typed, today));
   }
 
   /** The codes that were typed, by place. */

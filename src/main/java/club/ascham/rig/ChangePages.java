@@ -5,6 +5,7 @@ import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
 import club.ascham.store.DatabaseRefusal;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
@@ -22,6 +23,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -63,18 +65,21 @@ class ChangePages {
   private final ChangeParts changeParts;
   private final KeepWith keepWith;
   private final ShootAs shootAs;
+  private final ClubTime time;
 
   ChangePages(
       RigRecords records,
       PartsOnHand parts,
       ChangeParts changeParts,
       KeepWith keepWith,
-      ShootAs shootAs) {
+      ShootAs shootAs,
+      ClubTime time) {
     this.records = records;
     this.parts = parts;
     this.changeParts = changeParts;
     this.keepWith = keepWith;
     this.shootAs = shootAs;
+    this.time = time;
   }
 
   @GET
@@ -88,12 +93,13 @@ class ChangePages {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
     Map<Place, ItemCode> wanted = Assembly.parts(typed);
+    LocalDate on = ChangeMoment.read(typed, time.today());
     if (!typed.sound()) {
       return Go.again(page(rig, typed));
     }
     try {
       return led(
-          rig, typed, changeParts.change(rig, wanted, typed.version(), typed.value("once-key")));
+          rig, typed, changeParts.change(rig, wanted, on, typed.version(), typed.value("once-key")));
     } catch (DatabaseRefusal refusal) {
       typed.fault(Outcome.WHOLE, refusal.getMessage());
       return Go.again(page(rig, typed));

@@ -12,6 +12,7 @@ import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -30,6 +31,7 @@ class ChangeParts {
   private final RigSpecs specs;
   private final PartsOnHand parts;
   private final LoanedParts loaned;
+  private final ChangeMoment moments;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
@@ -41,6 +43,7 @@ class ChangeParts {
       RigSpecs specs,
       PartsOnHand parts,
       LoanedParts loaned,
+      ChangeMoment moments,
       Story story,
       Pressed pressed,
       Actor actor,
@@ -50,6 +53,7 @@ class ChangeParts {
     this.specs = specs;
     this.parts = parts;
     this.loaned = loaned;
+    this.moments = moments;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -61,10 +65,16 @@ class ChangeParts {
 
   /**
    * @param wanted the code for each place that is to have a part afterwards
+   * @param on the day it was done; null: now
    * @param version of the rig that the wish was made from; empty: whatever it is now
    */
   @Writes
-  Outcome change(RigId id, Map<Place, ItemCode> wanted, OptionalInt version, String formKey) {
+  Outcome change(
+      RigId id,
+      Map<Place, ItemCode> wanted,
+      LocalDate on,
+      OptionalInt version,
+      String formKey) {
     Optional<String> before = pressed.ledTo(formKey);
     if (before.isPresent()) {
       return new Outcome.PressedBefore(before.get());
@@ -96,7 +106,17 @@ class ChangeParts {
     if (!stringOnly && !BoltHands.may(actor, time.today())) {
       return BoltHands.refused();
     }
-    return apply(rig, card, swaps, formKey);
+    ChangeMoment.Found moment =
+        moments.of(
+            on,
+            id,
+            swaps.stream()
+                .filter(swap -> swap.on() != null)
+                .map(swap -> swap.on().id())
+                .toList());
+    return moment.refused() == null
+        ? apply(rig, card, swaps, moment.at(), formKey)
+        : new Outcome.Refused(List.of(moment.refused()));
   }
 
   private static List<Swap> swaps(
@@ -115,16 +135,15 @@ class ChangeParts {
     return swaps;
   }
 
-  private Outcome apply(Rig rig, RigCard card, List<Swap> swaps, String formKey) {
-    Instant now = time.now();
+  private Outcome apply(Rig rig, RigCard card, List<Swap> swaps, Instant at, String formKey) {
     Optional<LoanId> loan = loaned.loanOf(card.id());
     List<ItemId> touched = new ArrayList<>();
     StringBuilder said = new StringBuilder();
     // All that comes off comes off first: a one-piece bow can't meet limbs, nor a place two parts.
     for (Swap swap : swaps) {
       if (swap.off() != null) {
-        rigs.takeOff(card.id(), swap.off().id(), now);
-        loan.ifPresent(l -> loaned.takenOff(l, swap.off().id(), now));
+        rigs.takeOff(card.id(), swap.off().id(), at);
+        loan.ifPresent(l -> loaned.takenOff(l, swap.off().id(), at));
         touched.add(swap.off().id());
         said.append(said.isEmpty() ? "" : " ")
             .append("Taken off: ")
@@ -134,8 +153,8 @@ class ChangeParts {
     }
     for (Swap swap : swaps) {
       if (swap.on() != null) {
-        rigs.fit(card.id(), swap.place(), swap.on().id(), now);
-        loan.ifPresent(l -> loaned.fitted(l, card.id(), swap.on().id(), now));
+        rigs.fit(card.id(), swap.place(), swap.on().id(), at);
+        loan.ifPresent(l -> loaned.fitted(l, card.id(), swap.on().id(), at));
         touched.add(swap.on().id());
         said.append(said.isEmpty() ? "" : " ")
             .append("Fitted: ")
@@ -144,8 +163,8 @@ class ChangeParts {
       }
     }
     rigs.changed(rig);
-    setUps.openOf(card.id()).ifPresent(open -> open.beginAgain(actor.id(), now));
-    Story.Told told = Story.Told.ofRig(now, actor.id(), card.id(), touched, said.toString());
+    setUps.openOf(card.id()).ifPresent(open -> open.beginAgain(actor.id(), time.now()));
+    Story.Told told = Story.Told.ofRig(at, actor.id(), card.id(), touched, said.toString());
     story.tell(loan.map(told::on).orElse(told));
     pressed.leads(formKey, RigPages.page(card.id()));
     return new Outcome.Done(

@@ -39,10 +39,16 @@ record PartOnHand(
    * @param rig where it is to go; null: a new one
    */
   Optional<Refusal> refusal(String field, RigId rig) {
-    String code = part.code();
     if (fittedTo != null && fittedTo.equals(rig)) {
       return Optional.empty();
     }
+    Optional<Refusal> away = away(field);
+    return away.isPresent() ? away : loose(field);
+  }
+
+  /** Why it can't be in anyone's hand for use: it is retired, out of use, or on loan. */
+  Optional<Refusal> away(String field) {
+    String code = part.code();
     return switch (state) {
       case RETIRED ->
           refused(
@@ -64,7 +70,7 @@ record PartOnHand(
               field,
               code + " is on loan" + whereFitted() + ", due back on " + day(dueBack) + ".",
               "Receive it first.");
-      case IN_THE_WORKSHOP, TO_BE_CHECKED, READY -> loose(field);
+      case IN_THE_WORKSHOP, TO_BE_CHECKED, READY -> Optional.empty();
     };
   }
 

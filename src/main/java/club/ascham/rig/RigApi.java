@@ -7,6 +7,8 @@ import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;
@@ -23,6 +25,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -48,7 +51,9 @@ class RigApi {
   private final ChangeParts changeParts;
   private final Dissolve dissolve;
   private final SetUpWork work;
+  private final CorrectParts correctParts;
   private final Actor actor;
+  private final ClubTime time;
 
   RigApi(
       RigRecords records,
@@ -56,13 +61,17 @@ class RigApi {
       ChangeParts changeParts,
       Dissolve dissolve,
       SetUpWork work,
-      Actor actor) {
+      CorrectParts correctParts,
+      Actor actor,
+      ClubTime time) {
     this.records = records;
     this.assembleRig = assembleRig;
     this.changeParts = changeParts;
     this.dissolve = dissolve;
     this.work = work;
+    this.correctParts = correctParts;
     this.actor = actor;
+    this.time = time;
   }
 
   @GET
@@ -143,7 +152,7 @@ class RigApi {
               }))
   public Response assemble(RigJson.AssemblyBody body) {
     Typed typed = typed(body);
-    Assembly wish = Assembly.parse(typed);
+    Assembly wish = Assembly.parse(typed, time.today());
     return typed.sound()
         ? answer(typed, () -> assembleRig.assemble(wish, body.onceKey()), 201)
         : Problem.of(typed);
@@ -154,7 +163,9 @@ class RigApi {
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(
       summary = "Change parts: name all that the rig is to have afterwards",
-      description = "A rig on loan stays on it; a new set-up is due.")
+      description =
+          "A rig on loan stays on it; a new set-up is due. A day in on, for paper typed in late,"
+              + " must not lie before the last thing that is known of the rig or of a new part.")
   @RequestBody(
       content =
           @Content(
@@ -168,10 +179,50 @@ class RigApi {
     Typed typed = typed(body);
     RigRow row = row(id);
     var wanted = Assembly.parts(typed);
+    LocalDate on = ChangeMoment.read(typed, time.today());
     var version = typed.version();
     return typed.sound()
         ? answer(
-            typed, () -> changeParts.change(row.card().id(), wanted, version, body.onceKey()), 200)
+            typed,
+            () -> changeParts.change(row.card().id(), wanted, on, version, body.onceKey()),
+            200)
+        : Problem.of(typed);
+  }
+
+  @POST
+  @Path("/{id}/corrections")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Correct the record: this part is on this rig",
+      description =
+          "It comes off the rig that the record has it on; exchanged puts the part it was found"
+              + " instead of there. Both rigs wait for their set-up.")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "two strings were exchanged",
+                      value = "{\"found\": \"S-0205-3\", \"exchanged\": true}")))
+  public Response correct(@RestPath long id, RigJson.FoundBody body) {
+    Typed typed = typed(body);
+    RigRow row = row(id);
+    ItemCode found = typed.code("found");
+    if (!typed.has("found")) {
+      typed.fault("found", "The code of the part that is on it, please.");
+    }
+    var version = typed.version();
+    return typed.sound()
+        ? answer(
+            typed,
+            () ->
+                correctParts.correct(
+                    row.card().id(),
+                    found,
+                    Boolean.TRUE.equals(body.exchanged()),
+                    version,
+                    body.onceKey()),
+            200)
         : Problem.of(typed);
   }
 

@@ -155,12 +155,35 @@ final class RigJson {
     }
   }
 
-  /** The parts of a rig by their codes, and how it is shot. */
+  /**
+   * The parts of a rig by their codes, and how it is shot.
+   *
+   * @param on the day it was done; left out: now
+   */
   record AssemblyBody(
-      String body, String limbs, String string, String style, String level, String onceKey) {}
+      String body,
+      String limbs,
+      String string,
+      String style,
+      String level,
+      String on,
+      String onceKey) {}
 
-  /** All the parts that a rig is to have afterwards; one left out comes off. */
-  record PartsBody(String body, String limbs, String string, Integer version, String onceKey) {}
+  /**
+   * All the parts that a rig is to have afterwards; one left out comes off.
+   *
+   * @param on the day it was done; left out: now
+   */
+  record PartsBody(
+      String body, String limbs, String string, String on, Integer version, String onceKey) {}
+
+  /**
+   * What is on a rig, and not on its list.
+   *
+   * @param found the code of the part that is on it
+   * @param exchanged whether the part it is there instead of is on the other rig
+   */
+  record FoundBody(String found, Boolean exchanged, Integer version, String onceKey) {}
 
   /** What was done and measured; what is left out stays as it is. */
   record EntryBody(

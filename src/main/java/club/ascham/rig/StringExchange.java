@@ -4,6 +4,7 @@ import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.Optional;
@@ -18,12 +19,14 @@ public class StringExchange {
   private final SetUps setUps;
   private final LoanedParts loaned;
   private final Actor actor;
+  private final ClubTime time;
 
-  StringExchange(Rigs rigs, SetUps setUps, LoanedParts loaned, Actor actor) {
+  StringExchange(Rigs rigs, SetUps setUps, LoanedParts loaned, Actor actor, ClubTime time) {
     this.rigs = rigs;
     this.setUps = setUps;
     this.loaned = loaned;
     this.actor = actor;
+    this.time = time;
   }
 
   /** Answers the loan that the rig is out on; empty: it is in the room. */
@@ -34,7 +37,7 @@ public class StringExchange {
     rigs.fit(rig, Place.STRING, on, at);
     loan.ifPresent(l -> loaned.fitted(l, rig, on, at));
     rigs.changed(rigs.findById(rig.value()));
-    setUps.openOf(rig).ifPresent(open -> open.beginAgain(actor.id(), at));
+    setUps.openOf(rig).ifPresent(open -> open.beginAgain(actor.id(), time.now()));
     rigs.flush();
     return loan;
   }

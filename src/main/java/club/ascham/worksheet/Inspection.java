@@ -24,7 +24,8 @@ record Inspection(Inspected found, Instant happened) {
    * Reads one answer for each look by its key, {@code upperTurnsOut}, {@code lowerTurnsOut}, {@code
    * words}, {@code partsUsed} and {@code on}.
    */
-  static Optional<Inspection> parse(Typed typed, InspectionList list, ClubTime time) {
+  static Optional<Inspection> parse(
+      Typed typed, Subject subject, InspectionList list, ClubTime time) {
     Map<String, Gravity> seen = new LinkedHashMap<>();
     for (Look look : list.looks()) {
       Gravity answer = typed.word(look.key(), Gravity.class);
@@ -43,14 +44,14 @@ record Inspection(Inspected found, Instant happened) {
       typed.fault("words", "What was noted, or put right? A few words.");
     }
     String parts = typed.optional("partsUsed", LONGEST);
-    Instant happened = happened(typed, time);
+    Instant happened = happened(typed, subject, time);
     return typed.sound()
         ? Optional.of(new Inspection(new Inspected(seen, upper, lower, words, parts), happened))
         : Optional.empty();
   }
 
   /** Now, or noon of the day typed at {@code on}. */
-  static Instant happened(Typed typed, ClubTime time) {
+  private static Instant happened(Typed typed, Subject subject, ClubTime time) {
     LocalDate on = typed.day("on");
     LocalDate today = time.today();
     if (on == null || on.equals(today)) {
@@ -59,6 +60,7 @@ record Inspection(Inspected found, Instant happened) {
     if (on.isAfter(today)) {
       typed.fault("on", "That day is still to come.");
     }
+    subject.notYetHere(on).ifPresent(message -> typed.fault("on", message));
     return time.momentOf(on.atTime(LocalTime.NOON));
   }
 

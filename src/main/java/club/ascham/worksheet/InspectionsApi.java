@@ -160,7 +160,7 @@ class InspectionsApi {
       return Problem.of(typed);
     }
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection = Inspection.parse(typed, list, time);
+    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, time);
     if (inspection.isEmpty()) {
       return Problem.of(typed);
     }

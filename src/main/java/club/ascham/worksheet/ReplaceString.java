@@ -5,6 +5,7 @@ import club.ascham.people.Actor;
 import club.ascham.register.RetireItem;
 import club.ascham.register.RetiredWhy;
 import club.ascham.register.Retirement;
+import club.ascham.rig.ChangeMoment;
 import club.ascham.rig.StringExchange;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
@@ -14,6 +15,7 @@ import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +28,7 @@ class ReplaceString {
   private final Subjects subjects;
   private final Spares spares;
   private final StringExchange exchange;
+  private final ChangeMoment moments;
   private final RetireItem retireItem;
   private final WorkRecords records;
   private final Story story;
@@ -37,6 +40,7 @@ class ReplaceString {
       Subjects subjects,
       Spares spares,
       StringExchange exchange,
+      ChangeMoment moments,
       RetireItem retireItem,
       WorkRecords records,
       Story story,
@@ -46,6 +50,7 @@ class ReplaceString {
     this.subjects = subjects;
     this.spares = spares;
     this.exchange = exchange;
+    this.moments = moments;
     this.retireItem = retireItem;
     this.records = records;
     this.story = story;
@@ -98,13 +103,18 @@ class ReplaceString {
               + " can't take its place: it is no ready string that fits this rig and hangs free."
               + " Choose one of those listed.");
     }
-    Instant now = time.now();
-    Optional<LoanId> loan = exchange.exchange(old.rig(), old.id(), spare.get().id(), now);
+    ChangeMoment.Found moment =
+        moments.of(replacement.on(), old.rig(), List.of(old.id(), spare.get().id()));
+    if (moment.refused() != null) {
+      return new Outcome.Refused(moment.refused().field(), moment.refused().message());
+    }
+    Instant at = moment.at();
+    Optional<LoanId> loan = exchange.exchange(old.rig(), old.id(), spare.get().id(), at);
     long record =
         records.keep(
             old.id(),
             Work.STRING_REPLACEMENT,
-            now,
+            at,
             new Inspected.Outcome(Result.REPLACED, replacement.words(), null),
             null,
             spare.get().id());
@@ -113,20 +123,26 @@ class ReplaceString {
       retireItem.retire(
           old.id(),
           new Retirement(
-              time.dayOf(now), RetiredWhy.SCRAPPED, "Replaced by " + spare.get().code() + "."),
+              scrappedOn(old, at), RetiredWhy.SCRAPPED, "Replaced by " + spare.get().code() + "."),
           null);
     }
-    story.tell(told(old, spare.get(), loan, scrapped, now).because(replacement.words()));
+    story.tell(told(old, spare.get(), loan, scrapped, at).because(replacement.words()));
     String page = "/upkeep/records/" + record;
     pressed.leads(formKey, page);
     return new Outcome.Replaced(page);
   }
 
+  /** A bow in use may be registered only after its string was changed. */
+  private LocalDate scrappedOn(Subject old, Instant at) {
+    LocalDate day = time.dayOf(at);
+    return day.isBefore(old.registeredOn()) ? old.registeredOn() : day;
+  }
+
   private Story.Told told(
-      Subject old, Spare spare, Optional<LoanId> loan, boolean scrapped, Instant now) {
+      Subject old, Spare spare, Optional<LoanId> loan, boolean scrapped, Instant at) {
     Story.Told told =
         Story.Told.ofRig(
-            now,
+            at,
             actor.id(),
             old.rig(),
             List.of(old.id(), spare.id()),

@@ -2,7 +2,9 @@ package club.ascham.worksheet;
 
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.rig.ChangeMoment;
 import club.ascham.units.ItemCode;
+import java.time.LocalDate;
 import java.util.Optional;
 
 /**
@@ -11,8 +13,9 @@ import java.util.Optional;
  * @param newString the code of the string that takes its place
  * @param oldString what becomes of the old one
  * @param words what was found; null: nothing worth keeping
+ * @param on the day it was done; null: now
  */
-record Replacement(ItemCode newString, OldString oldString, String words) {
+record Replacement(ItemCode newString, OldString oldString, String words, LocalDate on) {
   private static final int LONGEST = 1000;
 
   /** What becomes of a string that was taken off. */
@@ -27,8 +30,8 @@ record Replacement(ItemCode newString, OldString oldString, String words) {
     }
   }
 
-  /** Reads {@code newString}, {@code oldString} and {@code words}. */
-  static Optional<Replacement> parse(Typed typed) {
+  /** Reads {@code newString}, {@code oldString}, {@code words} and {@code on}. */
+  static Optional<Replacement> parse(Typed typed, LocalDate today) {
     ItemCode code = typed.code("newString");
     if (code == null) {
       typed.fault("newString", "Which string takes its place?");
@@ -37,6 +40,7 @@ record Replacement(ItemCode newString, OldString oldString, String words) {
         typed.requiredWord(
             "oldString", OldString.class, "What becomes of the old string: scrapped, or kept?");
     String words = typed.optional("words", LONGEST);
-    return typed.sound() ? Optional.of(new Replacement(code, old, words)) : Optional.empty();
+    LocalDate on = ChangeMoment.read(typed, today);
+    return typed.sound() ? Optional.of(new Replacement(code, old, words, on)) : Optional.empty();
   }
 }

@@ -2,6 +2,7 @@ package club.ascham.worksheet;
 
 import club.ascham.form.Typed;
 import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
@@ -37,23 +38,27 @@ class ReplacementsApi {
   public record ReplacementPageJson(List<WorkJson> items, int page, int size, long total) {}
 
   /**
-   * A replacement, done now.
+   * A replacement.
    *
    * @param item the code of the string that is taken off
    * @param newString the code of the one fitted in its place
    * @param oldString {@code scrapped} or {@code kept}
+   * @param on the day it was done; left out: now
    */
   public record ReplacementBody(
-      String item, String newString, String oldString, String words, String onceKey) {}
+      String item, String newString, String oldString, String words, String on, String onceKey) {}
 
   private final Subjects subjects;
   private final WorkRecords records;
   private final ReplaceString replaceString;
+  private final ClubTime time;
 
-  ReplacementsApi(Subjects subjects, WorkRecords records, ReplaceString replaceString) {
+  ReplacementsApi(
+      Subjects subjects, WorkRecords records, ReplaceString replaceString, ClubTime time) {
     this.subjects = subjects;
     this.records = records;
     this.replaceString = replaceString;
+    this.time = time;
   }
 
   @GET
@@ -112,7 +117,7 @@ class ReplacementsApi {
     if (old.isEmpty() || !old.get().kind().equals("STRING")) {
       typed.fault("item", "The code of the string that is taken off, please.");
     }
-    Optional<Replacement> replacement = Replacement.parse(typed);
+    Optional<Replacement> replacement = Replacement.parse(typed, time.today());
     if (replacement.isEmpty()) {
       return Problem.of(typed);
     }

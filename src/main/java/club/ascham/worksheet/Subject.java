@@ -5,11 +5,13 @@ import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,6 +21,7 @@ import java.util.stream.Stream;
  * @param maker null: not known (likewise model)
  * @param build null: it has none
  * @param maxTurnsOut the maker's limit for its limb bolts; null: not recorded
+ * @param boughtOn null: not known
  * @param rig the rig that it is fitted to; null: none (likewise rigBareCode)
  * @param loan null: it is not lent (likewise backBy)
  * @param turnsUpper the set-up's turns out of the upper bolt; null: not counted (likewise lower)
@@ -31,6 +34,7 @@ public record Subject(
     String model,
     Build build,
     Double maxTurnsOut,
+    LocalDate boughtOn,
     LocalDate registeredOn,
     boolean withdrawn,
     State state,
@@ -64,6 +68,25 @@ public record Subject(
 
   public String kindSaid() {
     return kind.equals("BOW") ? "one-piece bow" : kind.toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * Why nothing can have been done to it in the club on this day, in a sentence; empty where the
+   * club had it by then, as far as the record knows. Paper that is typed in late may well lie
+   * before what was typed in already.
+   */
+  Optional<String> notYetHere(LocalDate day) {
+    LocalDate known = boughtOn == null ? registeredOn : boughtOn;
+    if (!day.isBefore(known)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        boughtOn != null
+            ? "It was only bought on " + ClubTime.said(boughtOn) + "."
+            : "It only came on the register on "
+                + ClubTime.said(registeredOn)
+                + ". If the club had it before, enter on its page when it was bought; then this day"
+                + " can be given.");
   }
 
   public boolean isRetired() {

@@ -25,7 +25,7 @@ class Subjects {
         """
         SELECT i.id, i.code, i.kind, i.maker, i.model,
                coalesce(r.build, l.build, CASE i.kind WHEN 'BOW' THEN 'ONE_PIECE' END), r.max_turns_out,
-               i.registered_on, s.withdrawn, %s, s.rig_id, bi.code, s.loan_id, o.due_on,
+               i.bought_on, i.registered_on, s.withdrawn, %s, s.rig_id, bi.code, s.loan_id, o.due_on,
                u.turns_upper, u.turns_lower
           FROM item_standing s
           JOIN item i ON i.id = s.item_id

@@ -132,7 +132,7 @@ class WorkPages {
 
   private Response inspected(Subject subject, Work work, Typed typed) {
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection = Inspection.parse(typed, list, time);
+    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, time);
     if (inspection.isEmpty()) {
       return Go.again(page(subject, work, typed, null));
     }
@@ -148,7 +148,7 @@ class WorkPages {
   }
 
   private Response replaced(Subject subject, Typed typed) {
-    Optional<Replacement> replacement = Replacement.parse(typed);
+    Optional<Replacement> replacement = Replacement.parse(typed, time.today());
     if (replacement.isEmpty()) {
       return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
     }

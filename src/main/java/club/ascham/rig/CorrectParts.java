@@ -1,0 +1,201 @@
+package club.ascham.rig;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Makes the record say what is true of a bow on which a part was found that belongs elsewhere: the
+ * part comes off the rig that the record had it on, and is on this one.
+ */
+@ApplicationScoped
+public class CorrectParts {
+  static final String FOUND = "found";
+  static final String EXCHANGED = "exchanged";
+
+  private final Rigs rigs;
+  private final SetUps setUps;
+  private final RigSpecs specs;
+  private final PartsOnHand parts;
+  private final LoanedParts loaned;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  CorrectParts(
+      Rigs rigs,
+      SetUps setUps,
+      RigSpecs specs,
+      PartsOnHand parts,
+      LoanedParts loaned,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.rigs = rigs;
+    this.setUps = setUps;
+    this.specs = specs;
+    this.parts = parts;
+    this.loaned = loaned;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /**
+   * What is to be written.
+   *
+   * @param off what the record had in its place; null: nothing
+   * @param there the rig that the record had the part on; null: none
+   * @param exchanged whether {@code off} is on that rig
+   */
+  private record Correction(RigCard here, Part on, Part off, RigCard there, boolean exchanged) {}
+
+  /**
+   * @param exchanged whether what the record has here is on the other rig; else it is on neither
+   * @param version of the rig that the wish was made from; empty: whatever it is now
+   */
+  @Writes
+  public Outcome correct(
+      RigId id, ItemCode found, boolean exchanged, OptionalInt version, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new Outcome.PressedBefore(before.get());
+    }
+    RigCard here =
+        specs
+            .of(id)
+            .orElseThrow(() -> new NoSuchThing("There is no rig " + id.value() + " any more."));
+    if (version.isPresent() && version.getAsInt() != here.version()) {
+      return new Outcome.ChangedMeanwhile();
+    }
+    Optional<PartOnHand> known = parts.coded(found);
+    if (known.isEmpty()) {
+      return Outcome.refused(
+          FOUND, "The club has no part of a bow with the code " + found.display() + ".", "");
+    }
+    PartOnHand hand = known.get();
+    Part on = hand.part();
+    if (id.equals(hand.fittedTo())) {
+      return Outcome.refused(FOUND, on.code() + " is on this rig by the record, too.", "");
+    }
+    if (on.place() == Place.BODY) {
+      return Outcome.refused(
+          FOUND,
+          "A rig goes by its riser, or by its one-piece bow.",
+          "Check the rig of " + on.code() + " instead.");
+    }
+    Part off =
+        here.parts().stream().filter(p -> p.place() == on.place()).findFirst().orElse(null);
+    RigCard there = hand.fittedTo() == null ? null : specs.of(hand.fittedTo()).orElseThrow();
+    Correction correction = new Correction(here, on, off, there, exchanged);
+    List<Refusal> refusals = refusals(correction, hand);
+    if (!refusals.isEmpty()) {
+      return new Outcome.Refused(refusals);
+    }
+    if (on.place() != Place.STRING && !BoltHands.may(actor, time.today())) {
+      return BoltHands.refused();
+    }
+    String said = write(correction);
+    pressed.leads(formKey, RigPages.page(id));
+    return new Outcome.Done(
+        id, said + " " + (there == null ? "It waits" : "Both bows wait") + " for a new set-up.");
+  }
+
+  private List<Refusal> refusals(Correction correction, PartOnHand hand) {
+    List<Refusal> refusals = new ArrayList<>();
+    hand.away(FOUND).ifPresent(refusals::add);
+    misfits(correction.here(), correction.on(), FOUND).ifPresent(refusals::add);
+    if (!correction.exchanged()) {
+      return refusals;
+    }
+    if (correction.there() == null || correction.off() == null) {
+      refusals.add(
+          new Refusal(
+              EXCHANGED,
+              "There is nothing that it could have been exchanged for.",
+              "Correct this rig alone."));
+      return refusals;
+    }
+    parts
+        .coded(new ItemCode(correction.off().bareCode()))
+        .flatMap(off -> off.away(EXCHANGED))
+        .ifPresent(refusals::add);
+    misfits(correction.there(), correction.off(), EXCHANGED).ifPresent(refusals::add);
+    return refusals;
+  }
+
+  /** Why this part can't be on that rig, whatever was found: the first reason. */
+  private static Optional<Refusal> misfits(RigCard rig, Part part, String field) {
+    Map<Place, Part> all = new EnumMap<>(Place.class);
+    rig.parts().forEach(other -> all.put(other.place(), other));
+    all.put(part.place(), part);
+    return Fit.misfits(all).stream()
+        .findFirst()
+        .map(
+            misfit ->
+                new Refusal(
+                    field,
+                    "It can't stay on " + rig.name() + ": " + misfit.reason(),
+                    "Put it right, or withdraw both."));
+  }
+
+  private String write(Correction correction) {
+    Instant now = time.now();
+    RigId here = correction.here().id();
+    Part on = correction.on();
+    Part off = correction.off();
+    RigCard there = correction.there();
+    Optional<LoanId> loan = loaned.loanOf(here);
+    List<ItemId> items = new ArrayList<>(List.of(on.id()));
+    List<RigId> touched = new ArrayList<>(List.of(here));
+    StringBuilder said = new StringBuilder("Record corrected: " + on.code() + " is on this bow");
+    if (there != null) {
+      rigs.takeOff(there.id(), on.id(), now);
+      touched.add(there.id());
+      said.replace(0, said.length(), "Record corrected: ")
+          .append(on.code() + " is on rig " + correction.here().name())
+          .append(", not on rig " + there.name());
+    }
+    if (off != null) {
+      rigs.takeOff(here, off.id(), now);
+      loan.ifPresent(l -> loaned.takenOff(l, off.id(), now));
+      items.add(off.id());
+      said.append(
+          correction.exchanged()
+              ? "; " + off.code() + " is there in its place"
+              : "; " + off.code() + " is not on it");
+    }
+    rigs.fit(here, on.place(), on.id(), now);
+    loan.ifPresent(l -> loaned.fitted(l, here, on.id(), now));
+    if (correction.exchanged()) {
+      rigs.fit(there.id(), off.place(), off.id(), now);
+    }
+    touched.forEach(
+        rig -> {
+          rigs.changed(rigs.findById(rig.value()));
+          setUps.openOf(rig).ifPresent(open -> open.beginAgain(actor.id(), now));
+        });
+    said.append(".");
+    story.tell(
+        new Story.Told(now, actor.id(), said.toString(), null, loan.orElse(null), items, touched));
+    return said.toString();
+  }
+}
