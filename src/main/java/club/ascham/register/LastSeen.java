@@ -39,7 +39,8 @@ class LastSeen {
               UNION ALL
               SELECT max(max(happened_at, coalesce(released_at, ''))), 'It was still here, out of use, on'
                 FROM withdrawal WHERE item_id = ?1)
-             WHERE at IS NOT NULL ORDER BY at DESC LIMIT 1""",
+             WHERE at IS NOT NULL ORDER BY at DESC LIMIT 1\
+            """,
             item);
     if (seen.isPresent() && time.dayOf(seen.get().at()).isAfter(left)) {
       return Optional.of(seen.get().how() + " " + ClubTime.said(time.dayOf(seen.get().at())) + ".");

@@ -116,7 +116,8 @@ public class ChangeMoment {
           UNION ALL
           SELECT max(bought_on) || 'T12:00:00.000Z', 'What goes on was only bought on'
             FROM item WHERE id IN (SELECT id FROM part))
-         WHERE at IS NOT NULL ORDER BY at DESC LIMIT 1""",
+         WHERE at IS NOT NULL ORDER BY at DESC LIMIT 1\
+        """,
         rig,
         these);
   }

@@ -99,7 +99,9 @@ class ChangePages {
     }
     try {
       return led(
-          rig, typed, changeParts.change(rig, wanted, on, typed.version(), typed.value("once-key")));
+          rig,
+          typed,
+          changeParts.change(rig, wanted, on, typed.version(), typed.value("once-key")));
     } catch (DatabaseRefusal refusal) {
       typed.fault(Outcome.WHOLE, refusal.getMessage());
       return Go.again(page(rig, typed));

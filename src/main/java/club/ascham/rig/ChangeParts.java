@@ -70,11 +70,7 @@ class ChangeParts {
    */
   @Writes
   Outcome change(
-      RigId id,
-      Map<Place, ItemCode> wanted,
-      LocalDate on,
-      OptionalInt version,
-      String formKey) {
+      RigId id, Map<Place, ItemCode> wanted, LocalDate on, OptionalInt version, String formKey) {
     Optional<String> before = pressed.ledTo(formKey);
     if (before.isPresent()) {
       return new Outcome.PressedBefore(before.get());
@@ -110,10 +106,7 @@ class ChangeParts {
         moments.of(
             on,
             id,
-            swaps.stream()
-                .filter(swap -> swap.on() != null)
-                .map(swap -> swap.on().id())
-                .toList());
+            swaps.stream().filter(swap -> swap.on() != null).map(swap -> swap.on().id()).toList());
     return moment.refused() == null
         ? apply(rig, card, swaps, moment.at(), formKey)
         : new Outcome.Refused(List.of(moment.refused()));

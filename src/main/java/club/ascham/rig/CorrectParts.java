@@ -102,8 +102,7 @@ public class CorrectParts {
           "A rig goes by its riser, or by its one-piece bow.",
           "Check the rig of " + on.code() + " instead.");
     }
-    Part off =
-        here.parts().stream().filter(p -> p.place() == on.place()).findFirst().orElse(null);
+    Part off = here.parts().stream().filter(p -> p.place() == on.place()).findFirst().orElse(null);
     RigCard there = hand.fittedTo() == null ? null : specs.of(hand.fittedTo()).orElseThrow();
     Correction correction = new Correction(here, on, off, there, exchanged);
     List<Refusal> refusals = refusals(correction, hand);

@@ -103,6 +103,7 @@ class RigPages {
       List<Fitted> parts,
       List<RigRecords.Kept> kept,
       List<Check> checks,
+      Trend trend,
       List<RigRecords.Lent> loans,
       List<RigRecords.Withdrawn> withdrawn,
       List<RigRecords.Overdue> overdue,
@@ -252,6 +253,7 @@ class RigPages {
         fitted(card),
         records.kept(rig),
         checks.stream().map(RigPages::check).toList(),
+        trend(card, checks),
         records.loans(rig, RECENT),
         records.withdrawn(rig),
         records.overdue(rig),
@@ -275,6 +277,18 @@ class RigPages {
                 last.tillerLower(),
                 card.setUp().nocking());
     return RigDrawing.of(spec, card.targets(), shown, card.setUp());
+  }
+
+  private Trend trend(RigCard card, List<Checked> checks) {
+    List<Trend.Reading> measured = new ArrayList<>();
+    for (Checked check : checks) {
+      if (check.isMeasured()) {
+        measured.add(0, new Trend.Reading(check.happenedAt(), check.brace(), check.tiller()));
+      }
+    }
+    return card.targets() == null || measured.size() < 2
+        ? null
+        : Trend.of(measured, records.adjustments(card.id()), card.targets(), card.setUp());
   }
 
   private static List<Reading> readings(RigCard card, Checked last) {

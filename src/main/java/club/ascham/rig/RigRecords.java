@@ -195,6 +195,20 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
         atMost);
   }
 
+  private record Adjusted(Instant at) {}
+
+  /** When it was adjusted, oldest first. */
+  List<Instant> adjustments(RigId rig) {
+    return rows
+        .list(
+            Adjusted.class,
+            "SELECT happened_at FROM adjustment WHERE rig_id = ?1 ORDER BY happened_at, id",
+            rig)
+        .stream()
+        .map(Adjusted::at)
+        .toList();
+  }
+
   /** A loan that a rig went out with. */
   record Lent(
       long loanId, String kind, String holder, Instant outAt, LocalDate dueOn, Instant backAt) {

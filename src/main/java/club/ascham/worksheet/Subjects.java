@@ -36,7 +36,8 @@ class Subjects {
           LEFT JOIN loan o ON o.id = s.loan_id
           LEFT JOIN rig_parts p ON p.rig_id = s.rig_id
           LEFT JOIN set_up u ON u.id = p.set_up_id
-         WHERE s.code = ?2"""
+         WHERE s.code = ?2\
+        """
             .formatted(Standing.STATE_TODAY),
         time.today(),
         code.bare());

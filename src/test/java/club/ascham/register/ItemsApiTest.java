@@ -63,12 +63,18 @@ class ItemsApiTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "risers | {\"build\": \"screw-in\", \"hand\": \"left\", \"lengthIn\": 24, \"limbModel\": \"Thatch\"} | build | screw-in",
-        "limbs | {\"build\": \"adjustable\", \"size\": \"long\", \"markedLb\": 22.5, \"limbFitting\": \"ILF\", \"braceLow\": \"8 1/2 in\", \"braceHigh\": \"9 in\"} | braceLow | 215.9 mm",
+        "risers | {\"build\": \"screw-in\", \"hand\": \"left\", \"lengthIn\": 24, \"limbModel\":"
+            + " \"Thatch\"} | build | screw-in",
+        "limbs | {\"build\": \"adjustable\", \"size\": \"long\", \"markedLb\": 22.5,"
+            + " \"limbFitting\": \"ILF\", \"braceLow\": \"8 1/2 in\", \"braceHigh\": \"9 in\"} |"
+            + " braceLow | 215.9 mm",
         "bows | {\"bowLengthIn\": 54, \"markedLb\": 12, \"markedAtIn\": 24} | hmpeTips | unknown",
-        "strings | {\"forBowIn\": 68, \"material\": \"polyester\", \"strandDiameter\": \"0.5 mm\"} | strandDiameter | 0.5 mm",
-        "stringers | {\"stringerKind\": \"tip-and-saddle\", \"bowFromIn\": 60, \"bowToIn\": 70} | stringerKind | tip-and-saddle",
-        "kit-items | {\"kind\": \"arrows\", \"arrowLength\": \"26 in\", \"arrowCount\": 36, \"pool\": true} | arrowLength | 660.4 mm",
+        "strings | {\"forBowIn\": 68, \"material\": \"polyester\", \"strandDiameter\": \"0.5 mm\"}"
+            + " | strandDiameter | 0.5 mm",
+        "stringers | {\"stringerKind\": \"tip-and-saddle\", \"bowFromIn\": 60, \"bowToIn\": 70} |"
+            + " stringerKind | tip-and-saddle",
+        "kit-items | {\"kind\": \"arrows\", \"arrowLength\": \"26 in\", \"arrowCount\": 36,"
+            + " \"pool\": true} | arrowLength | 660.4 mm",
       })
   void whatIsAdded_isReadBack_andPutsItselfInItsOwnPlace(
       String list, String body, String field, String value) {
@@ -203,7 +209,8 @@ class ItemsApiTest {
         rows.texts(
                 """
                 SELECT i.code FROM item i JOIN fitting f ON f.item_id = i.id AND f.until_at IS NULL
-                 WHERE i.kind = 'RISER' LIMIT 1""")
+                 WHERE i.kind = 'RISER' LIMIT 1\
+                """)
             .get(0);
     sends("officer", "{\"why\": \"sold\"}")
         .post("/api/risers/" + bare + "/retire")

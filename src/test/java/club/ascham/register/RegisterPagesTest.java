@@ -24,7 +24,8 @@ class RegisterPagesTest {
       SELECT i.code FROM item i JOIN fitting f ON f.item_id = i.id AND f.until_at IS NULL
         JOIN bowstring b ON b.id = i.id JOIN rig r ON r.id = f.rig_id
        WHERE NOT EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
-       ORDER BY i.code LIMIT 1""";
+       ORDER BY i.code LIMIT 1\
+      """;
 
   @Inject Rows rows;
 
@@ -35,7 +36,8 @@ class RegisterPagesTest {
     Visitor committee = Visitor.signedInAs("committee");
     long left =
         rows.number(
-            "SELECT count(*) FROM riser r JOIN item i ON i.id = r.id WHERE r.hand = 'LEFT' AND i.retired_on IS NULL");
+            "SELECT count(*) FROM riser r JOIN item i ON i.id = r.id WHERE r.hand = 'LEFT' AND"
+                + " i.retired_on IS NULL");
     committee
         .get("/register?kind=riser&hand=left")
         .then()
@@ -345,7 +347,8 @@ class RegisterPagesTest {
             rows.texts(
                     """
                     SELECT i.code FROM item i JOIN loan_line l ON l.item_id = i.id AND l.back_at IS NULL
-                     WHERE i.kind IN ('TAB', 'BRACER', 'QUIVER', 'CASE') LIMIT 1""")
+                     WHERE i.kind IN ('TAB', 'BRACER', 'QUIVER', 'CASE') LIMIT 1\
+                    """)
                 .get(0));
     officer
         .post("/items/" + lent + "/retire", Map.of("why", "lost", "once-key", unique()))
@@ -399,7 +402,8 @@ class RegisterPagesTest {
         """
         INSERT INTO fitting (rig_id, item_id, place, from_at, until_at)
         VALUES ((SELECT min(id) FROM rig), (SELECT id FROM item WHERE code = ?1), 'STRING',
-                '2026-02-01T10:00:00.000Z', '2026-03-16T10:00:00.000Z')""",
+                '2026-02-01T10:00:00.000Z', '2026-03-16T10:00:00.000Z')\
+        """,
         bare);
     retiredOn(officer, code, "2026-03-15")
         .then()
@@ -409,7 +413,8 @@ class RegisterPagesTest {
         """
         INSERT INTO loan_line (loan_id, item_id, out_at, back_at, outcome)
         VALUES ((SELECT min(id) FROM loan), (SELECT id FROM item WHERE code = ?1),
-                '2026-03-16T10:00:00.000Z', '2026-03-18T10:00:00.000Z', 'BACK')""",
+                '2026-03-16T10:00:00.000Z', '2026-03-18T10:00:00.000Z', 'BACK')\
+        """,
         bare);
     retiredOn(officer, code, "2026-03-17")
         .then()
@@ -419,7 +424,8 @@ class RegisterPagesTest {
         """
         INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
         VALUES ((SELECT id FROM item WHERE code = ?1), 'STRING_REPLACEMENT',
-                '2026-03-20T10:00:00.000Z', '2026-03-20T10:00:00.000Z', 1, 'PASSED')""",
+                '2026-03-20T10:00:00.000Z', '2026-03-20T10:00:00.000Z', 1, 'PASSED')\
+        """,
         bare);
     retiredOn(officer, code, "2026-03-19")
         .then()
@@ -427,8 +433,7 @@ class RegisterPagesTest {
         .body(containsString("It was still looked over or mended on Fri 20 Mar 2026."));
     assertEquals(
         0,
-        rows.number(
-            "SELECT count(*) FROM item WHERE code = ?1 AND retired_on IS NOT NULL", bare));
+        rows.number("SELECT count(*) FROM item WHERE code = ?1 AND retired_on IS NOT NULL", bare));
     retiredOn(officer, code, "2026-03-20").then().statusCode(303);
   }
 
