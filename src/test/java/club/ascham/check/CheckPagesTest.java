@@ -117,7 +117,8 @@ class CheckPagesTest {
     assertEquals(
         1,
         bench.number(
-            "SELECT count(*) FROM adjustment WHERE check_id = ?1 AND after_id = ?2 AND twists_added = 30",
+            "SELECT count(*) FROM adjustment WHERE check_id = ?1 AND after_id = ?2 AND twists_added"
+                + " = 30",
             first,
             bench.lastCheck(bow)));
   }
@@ -168,7 +169,8 @@ class CheckPagesTest {
     assertEquals(
         1,
         bench.number(
-            "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'LIMB_INSPECTION' AND blocks = 1",
+            "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'LIMB_INSPECTION' AND"
+                + " blocks = 1",
             bow.limbs().id()));
     DatabaseRefusal refusal =
         assertThrows(
@@ -177,7 +179,8 @@ class CheckPagesTest {
                 rows.change(
                     """
                     INSERT INTO loan_line (loan_id, item_id, rig_id, out_at)
-                    VALUES ((SELECT max(id) FROM loan), ?1, ?2, '2026-11-01T10:00:00.000Z')""",
+                    VALUES ((SELECT max(id) FROM loan), ?1, ?2, '2026-11-01T10:00:00.000Z')\
+                    """,
                     bow.body().id(),
                     bow.rig()));
     assertEquals("lent-rig-has-a-withdrawn-part", refusal.rule());
@@ -199,7 +202,8 @@ class CheckPagesTest {
             """
             SELECT count(*) FROM upkeep_task WHERE blocks = 1 AND closed_by_record IS NULL
                AND ((item_id = ?1 AND work IN ('BOLT_INSPECTION', 'RISER_INSPECTION'))
-                 OR (item_id = ?2 AND work = 'LIMB_INSPECTION'))""",
+                 OR (item_id = ?2 AND work = 'LIMB_INSPECTION'))\
+            """,
             bow.body().id(),
             bow.limbs().id()));
   }
@@ -343,6 +347,60 @@ class CheckPagesTest {
   }
 
   @Test
+  void aStrangerThatIsToStay_correctsTheRecordInOnePress_whateverElseIsAnswered() {
+    Bow bow = bench.received();
+    Bow other = bench.ready();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    Map<String, Object> form = new HashMap<>();
+    form.put("stranger", other.string().code());
+    form.put("strangerAnswer", "exchanged");
+    save(volunteer, bow, form)
+        .then()
+        .statusCode(303)
+        .header("Location", endsWith("/rigs/" + bow.rig().value()));
+    for (Bow each : List.of(bow, other)) {
+      assertEquals("IN_THE_WORKSHOP", bench.state(each));
+      volunteer
+          .get("/rigs/" + each.rig().value())
+          .then()
+          .body(containsString("Record corrected: " + other.string().code() + " is on rig"));
+    }
+    assertEquals(
+        2,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE until_at IS NULL AND ((rig_id = ?1 AND item_id ="
+                + " ?2) OR (rig_id = ?3 AND item_id = ?4))",
+            bow.rig(),
+            other.string().id(),
+            other.rig(),
+            bow.string().id()));
+    assertEquals(0, bench.checks(bow));
+  }
+
+  @Test
+  void aStrangerThatIsOutOnLoan_isNotTakenOffInTheRecord_andWhatWasTypedStays() {
+    Bow bow = bench.received();
+    Bow other = bench.lent("Robin Ashdown");
+    Map<String, Object> form = fine(bow);
+    form.remove("allAsListed");
+    form.put("parts", List.of("body", "limbs"));
+    form.put("stranger", other.string().code());
+    form.put("strangerAnswer", "correct-record");
+    save(Visitor.signedInAs("volunteer"), bow, form)
+        .then()
+        .statusCode(422)
+        .body(containsString("Receive it first."))
+        .body(containsString("value=\"correct-record\" checked"))
+        .body(containsString("value=\"216 mm\""));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE until_at IS NULL AND rig_id = ?1 AND item_id = ?2",
+            other.rig(),
+            other.string().id()));
+  }
+
+  @Test
   void aStrangerToBePutRight_isAnAdjustment_withoutAnyReading() {
     Bow bow = bench.received();
     Bow other = bench.ready();
@@ -380,7 +438,8 @@ class CheckPagesTest {
     assertEquals(
         1,
         bench.number(
-            "SELECT count(*) FROM bow_check WHERE id = ?1 AND verdict = 'ADJUST' AND brace = 19800000",
+            "SELECT count(*) FROM bow_check WHERE id = ?1 AND verdict = 'ADJUST' AND brace ="
+                + " 19800000",
             first));
     volunteer
         .get(bow.page() + "/" + first)

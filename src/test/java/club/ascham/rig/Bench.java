@@ -153,6 +153,10 @@ class Bench {
         why);
   }
 
+  void change(String sql, Object... parameters) {
+    rows.change(sql, parameters);
+  }
+
   long number(String sql, Object... parameters) {
     return rows.number(sql, parameters);
   }
@@ -163,7 +167,8 @@ class Bench {
                 letter,
                 (int)
                     rows.number(
-                        "SELECT 1 + max(CAST(substr(code, 2, 4) AS INTEGER)) FROM item WHERE code LIKE ?1",
+                        "SELECT 1 + max(CAST(substr(code, 2, 4) AS INTEGER)) FROM item WHERE code"
+                            + " LIKE ?1",
                         letter + "%"))
             .orElseThrow();
     ItemCode code = ItemCode.of(letter, number).orElseThrow();

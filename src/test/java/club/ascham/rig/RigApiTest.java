@@ -366,6 +366,241 @@ class RigApiTest {
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NOT NULL", old.id()));
   }
 
+  private record Parts(Bench.Laid riser, Bench.Laid limbs, Bench.Laid string) {
+    Map<String, Object> with(Bench.Laid other, String on) {
+      return Map.of("body", riser.code(), "limbs", limbs.code(), "string", other.code(), "on", on);
+    }
+  }
+
+  private Parts partsOfA68InchBow() {
+    return new Parts(
+        bench.adjustableRiser("RIGHT", 25),
+        bench.slotInLimbs("MEDIUM", 22),
+        bench.polyesterString(68));
+  }
+
+  private static ValidatableResponse change(long rig, Map<String, Object> parts) {
+    return as("officer").body(parts).put("/api/rigs/{id}/parts", rig).then();
+  }
+
+  @Test
+  void aChangeTypedInLate_happenedOnItsDay() {
+    Parts parts = partsOfA68InchBow();
+    Bench.Laid fresh = bench.polyesterString(68);
+    long rig = bench.assembled(parts.riser(), parts.limbs(), parts.string());
+    bench.setUp(rig);
+
+    change(rig, parts.with(fresh, "2999-01-01"))
+        .statusCode(422)
+        .body("errors.field", contains("on"))
+        .body("errors.message", contains("That day is still to come."));
+    change(rig, parts.with(fresh, "2026-03-03"))
+        .statusCode(200)
+        .body("state", equalTo("in-the-workshop"));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting o JOIN fitting n ON n.from_at = o.until_at"
+                + " WHERE o.item_id = ?1 AND n.item_id = ?2 AND n.from_at LIKE '2026-03-03T%'",
+            parts.string().id(), fresh.id()));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM bowstring WHERE id = ?1 AND first_used = '2026-03-03'",
+            fresh.id()));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM story s JOIN story_about a ON a.story_id = s.id"
+                + " WHERE a.item_id = ?1 AND s.happened_at LIKE '2026-03-03T%'",
+            fresh.id()));
+  }
+
+  @Test
+  void aChange_isNotDatedBeforeWhatIsKnownOfTheBow() {
+    Parts parts = partsOfA68InchBow();
+    Bench.Laid fresh = bench.polyesterString(68);
+    long rig = bench.assembled(parts.riser(), parts.limbs(), parts.string());
+    refusedOn(rig, parts.with(fresh, "2026-01-01"), "Parts of the bow were changed on");
+    bench.setUp(rig);
+    refusedOn(rig, parts.with(fresh, "2026-01-01"), "The bow was set up on Fri 2 Jan 2026.");
+    bench.change(
+        "INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed,"
+            + " verdict, verdict_text) VALUES (?1, 'LOOK', '2026-03-10T22:30:00.000Z',"
+            + " '2026-03-10T22:30:00.000Z', 1, 1, 'FIT', 'Looked over.')",
+        rig);
+    refusedOn(rig, parts.with(fresh, "2026-03-09"), "The bow was checked on Tue 10 Mar 2026.");
+    long loan = bench.lend(rig);
+    bench.change(
+        "UPDATE loan_line SET out_at = '2026-04-01T17:00:00.000Z' WHERE loan_id = ?1", loan);
+    refusedOn(rig, parts.with(fresh, "2026-03-31"), "The bow was lent on Wed 1 Apr 2026.");
+    bench.change(
+        "UPDATE loan_line SET back_at = '2026-04-08T22:00:00.000Z', outcome = 'BACK'"
+            + " WHERE loan_id = ?1",
+        loan);
+    refusedOn(rig, parts.with(fresh, "2026-04-07"), "The bow was received on Wed 8 Apr 2026.");
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NULL",
+            parts.string().id()));
+
+    change(rig, parts.with(fresh, "2026-04-08")).statusCode(200);
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE item_id = ?1 AND from_at ="
+                + " '2026-04-08T22:00:00.001Z'",
+            fresh.id()),
+        "the evening it was received, just after");
+  }
+
+  @Test
+  void aChange_isNotDatedBeforeTheNewPartWasFree() {
+    Parts parts = partsOfA68InchBow();
+    Bench.Laid fresh = bench.polyesterString(68);
+    long rig = bench.assembled(parts.riser(), parts.limbs(), parts.string());
+    Parts elsewhere = partsOfA68InchBow();
+    long other = bench.assembled(elsewhere.riser(), elsewhere.limbs(), fresh);
+    bench.change("UPDATE item SET bought_on = '2026-01-10' WHERE id = ?1", fresh.id());
+    bench.change(
+        "UPDATE fitting SET until_at = '2026-04-01T10:00:00.000Z' WHERE rig_id = ?1 AND item_id ="
+            + " ?2",
+        other,
+        fresh.id());
+    refusedOn(
+        rig,
+        parts.with(fresh, "2026-03-20"),
+        "What goes on was still fitted to another rig on Wed 1 Apr 2026.");
+    bench.change(
+        "UPDATE fitting SET from_at = '2025-01-01T10:00:00.000Z', until_at ="
+            + " '2025-02-01T10:00:00.000Z' WHERE rig_id = ?1 AND item_id = ?2",
+        other,
+        fresh.id());
+    refusedOn(
+        rig, parts.with(fresh, "2026-01-09"), "What goes on was only bought on Sat 10 Jan 2026.");
+    change(rig, parts.with(fresh, "2026-03-20")).statusCode(200);
+  }
+
+  private static void refusedOn(long rig, Map<String, Object> parts, String message) {
+    change(rig, parts)
+        .statusCode(422)
+        .body("errors.field", contains("on"))
+        .body("errors.message", contains(containsString(message)));
+  }
+
+  @Test
+  void aRigAssembledOnAnEarlierDay_isOneSinceThen() {
+    Parts parts = partsOfA68InchBow();
+    bench.change("UPDATE item SET bought_on = '2026-02-01' WHERE id = ?1", parts.string().id());
+    assemble(parts.with(parts.string(), "2026-01-31"))
+        .statusCode(422)
+        .body("errors.field", contains("on"));
+    int rig = id(assemble(parts.with(parts.string(), "2026-02-03")));
+    assertEquals(
+        4,
+        bench.number(
+            "SELECT (SELECT count(*) FROM rig WHERE id = ?1 AND assembled_at LIKE '2026-02-03T%')"
+                + " + (SELECT count(*) FROM fitting WHERE rig_id = ?1 AND from_at LIKE"
+                + " '2026-02-03T%')",
+            rig));
+  }
+
+  // ---- correcting the record
+
+  private static ValidatableResponse correct(long rig, Map<String, Object> found) {
+    return as("volunteer").body(found).post("/api/rigs/{id}/corrections", rig).then();
+  }
+
+  @Test
+  void aStringThatIsOnAnotherBow_isPutThereInTheRecord_andBothBowsTellIt() {
+    Parts here = partsOfA68InchBow();
+    Parts there = partsOfA68InchBow();
+    long rig = bench.assembled(here.riser(), here.limbs(), here.string());
+    long other = bench.assembled(there.riser(), there.limbs(), there.string());
+    bench.setUp(rig);
+    bench.setUp(other);
+
+    correct(rig, Map.of("found", there.string().code()))
+        .statusCode(200)
+        .body("state", equalTo("in-the-workshop"))
+        .body(
+            "parts.code",
+            contains(here.riser().code(), here.limbs().code(), there.string().code()));
+    as("officer")
+        .get("/api/rigs/{id}", other)
+        .then()
+        .body("parts.code", contains(there.riser().code(), there.limbs().code()))
+        .body("state", equalTo("in-the-workshop"));
+    assertEquals(
+        0,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NULL",
+            here.string().id()));
+    assertEquals(
+        2,
+        bench.number(
+            "SELECT count(DISTINCT a.rig_id) FROM story s JOIN story_about a ON a.story_id = s.id"
+                + " WHERE a.rig_id IN (?1, ?2) AND s.sentence LIKE 'Record corrected: %'",
+            rig, other));
+  }
+
+  @Test
+  void twoStringsThatWereExchanged_areExchangedInTheRecord() {
+    Parts here = partsOfA68InchBow();
+    Parts there = partsOfA68InchBow();
+    long rig = bench.assembled(here.riser(), here.limbs(), here.string());
+    long other = bench.assembled(there.riser(), there.limbs(), there.string());
+
+    correct(rig, Map.of("found", there.string().code(), "exchanged", true)).statusCode(200);
+
+    as("officer")
+        .get("/api/rigs/{id}", other)
+        .then()
+        .body("parts.code", hasItem(here.string().code()));
+  }
+
+  @Test
+  void theRecord_isNotCorrectedIntoWhatCannotBe() {
+    Parts here = partsOfA68InchBow();
+    long rig = bench.assembled(here.riser(), here.limbs(), here.string());
+
+    Parts lent = partsOfA68InchBow();
+    bench.lend(bench.assembled(lent.riser(), lent.limbs(), lent.string()));
+    correct(rig, Map.of("found", lent.string().code()))
+        .statusCode(422)
+        .body("errors.message", hasItem(containsString("Receive it first.")));
+
+    Bench.Laid withdrawn = bench.polyesterString(68);
+    bench.withdraw(withdrawn, "frayed");
+    correct(rig, Map.of("found", withdrawn.code()))
+        .statusCode(422)
+        .body("errors.message", hasItem(containsString("is withdrawn since")));
+
+    correct(rig, Map.of("found", bench.polyesterString(62).code()))
+        .statusCode(422)
+        .body("errors.message", hasItem(containsString("Put it right, or withdraw both.")));
+    correct(rig, Map.of("found", bench.polyesterString(68).code(), "exchanged", true))
+        .statusCode(422)
+        .body("errors.field", contains("exchanged"));
+    correct(rig, Map.of("found", here.string().code())).statusCode(422);
+    correct(rig, Map.of("found", bench.adjustableRiser("RIGHT", 25).code()))
+        .statusCode(422)
+        .body("errors.message", hasItem(containsString("A rig goes by its riser")));
+
+    Parts there = partsOfA68InchBow();
+    bench.assembled(there.riser(), there.limbs(), there.string());
+    correct(rig, Map.of("found", there.limbs().code()))
+        .statusCode(422)
+        .body("errors.message", hasItem(containsString("permit for limb")));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE item_id = ?1 AND rig_id = ?2 AND until_at IS NULL",
+            here.string().id(),
+            rig));
+  }
+
   @Test
   void changingAPartDuringALoan_keepsTheLoan() {
     Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);

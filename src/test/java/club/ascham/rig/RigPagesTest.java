@@ -301,6 +301,65 @@ class RigPagesTest {
   }
 
   @Test
+  void aChangeDatedTooEarly_saysSoAtItsField_andKeepsTheDay() {
+    Visitor officer = Visitor.signedInAs("officer");
+    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    Bench.Laid old = bench.polyesterString(68);
+    Bench.Laid fresh = bench.polyesterString(68);
+    long rig = bench.assembled(riser, limbs, old);
+    String path = "/rigs/" + rig + "/change";
+    officer.get(path + "?place=string").then().body(containsString("Done on an earlier day"));
+    Map<String, String> form =
+        new HashMap<>(
+            Map.of(
+                "place", "string",
+                "body", riser.code(),
+                "limbs", limbs.code(),
+                "take-string", fresh.code(),
+                "on", "2026-01-01"));
+    officer
+        .post(path, form)
+        .then()
+        .statusCode(422)
+        .body(containsString("id=\"on-error\">Parts of the bow were changed on"))
+        .body(containsString("value=\"2026-01-01\""));
+    form.put("on", "2026-02-01");
+    officer.post(path, form).then().statusCode(303);
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE item_id = ?1 AND from_at LIKE '2026-02-01T%'",
+            fresh.id()));
+  }
+
+  @Test
+  void theTrend_isDrawnBesideTheTableOfChecks_onceThereAreTwo() {
+    Visitor officer = Visitor.signedInAs("officer");
+    long rig = aRig();
+    bench.setUp(rig);
+    measured(rig, "2026-02-01T19:00:00.000Z", 21600000);
+    officer.get("/rigs/" + rig).then().body(not(containsString("trend-plate")));
+    measured(rig, "2026-03-01T19:00:00.000Z", 21100000);
+    officer
+        .get("/rigs/" + rig)
+        .then()
+        .body(containsString("trend-plate"))
+        .body(containsString("2 checks: brace from 216 mm to 211 mm"))
+        .body(containsString("Checks of this rig"));
+  }
+
+  private void measured(long rig, String at, int brace) {
+    bench.change(
+        "INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed,"
+            + " brace, brace_from, tiller_upper, tiller_lower, verdict, verdict_text) VALUES (?1,"
+            + " 'CHECK', ?2, ?2, 1, 1, ?3, 'GRIP_THROAT', 19000000, 18600000, 'FIT', 'Fit.')",
+        rig,
+        at,
+        brace);
+  }
+
+  @Test
   void aRigTakenApart_keepsItsStoryAtItsAddress() {
     Visitor officer = Visitor.signedInAs("officer");
     Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);

@@ -12,6 +12,7 @@ import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -62,12 +63,14 @@ class InspectionPagesTest {
     assertEquals(
         1,
         shelf.number(
-            "SELECT count(*) FROM story s JOIN story_about a ON a.story_id = s.id WHERE a.item_id = ?1 AND s.sentence = 'Limb-bolt inspection: not passed.'",
+            "SELECT count(*) FROM story s JOIN story_about a ON a.story_id = s.id WHERE a.item_id ="
+                + " ?1 AND s.sentence = 'Limb-bolt inspection: not passed.'",
             rig.riser().id()));
     assertEquals(
         1,
         shelf.number(
-            "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'BOLT_INSPECTION' AND blocks = 1 AND closed_by_record IS NULL",
+            "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'BOLT_INSPECTION' AND"
+                + " blocks = 1 AND closed_by_record IS NULL",
             rig.riser().id()),
         "it waits for the same inspection again");
     assertEquals(
@@ -109,6 +112,43 @@ class InspectionPagesTest {
         .body(containsString("value=\"note\" checked"));
     assertEquals(
         1, shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
+  }
+
+  @Test
+  void paperTypedInLate_mayLieBeforeWhatIsKnown_butNotBeforeTheClubHadIt() {
+    Shelf.Put stringer = shelf.aStringer();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
+    volunteer.get(page);
+    Map<String, String> form = stringer();
+    form.put("on", LocalDate.now().minusDays(31).toString());
+    volunteer
+        .post(page, form)
+        .then()
+        .statusCode(422)
+        .body(containsString("It only came on the register on"))
+        .body(containsString("enter on its page when it was bought"));
+    shelf.change(
+        "UPDATE item SET bought_on = date('now', '-60 days') WHERE id = ?1", stringer.id());
+    form.put("on", LocalDate.now().minusDays(62).toString());
+    volunteer
+        .post(page, form)
+        .then()
+        .statusCode(422)
+        .body(containsString("It was only bought on"))
+        .body(containsString("value=\"" + form.get("on") + "\""));
+    assertEquals(
+        1, shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
+
+    form.put("on", LocalDate.now().minusDays(31).toString());
+    volunteer.post(page, form).then().statusCode(303);
+    assertEquals(
+        1,
+        shelf.number(
+            "SELECT count(*) FROM work_due WHERE item_id = ?1 AND work = 'STRINGER_INSPECTION'"
+                + " AND due_on > date('now', '+340 days')",
+            stringer.id()),
+        "the next one is still planned from the later inspection, 20 days ago");
   }
 
   @Test

@@ -10,6 +10,7 @@ import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -41,17 +42,53 @@ class ReplacementPagesTest {
     assertEquals(
         1,
         shelf.number(
-            "SELECT count(*) FROM fitting o JOIN fitting n ON n.from_at = o.until_at WHERE o.item_id = ?1 AND n.item_id = ?2",
+            "SELECT count(*) FROM fitting o JOIN fitting n ON n.from_at = o.until_at WHERE"
+                + " o.item_id = ?1 AND n.item_id = ?2",
             rig.string().id(),
             fresh.id()),
         "the new one is fitted the moment the old one comes off");
   }
 
   @Test
+  void aStringReplacedOnAnEarlierDay_isKeptUnderThatDay_butNotBeforeTheBowWasSetUp() {
+    Shelf.ReadyRig rig = shelf.aReadyRig();
+    Shelf.Put fresh = shelf.aString(68);
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get(page(rig));
+    Map<String, String> form = form(fresh, "scrapped");
+    form.put("on", LocalDate.now().minusDays(17).toString());
+    officer
+        .post(page(rig), form)
+        .then()
+        .statusCode(422)
+        .body(containsString("Give that day or a later one."))
+        .body(containsString("value=\"" + form.get("on") + "\""));
+    assertEquals("READY", shelf.rigState(rig.id()));
+
+    String day = LocalDate.now().minusDays(4).toString();
+    form.put("on", day);
+    officer.post(page(rig), form).then().statusCode(303);
+    assertEquals("IN_THE_WORKSHOP", shelf.rigState(rig.id()));
+    assertEquals("RETIRED", shelf.state(rig.string()));
+    assertEquals(
+        1,
+        shelf.number(
+            """
+            SELECT count(*) FROM item o JOIN upkeep_record u ON u.item_id = o.id
+              JOIN bowstring n ON n.id = u.replaced_by
+             WHERE o.id = ?1 AND o.retired_on = ?2 AND n.first_used = ?2
+               AND substr(u.happened_at, 1, 10) = ?2\
+            """,
+            rig.string().id(),
+            day));
+  }
+
+  @Test
   void aKeptString_becomesASpare_andASetUpBegunBefore_beginsAgain() {
     Shelf.ReadyRig rig = shelf.aReadyRig();
     shelf.change(
-        "INSERT INTO set_up (rig_id, begun_at, begun_by, steps_done, brace) VALUES (?1, '2026-01-05T10:00:00.000Z', 1, 'LIMBS', 21500000)",
+        "INSERT INTO set_up (rig_id, begun_at, begun_by, steps_done, brace) VALUES (?1,"
+            + " '2026-01-05T10:00:00.000Z', 1, 'LIMBS', 21500000)",
         rig.id());
     Shelf.Put fresh = shelf.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
@@ -61,7 +98,8 @@ class ReplacementPagesTest {
     assertEquals(
         1,
         shelf.number(
-            "SELECT count(*) FROM set_up WHERE rig_id = ?1 AND finished_at IS NULL AND brace IS NULL AND steps_done = ''",
+            "SELECT count(*) FROM set_up WHERE rig_id = ?1 AND finished_at IS NULL AND brace IS"
+                + " NULL AND steps_done = ''",
             rig.id()));
   }
 
@@ -94,7 +132,8 @@ class ReplacementPagesTest {
     assertEquals(
         1,
         shelf.number(
-            "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND outcome = 'CHANGED'",
+            "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND outcome ="
+                + " 'CHANGED'",
             loan,
             rig.string().id()));
   }

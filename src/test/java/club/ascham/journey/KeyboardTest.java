@@ -1,0 +1,232 @@
+package club.ascham.journey;
+
+import static io.restassured.RestAssured.given;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import club.ascham.store.Rows;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Without a mouse: Tab, Space, Enter and what is typed. */
+@QuarkusTest
+class KeyboardTest {
+  /** No page has so many things to stop at that a person would not know where they are. */
+  private static final int STOPS_AT_MOST = 400;
+
+  /** Empty where the eye finds what has the focus; else what hides it. */
+  private static final String HIDDEN_FOCUS =
+      """
+      () => {
+        const held = document.activeElement;
+        if (!held || held === document.body) return '';
+        const drawn = held.closest('.pick') ?? held;
+        const marked = [held, drawn, held.nextElementSibling].some((each) => {
+          if (!each) return false;
+          const style = getComputedStyle(each);
+          return style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2;
+        });
+        const box = drawn.getBoundingClientRect();
+        const inSight = box.width > 0 && box.height > 0
+          && box.bottom > 0 && box.top < innerHeight && box.right > 0 && box.left < innerWidth;
+        return marked && inSight ? '' : (marked ? 'out of sight: ' : 'not marked: ') + held.outerHTML.slice(0, 160);
+      }\
+      """;
+
+  @TestHTTPResource String address;
+  @Inject Rows rows;
+
+  /** What the set-up in force measured. */
+  record Figures(Length brace, Length upper, Length lower) {}
+
+  @ParameterizedTest(name = "script {0}")
+  @CsvSource({"true", "false"})
+  void aKit_isReceivedCheckedAndPutBack(boolean script) {
+    int loan = aKitOnLoan();
+    long rig =
+        rows.number("SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL", loan);
+    Figures set =
+        rows.one(
+                Figures.class,
+                """
+                SELECT u.brace, u.tiller_upper, u.tiller_lower
+                  FROM rig_parts p JOIN set_up u ON u.id = p.set_up_id WHERE p.rig_id = ?1\
+                """,
+                rig)
+            .orElseThrow();
+    try (Chromium chromium = new Chromium();
+        Person volunteer = at(chromium, script).signIn("volunteer").open("/receive")) {
+      Page page = volunteer.page();
+      skip(page);
+      go(page, "main .act a[href='/receive/" + loan + "']", "Enter");
+      skip(page);
+      go(page, "main form button.big", "Enter");
+      assertTrue(volunteer.sees("all back"), volunteer.words());
+      skip(page);
+      go(page, "main .next-things a[href='/check/" + rig + "']", "Enter");
+      skip(page);
+      go(page, "#allAsListed", "Space");
+      int looks = page.locator("main .stack > .look").count();
+      for (int look = 0; look < looks; look++) {
+        String name =
+            page.locator("main .stack > .look")
+                .nth(look)
+                .locator("input[type=radio]")
+                .first()
+                .getAttribute("name");
+        go(page, "input[name='" + name + "'][value=fine]", "Space");
+      }
+      type(page, "#brace", set.brace());
+      type(page, "#tillerUpper", set.upper());
+      type(page, "#tillerLower", set.lower());
+      go(page, "main form.form > .actions button.big", "Enter");
+      assertTrue(volunteer.sees("Put back: ready"), volunteer.words());
+      skip(page);
+      go(page, "main button:text-is('Put back: ready')", "Enter");
+    }
+    assertEquals(
+        1,
+        rows.number(
+            "SELECT count(*) FROM rig_standing WHERE rig_id = ?1 AND state_if_inspected = 'READY'",
+            rig));
+  }
+
+  @Test
+  void noPage_holdsTheFocusOrHidesIt() {
+    long rig =
+        rows.number("SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");
+    try (Chromium chromium = new Chromium();
+        Person officer = at(chromium, true).signIn("officer")) {
+      Stream.of(
+              "/issue",
+              "/receive",
+              "/check/" + rig,
+              "/rigs/" + rig,
+              "/rigs/" + rig + "/change?place=string",
+              "/register",
+              "/register/new?kind=string",
+              "/sessions/new",
+              "/upkeep",
+              "/fleet",
+              "/rules",
+              "/record")
+          .forEach(path -> assertLeadsThrough(officer.open(path).page(), path));
+    }
+  }
+
+  private static void assertLeadsThrough(Page page, String path) {
+    skip(page);
+    page.keyboard().press("Tab");
+    for (int stops = 1; !isAtTheEnd(page); stops++) {
+      if (stops == STOPS_AT_MOST) {
+        fail(path + ": " + STOPS_AT_MOST + " stops and no end; the focus may be held");
+      }
+      assertSeen(page, path);
+      page.keyboard().press("Tab");
+    }
+  }
+
+  /** Past the last thing of the page the focus leaves it, or comes round to the skip link. */
+  private static boolean isAtTheEnd(Page page) {
+    return (boolean)
+        page.evaluate(
+            "() => document.activeElement === document.body"
+                + " || document.activeElement.classList.contains('skip')");
+  }
+
+  /** The first stop of each page leads past what all pages share. */
+  private static void skip(Page page) {
+    page.evaluate(
+        "() => { document.activeElement?.blur(); window.getSelection()?.removeAllRanges();"
+            + " window.scrollTo(0, 0); }");
+    for (int stops = 0; stops < STOPS_AT_MOST; stops++) {
+      page.keyboard().press("Tab");
+      if (isHeld(page, ".skip")) {
+        assertSeen(page, page.url());
+        page.keyboard().press("Enter");
+        assertTrue(isHeld(page, "#main"), "the skip link leads into the page: " + page.url());
+        return;
+      }
+    }
+    fail("no skip link on " + page.url());
+  }
+
+  /** Goes on by Tab until this is reached, and presses a key there. */
+  private static void go(Page page, String target, String key) {
+    for (int stops = 0; stops < STOPS_AT_MOST; stops++) {
+      page.keyboard().press("Tab");
+      assertSeen(page, page.url());
+      if (isHeld(page, target)) {
+        page.keyboard().press(key);
+        page.waitForLoadState();
+        return;
+      }
+    }
+    fail(target + " is not reached by Tab on " + page.url());
+  }
+
+  private static void type(Page page, String field, Length length) {
+    for (int stops = 0; stops < STOPS_AT_MOST && !isHeld(page, field); stops++) {
+      page.keyboard().press("Tab");
+      assertSeen(page, page.url());
+    }
+    page.keyboard().type(LengthText.exact(length));
+  }
+
+  private static boolean isHeld(Page page, String selector) {
+    return page.locator(selector)
+        .first()
+        .evaluate("each => each === document.activeElement")
+        .equals(true);
+  }
+
+  private static void assertSeen(Page page, String where) {
+    assertEquals("", page.evaluate(HIDDEN_FOCUS), "the focus on " + where);
+  }
+
+  private int aKitOnLoan() {
+    Map<String, Object> kit =
+        new HashMap<>(
+            Map.of(
+                "hand",
+                "right",
+                "drawLength",
+                "27 in",
+                "ageBand",
+                "adult",
+                "experience",
+                "beginner"));
+    int rig = officer().body(kit).post("/api/fit").jsonPath().<Integer>get("rigs[0].rig");
+    kit.put("rig", rig);
+    kit.put("name", "Reed Tansy " + rig);
+    kit.put("contact", "07700 900" + rig);
+    kit.put("termsAccepted", true);
+    return officer().body(kit).post("/api/loans").then().statusCode(201).extract().path("id");
+  }
+
+  private static RequestSpecification officer() {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("application/json");
+  }
+
+  private Person at(Chromium chromium, boolean script) {
+    return Person.at(
+        chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.LIGHT, script);
+  }
+}
