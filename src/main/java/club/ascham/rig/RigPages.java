@@ -281,8 +281,15 @@ class RigPages {
 
   private Trend trend(RigCard card, List<Checked> checks) {
     List<Trend.Reading> measured = new ArrayList<>();
+    BracePoint from =
+        checks.stream()
+            .filter(Checked::isMeasured)
+            .map(Checked::braceFrom)
+            .findFirst()
+            .orElse(null);
     for (Checked check : checks) {
-      if (check.isMeasured()) {
+      // Brace to the button and brace to the throat are two quantities: no line joins them.
+      if (check.isMeasured() && check.braceFrom() == from) {
         measured.add(0, new Trend.Reading(check.happenedAt(), check.brace(), check.tiller()));
       }
     }

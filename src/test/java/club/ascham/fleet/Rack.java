@@ -76,7 +76,8 @@ public class Rack {
     rows.change(
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
-        VALUES ('KIT', ?1, ?2, ?3, 1, ?2, 1)""",
+        VALUES ('KIT', ?1, ?2, ?3, 1, ?2, 1)\
+        """,
         borrower,
         out,
         dueOn);
@@ -89,7 +90,8 @@ public class Rack {
     rows.change(
         """
         INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at)
-        VALUES ('SESSION', ?1, ?2, ?3, 1, ?2)""",
+        VALUES ('SESSION', ?1, ?2, ?3, 1, ?2)\
+        """,
         leader,
         out,
         time.today());
@@ -122,7 +124,8 @@ public class Rack {
     rows.change(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
-        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, ?3, 'As the test wants it.')""",
+        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, ?3, 'As the test wants it.')\
+        """,
         rig.id(),
         time.now(),
         verdict);
@@ -133,7 +136,8 @@ public class Rack {
     rows.change(
         """
         INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
-        VALUES (?1, ?2, ?2, 1, ?3)""",
+        VALUES (?1, ?2, ?2, 1, ?3)\
+        """,
         item,
         time.now(),
         why);
@@ -160,10 +164,16 @@ public class Rack {
         serial);
   }
 
-  /** Takes rigs that nobody was lent off the rack again, so that other tests find it as it was. */
+  /** Takes rigs off the rack again with all that was done, so that others find it as it was. */
   @Transactional
   public void clear(List<Hung> rigs) {
     for (Hung rig : rigs) {
+      rows.change("DELETE FROM bow_check WHERE rig_id = ?1", rig.id());
+      List<String> loans =
+          rows.texts("SELECT DISTINCT loan_id FROM loan_line WHERE rig_id = ?1", rig.id());
+      rows.change("DELETE FROM loan_line WHERE rig_id = ?1", rig.id());
+      loans.forEach(loan -> rows.change("DELETE FROM loan WHERE id = ?1", Long.valueOf(loan)));
+      rig.parts().forEach(part -> rows.change("DELETE FROM withdrawal WHERE item_id = ?1", part));
       rows.change("DELETE FROM set_up WHERE rig_id = ?1", rig.id());
       rows.change("DELETE FROM fitting WHERE rig_id = ?1", rig.id());
       rows.change("DELETE FROM rig WHERE id = ?1", rig.id());
@@ -181,12 +191,14 @@ public class Rack {
     List<String> codes = new ArrayList<>();
     ItemId riser = item('R', "RISER", number, codes);
     rows.change(
-        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (?1, 'ADJUSTABLE', ?2, 25, 'ILF')",
+        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (?1, 'ADJUSTABLE', ?2,"
+            + " 25, 'ILF')",
         riser,
         hand);
     ItemId limbs = item('L', "LIMBS", number, codes);
     rows.change(
-        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE', 'MEDIUM', ?2, 'ILF')",
+        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE',"
+            + " 'MEDIUM', ?2, 'ILF')",
         limbs,
         markedLb);
     ItemId string = item('S', "STRING", number, codes);
@@ -204,7 +216,8 @@ public class Rack {
           """
           INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
                               tiller_upper, tiller_lower, nocking, screws_seen)
-          VALUES (?1, ?2, 1, ?2, 1, 21500000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)""",
+          VALUES (?1, ?2, 1, ?2, 1, 21500000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)\
+          """,
           rig,
           then);
     }
@@ -230,7 +243,8 @@ public class Rack {
     rows.change(
         """
         INSERT INTO item (code, kind, maker, model, bought_on, registered_on)
-        VALUES (?1, ?2, 'Alderfen', 'Fenlight', ?3, ?3)""",
+        VALUES (?1, ?2, 'Alderfen', 'Fenlight', ?3, ?3)\
+        """,
         code,
         kind,
         time.today());

@@ -71,12 +71,12 @@ class KeyboardTest {
         Person volunteer = at(chromium, script).signIn("volunteer").open("/receive")) {
       Page page = volunteer.page();
       skip(page);
-      go(page, "main .act a[href='/receive/" + loan + "']", "Enter");
+      lead(page, "main .act a[href='/receive/" + loan + "']");
       skip(page);
-      go(page, "main form button.big", "Enter");
+      lead(page, "main form button.big");
       assertTrue(volunteer.sees("all back"), volunteer.words());
       skip(page);
-      go(page, "main .next-things a[href='/check/" + rig + "']", "Enter");
+      lead(page, "main .next-things a[href='/check/" + rig + "']");
       skip(page);
       go(page, "#allAsListed", "Space");
       int looks = page.locator("main .stack > .look").count();
@@ -92,10 +92,10 @@ class KeyboardTest {
       type(page, "#brace", set.brace());
       type(page, "#tillerUpper", set.upper());
       type(page, "#tillerLower", set.lower());
-      go(page, "main form.form > .actions button.big", "Enter");
+      lead(page, "main form.form > .actions button.big");
       assertTrue(volunteer.sees("Put back: ready"), volunteer.words());
       skip(page);
-      go(page, "main button:text-is('Put back: ready')", "Enter");
+      lead(page, "main button:text-is('Put back: ready')");
     }
     assertEquals(
         1,
@@ -171,11 +171,17 @@ class KeyboardTest {
       assertSeen(page, page.url());
       if (isHeld(page, target)) {
         page.keyboard().press(key);
-        page.waitForLoadState();
         return;
       }
     }
     fail(target + " is not reached by Tab on " + page.url());
+  }
+
+  /** Presses Enter at what leads to another page, and waits for that. */
+  private static void lead(Page page, String target) {
+    String before = page.url();
+    go(page, target, "Enter");
+    page.waitForURL(url -> !url.equals(before));
   }
 
   private static void type(Page page, String field, Length length) {

@@ -566,7 +566,9 @@ class RigApiTest {
     long rig = bench.assembled(here.riser(), here.limbs(), here.string());
 
     Parts lent = partsOfA68InchBow();
-    bench.lend(bench.assembled(lent.riser(), lent.limbs(), lent.string()));
+    long out = bench.assembled(lent.riser(), lent.limbs(), lent.string());
+    bench.setUp(out);
+    bench.lend(out);
     correct(rig, Map.of("found", lent.string().code()))
         .statusCode(422)
         .body("errors.message", hasItem(containsString("Receive it first.")));
