@@ -71,13 +71,16 @@ class Limits {
     return length == null || !length.matches("\\d{1,18}") ? 0 : Long.parseLong(length);
   }
 
-  /** Before any page is chosen: short, and the connection ends, since the body was not read. */
+  /**
+   * Before any page is chosen, and so short. The body is let run out unread: its sender hears the
+   * answer only once it is sent, and the platform's own limit ends it.
+   */
   private static void refuse(RoutingContext request, int status, String title, String detail) {
     boolean api = request.normalizedPath().startsWith("/api/");
+    request.request().resume();
     request
         .response()
         .setStatusCode(status)
-        .putHeader("Connection", "close")
         .putHeader("Content-Type", api ? Problem.MEDIA_TYPE : "text/plain; charset=UTF-8")
         .end(
             api

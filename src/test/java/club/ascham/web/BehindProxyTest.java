@@ -61,14 +61,10 @@ class BehindProxyTest {
 
   @Test
   void anAddressThatNeverPauses_mustWait_anotherNeedNot() {
-    int refused = 0;
-    Response last = null;
-    for (int i = 0; i < 3 * Limits.SECONDS_AT_ONCE + 60; i++) {
-      last = from("203.0.113.2").get("/ascham.css");
-      refused += last.statusCode() == 429 ? 1 : 0;
+    Response last = from("203.0.113.2").get("/api/risers");
+    for (int i = 0; i < 20 * Limits.SECONDS_AT_ONCE && last.statusCode() != 429; i++) {
+      last = from("203.0.113.2").get("/api/risers");
     }
-    assertTrue(refused > 0, "someone was asked to wait");
-    last = from("203.0.113.2").get("/api/risers");
     assertEquals(429, last.statusCode());
     assertEquals("1", last.header("Retry-After"));
     HeadersTest.guarded(last);
