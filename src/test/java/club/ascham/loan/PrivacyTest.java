@@ -72,7 +72,11 @@ class PrivacyTest {
   void whoAsksToBeForgotten_isANumber_andTheRecordStaysWhole() {
     long borrower = enter("Ottoline Quill");
     long loan = lend(borrower, Instant.parse("2025-02-01T10:00:00Z"), 0);
-    as("officer").contentType("application/json").post("/api/borrowers/" + borrower + "/erasure").then().statusCode(200);
+    as("officer")
+        .contentType("application/json")
+        .post("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .statusCode(200);
     assertEquals("Borrower " + borrower, nameOf(borrower));
     assertEquals(
         0,
@@ -120,7 +124,11 @@ class PrivacyTest {
   void anUnsettledDeposit_keepsTheName() {
     long borrower = enter("Sorrel Tamsin");
     lend(borrower, Instant.parse("2025-02-01T10:00:00Z"), 2500);
-    as("officer").contentType("application/json").post("/api/borrowers/" + borrower + "/erasure").then().statusCode(409);
+    as("officer")
+        .contentType("application/json")
+        .post("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .statusCode(409);
     assertEquals("Sorrel Tamsin", nameOf(borrower));
   }
 
