@@ -38,6 +38,19 @@ final class KeptStatements {
     }
   }
 
+  /**
+   * Runs one that writes. The driver would ask after each for the key it made, and leave that
+   * question open until the statement is closed; nobody here wants it.
+   */
+  int changed(PreparedStatement statement) throws SQLException {
+    connection.getConnectionConfig().setGetGeneratedKeys(false);
+    try {
+      return statement.executeUpdate();
+    } finally {
+      connection.getConnectionConfig().setGetGeneratedKeys(true);
+    }
+  }
+
   /** Ready to be bound and run; give it back with {@link #done}. */
   PreparedStatement prepared(String sql) throws SQLException {
     PreparedStatement statement = kept.get(sql);

@@ -9,8 +9,8 @@ import java.util.Optional;
 
 /**
  * Remembers what the first press of a form led to, so that a second press of the same form is led
- * there too and changes nothing. Ask and tell inside the use case's transaction. A key counts at the
- * address it was sent to: elsewhere the same one is another form's.
+ * there too and changes nothing. Ask and tell inside the use case's transaction. A key counts at
+ * the address it was sent to: elsewhere the same one is another form's.
  */
 @ApplicationScoped
 public class Pressed {

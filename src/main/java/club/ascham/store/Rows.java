@@ -67,14 +67,14 @@ public class Rows {
 
   /** Runs one changing statement inside the use case's transaction; answers the rows changed. */
   public int change(String sql, Object... parameters) {
-    return run(sql, parameters, PreparedStatement::executeUpdate);
+    return run(sql, parameters, KeptStatements::changed);
   }
 
   private <T> T read(String sql, Object[] parameters, Reading<T> reading) {
     return run(
         sql,
         parameters,
-        statement -> {
+        (kept, statement) -> {
           try (ResultSet found = statement.executeQuery()) {
             return reading.of(found);
           }
@@ -89,7 +89,7 @@ public class Rows {
       boolean ran = false;
       try {
         bind(statement, parameters);
-        T outcome = running.of(statement);
+        T outcome = running.of(kept, statement);
         kept.done(statement);
         ran = true;
         return outcome;
@@ -117,7 +117,7 @@ public class Rows {
   }
 
   private interface Running<T> {
-    T of(PreparedStatement statement) throws SQLException;
+    T of(KeptStatements kept, PreparedStatement statement) throws SQLException;
   }
 
   private interface Reading<T> {

@@ -20,6 +20,7 @@ class Addresses {
   private static final int FIRST = 1_000;
 
   private static final String NOT_IN_A_COOKIE = "\",;\\";
+
   /** RFC 9110: media ranges, each with its parameters; a quality is 0 to 1. */
   private static final Pattern KINDS =
       Pattern.compile(

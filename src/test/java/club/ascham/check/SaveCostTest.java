@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.form.Typed;
 import club.ascham.store.Rows;
 import io.agroal.api.AgroalDataSource;
+import io.quarkus.security.credential.PasswordCredential;
 import io.quarkus.security.identity.CurrentIdentityAssociation;
 import io.quarkus.security.identity.IdentityProviderManager;
 import io.quarkus.security.identity.request.UsernamePasswordAuthenticationRequest;
-import io.quarkus.security.credential.PasswordCredential;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.file.Path;
@@ -75,10 +75,9 @@ class SaveCostTest {
   @Test
   void aCheckIsSaved_atHalfTheRateAtLeast_ofTheCommitOfItsRows() throws Exception {
     identity.setIdentity(
-        identities
-            .authenticateBlocking(
-                new UsernamePasswordAuthenticationRequest(
-                    "officer", new PasswordCredential("demo-fleet".toCharArray()))));
+        identities.authenticateBlocking(
+            new UsernamePasswordAuthenticationRequest(
+                "officer", new PasswordCredential("demo-fleet".toCharArray()))));
     CheckBench.Bow bow = bench.ready();
     CheckEntry entry = desk.read(desk.card(bow.rig()), fine());
     for (int i = 0; i < WARM_UP; i++) {

@@ -49,7 +49,8 @@ class CsvTextLawsTest {
 
   @Property(tries = 50)
   void noLongFile_takesLong(@ForAll("crumbs") String crumb) {
-    byte[] bytes = crumb.repeat(500_000 / Math.max(1, crumb.length())).getBytes(StandardCharsets.UTF_8);
+    byte[] bytes =
+        crumb.repeat(500_000 / Math.max(1, crumb.length())).getBytes(StandardCharsets.UTF_8);
 
     assertTimeoutPreemptively(Duration.ofSeconds(10), () -> isAnswered(bytes));
   }
@@ -83,6 +84,9 @@ class CsvTextLawsTest {
 
   @Provide
   Arbitrary<String> crumbs() {
-    return Arbitraries.strings().withChars("\",\n\r;\t\u0000a\ufeff\ud800é").ofMinLength(1).ofMaxLength(6);
+    return Arbitraries.strings()
+        .withChars("\",\n\r;\t\u0000a\ufeff\ud800é")
+        .ofMinLength(1)
+        .ofMaxLength(6);
   }
 }

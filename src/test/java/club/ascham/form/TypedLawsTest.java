@@ -20,7 +20,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 
-/** Whatever was typed reads as a value within its bounds, or as nothing and a fault at its field. */
+/**
+ * Whatever was typed reads as a value within its bounds, or as nothing and a fault at its field.
+ */
 class TypedLawsTest {
   private static final Currency POUNDS = Currency.getInstance("GBP");
   private static final LocalDate FIRST_DAY = LocalDate.of(1950, 1, 1);
@@ -99,7 +101,17 @@ class TypedLawsTest {
         Arbitraries.strings().withChars("0123456789-/.+").ofMinLength(8).ofMaxLength(16),
         Arbitraries.strings().withChars("a\u0000\u001b\r\n\t\u202e\ud83d\ude00").ofMaxLength(90),
         Arbitraries.of(
-            "31/12/999999999", "+999999999-12-31", "-999999999-01-01", "29/2/2025", "1e999", "NaN",
-            "2026-02-30", "0/0/0", "１２", "R-0147-J", "mm", "222 mm"));
+            "31/12/999999999",
+            "+999999999-12-31",
+            "-999999999-01-01",
+            "29/2/2025",
+            "1e999",
+            "NaN",
+            "2026-02-30",
+            "0/0/0",
+            "１２",
+            "R-0147-J",
+            "mm",
+            "222 mm"));
   }
 }

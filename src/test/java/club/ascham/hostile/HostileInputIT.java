@@ -177,9 +177,7 @@ class HostileInputIT {
         examples.computeIfAbsent(name, n -> new ArrayList<>()).add(plain(content.path("example")));
       }
       for (JsonNode example : content.path("examples")) {
-        examples
-            .computeIfAbsent(name, n -> new ArrayList<>())
-            .add(plain(example.path("value")));
+        examples.computeIfAbsent(name, n -> new ArrayList<>()).add(plain(example.path("value")));
       }
     }
     for (JsonNode parameter : call.path("parameters")) {
@@ -216,7 +214,8 @@ class HostileInputIT {
       String address = waiting.poll();
       String path = address.split("\\?")[0];
       Route route = leadingTo("GET", path);
-      if (route == null || visited.merge(route + query(address), 1, Integer::sum) > PAGES_OF_A_ROUTE) {
+      if (route == null
+          || visited.merge(route + query(address), 1, Integer::sum) > PAGES_OF_A_ROUTE) {
         continue;
       }
       addresses.computeIfAbsent(route, r -> new LinkedHashSet<>()).add(path);
@@ -261,7 +260,8 @@ class HostileInputIT {
     routes.forEach(route -> aims.add(new Aim(route, null)));
     forms
         .values()
-        .forEach(form -> aims.add(new Aim(leadingTo(form.verb(), form.action().split("\\?")[0]), form)));
+        .forEach(
+            form -> aims.add(new Aim(leadingTo(form.verb(), form.action().split("\\?")[0]), form)));
     for (Who who : Who.values()) {
       sessions.put(who, signIn(who));
     }
@@ -289,8 +289,7 @@ class HostileInputIT {
     }
     for (int i = without; i < requests; i++, at++) {
       Aim aim = aims.get(at % aims.size());
-      List<Who> may =
-          List.of(Who.values()).stream().filter(who -> who.may(aim.route())).toList();
+      List<Who> may = List.of(Who.values()).stream().filter(who -> who.may(aim.route())).toList();
       one(malice, aim, malice.anyOf(may));
     }
   }
@@ -350,7 +349,21 @@ class HostileInputIT {
     String odd = untouched ? "" : malice.headers();
     Wire.Answer answer = send(who, route.isApi(), verb, address, type, body, odd);
     boolean mayClose = !odd.isEmpty() || !verb.equals(route.verb()) || address.contains("%");
-    judge(answer, mayClose, WHOLE_RECORD.matcher(route.template()).find(), who + " " + verb + " " + cut(address) + " " + cut(odd) + " [" + type + "] " + cut(new String(body, StandardCharsets.UTF_8)));
+    judge(
+        answer,
+        mayClose,
+        WHOLE_RECORD.matcher(route.template()).find(),
+        who
+            + " "
+            + verb
+            + " "
+            + cut(address)
+            + " "
+            + cut(odd)
+            + " ["
+            + type
+            + "] "
+            + cut(new String(body, StandardCharsets.UTF_8)));
     statusesOf.computeIfAbsent(aim.toString(), a -> new HashSet<>()).add(answer.status());
     if (!route.isApi() && answer.header("Location").contains("/sign-in") && who != Who.NOBODY) {
       sessions.put(who, signIn(who));
@@ -374,7 +387,9 @@ class HostileInputIT {
       faults.add("no answer within " + PATIENCE + ": " + request);
     } else if (status == Wire.Answer.CLOSED && !mayClose) {
       faults.add("closed without an answer: " + request);
-    } else if (status >= 500 && (status != 503 || answer.header("Retry-After").isEmpty()) && status != 501) {
+    } else if (status >= 500
+        && (status != 503 || answer.header("Retry-After").isEmpty())
+        && status != 501) {
       faults.add(status + ": " + request);
     }
     Matcher innards = INNARDS.matcher(answer.body());
@@ -400,15 +415,23 @@ class HostileInputIT {
     List<String> cookies = new ArrayList<>(page.cookies());
     if (who != Who.NOBODY) {
       String form =
-          "name=" + who.account() + "&password=" + PASSWORD + "&csrf-token=" + Malice.encoded(token);
+          "name="
+              + who.account()
+              + "&password="
+              + PASSWORD
+              + "&csrf-token="
+              + Malice.encoded(token);
       Wire.Answer in =
           wire.send(
               request(
                   "POST",
                   "/sign-in/go",
-                  "Cookie: " + String.join("; ", cookies) + "\r\nContent-Type: application/x-www-form-urlencoded\r\n",
+                  "Cookie: "
+                      + String.join("; ", cookies)
+                      + "\r\nContent-Type: application/x-www-form-urlencoded\r\n",
                   form.getBytes(StandardCharsets.UTF_8)));
-      assertTrue(in.cookies().stream().anyMatch(c -> c.startsWith("ascham-session=")), in.toString());
+      assertTrue(
+          in.cookies().stream().anyMatch(c -> c.startsWith("ascham-session=")), in.toString());
       cookies.addAll(in.cookies());
     }
     String jar = String.join("; ", cookies);
@@ -443,7 +466,8 @@ class HostileInputIT {
       head.append("Authorization: Basic ")
           .append(
               Base64.getEncoder()
-                  .encodeToString((who.account() + ":" + PASSWORD).getBytes(StandardCharsets.UTF_8)))
+                  .encodeToString(
+                      (who.account() + ":" + PASSWORD).getBytes(StandardCharsets.UTF_8)))
           .append("\r\n");
     } else if (!api) {
       head.append("Cookie: ").append(sessions.get(who).cookies()).append("\r\n");
@@ -456,8 +480,16 @@ class HostileInputIT {
 
   private byte[] request(String verb, String address, String head, byte[] body) {
     byte[] start =
-        (verb + " " + address + " HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n" + head
-                + (body.length > 0 || !verb.equals("GET") ? "Content-Length: " + body.length + "\r\n" : "")
+        (verb
+                + " "
+                + address
+                + " HTTP/1.1\r\nHost: "
+                + host
+                + "\r\nConnection: close\r\n"
+                + head
+                + (body.length > 0 || !verb.equals("GET")
+                    ? "Content-Length: " + body.length + "\r\n"
+                    : "")
                 + "\r\n")
             .getBytes(StandardCharsets.UTF_8);
     byte[] whole = java.util.Arrays.copyOf(start, start.length + body.length);

@@ -160,8 +160,18 @@ final class Malice {
 
   private static final List<String> VERBS =
       List.of(
-          "GET", "HEAD", "POST", "PUT", "DELETE", "PATCH", "OPTIONS", "TRACE", "PROPFIND", "get",
-          "FETCH", "A");
+          "GET",
+          "HEAD",
+          "POST",
+          "PUT",
+          "DELETE",
+          "PATCH",
+          "OPTIONS",
+          "TRACE",
+          "PROPFIND",
+          "get",
+          "FETCH",
+          "A");
 
   private final Random random;
 
@@ -264,8 +274,12 @@ final class Malice {
     StringBuilder body = new StringBuilder();
     fields.forEach(
         (name, value) ->
-            body.append("--").append(boundary).append("\r\n")
-                .append("Content-Disposition: form-data; name=\"").append(name).append("\"")
+            body.append("--")
+                .append(boundary)
+                .append("\r\n")
+                .append("Content-Disposition: form-data; name=\"")
+                .append(name)
+                .append("\"")
                 .append(oneIn(2) ? "; filename=\"" + anyOf(TEXTS).replace("\r\n", "") + "\"" : "")
                 .append("\r\n\r\n")
                 .append(oneIn(2) ? value : text())
@@ -346,7 +360,9 @@ final class Malice {
   byte[] csvLike(String example) {
     StringBuilder text = new StringBuilder(example);
     for (int i = random.nextInt(4); i >= 0; i--) {
-      text.insert(random.nextInt(text.length() + 1), oneIn(2) ? text() : anyOf(List.of("\"", ",", "\n", ";", "\u0000")));
+      text.insert(
+          random.nextInt(text.length() + 1),
+          oneIn(2) ? text() : anyOf(List.of("\"", ",", "\n", ";", "\u0000")));
     }
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
@@ -360,7 +376,8 @@ final class Malice {
     return switch (random.nextInt(14)) {
       case 0 -> "X-Large: " + "x".repeat(1_000 + random.nextInt(40_000)) + "\r\n";
       case 1 -> "X-Many: 1\r\n".repeat(1 + random.nextInt(300));
-      case 2 -> "Accept: " + anyOf(List.of("nothing/here", "*", "text/html;q=x", "", "a;b;c")) + "\r\n";
+      case 2 ->
+          "Accept: " + anyOf(List.of("nothing/here", "*", "text/html;q=x", "", "a;b;c")) + "\r\n";
       case 3 -> "Accept-Language: " + text + "\r\n";
       case 4 -> "Range: bytes=9-1,-5\r\n";
       case 5 -> "X-Forwarded-For: " + text + "\r\nX-Forwarded-Proto: gopher\r\n";

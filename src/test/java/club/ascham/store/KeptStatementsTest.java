@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.PreparedStatement;
@@ -15,6 +17,7 @@ import java.sql.SQLException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class KeptStatementsTest {
   private Connection connection;
@@ -39,10 +42,26 @@ class KeptStatementsTest {
       PreparedStatement statement = kept.prepared(sql);
       assertSame(first, statement);
       statement.setString(1, name);
-      statement.executeUpdate();
+      assertEquals(1, kept.changed(statement));
       kept.done(statement);
     }
     assertEquals("Tern Kestrel", text("SELECT group_concat(name, ' ') FROM bow"));
+  }
+
+  /** A copy can't be made while any statement is under way, nor the log be written back. */
+  @Test
+  void whatRan_isNoLongerUnderWay(@TempDir Path folder) throws SQLException {
+    KeptStatements kept = KeptStatements.of(connection);
+    for (String sql :
+        new String[] {
+          "INSERT INTO bow (name) VALUES ('Tern')",
+          "UPDATE bow SET name = 'Kestrel'",
+          "DELETE FROM bow",
+          "VACUUM INTO '" + folder.resolve("copy.db") + "'"
+        }) {
+      kept.changed(kept.prepared(sql));
+    }
+    assertTrue(Files.exists(folder.resolve("copy.db")));
   }
 
   @Test

@@ -57,7 +57,8 @@ class ItemCodeLawsTest {
   }
 
   @Property(tries = 100)
-  void noLongTextTakesLong(@ForAll("codes") ItemCode code, @ForAll @StringLength(max = 5) String text) {
+  void noLongTextTakesLong(
+      @ForAll("codes") ItemCode code, @ForAll @StringLength(max = 5) String text) {
     assertTimeoutPreemptively(
         Duration.ofSeconds(2),
         () ->

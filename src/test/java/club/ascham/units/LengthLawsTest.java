@@ -139,8 +139,20 @@ class LengthLawsTest {
   Arbitrary<String> slips() {
     Arbitrary<String> written =
         Arbitraries.of(
-            "8 3/4", "8¾ in", "222", "22.2 cm", "−1/8", "222,5 mm", "8-3/4\"", "+3 mm", "1,234",
-            "1 234", "12.345.6", "63/64 in", "0", "99999 cm");
+            "8 3/4",
+            "8¾ in",
+            "222",
+            "22.2 cm",
+            "−1/8",
+            "222,5 mm",
+            "8-3/4\"",
+            "+3 mm",
+            "1,234",
+            "1 234",
+            "12.345.6",
+            "63/64 in",
+            "0",
+            "99999 cm");
     Arbitrary<String> crumbs =
         Arbitraries.strings().withChars("0123456789.,/ -+−¾½⅛\"'inmc\u00a0\t٣x").ofMaxLength(3);
     return Combinators.combine(written, crumbs, Arbitraries.integers().between(0, 20), written)

@@ -50,7 +50,8 @@ class MoneyLawsTest {
       MoneyParse parse = Money.parse(text, currency);
       if (parse instanceof MoneyParse.Read read) {
         long minor = read.money().minor();
-        long most = 10_000_000L * (long) Math.pow(10, Math.max(0, currency.getDefaultFractionDigits()));
+        long most =
+            10_000_000L * (long) Math.pow(10, Math.max(0, currency.getDefaultFractionDigits()));
         assertTrue(minor >= 0 && minor < most, text + " in " + code + " is " + minor);
         assertEquals(parse, Money.parse(read.money().format(currency), currency));
       } else {
