@@ -8,11 +8,15 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Holds the server's clock against the record: it can't be earlier than what was recorded. */
 @ApplicationScoped
 public class ClockCheck {
+  /** So many entries later it is no news any more. */
+  private static final int LATEST = 100;
+
   /** Clocks are set right by seconds all the time. */
   private static final Duration NOT_WORTH_A_WORD = Duration.ofMinutes(2);
 
@@ -30,14 +34,20 @@ public class ClockCheck {
   /** What an officer has to know of the clock; empty: it may be right. */
   public Optional<String> worry() {
     Instant now = time.now();
-    return rows.texts("SELECT recorded_at FROM story ORDER BY id DESC LIMIT 1").stream()
+    return rows
+        .texts(
+            "SELECT max(recorded_at) FROM (SELECT recorded_at FROM story ORDER BY id DESC LIMIT "
+                + LATEST
+                + ")")
+        .stream()
+        .filter(Objects::nonNull)
         .findFirst()
         .map(Stored::moment)
-        .filter(newest -> newest.isAfter(now.plus(NOT_WORTH_A_WORD)))
+        .filter(latest -> latest.isAfter(now.plus(NOT_WORTH_A_WORD)))
         .map(
-            newest ->
-                "The server’s clock says %s, but the newest entry of the record was written on %s: one of them was wrong. Set the clock; the record keeps its order."
-                    .formatted(said(now), said(newest)));
+            latest ->
+                "The server’s clock says %s, but an entry of the record was written on %s: the clock is wrong now, or was then. Set it right; the record keeps its order."
+                    .formatted(said(now), said(latest)));
   }
 
   private String said(Instant moment) {

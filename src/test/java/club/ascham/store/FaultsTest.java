@@ -194,7 +194,6 @@ class FaultsTest {
         rows.texts("SELECT recorded_at FROM story ORDER BY id DESC LIMIT 1").get(0).substring(0, 19),
         "recorded as the clock said");
     assertEquals(List.of(), verifyRecord.verify().faults());
-    // Of the newest entry the clock is right again; of those before it is not.
     Visitor.signedInAs("officer")
         .get("/")
         .then()
