@@ -208,4 +208,28 @@ class CompatibilityTest {
     misfits.forEach(misfit -> kinds.add(misfit.kind()));
     return kinds;
   }
+
+  @Test
+  void misfits_anotherBuild_saysWhichLimbsEachIsFor() {
+    String reason =
+        Compatibility.misfits(Bows.adjustableRiser(25), Bows.screwInLimbs(68, 20)).get(0).reason();
+    assertEquals("The riser is for slot-in limbs, and these are screw-in limbs.", reason);
+  }
+
+  @Test
+  void misfits_fittingNotRecorded_saysOfWhichPart() {
+    assertTrue(
+        Compatibility.misfits(
+                Bows.adjustableRiser(25, Hand.RIGHT, " "), Bows.slotInLimbs(LimbSize.MEDIUM, 24))
+            .get(0)
+            .reason()
+            .startsWith("The limb fitting of the riser is not recorded"));
+    assertTrue(
+        Compatibility.misfits(
+                Bows.adjustableRiser(25, Hand.RIGHT, "ILF"),
+                Bows.slotInLimbs(LimbSize.MEDIUM, 24, " ", Known.YES, null))
+            .get(0)
+            .reason()
+            .startsWith("The limb fitting of the limbs is not recorded"));
+  }
 }
