@@ -64,7 +64,8 @@ public final class Snapshot {
       if (!sound.newestSeal().equals(seal)) {
         throw new NotMade(
             FileTrouble.Kind.DAMAGED,
-            "The copy’s record does not end as the club’s does. Look at the server’s disk.", null);
+            "The copy’s record does not end as the club’s does. Look at the server’s disk.",
+            null);
       }
       force(to);
       return sound;

@@ -85,7 +85,8 @@ class ReturnSession {
               each.rig(),
               now,
               receipt,
-              club.rules().shotsWhileOut(Duration.between(out, now)));
+              // The clock may have been set back meanwhile.
+              club.rules().shotsWhileOut(Duration.between(out, now.isBefore(out) ? out : now)));
       if (closed == 0) {
         continue; // received by someone else a moment ago
       }

@@ -59,8 +59,7 @@ class EverythingTest {
     Map<String, byte[]> files = new TreeMap<>();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        files.put(
-            entry.getName().substring(entry.getName().indexOf('/') + 1), in.readAllBytes());
+        files.put(entry.getName().substring(entry.getName().indexOf('/') + 1), in.readAllBytes());
       }
     }
     return files;

@@ -112,8 +112,7 @@ class RestoreIT {
     }
     try (Ledger ledger = Ledger.of(data)) {
       ledger.isSound();
-      assertEquals(
-          0, ledger.number("SELECT count(*) FROM borrower WHERE name = 'Saved After'"));
+      assertEquals(0, ledger.number("SELECT count(*) FROM borrower WHERE name = 'Saved After'"));
     }
   }
 

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.Settings;
 import club.ascham.backup.Backups;
 import club.ascham.backup.BackupsOf;
 import club.ascham.store.DataFolder;
@@ -111,8 +110,7 @@ class ClubsFileTest {
             "java -jar quarkus-run.jar restore "
                 + folder.backups().resolve(made.backup().name().fileName()).toAbsolutePath()),
         said);
-    org.junit.jupiter.api.Assertions.assertArrayEquals(
-        before, Files.readAllBytes(folder.file()));
+    org.junit.jupiter.api.Assertions.assertArrayEquals(before, Files.readAllBytes(folder.file()));
   }
 
   @Test

@@ -112,13 +112,10 @@ class FaultsTest {
       assertEquals(1, borrowers("Full " + i));
     }
     assertEquals(0, borrowers("Full " + saved), "what was refused is not there");
-    String csv = "name,contact,ageBand,memberNo,guardian,number\n" + "Ann Other,x@example.org,adult,,,\n".repeat(400);
-    officer()
-        .contentType("text/csv")
-        .body(csv)
-        .post("/api/import")
-        .then()
-        .statusCode(507);
+    String csv =
+        "name,contact,ageBand,memberNo,guardian,number\n"
+            + "Ann Other,x@example.org,adult,,,\n".repeat(400);
+    officer().contentType("text/csv").body(csv).post("/api/import").then().statusCode(507);
     assertEquals(0, borrowers("Ann Other"), "all or nothing");
   }
 
@@ -186,12 +183,16 @@ class FaultsTest {
         .then()
         .statusCode(200);
     assertEquals(
-        0, rows.number("SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND back_at IS NULL", session));
+        0,
+        rows.number(
+            "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND back_at IS NULL", session));
     enter("Saved In The Past").then().statusCode(201);
     assertTrue(rows.number("SELECT max(id) FROM story") > lastEntry, "told after what was told");
     assertEquals(
         Stored.moment(back.instant()).substring(0, 19),
-        rows.texts("SELECT recorded_at FROM story ORDER BY id DESC LIMIT 1").get(0).substring(0, 19),
+        rows.texts("SELECT recorded_at FROM story ORDER BY id DESC LIMIT 1")
+            .get(0)
+            .substring(0, 19),
         "recorded as the clock said");
     assertEquals(List.of(), verifyRecord.verify().faults());
     Visitor.signedInAs("officer")
@@ -262,16 +263,23 @@ class FaultsTest {
   }
 
   @Test
-  void aFormWithAFileThatEndsInTheMiddle_isRefused_andChangesNothing() {
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("multipart/form-data; boundary=here")
-        .body("--here\r\nContent-Disposition: form-data; name=\"files\"; filename=\"b.csv\"\r\n\r\nnumber,na")
-        .post("/exchange/try")
-        .then()
-        .statusCode(org.hamcrest.Matchers.allOf(
-            org.hamcrest.Matchers.greaterThanOrEqualTo(300), org.hamcrest.Matchers.lessThan(500)));
+  void aFormWhoseFileEndsInTheMiddle_isRefused() throws IOException {
+    String body =
+        "--here\r\nContent-Disposition: form-data; name=\"files\"; filename=\"b.csv\"\r\n\r\nnumber,na";
+    try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+      socket
+          .getOutputStream()
+          .write(
+              ("POST /exchange/try HTTP/1.1\r\nHost: "
+                      + address.getHost()
+                      + "\r\nConnection: close\r\nContent-Type: multipart/form-data; boundary=here"
+                      + "\r\nContent-Length: "
+                      + body.length()
+                      + "\r\n\r\n"
+                      + body)
+                  .getBytes(StandardCharsets.UTF_8));
+      String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertTrue(answer.matches("(?s)HTTP/1.1 (3|4)\\d\\d .*"), answer);
+    }
   }
 }

@@ -23,8 +23,7 @@ class FileTroubleTest {
     "SQLITE_IOERR_FSYNC, UNREACHABLE, 503",
     "SQLITE_CANTOPEN, UNREACHABLE, 503"
   })
-  void whatSqliteSays_isTroubleOfThatKind(
-      SQLiteErrorCode code, FileTrouble.Kind kind, int status) {
+  void whatSqliteSays_isTroubleOfThatKind(SQLiteErrorCode code, FileTrouble.Kind kind, int status) {
     FileTrouble trouble =
         FileTrouble.in(new IllegalStateException(new SQLiteException("x", code))).orElseThrow();
     assertEquals(kind, trouble.kind());
@@ -51,7 +50,8 @@ class FileTroubleTest {
   @Test
   void aRefusal_isNoTrouble() {
     assertTrue(
-        FileTrouble.in(new SQLiteException("x", SQLiteErrorCode.SQLITE_CONSTRAINT_UNIQUE)).isEmpty());
+        FileTrouble.in(new SQLiteException("x", SQLiteErrorCode.SQLITE_CONSTRAINT_UNIQUE))
+            .isEmpty());
     assertTrue(FileTrouble.in(new SQLException("no such table")).isEmpty());
   }
 
