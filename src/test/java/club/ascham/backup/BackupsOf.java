@@ -1,6 +1,7 @@
 package club.ascham.backup;
 
 import club.ascham.Settings;
+import club.ascham.SettingsOf;
 import club.ascham.time.ClubTimeOf;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -11,28 +12,7 @@ public final class BackupsOf {
   private BackupsOf() {}
 
   public static Backups folder(Path folder, Clock clock) {
-    Settings settings =
-        new Settings() {
-          @Override
-          public boolean demo() {
-            return false;
-          }
-
-          @Override
-          public Path dataDir() {
-            return folder;
-          }
-
-          @Override
-          public ZoneId zone() {
-            return ZoneId.of("Europe/London");
-          }
-
-          @Override
-          public String currency() {
-            return "GBP";
-          }
-        };
+    Settings settings = new SettingsOf(folder, ZoneId.of("Europe/London"));
     return new Backups(settings, ClubTimeOf.clock(clock, settings));
   }
 }

@@ -3,6 +3,7 @@ package club.ascham.time;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import club.ascham.Settings;
+import club.ascham.SettingsOf;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -16,28 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Days are the club's, also where the clocks change: in London on 29 March and 25 October 2026. */
 class ClubTimeTest {
   private static ClubTime at(String moment, String zone) {
-    Settings settings =
-        new Settings() {
-          @Override
-          public boolean demo() {
-            return false;
-          }
-
-          @Override
-          public Path dataDir() {
-            return Path.of("nowhere");
-          }
-
-          @Override
-          public ZoneId zone() {
-            return ZoneId.of(zone);
-          }
-
-          @Override
-          public String currency() {
-            return "GBP";
-          }
-        };
+    Settings settings = new SettingsOf(Path.of("nowhere"), ZoneId.of(zone));
     return new ClubTime(Clock.fixed(Instant.parse(moment), ZoneOffset.UTC), settings);
   }
 

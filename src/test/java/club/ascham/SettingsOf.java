@@ -1,0 +1,43 @@
+package club.ascham;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.ZoneId;
+
+/** What a club would have set, for whoever is tested without a server. */
+public record SettingsOf(Path dataDir, ZoneId zone) implements Settings {
+  @Override
+  public boolean demo() {
+    return false;
+  }
+
+  @Override
+  public String currency() {
+    return "GBP";
+  }
+
+  @Override
+  public boolean behindProxy() {
+    return false;
+  }
+
+  @Override
+  public String proxyAddress() {
+    return "127.0.0.1";
+  }
+
+  @Override
+  public boolean nightlyRound() {
+    return false;
+  }
+
+  @Override
+  public Duration sessionIdle() {
+    return Duration.ofHours(10);
+  }
+
+  @Override
+  public int requestsASecond() {
+    return 50;
+  }
+}
