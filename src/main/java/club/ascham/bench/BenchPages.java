@@ -50,8 +50,7 @@ class BenchPages {
    * @param asked which one the typed answers are for: twists, bolts or weight
    */
   @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record BenchPage(
-      String asked, Typed twists, Typed bolts, Typed weight, Said answer)
+  record BenchPage(String asked, Typed twists, Typed bolts, Typed weight, Said answer)
       implements TemplateInstance {}
 
   /** What the numbers rest on. */
@@ -115,7 +114,11 @@ class BenchPages {
           case THIS_STRING ->
               twists.turns() == 0
                   ? "Nothing to do"
-                  : "%s %d %s".formatted(in ? "Put in" : "Take out", Math.abs(twists.turns()), twists(twists.turns()));
+                  : "%s %d %s"
+                      .formatted(
+                          in ? "Put in" : "Take out",
+                          Math.abs(twists.turns()),
+                          twists(twists.turns()));
           case LONGER_STRING -> "This string can't get there: fit a longer one";
           case SHORTER_STRING -> "This string can't get there: fit a shorter one";
         };
@@ -152,7 +155,10 @@ class BenchPages {
     return new Said(
         nothing
             ? "Nothing to turn"
-            : "First: " + turn("upper", bolts.firstUpper()) + join(bolts) + turn("lower", bolts.firstLower()),
+            : "First: "
+                + turn("upper", bolts.firstUpper())
+                + join(bolts)
+                + turn("lower", bolts.firstLower()),
         nothing
             ? "Tiller is at its aim, or no bolt has room."
             : "Tiller then about %.1f mm, anything from %.1f to %.1f"

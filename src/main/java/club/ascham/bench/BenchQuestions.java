@@ -73,9 +73,7 @@ final class BenchQuestions {
     }
     return reckoned(
         typed,
-        () ->
-            FingerWeight.estimate(
-                marked, at == null ? 28 : at, markedRiser, riser, draw, zero));
+        () -> FingerWeight.estimate(marked, at == null ? 28 : at, markedRiser, riser, draw, zero));
   }
 
   static Double needed(Typed typed, String field, double low, double high) {

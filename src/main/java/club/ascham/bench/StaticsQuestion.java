@@ -73,11 +73,13 @@ record StaticsQuestion(
       List<Double> energiesInLb) {}
 
   Optional<Statics> reckon(Typed typed) {
-    if (drawsIn != null && (drawsIn.size() > MOST_DRAWS || drawsIn.stream().anyMatch(Objects::isNull))) {
+    if (drawsIn != null
+        && (drawsIn.size() > MOST_DRAWS || drawsIn.stream().anyMatch(Objects::isNull))) {
       typed.fault("drawsIn", "At most " + MOST_DRAWS + " numbers, please.");
     }
     if ("rigid-limb".equals(model)) {
-      for (String field : List.of("limbIn", "hingeHeightIn", "stiffnessInLbPerRad", "halfStringIn")) {
+      for (String field :
+          List.of("limbIn", "hingeHeightIn", "stiffnessInLbPerRad", "halfStringIn")) {
         BenchQuestions.needed(typed, field, 0, 1e6);
       }
       return BenchQuestions.reckoned(typed, this::rigid);
@@ -110,12 +112,7 @@ record StaticsQuestion(
       energies.add(bow.energyInLb(draw));
     }
     return new Statics(
-        bow.braceIn(),
-        2 * halfStringIn,
-        bow.dBraceDString(),
-        bow.tensionLb(),
-        forces,
-        energies);
+        bow.braceIn(), 2 * halfStringIn, bow.dBraceDString(), bow.tensionLb(), forces, energies);
   }
 
   private Statics elastica() {

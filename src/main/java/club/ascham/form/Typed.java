@@ -66,7 +66,9 @@ public final class Typed {
         component.getAccessor().setAccessible(true);
         Object value = component.getAccessor().invoke(body);
         if (value != null) {
-          texts.put(component.getName(), value instanceof Double number ? plain(number) : value.toString());
+          texts.put(
+              component.getName(),
+              value instanceof Double number ? plain(number) : value.toString());
         }
       } catch (ReflectiveOperationException impossible) {
         throw new IllegalStateException(impossible);

@@ -45,17 +45,25 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
    */
   public Braced bracedAt(double braceIn) {
     if (upper == lower) {
-      Shape shape = upper.against(new Line(braceIn, 0, 0));
+      Shape shape = braced(upper, braceIn, 0);
       return new Braced(2 * shape.alongIn(), 0, braceIn, shape, shape);
     }
     UnivariateFunction unequal =
         lean ->
-            upper.against(new Line(braceIn, 0, lean)).tensionLb()
-                - lower.against(new Line(braceIn, 0, -lean)).tensionLb();
+            braced(upper, braceIn, lean).tensionLb()
+                - braced(lower, braceIn, -lean).tensionLb();
     double lean = root(unequal, -0.03, 0.03, "braceIn");
-    Shape above = upper.against(new Line(braceIn, 0, lean));
-    Shape below = lower.against(new Line(braceIn, 0, -lean));
+    Shape above = braced(upper, braceIn, lean);
+    Shape below = braced(lower, braceIn, -lean);
     return new Braced(above.alongIn() + below.alongIn(), lean, braceIn, above, below);
+  }
+
+  private static Shape braced(ElasticLimb limb, double braceIn, double lean) {
+    try {
+      return limb.against(new Line(braceIn, 0, lean));
+    } catch (OutOfDomain outside) {
+      throw new OutOfDomain("braceIn", outside.getMessage());
+    }
   }
 
   /**
@@ -103,8 +111,7 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
     Shape rest = upper.unstrung();
     int tip = rest.xs().length - 1;
     double touching = Math.atan2(rest.xs()[tip] - drawIn, rest.ys()[tip]);
-    UnivariateFunction over =
-        angle -> upper.against(new Line(drawIn, 0, angle)).alongIn() - half;
+    UnivariateFunction over = angle -> upper.against(new Line(drawIn, 0, angle)).alongIn() - half;
     // At the touching line itself the limb is slack by a rounding error.
     double from = touching * (1 - 1e-6);
     for (int i = 1; i < STEPS; i++) {
@@ -128,7 +135,8 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
   }
 
   /** W(s) that falls evenly from root to tip, where a little is left. */
-  public static DoubleUnaryOperator linearTaper(double rootLbIn2, double lengthIn, double leftPart) {
+  public static DoubleUnaryOperator linearTaper(
+      double rootLbIn2, double lengthIn, double leftPart) {
     return s -> rootLbIn2 * ((lengthIn - s) / lengthIn + leftPart);
   }
 }

@@ -3,8 +3,8 @@ package club.ascham.mechanics;
 /**
  * A symmetric bow whose limbs are rigid levers on torsion springs (Hickman's type), strung with an
  * inextensible string. Closed forms, own derivation: half of the bow lies above the draw axis, the
- * limb is hinged at (hingeForwardIn, hingeHeightIn) and leans by an angle from the riser line toward
- * the archer.
+ * limb is hinged at (hingeForwardIn, hingeHeightIn) and leans by an angle from the riser line
+ * toward the archer.
  *
  * @param limbIn lever a; for a limb that bends as an arc, three quarters of its bending length
  * @param hingeHeightIn h, from the draw axis
@@ -100,7 +100,8 @@ public record RigidLimb(
     if (cosine < -1 || cosine > 1) {
       throw new OutOfDomain("drawsIn", "String and limbs don't reach so far.");
     }
-    // h cos t - forward sin t = reach cos(t + atan2(forward, h)); the braced branch is the positive one.
+    // h cos t - forward sin t = reach cos(t + atan2(forward, h)); the braced branch is the positive
+    // one.
     double angle = Math.acos(cosine) - Math.atan2(forward, hingeHeightIn);
     if (angle < braceAngleRad() - 1e-6) {
       throw new OutOfDomain("drawsIn", "String and limbs don't reach so far.");

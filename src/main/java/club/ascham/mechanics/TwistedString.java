@@ -5,8 +5,8 @@ package club.ascham.mechanics;
  * differ twofold, and the truth lies between:
  *
  * <ul>
- *   <li>the mean strand of the bundle (contraction factor (1 + sec a) / 2, Hearle): shortening
- *       (pi R n)^2 / L0;
+ *   <li>the mean strand of the bundle (contraction factor (1 + sec a) / 2, Hearle): shortening (pi
+ *       R n)^2 / L0;
  *   <li>the outermost helix: L0 - sqrt(L0^2 - (2 pi R n)^2).
  * </ul>
  *
@@ -56,7 +56,8 @@ public record TwistedString(double untwistedMm, int strands, double strandDiamet
   }
 
   /**
-   * The turns that shorten it by so much, if it shortens by a factor more than the mean strand says.
+   * The turns that shorten it by so much, if it shortens by a factor more than the mean strand
+   * says.
    *
    * @param factor 1: the mean strand; 2: nearly the outermost helix
    */

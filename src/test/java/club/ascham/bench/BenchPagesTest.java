@@ -10,11 +10,13 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class BenchPagesTest {
-  private final Visitor volunteer = Visitor.signedInAs("volunteer");
+  private static Visitor volunteer() {
+    return Visitor.signedInAs("volunteer");
+  }
 
   @Test
   void twists_areToldWithTheRangeAndTheSafeOrder() {
-    volunteer
+    volunteer()
         .ask(
             "/bench",
             Map.of(
@@ -33,7 +35,7 @@ class BenchPagesTest {
 
   @Test
   void bolts_areToldWithAQuarterTurnFirst() {
-    volunteer
+    volunteer()
         .ask(
             "/bench",
             Map.of(
@@ -52,7 +54,7 @@ class BenchPagesTest {
 
   @Test
   void weight_isToldWithItsRange() {
-    volunteer
+    volunteer()
         .ask("/bench", Map.of("ask", "weight", "markedLb", "30", "drawLengthIn", "29"))
         .then()
         .statusCode(200)
@@ -61,10 +63,18 @@ class BenchPagesTest {
 
   @Test
   void aSlipOfUnit_isAskedBack_andWhatWasTypedStays() {
-    volunteer
+    volunteer()
         .ask(
             "/bench",
-            Map.of("ask", "twists", "braceMm", "8.75 mm", "targetBraceMm", "222 mm", "bowLengthIn", "68"))
+            Map.of(
+                "ask",
+                "twists",
+                "braceMm",
+                "8.75 mm",
+                "targetBraceMm",
+                "222 mm",
+                "bowLengthIn",
+                "68"))
         .then()
         .statusCode(422)
         .body(
@@ -76,6 +86,6 @@ class BenchPagesTest {
 
   @Test
   void theHelpPage_namesItsSources() {
-    volunteer.get("/bench/how").then().statusCode(200).body(containsString("Mattiasson"));
+    volunteer().get("/bench/how").then().statusCode(200).body(containsString("Mattiasson"));
   }
 }

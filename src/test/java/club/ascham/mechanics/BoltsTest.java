@@ -65,7 +65,6 @@ class BoltsTest {
             .quantity());
     assertEquals(
         "tillerMm",
-        assertThrows(OutOfDomain.class, () -> BoltReckoning.of(95, 4.8, 2.0, 2.0, 4.0))
-            .quantity());
+        assertThrows(OutOfDomain.class, () -> BoltReckoning.of(95, 4.8, 2.0, 2.0, 4.0)).quantity());
   }
 }

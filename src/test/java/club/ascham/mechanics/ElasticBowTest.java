@@ -12,7 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ElasticBowTest {
-  // K. Mattiasson, Numerical results from large deflection beam and frame problems analysed by means
+  // K. Mattiasson, Numerical results from large deflection beam and frame problems analysed by
+  // means
   // of elliptic integrals, Int. J. Numer. Methods Eng. 17 (1981), Table 1; the row 0.2 was computed
   // with elliptic integrals by an independent program.
   @ParameterizedTest(name = "PL²/EI {0}")
@@ -59,15 +60,20 @@ class ElasticBowTest {
     Shape shape = straight(400).bracedAt(6).upper();
     // Three points give the circle; all others lie on it, but for the very tip's remnant of width.
     double[] circle =
-        circle(shape.xs()[0], shape.ys()[0], shape.xs()[150], shape.ys()[150], shape.xs()[300], shape.ys()[300]);
+        circle(
+            shape.xs()[0],
+            shape.ys()[0],
+            shape.xs()[150],
+            shape.ys()[150],
+            shape.xs()[300],
+            shape.ys()[300]);
     for (int i = 0; i <= 380; i += 20) {
       double radius = Math.hypot(shape.xs()[i] - circle[0], shape.ys()[i] - circle[1]);
       assertEquals(circle[2], radius, 2e-3 * circle[2], "point " + i);
     }
   }
 
-  private static double[] circle(
-      double x1, double y1, double x2, double y2, double x3, double y3) {
+  private static double[] circle(double x1, double y1, double x2, double y2, double x3, double y3) {
     double d = 2 * (x1 * (y2 - y3) + x2 * (y3 - y1) + x3 * (y1 - y2));
     double s1 = x1 * x1 + y1 * y1;
     double s2 = x2 * x2 + y2 * y2;

@@ -56,8 +56,7 @@ class RigidLimbLawsTest {
   @Property
   void theSlopeOfBrace_isItsDifferenceQuotient(@ForAll("bows") RigidLimb bow) {
     double nudge = 1e-5;
-    double shorter =
-        withString(bow, bow.halfStringIn() - nudge / 2).braceIn();
+    double shorter = withString(bow, bow.halfStringIn() - nudge / 2).braceIn();
     double longer = withString(bow, bow.halfStringIn() + nudge / 2).braceIn();
     // The whole string is twice the half.
     assertEquals((longer - shorter) / (2 * nudge), bow.dBraceDString(), 1e-5);

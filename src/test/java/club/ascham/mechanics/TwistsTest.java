@@ -68,14 +68,16 @@ class TwistsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "bowLengthIn, 30, 228, 222", "braceMm, 68, 22.2, 222", "targetMm, 68, 228, 8.75", "braceMm, 68, NaN, 222"
+    "bowLengthIn, 30, 228, 222",
+    "braceMm, 68, 22.2, 222",
+    "targetMm, 68, 228, 8.75",
+    "braceMm, 68, NaN, 222"
   })
   void whatIsNoBow_isRefusedByItsName(String quantity, double bow, double brace, double target) {
     assertEquals(
         quantity,
         assertThrows(
-                OutOfDomain.class,
-                () -> TwistReckoning.of(bow, STRING, 20, brace, target, 10, 60))
+                OutOfDomain.class, () -> TwistReckoning.of(bow, STRING, 20, brace, target, 10, 60))
             .quantity());
   }
 }

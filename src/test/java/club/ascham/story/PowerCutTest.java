@@ -72,7 +72,10 @@ class PowerCutTest {
       long length = random.nextLong(Files.size(log) + 1);
       long expected = newestEntryAtLength.floorEntry(length).getValue();
       inTheMiddleOfASave += newestEntryAtLength.containsKey(length) ? 0 : 1;
-      assertEquals(expected, newestEntryAfter(file, log, length, newestEntryAtLength.get(0L)), "cut at " + length);
+      assertEquals(
+          expected,
+          newestEntryAfter(file, log, length, newestEntryAtLength.get(0L)),
+          "cut at " + length);
     }
     assertTrue(inTheMiddleOfASave > CUTS / 2, "the cuts fell between saves");
   }
