@@ -19,13 +19,14 @@ import club.ascham.bow.StringerSpec;
 import club.ascham.bow.Style;
 import club.ascham.id.ItemId;
 import club.ascham.store.StatementCount;
-import club.ascham.store.Writes;
+
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.Money;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +50,7 @@ class ItemsTest {
     @Inject Items items;
     @Inject ItemRecords records;
 
-    @Writes
+    @Transactional
     public ItemId add(ItemDetails details) {
       int number =
           ItemCode.nextIssuable(
@@ -61,7 +62,7 @@ class ItemsTest {
       return item.id();
     }
 
-    @Writes
+    @Transactional
     public ItemDetails read(ItemId id) {
       return records.findById(id.value()).details();
     }

@@ -390,7 +390,7 @@ class RigApiTest {
     long rig = bench.assembled(parts.riser(), parts.limbs(), parts.string());
     bench.setUp(rig);
 
-    change(rig, parts.with(fresh, "2999-01-01"))
+    change(rig, parts.with(fresh, "2099-01-01"))
         .statusCode(422)
         .body("errors.field", contains("on"))
         .body("errors.message", contains("That day is still to come."));
