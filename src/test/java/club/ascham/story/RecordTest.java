@@ -24,6 +24,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The record holds every change and shows when anyone touched it. */
@@ -57,9 +58,9 @@ class RecordTest {
   }
 
   @BeforeEach
-  void startWhole() {
+  void tellWhatIsLoose() {
+    // Whatever another test wrote behind the record's back is told by this.
     useCases.note(item(), "noted " + System.nanoTime(), "Noted.");
-    assertEquals(List.of(), verifyRecord.verify().faults());
   }
 
   private long item() {
@@ -131,24 +132,26 @@ class RecordTest {
     assertTrue(verifyRecord.verify().whole());
   }
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "UPDATE story SET sentence = 'Nothing.' WHERE id = (SELECT max(id) - 3 FROM story)",
-        "UPDATE story SET account_id = (SELECT max(id) FROM account) WHERE id = (SELECT max(id) FROM story)",
-        "UPDATE story SET hash = substr(hash, 2) || 'a' WHERE id = (SELECT max(id) - 1 FROM story)",
-        "DELETE FROM story WHERE id = (SELECT max(id) - 1 FROM story)",
-        "DELETE FROM change WHERE id = (SELECT max(id) FROM change)",
-        "UPDATE change SET what = json_set(what, '$.notes[1]', 'other') WHERE id = (SELECT max(id) FROM change)",
-        "UPDATE personal SET value = json_array(NULL, 'Somebody Else') WHERE id = (SELECT min(id) FROM personal WHERE value IS NOT NULL)",
-        "DELETE FROM personal WHERE id = (SELECT min(id) FROM personal)",
-        "UPDATE item SET notes = 'changed behind its back' WHERE id = (SELECT min(id) FROM item)",
-        "UPDATE borrower SET name = 'Somebody Else' WHERE id = (SELECT min(id) FROM borrower WHERE erased_on IS NULL)",
-        "UPDATE set_up SET brace = brace + 1 WHERE id = (SELECT min(id) FROM set_up WHERE brace IS NOT NULL)",
-        "DELETE FROM check_sign WHERE rowid = (SELECT min(rowid) FROM check_sign)",
-        "INSERT INTO club_brace_band (bow_length_in, low, high, source) VALUES (61, 19000000, 20000000, 'nobody')"
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "UPDATE story SET sentence = 'Nothing.' WHERE id = (SELECT max(id) - 3 FROM story) | Entry",
+        "UPDATE story SET account_id = (SELECT max(id) FROM account) WHERE id = (SELECT max(id) FROM story) | Entry",
+        "UPDATE story SET hash = substr(hash, 2) || 'a' WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
+        "DELETE FROM story WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
+        "DELETE FROM change WHERE id = (SELECT max(id) FROM change) | Entry",
+        "UPDATE change SET what = json_set(what, '$.notes[1]', 'other') WHERE id = (SELECT max(id) FROM change) | Entry",
+        "UPDATE personal SET value = json_array(NULL, 'Somebody Else') WHERE id = (SELECT min(id) FROM personal WHERE value IS NOT NULL) | A personal value",
+        "DELETE FROM personal WHERE id = (SELECT min(id) FROM personal) | Entry",
+        "UPDATE item SET notes = 'changed behind its back' WHERE id = (SELECT min(id) FROM item) | item",
+        "UPDATE borrower SET name = 'Somebody Else' WHERE id = (SELECT min(id) FROM borrower WHERE erased_on IS NULL) | borrower",
+        "UPDATE set_up SET brace = brace + 1 WHERE id = (SELECT min(id) FROM set_up WHERE brace IS NOT NULL) | set_up",
+        "DELETE FROM check_sign WHERE rowid = (SELECT min(rowid) FROM check_sign) | check_sign",
+        "INSERT INTO club_brace_band (bow_length_in, low, high, source) VALUES (61, 19000000, 20000000, 'nobody') | club_brace_band"
       })
-  void whoGoesBehindItsBack_isFound(String tampering) {
+  void whoGoesBehindItsBack_isFound(String tampering, String pointsTo) {
     VerifyRecord.Verified found;
     QuarkusTransaction.begin();
     try {
@@ -161,8 +164,10 @@ class RecordTest {
       QuarkusTransaction.rollback();
     }
     assertTrue(!found.whole(), tampering);
-    assertTrue(found.faults().size() <= 8, () -> "it points at the place: " + found.faults());
-    assertEquals(List.of(), verifyRecord.verify().faults(), "it was rolled back");
+    assertTrue(
+        found.faults().size() <= 8
+            && found.faults().stream().anyMatch(fault -> fault.startsWith(pointsTo)),
+        () -> "it points at the place: " + found.faults());
   }
 
   @Test
