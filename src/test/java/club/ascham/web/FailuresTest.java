@@ -57,7 +57,8 @@ class FailuresTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"a;b", "a,b", "a\\b", "é"})
+  // What a well-behaved client would escape itself is tried on the rule alone (AddressesTest).
+  @ValueSource(strings = {"a;b", "a,b"})
   void aStrangersAddressThatNoCookieHolds_isAskedAgainPlainly(String words) {
     String plain =
         given()

@@ -12,6 +12,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.Header;
 import io.restassured.response.Response;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,7 +76,7 @@ class HeadersTest {
     int seen = 0;
     for (Response answer : List.of(asked, form, signedIn, saved, unit, shown, out)) {
       for (String cookie : answer.headers().getValues("Set-Cookie")) {
-        assertTrue(cookie.contains("HttpOnly"), cookie);
+        assertTrue(cookie.toLowerCase(Locale.ROOT).contains("httponly"), cookie);
         assertTrue(cookie.contains("SameSite=Strict"), cookie);
         assertFalse(cookie.contains("Secure"), "not over TLS: " + cookie);
         seen++;
