@@ -425,7 +425,7 @@ class HostileInputIT {
           wire.send(
               request(
                   "POST",
-                  "/sign-in/go",
+                  "/sign-in",
                   "Cookie: "
                       + String.join("; ", cookies)
                       + "\r\nContent-Type: application/x-www-form-urlencoded\r\n",
