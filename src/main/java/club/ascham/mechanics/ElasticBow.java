@@ -50,8 +50,7 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
     }
     UnivariateFunction unequal =
         lean ->
-            braced(upper, braceIn, lean).tensionLb()
-                - braced(lower, braceIn, -lean).tensionLb();
+            braced(upper, braceIn, lean).tensionLb() - braced(lower, braceIn, -lean).tensionLb();
     double lean = root(unequal, -0.03, 0.03, "braceIn");
     Shape above = braced(upper, braceIn, lean);
     Shape below = braced(lower, braceIn, -lean);

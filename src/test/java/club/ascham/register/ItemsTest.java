@@ -19,7 +19,6 @@ import club.ascham.bow.StringerSpec;
 import club.ascham.bow.Style;
 import club.ascham.id.ItemId;
 import club.ascham.store.StatementCount;
-
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.Money;

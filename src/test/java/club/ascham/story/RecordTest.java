@@ -142,7 +142,7 @@ class RecordTest {
       value = {
         "UPDATE story SET sentence = 'Nothing.' WHERE id = (SELECT max(id) - 3 FROM story) | Entry",
         "UPDATE story SET account_id = (SELECT max(id) FROM account) WHERE id = (SELECT max(id) FROM story) | Entry",
-        "UPDATE story SET hash = substr(hash, 2) || 'a' WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
+        "UPDATE story SET hash = printf('%064d', 0) WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
         "DELETE FROM story WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
         "DELETE FROM change WHERE id = (SELECT max(id) FROM change) | Entry",
         "UPDATE change SET what = json_set(what, '$.notes[1]', 'other') WHERE id = (SELECT max(id) FROM change) | Entry",

@@ -75,7 +75,7 @@ class LimitsTest {
 
   private int streamed(String path, String type, int bytes)
       throws IOException, InterruptedException {
-    String begun = type.equals("application/json") ? "{\"words\": \"" : "name=";
+    String begun = type.equals("application/json") ? "{\"notes\": \"" : "name=";
     byte[] body = (begun + "x".repeat(bytes)).getBytes(StandardCharsets.US_ASCII);
     HttpRequest request =
         HttpRequest.newBuilder(home.resolve(path))
