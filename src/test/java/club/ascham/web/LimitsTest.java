@@ -52,11 +52,11 @@ class LimitsTest {
   }
 
   @Test
-  void aBodyThatDoesNotSayItsLength_isCutOffAtTheSameLimits() throws Exception {
+  void aBodyThatDoesNotSayItsLength_isCutOffOrRefused() throws Exception {
     assertEquals(
         413,
         streamed("/sign-in", "application/x-www-form-urlencoded", (int) Limits.FORM_BYTES * 2));
-    assertEquals(413, streamed("/api/risers", "application/json", (int) Limits.JSON_BYTES * 2));
+    assertEquals(411, streamed("/api/risers", "application/json", 100));
   }
 
   @Test
