@@ -21,7 +21,7 @@ final class Identities {
 
   private Identities() {}
 
-  private static SecurityIdentity identityOf(Accounts.Credentials account) {
+  static SecurityIdentity identityOf(Accounts.Credentials account) {
     return QuarkusSecurityIdentity.builder()
         .setPrincipal(new QuarkusPrincipal(account.name()))
         .addRole(account.role().name())

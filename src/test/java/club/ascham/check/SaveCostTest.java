@@ -5,12 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.form.Typed;
+import club.ascham.people.SignedIn;
 import club.ascham.store.Rows;
 import io.agroal.api.AgroalDataSource;
-import io.quarkus.security.credential.PasswordCredential;
 import io.quarkus.security.identity.CurrentIdentityAssociation;
-import io.quarkus.security.identity.IdentityProviderManager;
-import io.quarkus.security.identity.request.UsernamePasswordAuthenticationRequest;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.file.Path;
@@ -57,7 +55,7 @@ class SaveCostTest {
   @Inject Rows rows;
   @Inject AgroalDataSource source;
   @Inject CurrentIdentityAssociation identity;
-  @Inject IdentityProviderManager identities;
+  @Inject SignedIn signedIn;
 
   @ConfigProperty(name = "quarkus.datasource.jdbc.url")
   String url;
@@ -71,10 +69,7 @@ class SaveCostTest {
 
   @Test
   void aCheckIsSaved_atHalfTheRateAtLeast_ofTheCommitOfItsRows() throws Exception {
-    identity.setIdentity(
-        identities.authenticateBlocking(
-            new UsernamePasswordAuthenticationRequest(
-                "officer", new PasswordCredential("demo-fleet".toCharArray()))));
+    identity.setIdentity(signedIn.as("officer"));
     CheckBench.Bow bow = bench.ready();
     CheckEntry entry = desk.read(desk.card(bow.rig()), fine());
     for (int i = 0; i < WARM_UP; i++) {
