@@ -17,6 +17,7 @@ import java.util.Locale;
 class Limits {
   static final long FORM_BYTES = 64 * 1024;
   static final long JSON_BYTES = 1024 * 1024;
+  static final long FILE_BYTES = 8 * 1024 * 1024;
   static final int SECONDS_AT_ONCE = 20;
 
   private static final int AFTER_HEADERS = 900;
@@ -48,7 +49,12 @@ class Limits {
     }
     long atMost = bytesAtMost(request.request());
     if (length(request.request()) > atMost) {
-      refuse(request, 413, "Too large", "That is larger than this page takes.");
+      refuse(
+          request,
+          413,
+          "Too large",
+          "That is %d bytes; at most %d are taken here."
+              .formatted(length(request.request()), atMost));
       return;
     }
     if (atMost == JSON_BYTES && request.request().getHeader("Transfer-Encoding") != null) {
@@ -56,10 +62,8 @@ class Limits {
       refuse(request, 411, "How long?", "Say with Content-Length how long the body is.");
       return;
     }
-    if (atMost < Long.MAX_VALUE) {
-      // For a body that does not say beforehand how long it is.
-      request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, atMost);
-    }
+    // For a body that does not say beforehand how long it is.
+    request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, atMost);
     request.next();
   }
 
@@ -68,7 +72,7 @@ class Limits {
     String kind = type == null ? "" : type.toLowerCase(Locale.ROOT).strip();
     return kind.startsWith("application/x-www-form-urlencoded")
         ? FORM_BYTES
-        : kind.startsWith("application/json") ? JSON_BYTES : Long.MAX_VALUE;
+        : kind.startsWith("application/json") ? JSON_BYTES : FILE_BYTES;
   }
 
   private static long length(HttpServerRequest request) {

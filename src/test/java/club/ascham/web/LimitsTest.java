@@ -52,6 +52,21 @@ class LimitsTest {
   }
 
   @Test
+  void aFileOfMoreThanEightMegabytes_isToldItsSize() {
+    given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("text/csv")
+        .body(new byte[(int) Limits.FILE_BYTES + 1])
+        .post("/api/import/risers")
+        .then()
+        .statusCode(413)
+        .contentType("application/problem+json")
+        .body("detail", equalTo("That is 8388609 bytes; at most 8388608 are taken here."));
+  }
+
+  @Test
   void aBodyThatDoesNotSayItsLength_isCutOffOrRefused() throws Exception {
     assertEquals(
         413,
