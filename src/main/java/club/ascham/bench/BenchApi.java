@@ -2,6 +2,7 @@ package club.ascham.bench;
 
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Typed;
+import club.ascham.form.Words;
 import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Role;
@@ -55,7 +56,7 @@ class BenchApi {
           Math.min(twists.low(), twists.high()),
           Math.max(twists.low(), twists.high()),
           twists.stringChangeMm(),
-          club.ascham.form.Words.of(twists.reach()),
+          Words.of(twists.reach()),
           twists.basis());
     }
   }

@@ -30,12 +30,10 @@ import java.util.Map;
 @Path("/bench")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class BenchPages {
-  private static final Plausible STRING = Plausible.STRING_LENGTH;
-
   /** Fields of a form that are lengths: which readings are plausible, and the unit reckoned in. */
   private static final Map<String, Plausible> MM_FIELDS =
       Map.of(
-          "stringLengthMm", STRING,
+          "stringLengthMm", Plausible.STRING_LENGTH,
           "braceMm", Plausible.BRACE,
           "targetBraceMm", Plausible.BRACE,
           "tillerMm", Plausible.TILLER,

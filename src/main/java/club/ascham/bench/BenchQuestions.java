@@ -7,6 +7,7 @@ import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.OutOfDomain;
 import club.ascham.mechanics.TwistReckoning;
 import club.ascham.mechanics.TwistedString;
+import club.ascham.verdict.RulesOfThumb;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -17,9 +18,6 @@ import java.util.function.Supplier;
 final class BenchQuestions {
   /** A common brace height, where the question does not say: 8 5/8 in. */
   private static final double COMMON_BRACE_IN = 8.625;
-
-  private static final int FEWEST_TWISTS = 10;
-  private static final int MOST_TWISTS = 60;
 
   private BenchQuestions() {}
 
@@ -46,8 +44,8 @@ final class BenchQuestions {
                 twists,
                 brace,
                 target,
-                FEWEST_TWISTS,
-                MOST_TWISTS));
+                RulesOfThumb.FEWEST_TWISTS,
+                RulesOfThumb.MOST_TWISTS));
   }
 
   static Optional<BoltReckoning> bolts(Typed typed) {

@@ -66,16 +66,6 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
   }
 
   /**
-   * The bow with this string.
-   *
-   * @param lowIn where to look for brace, and {@code highIn}
-   */
-  public Braced braced(double stringIn, double lowIn, double highIn) {
-    return bracedAt(
-        root(brace -> bracedAt(brace).stringIn() - stringIn, lowIn, highIn, "stringIn"));
-  }
-
-  /**
    * Two limbs alike, drawn with the nock on the draw axis.
    *
    * @param drawIn of the nock from x = 0
