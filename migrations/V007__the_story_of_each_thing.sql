@@ -19,6 +19,7 @@ CREATE TABLE story_about (
   rig_id   INTEGER REFERENCES rig (id),
   CHECK ((item_id IS NULL) <> (rig_id IS NULL))
 ) STRICT;
+CREATE INDEX story_about_of_story ON story_about (story_id);
 CREATE INDEX story_about_item ON story_about (item_id, story_id) WHERE item_id IS NOT NULL;
 CREATE INDEX story_about_rig ON story_about (rig_id, story_id) WHERE rig_id IS NOT NULL;
 

@@ -30,6 +30,12 @@ public class Checks {
 
   private final Rows rows;
 
+  /** With measurements, or a mere look. */
+  enum Kind {
+    CHECK,
+    LOOK
+  }
+
   Checks(Rows rows) {
     this.rows = rows;
   }
@@ -43,7 +49,7 @@ public class Checks {
   public record Row(
       long id,
       RigId rig,
-      BowCheck.Kind kind,
+      Kind kind,
       Instant happenedAt,
       Instant recordedAt,
       String by,
@@ -71,7 +77,7 @@ public class Checks {
     }
 
     public boolean isLook() {
-      return kind == BowCheck.Kind.LOOK;
+      return kind == Kind.LOOK;
     }
 
     public boolean isReleased() {
@@ -196,8 +202,9 @@ public class Checks {
               FROM rig_facts f
               JOIN loan_line x ON x.rig_id = f.rig_id
                AND x.back_at > max(f.cleared_at, coalesce(
-                     (SELECT max(c.happened_at) FROM bow_check c
-                       WHERE c.rig_id = f.rig_id AND c.kind = 'CHECK'), ''))
+                     (SELECT c.happened_at FROM bow_check c
+                       WHERE c.rig_id = f.rig_id AND c.kind = 'CHECK'
+                       ORDER BY c.happened_at DESC LIMIT 1), ''))
               LEFT JOIN receipt t ON t.id = x.receipt_id
              WHERE f.rig_id = ?1""",
             rig)

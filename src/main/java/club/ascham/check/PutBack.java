@@ -6,6 +6,7 @@ import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.State;
 import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -17,25 +18,28 @@ import java.util.Optional;
 /** Puts a bow back into use after a check that found it fit: a person's own press. */
 @ApplicationScoped
 class PutBack {
-  private final BowChecks bowChecks;
   private final RigSpecs specs;
+  private final Checks checks;
   private final Queue queue;
+  private final Rows rows;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   PutBack(
-      BowChecks bowChecks,
       RigSpecs specs,
+      Checks checks,
       Queue queue,
+      Rows rows,
       Story story,
       Pressed pressed,
       Actor actor,
       ClubTime time) {
-    this.bowChecks = bowChecks;
     this.specs = specs;
+    this.checks = checks;
     this.queue = queue;
+    this.rows = rows;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -62,10 +66,8 @@ class PutBack {
     if (before.isPresent()) {
       return new Outcome.PressedBefore(before.get());
     }
-    BowCheck check = bowChecks.findById(id);
-    if (check == null) {
-      throw new NoSuchThing("There is no check " + id + ".");
-    }
+    Checks.Row check =
+        checks.one(id).orElseThrow(() -> new NoSuchThing("There is no check " + id + "."));
     RigId rig = check.rig();
     RigCard card = specs.of(rig).orElseThrow(() -> new NoSuchThing("That bow was taken apart."));
     Optional<String> refusal = refusal(check);
@@ -73,14 +75,17 @@ class PutBack {
       return new Outcome.Refused(refusal.get());
     }
     Instant now = time.now();
-    check.release(actor.id(), now);
-    bowChecks.flush();
+    rows.change(
+        "UPDATE bow_check SET released_at = ?2, released_by = ?3 WHERE id = ?1",
+        id,
+        now,
+        actor.id());
     story.tell(Story.Told.ofRig(now, actor.id(), rig, card.partIds(), "Put back after its check."));
     pressed.leads(formKey, CheckPages.HOME);
     return new Outcome.Back(card.name(), queue.state(rig, time.today()));
   }
 
-  private Optional<String> refusal(BowCheck check) {
+  private Optional<String> refusal(Checks.Row check) {
     if (check.isReleased()) {
       return Optional.of("It was put back already.");
     }

@@ -108,7 +108,7 @@ public class Queue {
       Instant backAt,
       Long check,
       Instant checkedAt,
-      BowCheck.Kind kind,
+      Checks.Kind kind,
       Verdict.Kind verdict,
       boolean dryLoose) {
 
@@ -116,7 +116,7 @@ public class Queue {
       if (!needsCheck) {
         return Why.INSPECTION;
       }
-      if (checkedAt == null || kind == BowCheck.Kind.LOOK || isBackAfterCheck()) {
+      if (checkedAt == null || kind == Checks.Kind.LOOK || isBackAfterCheck()) {
         return Why.RECEIVED;
       }
       return verdict == Verdict.Kind.FIT
@@ -159,7 +159,7 @@ public class Queue {
               why,
               since(row, why),
               row.check(),
-              row.kind() == BowCheck.Kind.LOOK,
+              row.kind() == Checks.Kind.LOOK,
               row.dryLoose(),
               overdue.getOrDefault(row.rig(), List.of())));
     }

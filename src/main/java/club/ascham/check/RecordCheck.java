@@ -34,7 +34,6 @@ class RecordCheck {
       "This bow has no figures to be judged by: it is in the workshop until its set-up is"
           + " finished.";
 
-  private final BowChecks bowChecks;
   private final Checks checks;
   private final RigSpecs specs;
   private final Strangers strangers;
@@ -46,7 +45,6 @@ class RecordCheck {
   private final ClubTime time;
 
   RecordCheck(
-      BowChecks bowChecks,
       Checks checks,
       RigSpecs specs,
       Strangers strangers,
@@ -56,7 +54,6 @@ class RecordCheck {
       Pressed pressed,
       Actor actor,
       ClubTime time) {
-    this.bowChecks = bowChecks;
     this.checks = checks;
     this.specs = specs;
     this.strangers = strangers;
@@ -207,28 +204,20 @@ class RecordCheck {
     Instant now = time.now();
     Instant happened = entry.happened() == null ? now : entry.happened();
     VerdictWords words = VerdictWords.of(verdict);
-    BowCheck check = new BowCheck(card.id(), card.setUpId(), actor.id(), happened, now);
-    check.measured(entry.measured());
-    check.reported(
-        entry.allAsListed(), seen.reported().dryLooseOrFall(), seen.reported().cameBackStrung());
-    check.judged(words);
-    if (entry.corrects() != null) {
-      check.corrects(entry.corrects(), entry.correctionWhy());
-    }
-    bowChecks.persistAndFlush(check);
+    long check = add(card, entry, seen, words, happened, now);
     seen.signs()
         .forEach(
             sign ->
                 rows.change(
                     "INSERT INTO check_sign (check_id, part, gravity, words) VALUES (?1, ?2, ?3,"
                         + " ?4)",
-                    check.id(),
+                    check,
                     sign.part(),
                     sign.gravity(),
                     sign.words()));
     if (entry.adjustment() != null) {
       rows.change(
-          "UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check.id());
+          "UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check);
     }
     tell(card, entry, words, happened);
     if (verdict instanceof Verdict.Withdraw withdraw) {
@@ -236,10 +225,48 @@ class RecordCheck {
           stranger != null && entry.strangerAnswer() == StrangerAnswer.WITHDRAW_BOTH
               ? stranger.id()
               : null;
-      withdrawParts.of(card, withdraw, alsoStranger, check.id(), happened);
+      withdrawParts.of(card, withdraw, alsoStranger, check, happened);
     }
-    pressed.leads(formKey, CheckPages.verdictPage(card.id(), check.id()));
-    return new CheckOutcome.Judged(check.id(), words);
+    pressed.leads(formKey, CheckPages.verdictPage(card.id(), check));
+    return new CheckOutcome.Judged(check, words);
+  }
+
+  /** Added by a statement of its own: a check is saved the most, and prepared once. */
+  private long add(
+      RigCard card,
+      CheckEntry entry,
+      Seen seen,
+      VerdictWords words,
+      Instant happened,
+      Instant now) {
+    Measured measured = entry.measured();
+    return rows.number(
+        """
+        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, set_up_id, all_as_listed,
+               brace, brace_typed, brace_from, tiller_upper, upper_typed, tiller_lower, lower_typed,
+               dry_loose_or_fall, came_back_strung, verdict, verdict_text, corrects_id, correction_why)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20)
+        RETURNING id""",
+        card.id(),
+        Checks.Kind.CHECK,
+        happened,
+        now,
+        actor.id(),
+        card.setUpId(),
+        entry.allAsListed(),
+        measured.brace(),
+        measured.braceTyped(),
+        measured.brace() == null ? null : measured.from(),
+        measured.upper(),
+        measured.upperTyped(),
+        measured.lower(),
+        measured.lowerTyped(),
+        seen.reported().dryLooseOrFall(),
+        seen.reported().cameBackStrung(),
+        words.kind(),
+        words.text(),
+        entry.corrects(),
+        entry.corrects() == null ? null : entry.correctionWhy());
   }
 
   private void tell(RigCard card, CheckEntry entry, VerdictWords words, Instant happened) {

@@ -30,7 +30,9 @@ class Seals {
 
   /** Rows that some other program wrote wait for a sentence: they get one that says just that. */
   void noteWhatOthersChanged() {
-    if (ends().anyLoose()) {
+    if (rows.number(
+            "SELECT (SELECT max(story_id) FROM change) > coalesce((SELECT max(id) FROM story), -1)")
+        == 1) {
       story.tell(Story.Told.ofClub(time.now(), null, Story.OUTSIDE));
     }
   }
