@@ -91,22 +91,19 @@ class SaveCostTest {
       Map<String, PreparedStatement> inserts = new HashMap<>();
       // The first block of either is for the compiler and the cache.
       for (int block = -1; block < BLOCKS; block++) {
-        List<Saved> saved = new ArrayList<>();
         long nanos = 0;
+        long theirNanos = 0;
         Map<String, Long> before = newest();
         for (int i = 0; i < SAVES_A_BLOCK; i++) {
           long start = System.nanoTime();
           save(bows.get(i % BOWS), entry);
           nanos += System.nanoTime() - start;
           Map<String, Long> after = newest();
-          saved.add(between(before, after));
+          Saved saved = between(before, after);
           before = after;
-        }
-        rowsOfOne = saved.get(0).many();
-        long theirNanos = 0;
-        for (Saved one : saved) {
-          long start = System.nanoTime();
-          commit(theirs, inserts, one);
+          rowsOfOne = saved.many();
+          start = System.nanoTime();
+          commit(theirs, inserts, saved);
           theirNanos += System.nanoTime() - start;
         }
         if (block >= 0) {
