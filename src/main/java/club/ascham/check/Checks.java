@@ -12,6 +12,7 @@ import club.ascham.verdict.Verdict;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Reads the checks that were made, for pages and others. */
@@ -194,11 +195,11 @@ public class Checks {
   record Told(boolean dryLooseOrFall, boolean cameBackStrung, Instant backAt, String words) {}
 
   Told told(RigId rig) {
-    return rows.one(
+    List<Told> lines =
+        rows.list(
             Told.class,
             """
-            SELECT coalesce(max(t.dry_loose_or_fall), 0), coalesce(max(t.came_back_strung), 0),
-                   max(x.back_at), group_concat(DISTINCT t.words)
+            SELECT coalesce(t.dry_loose_or_fall, 0), coalesce(t.came_back_strung, 0), x.back_at, t.words
               FROM rig_facts f
               JOIN loan_line x ON x.rig_id = f.rig_id
                AND x.back_at > max(f.cleared_at, coalesce(
@@ -206,8 +207,18 @@ public class Checks {
                        WHERE c.rig_id = f.rig_id AND c.kind = 'CHECK'
                        ORDER BY c.happened_at DESC LIMIT 1), ''))
               LEFT JOIN receipt t ON t.id = x.receipt_id
-             WHERE f.rig_id = ?1""",
-            rig)
-        .orElseThrow();
+             WHERE f.rig_id = ?1
+             ORDER BY x.back_at""",
+            rig);
+    return new Told(
+        lines.stream().anyMatch(Told::dryLooseOrFall),
+        lines.stream().anyMatch(Told::cameBackStrung),
+        lines.isEmpty() ? null : lines.get(lines.size() - 1).backAt(),
+        lines.stream()
+            .map(Told::words)
+            .filter(Objects::nonNull)
+            .distinct()
+            .reduce((one, next) -> one + "; " + next)
+            .orElse(null));
   }
 }

@@ -216,8 +216,7 @@ class RecordCheck {
                     sign.gravity(),
                     sign.words()));
     if (entry.adjustment() != null) {
-      rows.change(
-          "UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check);
+      rows.change("UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check);
     }
     tell(card, entry, words, happened);
     if (verdict instanceof Verdict.Withdraw withdraw) {
