@@ -6,6 +6,7 @@ import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.rules.Club;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
@@ -56,9 +57,11 @@ class BenchPages {
   record HowPage() implements TemplateInstance {}
 
   private final Actor actor;
+  private final Club club;
 
-  BenchPages(Actor actor) {
+  BenchPages(Actor actor, Club club) {
     this.actor = actor;
+    this.club = club;
   }
 
   @GET
@@ -100,7 +103,8 @@ class BenchPages {
             List.of("stringLengthMm", "braceMm"));
     Length target = length(typed, "targetBraceMm");
     question.with("targetMm", target == null ? null : target.mm());
-    TwistReckoning twists = BenchQuestions.twists(question).orElse(null);
+    TwistReckoning twists =
+        BenchQuestions.twists(question, club.rules().twistLimits()).orElse(null);
     faults(question, typed, Map.of("targetMm", "targetBraceMm"));
     if (twists == null || !typed.sound()) {
       return null;
@@ -117,12 +121,15 @@ class BenchPages {
                           in ? "Put in" : "Take out",
                           Math.abs(twists.turns()),
                           twists(twists.turns()));
-          case LONGER_STRING -> "This string can't get there: fit a longer one";
-          case SHORTER_STRING -> "This string can't get there: fit a shorter one";
+          case LONGER_STRING, SHORTER_STRING ->
+              "This string can't get there: fit one about %s %s"
+                  .formatted(
+                      LengthText.both(Length.ofMm(Math.abs(twists.otherStringMm()))),
+                      twists.otherStringMm() > 0 ? "longer" : "shorter");
         };
     return new Said(
         number,
-        "%d to %d to %s, as far as anyone can say beforehand"
+        "%d to %d to %s, 9 times in 10"
             .formatted(Math.abs(twists.low()), Math.abs(twists.high()), way),
         List.of(
             "String off with the stringer. Twist in the direction it is twisted already.",
@@ -159,7 +166,7 @@ class BenchPages {
                 + turn("lower", bolts.firstLower()),
         nothing
             ? "Tiller is at its aim, or no bolt has room."
-            : "Tiller then about %.1f mm, anything from %.1f to %.1f"
+            : "Tiller then about %.1f mm, 9 times in 10 between %.1f and %.1f"
                 .formatted(bolts.expectedMm(), bolts.lowMm(), bolts.highMm()),
         List.of(
             "String off with the stringer before a bolt is turned. Loosen its locking screw, turn, tighten the locking screw.",

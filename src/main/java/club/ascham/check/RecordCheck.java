@@ -36,6 +36,7 @@ class RecordCheck {
 
   private final BowChecks bowChecks;
   private final Checks checks;
+  private final Judges judges;
   private final RigSpecs specs;
   private final Strangers strangers;
   private final WithdrawParts withdrawParts;
@@ -48,6 +49,7 @@ class RecordCheck {
   RecordCheck(
       BowChecks bowChecks,
       Checks checks,
+      Judges judges,
       RigSpecs specs,
       Strangers strangers,
       WithdrawParts withdrawParts,
@@ -58,6 +60,7 @@ class RecordCheck {
       ClubTime time) {
     this.bowChecks = bowChecks;
     this.checks = checks;
+    this.judges = judges;
     this.specs = specs;
     this.strangers = strangers;
     this.withdrawParts = withdrawParts;
@@ -91,7 +94,7 @@ class RecordCheck {
       }
       stranger = known.orElseThrow();
     }
-    Judging judging = new Judging(card);
+    Judging judging = judges.of(card);
     Reported reported = reported(rig, entry);
     Seen seen = judging.seen(entry, stranger, reported);
     Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));

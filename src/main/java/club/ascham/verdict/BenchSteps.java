@@ -20,6 +20,8 @@ import static club.ascham.verdict.BenchStep.Key.UPPER_BOLT;
 import club.ascham.bow.Build;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.Who;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,8 +36,9 @@ final class BenchSteps {
    * A whole pass: string off, the work, string on, look, measure.
    *
    * @param who who puts the string back on and measures
+   * @param expected what the second measurement should show, one sentence each
    */
-  static List<BenchStep> pass(List<BenchStep> work, Who who) {
+  static List<BenchStep> pass(List<BenchStep> work, Who who, List<String> expected) {
     List<BenchStep> steps = new ArrayList<>();
     steps.add(
         new BenchStep(
@@ -70,7 +73,9 @@ final class BenchSteps {
     steps.add(
         new BenchStep(
             MEASURE_AGAIN,
-            "Measure brace and both tiller distances again: each moves the others.",
+            ("Measure brace and both tiller distances again: each moves the others. "
+                    + String.join(" ", expected))
+                .strip(),
             who,
             null,
             null));
@@ -135,18 +140,45 @@ final class BenchSteps {
         : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
   }
 
-  static BenchStep otherString(TwistAdvice.Reach reach) {
-    boolean longer = reach == TwistAdvice.Reach.LONGER_STRING;
+  /**
+   * @param rig whose string can't do it
+   */
+  static BenchStep otherString(RigSpec rig, TwistAdvice advice) {
+    boolean longer = advice.reach() == TwistAdvice.Reach.LONGER_STRING;
+    Length by = advice.otherLonger();
+    Length measured = rig.string().measured();
     return new BenchStep(
         OTHER_STRING,
-        longer
-            ? "Fit a longer string made for this bow: too few twists would be left in this one. Then"
-                + " set the bow up again from brace to nocking point."
-            : "Fit a shorter string made for this bow: this one would be overtwisted. Then set the"
-                + " bow up again from brace to nocking point.",
+        "Fit another string: %s. One made for a %d in bow, untwisted about %s %s than this one%s. Then"
+                .formatted(
+                    longer
+                        ? "too few twists would be left in this one"
+                        : "this one would be overtwisted",
+                    rig.bowLengthIn().orElse(rig.string().forBowIn()),
+                    LengthText.both(by.abs()),
+                    by.compareTo(Length.ZERO) >= 0 ? "longer" : "shorter",
+                    measured == null ? "" : ": " + LengthText.both(measured.plus(by)))
+            + " set the bow up again from brace to nocking point.",
         VOLUNTEER,
         null,
         null);
+  }
+
+  static String expected(TwistAdvice advice) {
+    return expected(
+        "Brace", advice.expected(), advice.expectedLow(), advice.expectedHigh(), advice.restsOn());
+  }
+
+  static String expected(BoltAdvice advice) {
+    return expected(
+        "Tiller", advice.expected(), advice.expectedLow(), advice.expectedHigh(), advice.restsOn());
+  }
+
+  private static String expected(
+      String what, Length likely, Length low, Length high, String restsOn) {
+    return "%s should come to about %s, 9 times in 10 between %s and %s (%s)."
+        .formatted(
+            what, LengthText.both(likely), LengthText.both(low), LengthText.both(high), restsOn);
   }
 
   static BenchStep toWorkshop(String why) {

@@ -4,8 +4,6 @@ import static club.ascham.bow.Who.PERMIT_HOLDER;
 import static club.ascham.bow.Who.VOLUNTEER;
 
 import club.ascham.bow.BracePoint;
-import club.ascham.bow.RigSpec;
-import club.ascham.bow.StringSpec;
 import club.ascham.bow.Target;
 import club.ascham.bow.Who;
 import club.ascham.units.Length;
@@ -119,7 +117,7 @@ public final class Judge {
     // advised on them.
     return plan(
         seen.missing(),
-        BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER),
+        BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER, List.of()),
         false,
         evidence);
   }
@@ -173,7 +171,7 @@ public final class Judge {
   private static AdjustFirst look(OnRecord bow, List<String> reasons, Evidence evidence) {
     return plan(
         reasons,
-        BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER),
+        BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER, List.of()),
         false,
         evidence);
   }
@@ -182,6 +180,7 @@ public final class Judge {
       OnRecord bow, Evidence evidence, boolean braceOff, boolean tillerOff, boolean permit) {
     List<String> reasons = new ArrayList<>();
     List<BenchStep> work = new ArrayList<>();
+    List<String> expected = new ArrayList<>();
     TwistAdvice twists = null;
     BoltAdvice bolts = null;
     boolean workshop = false;
@@ -189,12 +188,14 @@ public final class Judge {
     if (braceOff) {
       Finding brace = evidence.finding(Quantity.BRACE);
       reasons.add(Evidence.off(brace));
-      twists = advice.twists(countedTwists(bow), brace.reading(), aim(brace));
+      twists = advice.twists(bow.rig(), brace.reading(), aim(brace));
       evidence.rest(twists.basis());
-      work.add(
-          twists.reach() == Reach.THIS_STRING
-              ? BenchSteps.twists(twists)
-              : BenchSteps.otherString(twists.reach()));
+      if (twists.reach() == Reach.THIS_STRING) {
+        work.add(BenchSteps.twists(twists));
+        expected.add(BenchSteps.expected(twists));
+      } else {
+        work.add(BenchSteps.otherString(bow.rig(), twists));
+      }
     }
     if (tillerOff) {
       Finding tiller = evidence.finding(Quantity.TILLER);
@@ -205,15 +206,17 @@ public final class Judge {
         evidence.rest(bolts.basis());
         workshop = !permit || bolts.first().none() || !mayTurn(bow, bolts.first());
         finisher = PERMIT_HOLDER;
-        work.addAll(
-            workshop
-                ? List.of(BenchSteps.toWorkshop(whyWorkshop(permit)))
-                : BenchSteps.bolts(bow.rig(), bolts.first()));
+        if (workshop) {
+          work.add(BenchSteps.toWorkshop(whyWorkshop(permit)));
+        } else {
+          work.addAll(BenchSteps.bolts(bow.rig(), bolts.first()));
+          expected.add(BenchSteps.expected(bolts));
+        }
       }
     }
     return new AdjustFirst(
         reasons,
-        BenchSteps.pass(work, finisher),
+        BenchSteps.pass(work, finisher, expected),
         workshop,
         twists,
         bolts,
@@ -243,27 +246,6 @@ public final class Judge {
     return turns >= 0 || (most != null && turnsOut != null && turnsOut - turns <= most);
   }
 
-  /** The rig with the twists counted at its set-up where the string itself has no count. */
-  private static RigSpec countedTwists(OnRecord bow) {
-    RigSpec rig = bow.rig();
-    StringSpec string = rig.string();
-    if (string == null || string.twists() != null || bow.setUp().twists() == null) {
-      return rig;
-    }
-    return new RigSpec(
-        rig.riser(),
-        rig.limbs(),
-        rig.onePiece(),
-        new StringSpec(
-            string.forBowIn(),
-            string.measured(),
-            string.material(),
-            string.strands(),
-            string.strandDiameter(),
-            bow.setUp().twists()),
-        rig.style());
-  }
-
   private static AdjustFirst putBack(OnRecord bow, Turns done, Evidence evidence, boolean permit) {
     List<BenchStep> work = new ArrayList<>();
     if (permit) {
@@ -278,7 +260,7 @@ public final class Judge {
         List.of(
             "Tiller moved the wrong way: tightening a bolt should make that limb's distance"
                 + " smaller."),
-        BenchSteps.pass(work, PERMIT_HOLDER),
+        BenchSteps.pass(work, PERMIT_HOLDER, List.of()),
         true,
         evidence);
   }

@@ -30,7 +30,7 @@ class BenchPagesTest {
                 "twists", "35"))
         .then()
         .statusCode(200)
-        .body(containsString("Take out 14 twists"), containsString("String off with the stringer"));
+        .body(containsString("Take out 13 twists"), containsString("String off with the stringer"));
   }
 
   @Test

@@ -1,0 +1,31 @@
+package club.ascham.check;
+
+import club.ascham.id.ItemId;
+import club.ascham.learnt.BowRecords;
+import club.ascham.rig.Part;
+import club.ascham.rig.RigCard;
+import club.ascham.rules.Club;
+import jakarta.enterprise.context.ApplicationScoped;
+
+/** Gives each bow a judge who knows its own record and this club's limits. */
+@ApplicationScoped
+class Judges {
+  private final BowRecords records;
+  private final Club club;
+
+  Judges(BowRecords records, Club club) {
+    this.records = records;
+    this.club = club;
+  }
+
+  Judging of(RigCard card) {
+    return new Judging(
+        card,
+        records.of(card.id(), id(card.body()), id(card.limbs()), id(card.string())),
+        club.rules().twistLimits());
+  }
+
+  private static ItemId id(Part part) {
+    return part == null ? null : part.id();
+  }
+}

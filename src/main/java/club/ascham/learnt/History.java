@@ -1,0 +1,167 @@
+package club.ascham.learnt;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.units.Length;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What was done to the rigs that some parts were ever fitted to, as far as one can learn from it.
+ *
+ * @param work in the order in which it happened
+ * @param measured the checks before and after that work, and the checks that correct any
+ * @param bowLengthsIn of pairs of body and limbs, where it is known
+ */
+record History(
+    List<Work> work,
+    List<Measured> measured,
+    List<Fitting> fittings,
+    List<SetUp> setUps,
+    Map<Bow, Integer> bowLengthsIn) {
+  static final History NOTHING = new History(List.of(), List.of(), List.of(), List.of(), Map.of());
+
+  /**
+   * An adjustment.
+   *
+   * @param before the check before it; null: none (likewise {@code after})
+   * @param twistsAdded null: not counted, or none
+   * @param upperIn null: not counted, or none (likewise {@code lowerIn})
+   * @param twistsAsked whether twists had been advised, and {@code boltsAsked} bolts
+   */
+  record Work(
+      long id,
+      RigId rig,
+      Instant at,
+      Long before,
+      Long after,
+      Integer twistsAdded,
+      Double upperIn,
+      Double lowerIn,
+      boolean twistsAsked,
+      boolean boltsAsked) {
+
+    /** Twists may have gone in or out that nobody counted. */
+    boolean twistsUncounted() {
+      return twistsAdded == null && twistsAsked;
+    }
+
+    boolean boltsUncounted() {
+      return upperIn == null && lowerIn == null && boltsAsked;
+    }
+
+    int twists() {
+      return twistsAdded == null ? 0 : twistsAdded;
+    }
+
+    double upper() {
+      return upperIn == null ? 0 : upperIn;
+    }
+
+    double lower() {
+      return lowerIn == null ? 0 : lowerIn;
+    }
+  }
+
+  /**
+   * The readings of a check.
+   *
+   * @param corrects the check that was typed wrongly; null: none
+   */
+  record Measured(
+      long id,
+      Long corrects,
+      Instant at,
+      Length brace,
+      BracePoint from,
+      Length upper,
+      Length lower) {
+    /** A correction tells what was read when the check was made that it corrects. */
+    Measured takenAt(Instant then) {
+      return new Measured(id, corrects, then, brace, from, upper, lower);
+    }
+  }
+
+  /** Where a part is fitted. */
+  enum Place {
+    BODY,
+    LIMBS,
+    STRING
+  }
+
+  /**
+   * @param until null: still
+   */
+  record Fitting(RigId rig, ItemId item, Place place, Instant from, Instant until) {
+    boolean at(Instant moment) {
+      return !from.isAfter(moment) && (until == null || until.isAfter(moment));
+    }
+  }
+
+  /** A finished set-up; what was not counted is null. */
+  record SetUp(
+      RigId rig, Instant finishedAt, Integer twists, Double turnsUpper, Double turnsLower) {}
+
+  /**
+   * @param limbs null: a one-piece bow
+   */
+  record Bow(ItemId body, ItemId limbs) {}
+
+  /** The parts of a rig at one moment; null: none fitted. */
+  record Parts(ItemId body, ItemId limbs, ItemId string) {
+    Bow bow() {
+      return new Bow(body, limbs);
+    }
+  }
+
+  Parts parts(RigId rig, Instant at) {
+    return new Parts(
+        part(rig, Place.BODY, at), part(rig, Place.LIMBS, at), part(rig, Place.STRING, at));
+  }
+
+  private ItemId part(RigId rig, Place place, Instant at) {
+    return fittings.stream()
+        .filter(fitting -> fitting.rig().equals(rig) && fitting.place() == place && fitting.at(at))
+        .map(Fitting::item)
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** The readings of this check, as they were corrected; empty where none were taken. */
+  Optional<Measured> reading(Long check) {
+    if (check == null) {
+      return Optional.empty();
+    }
+    long counts = check;
+    Optional<Measured> correction = correction(counts);
+    while (correction.isPresent()) {
+      counts = correction.get().id();
+      correction = correction(counts);
+    }
+    Instant at = one(check).map(Measured::at).orElse(null);
+    return one(counts)
+        .filter(one -> one.brace() != null && one.upper() != null && one.lower() != null)
+        .map(one -> one.takenAt(at));
+  }
+
+  private Optional<Measured> one(long check) {
+    return measured.stream().filter(one -> one.id() == check).findFirst();
+  }
+
+  private Optional<Measured> correction(long check) {
+    return measured.stream()
+        .filter(one -> one.corrects() != null && one.corrects() == check && one.id() > check)
+        .reduce((one, later) -> later);
+  }
+
+  /** The set-up of this rig that was finished last by then. */
+  Optional<SetUp> setUp(RigId rig, Instant by) {
+    return setUps.stream()
+        .filter(one -> one.rig().equals(rig) && !one.finishedAt().isAfter(by))
+        .max(Comparator.comparing(SetUp::finishedAt));
+  }
+}
