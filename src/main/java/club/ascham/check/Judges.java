@@ -2,6 +2,7 @@ package club.ascham.check;
 
 import club.ascham.id.ItemId;
 import club.ascham.learnt.BowRecords;
+import club.ascham.learnt.SecondMeasurement;
 import club.ascham.rig.Part;
 import club.ascham.rig.RigCard;
 import club.ascham.rules.Club;
@@ -18,10 +19,13 @@ class Judges {
     this.club = club;
   }
 
-  Judging of(RigCard card) {
+  /**
+   * @param second the measurement after an adjustment that is to be judged; null: none
+   */
+  Judging of(RigCard card, SecondMeasurement second) {
     return new Judging(
         card,
-        records.of(card.id(), id(card.body()), id(card.limbs()), id(card.string())),
+        records.of(card.id(), id(card.body()), id(card.limbs()), id(card.string()), second),
         club.rules().twistLimits());
   }
 

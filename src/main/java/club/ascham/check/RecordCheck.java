@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.learnt.SecondMeasurement;
 import club.ascham.people.Actor;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
@@ -94,7 +95,7 @@ class RecordCheck {
       }
       stranger = known.orElseThrow();
     }
-    Judging judging = judges.of(card);
+    Judging judging = judges.of(card, secondMeasurement(entry));
     Reported reported = reported(rig, entry);
     Seen seen = judging.seen(entry, stranger, reported);
     Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
@@ -178,6 +179,15 @@ class RecordCheck {
     return new Reported(
         entry.dryLooseOrFall() || told.dryLooseOrFall(),
         entry.cameBackStrung() || told.cameBackStrung());
+  }
+
+  private SecondMeasurement secondMeasurement(CheckEntry entry) {
+    return entry.adjustment() == null || entry.measured().reading().isEmpty()
+        ? null
+        : new SecondMeasurement(
+            entry.adjustment(),
+            entry.happened() == null ? time.now() : entry.happened(),
+            entry.measured().reading().get());
   }
 
   private WorkDone workDone(CheckEntry entry) {

@@ -98,7 +98,7 @@ class VerdictDesk {
             new Reported(false, check.cameBackStrung()),
             List.of(),
             false);
-    return judges.of(card).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
+    return judges.of(card, null).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
         ? VerdictWords.of(again)
         : kept;
   }

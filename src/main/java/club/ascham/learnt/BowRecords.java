@@ -38,8 +38,9 @@ public class BowRecords {
    * What the record says of this rig as it is now.
    *
    * @param body null: none fitted (likewise limbs and string)
+   * @param second a second measurement that is not kept yet; null: none
    */
-  public Learnt of(RigId rig, ItemId body, ItemId limbs, ItemId string) {
+  public Learnt of(RigId rig, ItemId body, ItemId limbs, ItemId string, SecondMeasurement second) {
     History.Parts now = new History.Parts(body, limbs, string);
     Object[] parts = {body, limbs, string};
     List<Work> work =
@@ -71,7 +72,8 @@ public class BowRecords {
         work.isEmpty()
             ? new History(work, List.of(), fittings, setUps, Map.of())
             : new History(work, measured(parts), fittings, setUps, lengths(fittings));
-    return Carried.of(history, rig, now, registeredTwists(string));
+    return Carried.of(
+        second == null ? history : history.with(second), rig, now, registeredTwists(string));
   }
 
   private Integer registeredTwists(ItemId string) {

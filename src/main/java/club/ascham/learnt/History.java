@@ -5,6 +5,7 @@ import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.units.Length;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +53,11 @@ record History(
 
     boolean boltsUncounted() {
       return upperIn == null && lowerIn == null && boltsAsked;
+    }
+
+    Work measuredBy(long check) {
+      return new Work(
+          id, rig, at, before, check, twistsAdded, upperIn, lowerIn, twistsAsked, boltsAsked);
     }
 
     int twists() {
@@ -116,6 +122,26 @@ record History(
     Bow bow() {
       return new Bow(body, limbs);
     }
+  }
+
+  /** The same with a second measurement that is being judged, and not yet kept. */
+  History with(SecondMeasurement second) {
+    long id = Long.MAX_VALUE;
+    List<Work> all =
+        work.stream()
+            .map(one -> one.id() == second.adjustment() ? one.measuredBy(id) : one)
+            .toList();
+    List<Measured> readings = new ArrayList<>(measured);
+    readings.add(
+        new Measured(
+            id,
+            null,
+            second.at(),
+            second.reading().brace(),
+            second.reading().from(),
+            second.reading().tillerUpper(),
+            second.reading().tillerLower()));
+    return new History(all, readings, fittings, setUps, bowLengthsIn);
   }
 
   Parts parts(RigId rig, Instant at) {

@@ -315,7 +315,8 @@ class RigPages {
             card.id(),
             card.body().id(),
             card.limbs() == null ? null : card.limbs().id(),
-            card.string().id());
+            card.string().id(),
+            null);
     return LearntWords.of(learnt, card.spec().orElseThrow(), club.rules().twistLimits());
   }
 
