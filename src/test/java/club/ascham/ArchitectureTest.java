@@ -49,7 +49,8 @@ class ArchitectureTest {
               "club.ascham.id..",
               "club.ascham.learnt..",
               "club.ascham.mechanics..",
-              "club.ascham.units..");
+              "club.ascham.units..",
+              "club.ascham.verdict..");
 
   @ArchTest
   static final ArchRule mechanics_knows_only_java_and_a_numeric_library =

@@ -36,9 +36,8 @@ final class BenchSteps {
    * A whole pass: string off, the work, string on, look, measure.
    *
    * @param who who puts the string back on and measures
-   * @param expected what the second measurement should show, one sentence each
    */
-  static List<BenchStep> pass(List<BenchStep> work, Who who, List<String> expected) {
+  static List<BenchStep> pass(List<BenchStep> work, Who who) {
     List<BenchStep> steps = new ArrayList<>();
     steps.add(
         new BenchStep(
@@ -73,9 +72,7 @@ final class BenchSteps {
     steps.add(
         new BenchStep(
             MEASURE_AGAIN,
-            ("Measure brace and both tiller distances again: each moves the others. "
-                    + String.join(" ", expected))
-                .strip(),
+            "Measure brace and both tiller distances again: each moves the others.",
             who,
             null,
             null));
@@ -162,23 +159,6 @@ final class BenchSteps {
         VOLUNTEER,
         null,
         null);
-  }
-
-  static String expected(TwistAdvice advice) {
-    return expected(
-        "Brace", advice.expected(), advice.expectedLow(), advice.expectedHigh(), advice.restsOn());
-  }
-
-  static String expected(BoltAdvice advice) {
-    return expected(
-        "Tiller", advice.expected(), advice.expectedLow(), advice.expectedHigh(), advice.restsOn());
-  }
-
-  private static String expected(
-      String what, Length likely, Length low, Length high, String restsOn) {
-    return "%s should come to about %s, 9 times in 10 between %s and %s (%s)."
-        .formatted(
-            what, LengthText.both(likely), LengthText.both(low), LengthText.both(high), restsOn);
   }
 
   static BenchStep toWorkshop(String why) {

@@ -117,7 +117,7 @@ public final class Judge {
     // advised on them.
     return plan(
         seen.missing(),
-        BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER, List.of()),
+        BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER),
         false,
         evidence);
   }
@@ -171,7 +171,7 @@ public final class Judge {
   private static AdjustFirst look(OnRecord bow, List<String> reasons, Evidence evidence) {
     return plan(
         reasons,
-        BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER, List.of()),
+        BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER),
         false,
         evidence);
   }
@@ -192,7 +192,7 @@ public final class Judge {
       evidence.rest(twists.basis());
       if (twists.reach() == Reach.THIS_STRING) {
         work.add(BenchSteps.twists(twists));
-        expected.add(BenchSteps.expected(twists));
+        expected.add(Expectation.of(twists));
       } else {
         work.add(BenchSteps.otherString(bow.rig(), twists));
       }
@@ -210,16 +210,17 @@ public final class Judge {
           work.add(BenchSteps.toWorkshop(whyWorkshop(permit)));
         } else {
           work.addAll(BenchSteps.bolts(bow.rig(), bolts.first()));
-          expected.add(BenchSteps.expected(bolts));
+          expected.add(Expectation.of(bolts));
         }
       }
     }
     return new AdjustFirst(
         reasons,
-        BenchSteps.pass(work, finisher, expected),
+        BenchSteps.pass(work, finisher),
         workshop,
         twists,
         bolts,
+        expected,
         evidence.notes(),
         evidence.findings(),
         evidence.basis());
@@ -260,7 +261,7 @@ public final class Judge {
         List.of(
             "Tiller moved the wrong way: tightening a bolt should make that limb's distance"
                 + " smaller."),
-        BenchSteps.pass(work, PERMIT_HOLDER, List.of()),
+        BenchSteps.pass(work, PERMIT_HOLDER),
         true,
         evidence);
   }
@@ -273,6 +274,7 @@ public final class Judge {
         forWorkshop,
         null,
         null,
+        List.of(),
         evidence.notes(),
         evidence.findings(),
         evidence.basis());

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** A bow teaches how it answers, over HTTP from its first low brace to its page. */
 @QuarkusTest
 class LearningTest {
-  private static final String MEASURE = "verdict.steps.find { it.key == 'measure-again' }.words";
+  private static final String EXPECTED = "verdict.expected.join(' ')";
 
   @Inject CheckBench bench;
   @Inject Rows rows;
@@ -31,12 +31,12 @@ class LearningTest {
 
     // 20 twists, then 28, 36 and 40: each second measurement begins the next adjustment.
     ValidatableResponse low = check(bow, "198 mm", 0);
-    low.body(MEASURE, containsString("no adjustment of this bow yet: from the string's geometry"));
+    low.body(EXPECTED, containsString("No adjustment of this bow yet: from the string's geometry"));
     ValidatableResponse higher = check(bow, "200 mm", adjusted(low, 8));
-    higher.body(MEASURE, containsString("from 1 adjustment of this bow"));
+    higher.body(EXPECTED, containsString("From 1 adjustment of this bow"));
     ValidatableResponse stillLow = check(bow, "202 mm", adjusted(higher, 8));
     ValidatableResponse last = check(bow, "203 mm", adjusted(stillLow, 4));
-    last.body(MEASURE, containsString("from 3 adjustments of this bow"))
+    last.body(EXPECTED, containsString("From 3 adjustments of this bow"))
         .body("verdict.basis.join(' ')", containsString("tried from 20 to 40 twists"))
         .body("verdict.basis.join(' ')", containsString("goes beyond the twists tried so far"));
 
@@ -51,7 +51,7 @@ class LearningTest {
         .statusCode(200)
         .body(
             containsString("may be needed"),
-            containsString("from 3 adjustments of this bow"),
+            containsString("From 3 adjustments of this bow"),
             containsString("9 times in 10"));
   }
 
@@ -75,7 +75,7 @@ class LearningTest {
     check(bow, "216 mm", adjustment, "194 mm", "185 mm", "officer")
         .body("verdict.steps.key.contains('upper-bolt')", equalTo(true))
         .body("verdict.steps.key.contains('lower-bolt')", equalTo(false))
-        .body(MEASURE, containsString("from 1 adjustment of this bow"));
+        .body(EXPECTED, containsString("From 1 adjustment of this bow"));
   }
 
   /** A 65 in string of 14 strands with 20 twists, on a 68 in bow set up at brace 216 mm. */
