@@ -109,36 +109,50 @@ class BenchPages {
     if (twists == null || !typed.sound()) {
       return null;
     }
+    return twists.reach() == TwistReckoning.Reach.THIS_STRING
+        ? someTwists(twists)
+        : anotherString(twists, typed);
+  }
+
+  private static Said someTwists(TwistReckoning twists) {
     boolean in = twists.turns() > 0;
-    String way = in ? "put in" : "take out";
     String number =
-        switch (twists.reach()) {
-          case THIS_STRING ->
-              twists.turns() == 0
-                  ? "Nothing to do"
-                  : "%s %d %s"
-                      .formatted(
-                          in ? "Put in" : "Take out",
-                          Math.abs(twists.turns()),
-                          twists(twists.turns()));
-          case LONGER_STRING, SHORTER_STRING ->
-              "This string can't get there: fit one about %s %s"
-                  .formatted(
-                      LengthText.both(Length.ofMm(Math.abs(twists.otherStringMm()))),
-                      twists.otherStringMm() > 0 ? "longer" : "shorter");
-        };
+        twists.turns() == 0
+            ? "Nothing to do"
+            : "%s %d %s"
+                .formatted(
+                    in ? "Put in" : "Take out", Math.abs(twists.turns()), twists(twists.turns()));
     return new Said(
         number,
         "%d to %d to %s, 9 times in 10"
-            .formatted(Math.abs(twists.low()), Math.abs(twists.high()), way),
+            .formatted(Math.abs(twists.low()), Math.abs(twists.high()), in ? "put in" : "take out"),
         List.of(
             "String off with the stringer. Twist in the direction it is twisted already.",
             "String on, loops seated, the string down the middle of both limbs; then measure brace and both tillers again.",
-            "The string has to change by %s%s in length."
-                .formatted(
-                    twists.stringChangeMm() > 0 ? "+" : "\u2212",
-                    LengthText.both(Length.ofMm(Math.abs(twists.stringChangeMm()))))),
+            "The string has to change by %s in length.".formatted(change(twists.stringChangeMm()))),
         twists.basis());
+  }
+
+  private Said anotherString(TwistReckoning twists, Typed typed) {
+    double longerMm = twists.otherStringMm();
+    Length now = length(typed, "stringLengthMm");
+    return new Said(
+        "This string can't get there: fit one about %s %s"
+            .formatted(
+                LengthText.both(Length.ofMm(Math.abs(longerMm))),
+                longerMm > 0 ? "longer" : "shorter"),
+        "Untwisted about %s, made for a bow of %s in"
+            .formatted(
+                LengthText.both(now.plus(Length.ofMm(longerMm))), typed.value("bowLengthIn")),
+        List.of(
+            "With the twists that are in this one it would have to be %s."
+                .formatted(change(twists.stringChangeMm())),
+            "Then set the bow up again from brace to nocking point."),
+        twists.basis());
+  }
+
+  private static String change(double mm) {
+    return (mm > 0 ? "+" : "\u2212") + LengthText.both(Length.ofMm(Math.abs(mm)));
   }
 
   private static String twists(int turns) {
