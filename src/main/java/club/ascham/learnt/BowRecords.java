@@ -58,7 +58,10 @@ public class BowRecords {
         rows.list(
             SetUp.class,
             """
-            SELECT rig_id, finished_at, twists, turns_upper, turns_lower FROM set_up
+            SELECT rig_id, finished_at,
+                   coalesce(twists, (SELECT twists FROM bowstring WHERE id = ?3)),
+                   turns_upper, turns_lower
+              FROM set_up
              WHERE finished_at IS NOT NULL AND rig_id IN """
                 + RIGS_OF_PARTS,
             parts);
@@ -72,19 +75,8 @@ public class BowRecords {
         work.isEmpty()
             ? new History(work, List.of(), fittings, setUps, Map.of())
             : new History(work, measured(parts), fittings, setUps, lengths(fittings));
-    return Carried.of(
-        second == null ? history : history.with(second), rig, now, registeredTwists(string));
+    return Carried.of(second == null ? history : history.with(second), rig, now);
   }
-
-  private Integer registeredTwists(ItemId string) {
-    return string == null
-        ? null
-        : rows.one(Registered.class, "SELECT twists FROM bowstring WHERE id = ?1", string)
-            .map(Registered::twists)
-            .orElse(null);
-  }
-
-  private record Registered(Integer twists) {}
 
   private List<Measured> measured(Object... parts) {
     return rows.list(

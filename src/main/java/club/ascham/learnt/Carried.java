@@ -33,24 +33,20 @@ final class Carried {
 
   private final History history;
   private final Parts now;
-  private final Integer registeredTwists;
   private final List<Run> counted = new ArrayList<>();
   private final List<Run> added = new ArrayList<>();
   private final List<Run> bolts = new ArrayList<>();
 
-  private Carried(History history, Parts now, Integer registeredTwists) {
+  private Carried(History history, Parts now) {
     this.history = history;
     this.now = now;
-    this.registeredTwists = registeredTwists;
   }
 
   /**
    * @param now the parts that are fitted to {@code rig}
-   * @param registeredTwists in the string by the register, for set-ups that counted none; null: not
-   *     counted there either
    */
-  static Learnt of(History history, RigId rig, Parts now, Integer registeredTwists) {
-    Carried carried = new Carried(history, now, registeredTwists);
+  static Learnt of(History history, RigId rig, Parts now) {
+    Carried carried = new Carried(history, now);
     history.work().stream().map(Work::rig).distinct().forEach(carried::readRig);
     return new Learnt(
         new OwnRecord(carried.counted, carried.added, carried.bolts),
@@ -173,7 +169,7 @@ final class Carried {
         || !Objects.equals(history.parts(rig, setUp.finishedAt()).string(), now.string())) {
       return null;
     }
-    Integer twists = setUp.twists() != null ? setUp.twists() : registeredTwists;
+    Integer twists = setUp.twists();
     for (Work work : history.work()) {
       if (since(work, setUp) && work.at().isBefore(before)) {
         if (twists == null || work.twistsUncounted()) {

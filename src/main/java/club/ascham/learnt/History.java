@@ -108,7 +108,12 @@ record History(
     }
   }
 
-  /** A finished set-up; what was not counted is null. */
+  /**
+   * A finished set-up; what was not counted is null.
+   *
+   * @param twists in the string it was done with; where none were counted then, those that the
+   *     register has of the string that is fitted now
+   */
   record SetUp(
       RigId rig, Instant finishedAt, Integer twists, Double turnsUpper, Double turnsLower) {}
 

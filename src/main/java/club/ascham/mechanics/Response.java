@@ -15,6 +15,17 @@ record Response(Belief prior, Belief now) {
   }
 
   /**
+   * The same of what can only rise: readings that say otherwise were of something else, and leave a
+   * fifth of the prior's mean.
+   */
+  static Response rising(Belief prior, List<Run> runs) {
+    Belief now = prior.after(runs);
+    double least = prior.mean() / 5;
+    return new Response(
+        prior, now.mean() >= least ? now : new Belief(least, now.sd(), now.shown()));
+  }
+
+  /**
    * The change that so much work makes, in units of the work's own scale and with its sign.
    *
    * @param tried as much of it as lies where this bow was tried

@@ -81,7 +81,7 @@ public sealed interface TwistResponse {
     return new OfBundle(
         string,
         count,
-        Response.of(priorOfBundle(), runs),
+        Response.rising(priorOfBundle(), runs),
         record.twists().stream().mapToDouble(Run::least).min().orElse(count),
         record.twists().stream().mapToDouble(Run::most).max().orElse(count));
   }
@@ -95,7 +95,7 @@ public sealed interface TwistResponse {
   static TwistResponse byTheTrade(Integer count, String why, OwnRecord record) {
     return new ByTheTrade(
         count,
-        Response.of(priorOfTrade(), record.twistsAdded()),
+        Response.rising(priorOfTrade(), record.twistsAdded()),
         record.twistsAdded().stream().mapToDouble(run -> run.most() - run.least()).max().orElse(0),
         why);
   }

@@ -231,8 +231,7 @@ class CarriedTest {
     return Carried.of(
         new History(work, measured, fittings, setUps, lengths),
         HERE,
-        new Parts(body, limbs, string),
-        null);
+        new Parts(body, limbs, string));
   }
 
   private void fit(RigId rig, ItemId body, ItemId limbs, ItemId string, int from, Integer until) {

@@ -67,7 +67,7 @@ class LearnerLawsTest {
 
   @Property
   void moreTwists_neverLowerTheBrace(
-      @ForAll("likelyRuns") List<Run> runs,
+      @ForAll("runs") List<Run> runs,
       @ForAll @IntRange(min = 5, max = 70) int count,
       @ForAll @IntRange(min = 0, max = 40) int more) {
     OwnRecord record = new OwnRecord(runs, runs, List.of());

@@ -48,29 +48,22 @@ class LearnerTest {
       TwistResponse response =
           TwistResponse.of(STRING, count, new OwnRecord(runs, List.of(), List.of()));
       assertEquals(3, response.shown());
-      Belief one = response.change(-1);
+      // The last count is an end of some run, so one twist more or one less was tried.
+      int from = response.tried(1) ? count : count - 1;
       double truth =
-          factor
-              * follows
-              * (STRING.leastShorteningMm(count - 1) - STRING.leastShorteningMm(count));
-      // One twist back stays where the bow was tried, unless the last adjustments went out.
-      if (response.tried(-1) ? holds(one, truth) : holds(narrowed(runs), factor * follows)) {
+          factor * follows * (STRING.leastShorteningMm(from + 1) - STRING.leastShorteningMm(from));
+      if (holds(response.oneTwist(), truth)) {
         held++;
       }
     }
     assertBetween87And93(held);
   }
 
-  private static Belief narrowed(List<Run> runs) {
-    return TwistResponse.priorOfBundle()
-        .after(runs.stream().map(run -> run.against(STRING::leastShorteningMm)).toList());
-  }
-
   private static Run.Point brace(
       double baseline, double response, int twists, double step, Random random) {
     double shortening = Math.pow(Math.PI * STRING.radiusMm() * twists, 2) / 1651;
-    double true_ = baseline + response * shortening;
-    return new Run.Point(twists, read(true_, step, random), ReadingScatter.braceMm(step));
+    return new Run.Point(
+        twists, read(baseline + response * shortening, step, random), ReadingScatter.braceMm(step));
   }
 
   @Test
@@ -122,8 +115,7 @@ class LearnerTest {
   }
 
   private static boolean holds(Belief belief, double truth) {
-    return Math.min(belief.low(), belief.high()) <= truth
-        && truth <= Math.max(belief.low(), belief.high());
+    return belief.low() <= truth && truth <= belief.high();
   }
 
   private static void assertBetween87And93(int held) {

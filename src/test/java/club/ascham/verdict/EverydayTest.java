@@ -12,6 +12,7 @@ import club.ascham.bow.StringSpec;
 import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
 import club.ascham.mechanics.OwnRecord;
+import club.ascham.mechanics.ReadingScatter;
 import club.ascham.mechanics.Run;
 import club.ascham.mechanics.TwistLimits;
 import club.ascham.units.Length;
@@ -168,6 +169,13 @@ class EverydayTest {
     assertTrue(adjust.forWorkshop());
     assertTrue(words(adjust, Key.UPPER_BOLT).contains("out (loosen) by a quarter"));
     assertTrue(words(adjust, Key.LOWER_BOLT).contains("in (tighten) by a quarter"));
+  }
+
+  @Test
+  @DisplayName("the learner's readers scatter as the verdict's do: 19 pairs in 20 within 3 mm")
+  void oneScatterOfReaders_forVerdictAndLearner() {
+    double pair = 1.96 * Math.sqrt(2) * ReadingScatter.braceMm(25.4 / 16);
+    assertEquals(Judge.READERS_SCATTER.mm(), pair, 0.1);
   }
 
   @Test
