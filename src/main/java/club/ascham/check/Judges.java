@@ -1,9 +1,7 @@
 package club.ascham.check;
 
-import club.ascham.id.ItemId;
-import club.ascham.learnt.BowRecords;
 import club.ascham.learnt.SecondMeasurement;
-import club.ascham.rig.Part;
+import club.ascham.rig.OwnRecords;
 import club.ascham.rig.RigCard;
 import club.ascham.rules.Club;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -11,10 +9,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 /** Gives each bow a judge who knows its own record and this club's limits. */
 @ApplicationScoped
 class Judges {
-  private final BowRecords records;
+  private final OwnRecords records;
   private final Club club;
 
-  Judges(BowRecords records, Club club) {
+  Judges(OwnRecords records, Club club) {
     this.records = records;
     this.club = club;
   }
@@ -23,13 +21,6 @@ class Judges {
    * @param second the measurement after an adjustment that is to be judged; null: none
    */
   Judging of(RigCard card, SecondMeasurement second) {
-    return new Judging(
-        card,
-        records.of(card.id(), id(card.body()), id(card.limbs()), id(card.string()), second),
-        club.rules().twistLimits());
-  }
-
-  private static ItemId id(Part part) {
-    return part == null ? null : part.id();
+    return new Judging(card, records.of(card, second), club.rules().twistLimits());
   }
 }

@@ -59,10 +59,7 @@ final class Carried {
     Series twists = new Series();
     Series turns = new Series();
     Work last = null;
-    for (Work work : history.work()) {
-      if (!work.rig().equals(rig)) {
-        continue;
-      }
+    for (Work work : history.workOn(rig)) {
       boolean goesOn = last != null && Objects.equals(last.after(), work.before());
       if (!goesOn) {
         close(twists, turns);

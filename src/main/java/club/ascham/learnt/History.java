@@ -60,6 +60,26 @@ record History(
           id, rig, at, before, check, twistsAdded, upperIn, lowerIn, twistsAsked, boltsAsked);
     }
 
+    /** Whether this was begun before {@code next} was, and not measured between the two. */
+    boolean unmeasuredBefore(Work next) {
+      return after == null && before != null && before.equals(next.before());
+    }
+
+    /** Both as one, measured as {@code next} was. */
+    Work and(Work next) {
+      return new Work(
+          id,
+          rig,
+          at,
+          before,
+          next.after(),
+          twistsAdded == null && next.twistsAdded() == null ? null : twists() + next.twists(),
+          upperIn == null && next.upperIn() == null ? null : upper() + next.upper(),
+          lowerIn == null && next.lowerIn() == null ? null : lower() + next.lower(),
+          twistsAsked,
+          boltsAsked);
+    }
+
     int twists() {
       return twistsAdded == null ? 0 : twistsAdded;
     }
@@ -147,6 +167,23 @@ record History(
             second.reading().tillerUpper(),
             second.reading().tillerLower()));
     return new History(all, readings, fittings, setUps, bowLengthsIn);
+  }
+
+  /** The work on one rig; what was done in two goes between two readings is one piece. */
+  List<Work> workOn(RigId rig) {
+    List<Work> pieces = new ArrayList<>();
+    for (Work next : work) {
+      if (!next.rig().equals(rig)) {
+        continue;
+      }
+      int last = pieces.size() - 1;
+      if (last >= 0 && pieces.get(last).unmeasuredBefore(next)) {
+        pieces.set(last, pieces.get(last).and(next));
+      } else {
+        pieces.add(next);
+      }
+    }
+    return pieces;
   }
 
   Parts parts(RigId rig, Instant at) {

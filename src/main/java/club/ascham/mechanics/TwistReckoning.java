@@ -79,6 +79,10 @@ public record TwistReckoning(
       return TwistResponse.byTheTrade(
           twists, "The geometry is not for a string of that length on that bow.", record);
     }
+    if (!string.takes(twists)) {
+      return TwistResponse.byTheTrade(
+          twists, "So many twists don't go into a string of that length and thickness.", record);
+    }
     return TwistResponse.of(string, twists, record);
   }
 

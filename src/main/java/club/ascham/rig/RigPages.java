@@ -9,9 +9,6 @@ import club.ascham.bow.SetUpStep;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
-import club.ascham.learnt.BowRecords;
-import club.ascham.learnt.Learnt;
-import club.ascham.learnt.LearntWords;
 import club.ascham.people.Role;
 import club.ascham.rig.RigRecords.Checked;
 import club.ascham.rules.Club;
@@ -135,13 +132,13 @@ class RigPages {
       implements TemplateInstance {}
 
   private final RigRecords records;
-  private final BowRecords bowRecords;
+  private final OwnRecords ownRecords;
   private final Story story;
   private final Club club;
 
-  RigPages(RigRecords records, BowRecords bowRecords, Story story, Club club) {
+  RigPages(RigRecords records, OwnRecords ownRecords, Story story, Club club) {
     this.records = records;
-    this.bowRecords = bowRecords;
+    this.ownRecords = ownRecords;
     this.story = story;
     this.club = club;
   }
@@ -260,7 +257,7 @@ class RigPages {
         records.kept(rig),
         checks.stream().map(RigPages::check).toList(),
         trend(card, checks),
-        learnt(card),
+        ownRecords.words(card),
         records.loans(rig, RECENT),
         records.withdrawn(rig),
         records.overdue(rig),
@@ -303,21 +300,6 @@ class RigPages {
     return card.targets() == null || measured.size() < 2
         ? null
         : Trend.of(measured, records.adjustments(card.id()), card.targets(), card.setUp());
-  }
-
-  /** What this bow's own adjustments showed; empty while it is not whole. */
-  private List<String> learnt(RigCard card) {
-    if (!card.isWhole()) {
-      return List.of();
-    }
-    Learnt learnt =
-        bowRecords.of(
-            card.id(),
-            card.body().id(),
-            card.limbs() == null ? null : card.limbs().id(),
-            card.string().id(),
-            null);
-    return LearntWords.of(learnt, card.spec().orElseThrow(), club.rules().twistLimits());
   }
 
   private static List<Reading> readings(RigCard card, Checked last) {

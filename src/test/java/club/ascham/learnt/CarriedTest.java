@@ -16,6 +16,7 @@ import club.ascham.learnt.History.SetUp;
 import club.ascham.learnt.History.Work;
 import club.ascham.mechanics.Run;
 import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -145,6 +146,35 @@ class CarriedTest {
     Learnt learnt = learnt(RISER, LIMBS, STRING);
     assertEquals(List.of(at(20, 28, 34), at(34, 30)), ats(learnt.record().twists()));
     assertEquals(30, learnt.twists());
+  }
+
+  @Test
+  void twistsPutInInTwoGoes_countTogether() {
+    fit(HERE, RISER, LIMBS, STRING, 0, null);
+    setUp(HERE, 1, 20);
+    long before = check(HERE, 10, 212, 4);
+    long after = check(HERE, 14, 217, 4);
+    work.add(work(HERE, 10, before, null, 5, null, null, true));
+    work.add(work(HERE, 12, before, after, 4, null, null, true));
+    Learnt learnt = learnt(RISER, LIMBS, STRING);
+    assertEquals(List.of(at(20, 29)), ats(learnt.record().twists()));
+    assertEquals(29, learnt.twists());
+  }
+
+  @Test
+  void aMeasurementThatIsBeingJudged_tellsAlready() {
+    fit(HERE, RISER, LIMBS, STRING, 0, null);
+    setUp(HERE, 1, 20);
+    work.add(work(HERE, 10, check(HERE, 10, 212, 4), null, 8, null, null, true));
+    History history = new History(work, measured, fittings, setUps, lengths);
+    Parts now = new Parts(RISER, LIMBS, STRING);
+    assertEquals(List.of(), Carried.of(history, HERE, now).record().twists());
+    Reading reading =
+        new Reading(Length.ofMm(216), BracePoint.GRIP_THROAT, Length.ofMm(184), Length.ofMm(180));
+    History measuredNow = history.with(new SecondMeasurement(10, day(12), reading));
+    Run run = Carried.of(measuredNow, HERE, now).record().twists().get(0);
+    assertEquals(List.of(at(20, 28)), ats(List.of(run)));
+    assertEquals(216, run.points().get(1).mm(), 1e-9);
   }
 
   @Test
