@@ -1,8 +1,12 @@
 package club.ascham.check;
 
 import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
+import static org.hamcrest.Matchers.lessThan;
 
 import club.ascham.check.CheckBench.Bow;
 import club.ascham.store.Rows;
@@ -13,6 +17,7 @@ import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.Map;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** A bow teaches how it answers, over HTTP from its first low brace to its page. */
@@ -76,6 +81,54 @@ class LearningTest {
         .body("verdict.steps.key.contains('upper-bolt')", equalTo(true))
         .body("verdict.steps.key.contains('lower-bolt')", equalTo(false))
         .body(EXPECTED, containsString("From 1 adjustment of this bow"));
+  }
+
+  @Test
+  @DisplayName(
+      "68 in bow, 9 in for 8 1/2 to 8 3/4, tiller 3/8 in, split fingers: one pass for both")
+  void nineInchesAndThreeEighths_areAdjustedInOnePass() {
+    Bow bow = aBowWhoseStringIsKnown();
+    bench.mayTurnBolts("officer", true);
+    rows.change(
+        "UPDATE limbs SET brace_low = 21590000, brace_high = 22225000 WHERE id = ?1",
+        bow.limbs().id());
+    rows.change(
+        "UPDATE set_up SET brace = 22000000, twists = 40, turns_upper = 2, turns_lower = 2"
+            + " WHERE rig_id = ?1",
+        bow.rig());
+    check(bow, "9 in", 0, "190 mm", "180.5 mm", "officer")
+        .body(
+            "verdict.steps.key",
+            contains(
+                "string-off",
+                "twists",
+                "lock-loosened",
+                "upper-bolt",
+                "lower-bolt",
+                "lock-tightened",
+                "string-on",
+                "loops",
+                "string-line",
+                "measure-again"))
+        .body(
+            "verdict.steps.find { it.key == 'twists' }.amount",
+            allOf(lessThan(-9f), greaterThan(-25f)))
+        .body("verdict.steps.find { it.key == 'upper-bolt' }.amount", equalTo(0.25f))
+        .body("verdict.steps.find { it.key == 'lower-bolt' }.amount", equalTo(-0.25f))
+        .body(EXPECTED, containsString("In all about 3/4 of a turn, both bolts together"));
+  }
+
+  @Test
+  void nineInchesOnAStringAtItsFewestTwists_asksForAnother_withItsLength() {
+    Bow bow = aBowWhoseStringIsKnown();
+    rows.change(
+        "UPDATE limbs SET brace_low = 21590000, brace_high = 22225000 WHERE id = ?1",
+        bow.limbs().id());
+    rows.change("UPDATE set_up SET brace = 22000000, twists = 10 WHERE rig_id = ?1", bow.rig());
+    check(bow, "9 in", 0)
+        .body(
+            "verdict.steps.find { it.key == 'other-string' }.words",
+            containsString("made for a 68 in bow, untwisted about 1/2 in"));
   }
 
   /** A 65 in string of 14 strands with 20 twists, on a 68 in bow set up at brace 216 mm. */
