@@ -145,7 +145,7 @@ class BenchPages {
             .formatted(
                 LengthText.both(now.plus(Length.ofMm(longerMm))), typed.value("bowLengthIn")),
         List.of(
-            "With the twists that are in this one it would have to be %s."
+            "Twisted as often as this one, it would differ by %s."
                 .formatted(change(twists.stringChangeMm())),
             "Then set the bow up again from brace to nocking point."),
         twists.basis());

@@ -188,7 +188,7 @@ public final class Judge {
     if (braceOff) {
       Finding brace = evidence.finding(Quantity.BRACE);
       reasons.add(Evidence.off(brace));
-      twists = advice.twists(bow.rig(), brace.reading(), aim(brace));
+      twists = twists(bow, brace);
       evidence.rest(twists.basis());
       if (twists.reach() == Reach.THIS_STRING) {
         work.add(BenchSteps.twists(twists));
@@ -224,6 +224,17 @@ public final class Judge {
         evidence.notes(),
         evidence.findings(),
         evidence.basis());
+  }
+
+  /** To the aim; where this string can't get so far, into the band at least. */
+  private TwistAdvice twists(OnRecord bow, Finding brace) {
+    TwistAdvice toAim = advice.twists(bow.rig(), brace.reading(), aim(brace));
+    if (toAim.reach() == Reach.THIS_STRING || brace.target().inner() == null) {
+      return toAim;
+    }
+    Length nearest = brace.target().aim(brace.reading()).orElseThrow();
+    TwistAdvice intoBand = advice.twists(bow.rig(), brace.reading(), nearest);
+    return intoBand.reach() == Reach.THIS_STRING ? intoBand : toAim;
   }
 
   private static String whyWorkshop(boolean permit) {

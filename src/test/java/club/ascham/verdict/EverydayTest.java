@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.bow.Band;
 import club.ascham.bow.BraceTable;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.StringMaterial;
 import club.ascham.bow.StringSpec;
 import club.ascham.bow.Style;
+import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
 import club.ascham.mechanics.OwnRecord;
 import club.ascham.mechanics.ReadingScatter;
@@ -93,6 +95,20 @@ class EverydayTest {
     assertTrue(
         words(adjust, Key.OTHER_STRING).contains("65 1/2 in · 1664 mm"),
         words(adjust, Key.OTHER_STRING));
+  }
+
+  @Test
+  void aStringThatReachesTheBandButNotTheFigure_staysOn() {
+    OnRecord bow = bow(20, Style.SPLIT_FINGER);
+    Target wide = new Target(Band.ofMm(203, 226), Band.ofMm(193, 236), "a wide band");
+    OnRecord wideBand =
+        new OnRecord(
+            bow.rig(),
+            Checks.setUp(208, 182, 178, 2.0, 2.0, 20),
+            new Targets(wide, bow.targets().tiller(), bow.targets().nocking()));
+    TwistAdvice twists = adjust(wideBand, OwnRecord.NONE, 227, 4).twists().orElseThrow();
+    assertEquals(Reach.THIS_STRING, twists.reach());
+    assertTrue(twists.turns() < 0 && twists.expected().mm() < 226, twists.toString());
   }
 
   @Test
