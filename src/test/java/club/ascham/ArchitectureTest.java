@@ -28,7 +28,29 @@ class ArchitectureTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "java..", "club.ascham.units..", "club.ascham.bow..", "club.ascham.verdict..");
+              "java..",
+              "club.ascham.units..",
+              "club.ascham.bow..",
+              "club.ascham.verdict..",
+              "club.ascham.mechanics..");
+
+  @ArchTest
+  static final ArchRule what_goes_along_when_parts_move_is_decided_by_a_plain_function =
+      classes()
+          .that()
+          .haveSimpleName("Carried")
+          .or()
+          .haveSimpleName("History")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "java..",
+              "club.ascham.bow..",
+              "club.ascham.id..",
+              "club.ascham.learnt..",
+              "club.ascham.mechanics..",
+              "club.ascham.units..",
+              "club.ascham.verdict..");
 
   @ArchTest
   static final ArchRule mechanics_knows_only_java_and_a_numeric_library =

@@ -6,6 +6,7 @@ import club.ascham.form.Words;
 import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Role;
+import club.ascham.rules.Club;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -29,8 +30,15 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 @Tag(name = "Bench", description = "From a reading to the number, for any bow")
 class BenchApi {
+  private final Club club;
+
+  BenchApi(Club club) {
+    this.club = club;
+  }
+
   /**
    * @param stringLengthMm untwisted
+   * @param strands null: not known, and then a rule of thumb answers (likewise their diameter)
    * @param twists in the string now; null: not counted
    */
   record TwistBody(
@@ -47,9 +55,17 @@ class BenchApi {
    * @param low the smallest number that may do it, and {@code high} the largest
    * @param stringChangeMm of the string's length; positive: longer
    * @param reach {@code this-string}, {@code longer-string} or {@code shorter-string}
+   * @param otherStringMm how much longer (untwisted) another string has to be; null: this one does
+   *     it
    */
   record TwistAnswer(
-      int turns, int low, int high, double stringChangeMm, String reach, String basis) {
+      int turns,
+      int low,
+      int high,
+      double stringChangeMm,
+      String reach,
+      Double otherStringMm,
+      String basis) {
     static TwistAnswer of(TwistReckoning twists) {
       return new TwistAnswer(
           twists.turns(),
@@ -57,6 +73,7 @@ class BenchApi {
           Math.max(twists.low(), twists.high()),
           twists.stringChangeMm(),
           Words.of(twists.reach()),
+          twists.otherStringMm(),
           twists.basis());
     }
   }
@@ -135,7 +152,7 @@ class BenchApi {
                               + " \"targetMm\": 222.25}")))
   public Response twists(TwistBody body) {
     Typed typed = typed(body);
-    return answer(typed, BenchQuestions.twists(typed), TwistAnswer::of);
+    return answer(typed, BenchQuestions.twists(typed, club.rules().twistLimits()), TwistAnswer::of);
   }
 
   @POST

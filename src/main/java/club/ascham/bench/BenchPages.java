@@ -6,6 +6,7 @@ import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.rules.Club;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
@@ -56,9 +57,11 @@ class BenchPages {
   record HowPage() implements TemplateInstance {}
 
   private final Actor actor;
+  private final Club club;
 
-  BenchPages(Actor actor) {
+  BenchPages(Actor actor, Club club) {
     this.actor = actor;
+    this.club = club;
   }
 
   @GET
@@ -100,38 +103,56 @@ class BenchPages {
             List.of("stringLengthMm", "braceMm"));
     Length target = length(typed, "targetBraceMm");
     question.with("targetMm", target == null ? null : target.mm());
-    TwistReckoning twists = BenchQuestions.twists(question).orElse(null);
+    TwistReckoning twists =
+        BenchQuestions.twists(question, club.rules().twistLimits()).orElse(null);
     faults(question, typed, Map.of("targetMm", "targetBraceMm"));
     if (twists == null || !typed.sound()) {
       return null;
     }
+    return twists.reach() == TwistReckoning.Reach.THIS_STRING
+        ? someTwists(twists)
+        : anotherString(twists, typed);
+  }
+
+  private static Said someTwists(TwistReckoning twists) {
     boolean in = twists.turns() > 0;
-    String way = in ? "put in" : "take out";
     String number =
-        switch (twists.reach()) {
-          case THIS_STRING ->
-              twists.turns() == 0
-                  ? "Nothing to do"
-                  : "%s %d %s"
-                      .formatted(
-                          in ? "Put in" : "Take out",
-                          Math.abs(twists.turns()),
-                          twists(twists.turns()));
-          case LONGER_STRING -> "This string can't get there: fit a longer one";
-          case SHORTER_STRING -> "This string can't get there: fit a shorter one";
-        };
+        twists.turns() == 0
+            ? "Nothing to do"
+            : "%s %d %s"
+                .formatted(
+                    in ? "Put in" : "Take out", Math.abs(twists.turns()), twists(twists.turns()));
     return new Said(
         number,
-        "%d to %d to %s, as far as anyone can say beforehand"
-            .formatted(Math.abs(twists.low()), Math.abs(twists.high()), way),
+        "%d to %d to %s, 9 times in 10"
+            .formatted(Math.abs(twists.low()), Math.abs(twists.high()), in ? "put in" : "take out"),
         List.of(
             "String off with the stringer. Twist in the direction it is twisted already.",
             "String on, loops seated, the string down the middle of both limbs; then measure brace and both tillers again.",
-            "The string has to change by %s%s in length."
-                .formatted(
-                    twists.stringChangeMm() > 0 ? "+" : "\u2212",
-                    LengthText.both(Length.ofMm(Math.abs(twists.stringChangeMm()))))),
+            "The string has to change by %s in length.".formatted(change(twists.stringChangeMm()))),
         twists.basis());
+  }
+
+  private Said anotherString(TwistReckoning twists, Typed typed) {
+    double longerMm = twists.otherStringMm();
+    Length now = length(typed, "stringLengthMm");
+    return new Said(
+        "This string can't get there: fit one about %s %s"
+            .formatted(
+                LengthText.both(Length.ofMm(Math.abs(longerMm))),
+                longerMm > 0 ? "longer" : "shorter"),
+        "Untwisted about %s, made for a bow of %s in"
+            .formatted(
+                LengthText.both(now.plus(Length.ofMm(longerMm))), typed.value("bowLengthIn")),
+        List.of(
+            "Twisted as often as this one, it would differ by %s."
+                .formatted(change(twists.stringChangeMm())),
+            "Then set the bow up again from brace to nocking point."),
+        twists.basis());
+  }
+
+  private static String change(double mm) {
+    return (mm > 0 ? "+" : "\u2212") + LengthText.both(Length.ofMm(Math.abs(mm)));
   }
 
   private static String twists(int turns) {
@@ -159,7 +180,7 @@ class BenchPages {
                 + turn("lower", bolts.firstLower()),
         nothing
             ? "Tiller is at its aim, or no bolt has room."
-            : "Tiller then about %.1f mm, anything from %.1f to %.1f"
+            : "Tiller then about %.1f mm, 9 times in 10 between %.1f and %.1f"
                 .formatted(bolts.expectedMm(), bolts.lowMm(), bolts.highMm()),
         List.of(
             "String off with the stringer before a bolt is turned. Loosen its locking screw, turn, tighten the locking screw.",

@@ -5,9 +5,11 @@ import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Typed;
 import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.OutOfDomain;
+import club.ascham.mechanics.OwnRecord;
+import club.ascham.mechanics.TwistLimits;
 import club.ascham.mechanics.TwistReckoning;
+import club.ascham.mechanics.TwistResponse;
 import club.ascham.mechanics.TwistedString;
-import club.ascham.verdict.RulesOfThumb;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -21,31 +23,24 @@ final class BenchQuestions {
 
   private BenchQuestions() {}
 
-  static Optional<TwistReckoning> twists(Typed typed) {
+  static Optional<TwistReckoning> twists(Typed typed, TwistLimits limits) {
     Double bow = needed(typed, "bowLengthIn", 40, 80);
     Double length = needed(typed, "stringLengthMm", 500, 2500);
     Integer strands = typed.whole("strands", 4, 60);
     Double diameter = typed.decimal("strandDiameterMm", 0.1, 2);
-    Integer twists = typed.whole("twists", 0, 150);
+    Integer twists = typed.whole("twists", 0, TwistLimits.MOST_AT_ALL);
     Double brace = needed(typed, "braceMm", 100, 320);
     Double target = needed(typed, "targetMm", 100, 320);
-    if (twists != null) {
-      missing(typed, "strands", strands);
-      missing(typed, "strandDiameterMm", diameter);
-    }
     return reckoned(
         typed,
-        () ->
-            TwistReckoning.of(
-                bow,
-                // Without counted twists the bundle plays no part.
-                new TwistedString(
-                    length, strands == null ? 12 : strands, diameter == null ? 0.5 : diameter),
-                twists,
-                brace,
-                target,
-                RulesOfThumb.FEWEST_TWISTS,
-                RulesOfThumb.MOST_TWISTS));
+        () -> {
+          TwistedString string =
+              strands == null || diameter == null
+                  ? null
+                  : new TwistedString(length, strands, diameter);
+          TwistResponse response = TwistReckoning.response(bow, string, twists, OwnRecord.NONE);
+          return TwistReckoning.of(response, brace, target, limits);
+        });
   }
 
   static Optional<BoltReckoning> bolts(Typed typed) {
@@ -54,7 +49,8 @@ final class BenchQuestions {
     Double upper = typed.decimal("upperTurnsOut", 0, 20);
     Double lower = typed.decimal("lowerTurnsOut", 0, 20);
     Double most = typed.decimal("maxTurnsOut", 0, 20);
-    return reckoned(typed, () -> BoltReckoning.of(tiller, target, upper, lower, most));
+    return reckoned(
+        typed, () -> BoltReckoning.of(tiller, target, upper, lower, most, OwnRecord.NONE));
   }
 
   static Optional<WeightOnFingers> drawWeight(Typed typed) {

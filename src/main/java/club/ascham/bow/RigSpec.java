@@ -39,4 +39,20 @@ public record RigSpec(
   public boolean tillerAdjusts() {
     return build() == Build.ADJUSTABLE;
   }
+
+  /** The same rig with so many twists in its string; null: not counted. */
+  public RigSpec withTwists(Integer twists) {
+    if (string == null) {
+      return this;
+    }
+    StringSpec counted =
+        new StringSpec(
+            string.forBowIn(),
+            string.measured(),
+            string.material(),
+            string.strands(),
+            string.strandDiameter(),
+            twists);
+    return new RigSpec(riser, limbs, onePiece, counted, style);
+  }
 }

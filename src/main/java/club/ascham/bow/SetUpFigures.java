@@ -24,4 +24,18 @@ public record SetUpFigures(
   public Length tiller() {
     return tillerUpper.minus(tillerLower);
   }
+
+  /** The same figures with the bolts standing out so far; null: unknown. */
+  public SetUpFigures withTurns(Double upper, Double lower) {
+    return new SetUpFigures(
+        brace,
+        braceFrom,
+        tillerUpper,
+        tillerLower,
+        nocking,
+        lockingScrewsSeen,
+        upper,
+        lower,
+        twists);
+  }
 }

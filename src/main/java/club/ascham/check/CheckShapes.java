@@ -53,11 +53,17 @@ final class CheckShapes {
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record StepShape(String key, String who, Double amount, String words, String caution) {}
 
-  /** What was given as the verdict. */
+  /**
+   * What was given as the verdict.
+   *
+   * @param expected what the bow should measure after the steps, with its range and what that rests
+   *     on
+   */
   record VerdictShape(
       String kind,
       List<String> reasons,
       List<StepShape> steps,
+      List<String> expected,
       List<String> work,
       List<String> notes,
       List<String> basis) {
@@ -75,6 +81,7 @@ final class CheckShapes {
                           step.words(),
                           step.caution()))
               .toList(),
+          words.expected(),
           words.work(),
           words.notes(),
           words.basis());

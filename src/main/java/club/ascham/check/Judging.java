@@ -1,16 +1,18 @@
 package club.ascham.check;
 
 import club.ascham.id.ItemId;
+import club.ascham.learnt.Learnt;
+import club.ascham.mechanics.TwistLimits;
 import club.ascham.rig.Part;
 import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
 import club.ascham.verdict.AskAgain;
+import club.ascham.verdict.BenchAdvice;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.Judge;
 import club.ascham.verdict.Judgement;
 import club.ascham.verdict.OnRecord;
 import club.ascham.verdict.Reported;
-import club.ascham.verdict.RulesOfThumb;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import club.ascham.verdict.WorkDone;
@@ -22,12 +24,23 @@ import java.util.Set;
 
 /** Brings a check and what is on record about its bow before the judge. */
 final class Judging {
-  private static final Judge JUDGE = new Judge(new RulesOfThumb());
-
   private final RigCard card;
+  private final Learnt learnt;
+  private final Judge judge;
 
-  Judging(RigCard card) {
+  /**
+   * @param learnt what the bow's own record says of it
+   * @param limits the twists that this club takes as sound
+   */
+  Judging(RigCard card, Learnt learnt, TwistLimits limits) {
     this.card = card;
+    this.learnt = learnt;
+    this.judge = new Judge(new BenchAdvice(limits, learnt.record()));
+  }
+
+  /** For those who ask what is open or wrong, and take no advice from it. */
+  Judging(RigCard card) {
+    this(card, Learnt.NOTHING, TwistLimits.IN_PRINT);
   }
 
   /** Whether there are figures to judge the bow by; without them it is still in the workshop. */
@@ -39,10 +52,12 @@ final class Judging {
    * @param done the adjustment before this measurement; null: none, or nothing measured before it
    */
   Judgement verdict(Seen seen, WorkDone done, boolean permit) {
-    OnRecord bow = new OnRecord(card.spec().orElseThrow(), card.setUp(), card.targets());
+    OnRecord bow =
+        new OnRecord(
+            learnt.now(card.spec().orElseThrow()), learnt.now(card.setUp()), card.targets());
     return done == null
-        ? JUDGE.verdict(bow, seen, permit)
-        : JUDGE.afterAdjustment(bow, done, seen, permit);
+        ? judge.verdict(bow, seen, permit)
+        : judge.afterAdjustment(bow, done, seen, permit);
   }
 
   /**

@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.learnt.SecondMeasurement;
 import club.ascham.people.Actor;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
@@ -35,6 +36,7 @@ class RecordCheck {
           + " finished.";
 
   private final Checks checks;
+  private final Judges judges;
   private final RigSpecs specs;
   private final Strangers strangers;
   private final WithdrawParts withdrawParts;
@@ -46,6 +48,7 @@ class RecordCheck {
 
   RecordCheck(
       Checks checks,
+      Judges judges,
       RigSpecs specs,
       Strangers strangers,
       WithdrawParts withdrawParts,
@@ -55,6 +58,7 @@ class RecordCheck {
       Actor actor,
       ClubTime time) {
     this.checks = checks;
+    this.judges = judges;
     this.specs = specs;
     this.strangers = strangers;
     this.withdrawParts = withdrawParts;
@@ -88,7 +92,7 @@ class RecordCheck {
       }
       stranger = known.orElseThrow();
     }
-    Judging judging = new Judging(card);
+    Judging judging = judges.of(card, secondMeasurement(entry));
     Reported reported = reported(rig, entry);
     Seen seen = judging.seen(entry, stranger, reported);
     Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
@@ -172,6 +176,15 @@ class RecordCheck {
     return new Reported(
         entry.dryLooseOrFall() || told.dryLooseOrFall(),
         entry.cameBackStrung() || told.cameBackStrung());
+  }
+
+  private SecondMeasurement secondMeasurement(CheckEntry entry) {
+    return entry.adjustment() == null || entry.measured().reading().isEmpty()
+        ? null
+        : new SecondMeasurement(
+            entry.adjustment(),
+            entry.happened() == null ? time.now() : entry.happened(),
+            entry.measured().reading().get());
   }
 
   private WorkDone workDone(CheckEntry entry) {

@@ -20,6 +20,7 @@ import java.util.Objects;
 class VerdictDesk {
   private final CheckDesk desk;
   private final Checks checks;
+  private final Judges judges;
   private final Queue queue;
   private final Withdrawals withdrawals;
   private final Actor actor;
@@ -28,12 +29,14 @@ class VerdictDesk {
   VerdictDesk(
       CheckDesk desk,
       Checks checks,
+      Judges judges,
       Queue queue,
       Withdrawals withdrawals,
       Actor actor,
       ClubTime time) {
     this.desk = desk;
     this.checks = checks;
+    this.judges = judges;
     this.queue = queue;
     this.withdrawals = withdrawals;
     this.actor = actor;
@@ -95,7 +98,7 @@ class VerdictDesk {
             new Reported(false, check.cameBackStrung()),
             List.of(),
             false);
-    return new Judging(card).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
+    return judges.of(card, null).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
         ? VerdictWords.of(again)
         : kept;
   }

@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
  * A verdict in words as it was given, kept with the check line by line: a plain line is a reason;
  * the others begin with what they are.
  *
+ * @param expected what it should measure after the steps
  * @param work what a withdrawn bow needs
  * @param basis what the verdict rests on
  */
@@ -23,9 +24,11 @@ public record VerdictWords(
     Verdict.Kind kind,
     List<String> reasons,
     List<Step> steps,
+    List<String> expected,
     List<String> work,
     List<String> notes,
     List<String> basis) {
+  private static final String EXPECT = "Expect: ";
   private static final String NEEDS = "Needs: ";
   private static final String NOTE = "Note: ";
   private static final String RESTS_ON = "Rests on: ";
@@ -35,6 +38,7 @@ public record VerdictWords(
   public VerdictWords {
     reasons = List.copyOf(reasons);
     steps = List.copyOf(steps);
+    expected = List.copyOf(expected);
     work = List.copyOf(work);
     notes = List.copyOf(notes);
     basis = List.copyOf(basis);
@@ -64,10 +68,12 @@ public record VerdictWords(
   static VerdictWords of(Verdict verdict) {
     List<String> reasons = List.of("Nothing speaks against issuing it.");
     List<Step> steps = List.of();
+    List<String> expected = List.of();
     List<String> work = List.of();
     if (verdict instanceof AdjustFirst adjust) {
       reasons = adjust.reasons();
       steps = adjust.steps().stream().map(Step::of).toList();
+      expected = adjust.expected();
     } else if (verdict instanceof Withdraw withdraw) {
       reasons = withdraw.reasons();
       work = withdraw.work();
@@ -76,6 +82,7 @@ public record VerdictWords(
         verdict.kind(),
         lines(reasons),
         steps,
+        lines(expected),
         lines(work),
         lines(verdict.notes()),
         lines(verdict.basis()));
@@ -110,6 +117,7 @@ public record VerdictWords(
                   step.words().replace(" | ", " / "),
                   step.caution() == null ? "" : " | " + step.caution()));
     }
+    expected.forEach(line -> lines.add(EXPECT + line));
     work.forEach(line -> lines.add(NEEDS + line));
     notes.forEach(line -> lines.add(NOTE + line));
     basis.forEach(line -> lines.add(RESTS_ON + line));
@@ -119,6 +127,7 @@ public record VerdictWords(
   static VerdictWords read(Verdict.Kind kind, String text) {
     List<String> reasons = new ArrayList<>();
     List<Step> steps = new ArrayList<>();
+    List<String> expected = new ArrayList<>();
     List<String> work = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     List<String> basis = new ArrayList<>();
@@ -126,6 +135,8 @@ public record VerdictWords(
       Matcher step = STEP.matcher(line);
       if (step.matches()) {
         steps.add(step(step));
+      } else if (line.startsWith(EXPECT)) {
+        expected.add(line.substring(EXPECT.length()));
       } else if (line.startsWith(NEEDS)) {
         work.add(line.substring(NEEDS.length()));
       } else if (line.startsWith(NOTE)) {
@@ -136,7 +147,7 @@ public record VerdictWords(
         reasons.add(line);
       }
     }
-    return new VerdictWords(kind, reasons, steps, work, notes, basis);
+    return new VerdictWords(kind, reasons, steps, expected, work, notes, basis);
   }
 
   private static Step step(Matcher parts) {

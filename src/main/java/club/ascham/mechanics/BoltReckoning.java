@@ -1,5 +1,7 @@
 package club.ascham.mechanics;
 
+import java.util.Locale;
+
 /**
  * Which limb bolt, which way and how far brings tiller (upper minus lower distance) to its aim. A
  * bolt turned in brings its limb's distance down. Turning one in and the other out by the same
@@ -10,8 +12,10 @@ package club.ascham.mechanics;
  * @param firstUpper what to turn before measuring again, never more than a quarter either way
  * @param firstLower likewise
  * @param expectedMm tiller after the first step, likeliest
- * @param lowMm and {@code highMm}: where it may well lie after the first step
+ * @param lowMm with {@code highMm}: where it lies after the first step, 9 times in 10
  * @param reached whether the bolts have the room for all of it
+ * @param restsOn how many of the bow's own adjustments, in a few words
+ * @param basis what the numbers rest on, in sentences
  */
 public record BoltReckoning(
     double upper,
@@ -22,6 +26,7 @@ public record BoltReckoning(
     double lowMm,
     double highMm,
     boolean reached,
+    String restsOn,
     String basis) {
 
   /** Before measuring again, whatever the estimate. */
@@ -32,17 +37,21 @@ public record BoltReckoning(
 
   /**
    * Tiller a turn of one bolt: no published value. Common practice has 3 to 8 mm; models of common
-   * geometries have 7 to 22 mm, and past a limit of stability even the other sign, so that none can
-   * be promised. A judgement wide enough for most of both.
+   * geometries have 7 to 22 mm, and past a limit of stability even the other sign. A judgement that
+   * leaves 1 bow in 20 below nothing and 1 in 20 above 15 mm.
    */
-  private static final double MM_PER_TURN = 7.5;
+  static final Belief MM_PER_TURN = Belief.prior(7.5, 4.5);
 
-  private static final double LEAST_MM_PER_TURN = 3;
-  private static final double MOST_MM_PER_TURN = 16;
+  /**
+   * So little a turn, or less, is no bolt's doing: the workshop looks, and no sign is turned over.
+   */
+  private static final double HARDLY_MM = 1;
 
-  private static final String BASIS =
-      "3 to 16 mm of tiller for a turn of one bolt: no published value; common practice and models"
-          + " differ, and each bow has its own. Measure again after each step.";
+  /** Divided by less than this, one odd reading would ask for many turns. */
+  private static final double LEAST_MM = 3;
+
+  private static final String BRACE_STAYS =
+      " Brace hardly moves: both bolts half a turn in lower it by 0.5 to 0.8 mm.";
 
   /**
    * @param upperOut turns that the upper bolt stands out; null: unknown
@@ -51,41 +60,108 @@ public record BoltReckoning(
    * @throws OutOfDomain for what is no bow, or a bolt beyond its maker's turns
    */
   public static BoltReckoning of(
-      double tillerMm, double targetMm, Double upperOut, Double lowerOut, Double mostOut) {
+      double tillerMm,
+      double targetMm,
+      Double upperOut,
+      Double lowerOut,
+      Double mostOut,
+      OwnRecord record) {
     Domain.within("tillerMm", tillerMm, -60, 60);
     Domain.within("targetMm", targetMm, -30, 30);
     within("upperTurnsOut", upperOut, mostOut);
     within("lowerTurnsOut", lowerOut, mostOut);
+    Response response = response(record);
     double excess = tillerMm - targetMm;
+    double mmPerTurn = response.now().mean();
+    if (mmPerTurn < HARDLY_MM) {
+      return nothing(
+          tillerMm, false, ". It hardly moves, or the wrong way: find out why first.", record);
+    }
+    if (Math.abs(excess) < ReadingScatter.FINEST_MM) {
+      return nothing(tillerMm, true, ".", record);
+    }
     boolean upperIn = excess > 0;
-    double wanted = Math.abs(excess) / MM_PER_TURN;
     Double goesIn = upperIn ? upperOut : lowerOut;
     Double goesOut = upperIn ? lowerOut : upperOut;
     double roomIn = goesIn == null ? Double.POSITIVE_INFINITY : goesIn;
     double roomOut = goesOut == null || mostOut == null ? 0 : mostOut - goesOut;
+    double wanted = Math.abs(excess) / Math.max(mmPerTurn, LEAST_MM);
 
+    // Shared between the bolts; what the one has no room for falls to the other.
     double in = Math.min(wanted / 2, roomIn);
     double out = Math.min(wanted - in, roomOut);
     in = Math.min(wanted - out, roomIn);
     double inNow = step(in, roomIn);
     double outNow = step(out, roomOut);
-    double moved = -Math.signum(excess) * (inNow + outNow);
-    double one = tillerMm + moved * LEAST_MM_PER_TURN;
-    double other = tillerMm + moved * MOST_MM_PER_TURN;
+    if (inNow == 0 && outNow == 0) {
+      // A wish smaller than a bolt can be turned by: the least there is, on one bolt only.
+      inNow = roomIn >= STEP ? STEP : 0;
+      outNow = inNow == 0 && roomOut >= STEP ? STEP : 0;
+    }
+    boolean reached = in + out > wanted - STEP / 2;
+    Belief moved = change(response, upperIn ? inNow + outNow : -(inNow + outNow), record);
     return new BoltReckoning(
         upperIn ? in : 0 - out,
         upperIn ? 0 - out : in,
         upperIn ? inNow : 0 - outNow,
         upperIn ? 0 - outNow : inNow,
-        tillerMm + moved * MM_PER_TURN,
-        Math.min(one, other),
-        Math.max(one, other),
-        in + out > wanted - STEP / 2,
-        roomOut == 0 && excess != 0
-            ? BASIS
-                + " No bolt is turned out: the maker's turns or the bolt's own are unknown, or used"
-                + " up."
-            : BASIS);
+        tillerMm + moved.mean(),
+        tillerMm + moved.low(),
+        tillerMm + moved.high(),
+        reached,
+        restsOn(response.now()),
+        basis(response.now(), ".")
+            + (roomOut == 0
+                ? " No bolt is turned out: the maker's turns or the bolt's own are unknown, or used"
+                    + " up."
+                : "")
+            + (reached ? "" : " The bolts can't bring it all the way.")
+            + BRACE_STAYS);
+  }
+
+  /** Tiller for a turn of one bolt in, as far down as it goes; positive: the common way. */
+  public static Belief mmPerTurn(OwnRecord record) {
+    return response(record).now();
+  }
+
+  private static Response response(OwnRecord record) {
+    // The upper bolt in brings tiller down: the runs count turns of tiller up.
+    return Response.of(
+        MM_PER_TURN, record.bolts().stream().map(run -> run.against(turns -> -turns)).toList());
+  }
+
+  /** Of tiller, when the upper bolt goes in by {@code turns} more than the lower. */
+  private static Belief change(Response response, double turns, OwnRecord record) {
+    double tried =
+        record.bolts().stream().mapToDouble(run -> run.most() - run.least()).max().orElse(0);
+    return response.change(-turns, Math.copySign(Math.min(Math.abs(turns), tried), -turns));
+  }
+
+  private static BoltReckoning nothing(
+      double tillerMm, boolean reached, String end, OwnRecord record) {
+    Belief now = mmPerTurn(record);
+    return new BoltReckoning(
+        0, 0, 0, 0, tillerMm, tillerMm, tillerMm, reached, restsOn(now), basis(now, end));
+  }
+
+  private static String restsOn(Belief now) {
+    return now.shown() == 0
+        ? Learnt.NONE_YET + ", and bows differ widely"
+        : Learnt.from(now.shown());
+  }
+
+  private static String basis(Belief belief, String end) {
+    return Learnt.sentence(restsOn(belief))
+        + (belief.shown() == 0
+            ? " A turn of one bolt moves tiller by about 7.5 mm, anything from 0 to 15; no published"
+                + " value, common practice (3 to 8 mm) and models (7 to 22 mm) differ"
+            : String.format(
+                Locale.ROOT,
+                " A turn of one bolt moves tiller by about %.1f mm (%.1f to %.1f, 9 times in 10)",
+                belief.mean(),
+                belief.low(),
+                belief.high()))
+        + end;
   }
 
   private static void within(String quantity, Double out, Double most) {

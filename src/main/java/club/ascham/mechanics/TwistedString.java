@@ -36,36 +36,17 @@ public record TwistedString(double untwistedMm, int strands, double strandDiamet
     return strandDiameterMm / 2 * Math.sqrt(strands / PACKING);
   }
 
-  /** By the mean strand: the least that these turns can shorten it. */
+  /**
+   * By the mean strand: the least that these turns can shorten it. The outermost helix shortens by
+   * twice as much, to 1 in 100 for any twists that are sound.
+   */
   public double leastShorteningMm(double turns) {
     double across = Math.PI * radiusMm() * turns;
     return across * across / untwistedMm;
   }
 
-  /**
-   * By the outermost helix: the most that these turns can shorten it.
-   *
-   * @throws OutOfDomain where the outermost strand would lie across the string
-   */
-  public double mostShorteningMm(double turns) {
-    double across = 2 * Math.PI * radiusMm() * turns;
-    if (Math.abs(across) >= untwistedMm) {
-      throw new OutOfDomain("twists", "So many turns don't go into a string of that length.");
-    }
-    return untwistedMm - Math.sqrt(untwistedMm * untwistedMm - across * across);
-  }
-
-  /**
-   * The turns that shorten it by so much, if it shortens by a factor more than the mean strand
-   * says.
-   *
-   * @param factor 1: the mean strand; 2: nearly the outermost helix
-   */
-  double turnsFor(double shorteningMm, double factor) {
-    return Math.sqrt(Math.max(0, shorteningMm) / factor * untwistedMm) / (Math.PI * radiusMm());
-  }
-
-  double shorteningMm(double turns, double factor) {
-    return factor * leastShorteningMm(turns);
+  /** Whether so many turns go in at all: at most, the outermost strand would lie across. */
+  public boolean takes(int turns) {
+    return 2 * Math.PI * radiusMm() * turns < untwistedMm;
   }
 }

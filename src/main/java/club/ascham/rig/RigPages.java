@@ -104,6 +104,7 @@ class RigPages {
       List<RigRecords.Kept> kept,
       List<Check> checks,
       Trend trend,
+      List<String> learnt,
       List<RigRecords.Lent> loans,
       List<RigRecords.Withdrawn> withdrawn,
       List<RigRecords.Overdue> overdue,
@@ -131,11 +132,13 @@ class RigPages {
       implements TemplateInstance {}
 
   private final RigRecords records;
+  private final OwnRecords ownRecords;
   private final Story story;
   private final Club club;
 
-  RigPages(RigRecords records, Story story, Club club) {
+  RigPages(RigRecords records, OwnRecords ownRecords, Story story, Club club) {
     this.records = records;
+    this.ownRecords = ownRecords;
     this.story = story;
     this.club = club;
   }
@@ -254,6 +257,7 @@ class RigPages {
         records.kept(rig),
         checks.stream().map(RigPages::check).toList(),
         trend(card, checks),
+        ownRecords.words(card),
         records.loans(rig, RECENT),
         records.withdrawn(rig),
         records.overdue(rig),

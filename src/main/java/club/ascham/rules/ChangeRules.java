@@ -30,8 +30,9 @@ class ChangeRules {
                 """
             UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,
                    deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7,
-                   keep_names_days = ?8, changed_by = ?9, changed_at = ?10, version = version + 1
-             WHERE version = ?11""",
+                   keep_names_days = ?8, fewest_twists = ?9, most_twists = ?10, twists_source = ?11,
+                   changed_by = ?12, changed_at = ?13, version = version + 1
+             WHERE version = ?14""",
                 to.name(),
                 to.braceTable(),
                 to.fullCheckEveryLooks(),
@@ -40,6 +41,9 @@ class ChangeRules {
                 to.sessionsAWeek(),
                 to.shotsASession(),
                 to.keepNamesDays(),
+                to.twists().fewest(),
+                to.twists().most(),
+                to.twistsSource(),
                 actor.id(),
                 time.now(),
                 to.version())

@@ -30,7 +30,8 @@ public class Club {
         ClubRules.class,
         """
         SELECT name, demo, brace_table, full_check_every_looks, loan_days, deposit_minor,
-               sessions_a_week, shots_a_session, keep_names_days, version FROM club""");
+               sessions_a_week, shots_a_session, keep_names_days, fewest_twists, most_twists,
+               twists_source, version FROM club""");
   }
 
   /** Called after a change was committed. */

@@ -1,5 +1,6 @@
 package club.ascham.rules;
 
+import club.ascham.mechanics.TwistLimits;
 import java.time.Duration;
 
 /**
@@ -9,6 +10,7 @@ import java.time.Duration;
  * @param fullCheckEveryLooks sessions after which a look no longer suffices
  * @param sessionsAWeek with {@code shotsASession}, what shots are estimated from
  * @param keepNamesDays after the last thing came back, a borrower is known by name for so long
+ * @param fewestTwists that a string may hold, and {@code mostTwists}
  */
 public record ClubRules(
     String name,
@@ -20,8 +22,15 @@ public record ClubRules(
     double sessionsAWeek,
     int shotsASession,
     int keepNamesDays,
+    int fewestTwists,
+    int mostTwists,
+    String twistsSource,
     int version) {
   private static final double HOURS_A_WEEK = 7 * 24;
+
+  public TwistLimits twistLimits() {
+    return new TwistLimits(fewestTwists, mostTwists);
+  }
 
   /**
    * The shots that a bow is thought to have fired while it was lent: the weeks it was out, times

@@ -2,6 +2,7 @@ package club.ascham.rules;
 
 import club.ascham.bow.BraceTable;
 import club.ascham.form.Typed;
+import club.ascham.mechanics.TwistLimits;
 import club.ascham.units.Money;
 import java.util.Currency;
 import java.util.Optional;
@@ -16,8 +17,14 @@ record ClubRulesDetails(
     double sessionsAWeek,
     int shotsASession,
     int keepNamesDays,
+    TwistLimits twists,
+    String twistsSource,
     int version) {
   private static final int LONGEST_NAME = 80;
+  private static final int LONGEST_SOURCE = 500;
+
+  /** Fewer twists than these between the limits leave no room to set a brace. */
+  private static final int LEAST_ROOM = 10;
 
   /** Reads the components by their names; {@code deposit} may be left empty: none. */
   static Optional<ClubRulesDetails> parse(Typed typed, Currency currency) {
@@ -33,6 +40,10 @@ record ClubRulesDetails(
     }
     Integer shots = needed(typed, "shotsASession", 0, 1000);
     Integer names = needed(typed, "keepNamesDays", 1, 4000);
+    TwistLimits twists = twists(typed);
+    String source =
+        typed.required(
+            "twistsSource", LONGEST_SOURCE, "Where do they come from: in print, or whose eye?");
     if (typed.version().isEmpty()) {
       typed.fault("version", "This form is from before: open it again.");
     }
@@ -47,8 +58,24 @@ record ClubRulesDetails(
                 sessions,
                 shots,
                 names,
+                twists,
+                source,
                 typed.version().getAsInt()))
         : Optional.empty();
+  }
+
+  /** Null where it can't be read; its faults are told. */
+  private static TwistLimits twists(Typed typed) {
+    Integer fewest = needed(typed, "fewestTwists", 0, TwistLimits.MOST_AT_ALL - LEAST_ROOM);
+    Integer most = needed(typed, "mostTwists", LEAST_ROOM, TwistLimits.MOST_AT_ALL);
+    if (fewest == null || most == null) {
+      return null;
+    }
+    if (most < fewest + LEAST_ROOM) {
+      typed.fault("mostTwists", "At least %d more than the fewest, please.".formatted(LEAST_ROOM));
+      return null;
+    }
+    return new TwistLimits(fewest, most);
   }
 
   private static Integer needed(Typed typed, String field, int low, int high) {

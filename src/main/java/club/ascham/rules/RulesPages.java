@@ -102,7 +102,10 @@ class RulesPages {
             .with("deposit", new Money(rules.depositMinor()).format(currency))
             .with("sessionsAWeek", rules.sessionsAWeek())
             .with("shotsASession", rules.shotsASession())
-            .with("keepNamesDays", rules.keepNamesDays());
+            .with("keepNamesDays", rules.keepNamesDays())
+            .with("fewestTwists", rules.fewestTwists())
+            .with("mostTwists", rules.mostTwists())
+            .with("twistsSource", rules.twistsSource());
     return new ClubPage(tables(), rules.version(), typed);
   }
 

@@ -4,7 +4,7 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.units.Length;
 
-/** How much to twist and to turn: answered by rules of thumb, or by the mechanics of the bow. */
+/** How much to twist and to turn. */
 public interface Advice {
 
   /**

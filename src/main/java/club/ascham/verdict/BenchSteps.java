@@ -20,6 +20,8 @@ import static club.ascham.verdict.BenchStep.Key.UPPER_BOLT;
 import club.ascham.bow.Build;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.Who;
+import club.ascham.units.Length;
+import club.ascham.units.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -135,15 +137,25 @@ final class BenchSteps {
         : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
   }
 
-  static BenchStep otherString(TwistAdvice.Reach reach) {
-    boolean longer = reach == TwistAdvice.Reach.LONGER_STRING;
+  /**
+   * @param rig whose string can't do it
+   */
+  static BenchStep otherString(RigSpec rig, TwistAdvice advice) {
+    boolean longer = advice.reach() == TwistAdvice.Reach.LONGER_STRING;
+    Length by = advice.otherLonger();
+    Length measured = rig.string().measured();
     return new BenchStep(
         OTHER_STRING,
-        longer
-            ? "Fit a longer string made for this bow: too few twists would be left in this one. Then"
-                + " set the bow up again from brace to nocking point."
-            : "Fit a shorter string made for this bow: this one would be overtwisted. Then set the"
-                + " bow up again from brace to nocking point.",
+        "Fit another string: %s. One made for a %d in bow, untwisted about %s %s than this one%s. Then"
+                .formatted(
+                    longer
+                        ? "too few twists would be left in this one"
+                        : "this one would be overtwisted",
+                    rig.bowLengthIn().orElse(rig.string().forBowIn()),
+                    LengthText.both(by.abs()),
+                    by.compareTo(Length.ZERO) >= 0 ? "longer" : "shorter",
+                    measured == null ? "" : ": " + LengthText.both(measured.plus(by)))
+            + " set the bow up again from brace to nocking point.",
         VOLUNTEER,
         null,
         null);

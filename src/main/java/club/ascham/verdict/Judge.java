@@ -4,8 +4,6 @@ import static club.ascham.bow.Who.PERMIT_HOLDER;
 import static club.ascham.bow.Who.VOLUNTEER;
 
 import club.ascham.bow.BracePoint;
-import club.ascham.bow.RigSpec;
-import club.ascham.bow.StringSpec;
 import club.ascham.bow.Target;
 import club.ascham.bow.Who;
 import club.ascham.units.Length;
@@ -182,6 +180,7 @@ public final class Judge {
       OnRecord bow, Evidence evidence, boolean braceOff, boolean tillerOff, boolean permit) {
     List<String> reasons = new ArrayList<>();
     List<BenchStep> work = new ArrayList<>();
+    List<String> expected = new ArrayList<>();
     TwistAdvice twists = null;
     BoltAdvice bolts = null;
     boolean workshop = false;
@@ -189,12 +188,14 @@ public final class Judge {
     if (braceOff) {
       Finding brace = evidence.finding(Quantity.BRACE);
       reasons.add(Evidence.off(brace));
-      twists = advice.twists(countedTwists(bow), brace.reading(), aim(brace));
+      twists = twists(bow, brace);
       evidence.rest(twists.basis());
-      work.add(
-          twists.reach() == Reach.THIS_STRING
-              ? BenchSteps.twists(twists)
-              : BenchSteps.otherString(twists.reach()));
+      if (twists.reach() == Reach.THIS_STRING) {
+        work.add(BenchSteps.twists(twists));
+        expected.add(Expectation.of(twists));
+      } else {
+        work.add(BenchSteps.otherString(bow.rig(), twists));
+      }
     }
     if (tillerOff) {
       Finding tiller = evidence.finding(Quantity.TILLER);
@@ -205,10 +206,12 @@ public final class Judge {
         evidence.rest(bolts.basis());
         workshop = !permit || bolts.first().none() || !mayTurn(bow, bolts.first());
         finisher = PERMIT_HOLDER;
-        work.addAll(
-            workshop
-                ? List.of(BenchSteps.toWorkshop(whyWorkshop(permit)))
-                : BenchSteps.bolts(bow.rig(), bolts.first()));
+        if (workshop) {
+          work.add(BenchSteps.toWorkshop(whyWorkshop(permit)));
+        } else {
+          work.addAll(BenchSteps.bolts(bow.rig(), bolts.first()));
+          expected.add(Expectation.of(bolts));
+        }
       }
     }
     return new AdjustFirst(
@@ -217,9 +220,21 @@ public final class Judge {
         workshop,
         twists,
         bolts,
+        expected,
         evidence.notes(),
         evidence.findings(),
         evidence.basis());
+  }
+
+  /** To the aim; where this string can't get so far, into the band at least. */
+  private TwistAdvice twists(OnRecord bow, Finding brace) {
+    TwistAdvice toAim = advice.twists(bow.rig(), brace.reading(), aim(brace));
+    if (toAim.reach() == Reach.THIS_STRING || brace.target().inner() == null) {
+      return toAim;
+    }
+    Length nearest = brace.target().aim(brace.reading()).orElseThrow();
+    TwistAdvice intoBand = advice.twists(bow.rig(), brace.reading(), nearest);
+    return intoBand.reach() == Reach.THIS_STRING ? intoBand : toAim;
   }
 
   private static String whyWorkshop(boolean permit) {
@@ -241,27 +256,6 @@ public final class Judge {
 
   private static boolean mayTurn(Double most, Double turnsOut, double turns) {
     return turns >= 0 || (most != null && turnsOut != null && turnsOut - turns <= most);
-  }
-
-  /** The rig with the twists counted at its set-up where the string itself has no count. */
-  private static RigSpec countedTwists(OnRecord bow) {
-    RigSpec rig = bow.rig();
-    StringSpec string = rig.string();
-    if (string == null || string.twists() != null || bow.setUp().twists() == null) {
-      return rig;
-    }
-    return new RigSpec(
-        rig.riser(),
-        rig.limbs(),
-        rig.onePiece(),
-        new StringSpec(
-            string.forBowIn(),
-            string.measured(),
-            string.material(),
-            string.strands(),
-            string.strandDiameter(),
-            bow.setUp().twists()),
-        rig.style());
   }
 
   private static AdjustFirst putBack(OnRecord bow, Turns done, Evidence evidence, boolean permit) {
@@ -291,6 +285,7 @@ public final class Judge {
         forWorkshop,
         null,
         null,
+        List.of(),
         evidence.notes(),
         evidence.findings(),
         evidence.basis());

@@ -9,6 +9,8 @@ import club.ascham.bow.Targets;
  * What is on record about a bow before it is looked at: its parts, what it measured when it was set
  * up, and what it should measure.
  *
+ * @param rig its string's twists are those in it now; null: not counted
+ * @param setUp its bolt turns are those the bolts stand out now; null: unknown
  * @throws IllegalArgumentException when brace or tiller has no set-up figure or no outer band; a
  *     bow like that is still in the workshop and there is nothing to judge it by
  */

@@ -1,5 +1,7 @@
 package club.ascham.verdict;
 
+import club.ascham.units.Length;
+
 /**
  * How many twists bring brace to its aim.
  *
@@ -7,9 +9,24 @@ package club.ascham.verdict;
  * @param low the fewest that may do it, signed like {@code turns}
  * @param high the most that may be needed, signed like {@code turns}
  * @param reach whether this string can do it at all
- * @param basis what it rests on
+ * @param otherLonger how much longer (negative: shorter) another string has to be; null: this one
+ *     does it
+ * @param expected brace after {@code turns}; 9 times in 10 between {@code expectedLow} and {@code
+ *     expectedHigh}
+ * @param restsOn on how many of this bow's own adjustments it rests, in a few words
+ * @param basis what it rests on, in sentences
  */
-public record TwistAdvice(int turns, int low, int high, Reach reach, String basis) {
+public record TwistAdvice(
+    int turns,
+    int low,
+    int high,
+    Reach reach,
+    Length otherLonger,
+    Length expected,
+    Length expectedLow,
+    Length expectedHigh,
+    String restsOn,
+    String basis) {
 
   /** What string the brace aimed for needs. */
   public enum Reach {

@@ -49,6 +49,8 @@ public sealed interface Verdict extends Judgement {
    * @param forWorkshop part of it is beyond the person who checked
    * @param twistAdvice the twists advised; null: none
    * @param boltAdvice the turns advised; null: none
+   * @param expected what the bow should measure after these steps, and how sure that is; one line
+   *     each
    */
   record AdjustFirst(
       List<String> reasons,
@@ -56,6 +58,7 @@ public sealed interface Verdict extends Judgement {
       boolean forWorkshop,
       TwistAdvice twistAdvice,
       BoltAdvice boltAdvice,
+      List<String> expected,
       List<String> notes,
       List<Finding> findings,
       List<String> basis)
@@ -63,6 +66,7 @@ public sealed interface Verdict extends Judgement {
     public AdjustFirst {
       reasons = List.copyOf(reasons);
       steps = List.copyOf(steps);
+      expected = List.copyOf(expected);
       notes = List.copyOf(notes);
       findings = List.copyOf(findings);
       basis = List.copyOf(basis);

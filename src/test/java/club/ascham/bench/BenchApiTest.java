@@ -3,6 +3,7 @@ package club.ascham.bench;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
@@ -45,7 +46,35 @@ class BenchApiTest {
         .body("low", lessThan(-14))
         .body("high", greaterThan(-14))
         .body("stringChangeMm", closeTo(6.2, 0.3))
-        .body("reach", equalTo("this-string"));
+        .body("reach", equalTo("this-string"))
+        .body("basis", containsString("the string's geometry"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "strands unknown|{'bowLengthIn':68,'stringLengthMm':1651,'twists':35,'braceMm':228.6,'targetMm':222.25}",
+        "not counted|{'bowLengthIn':68,'stringLengthMm':1651,'strands':14,'strandDiameterMm':0.45,'braceMm':228.6,'targetMm':222.25}",
+        "an odd length|{'bowLengthIn':74,'stringLengthMm':1803,'strands':14,'strandDiameterMm':0.45,'twists':35,'braceMm':228.6,'targetMm':222.25}"
+      })
+  @DisplayName("outside the model's domain the rule of thumb answers: 13 to 19 twists for 6.35 mm")
+  void twists_byTheRuleOfThumb_sayingSo(String why, String body) {
+    ask("volunteer", "twists", body)
+        .statusCode(200)
+        .body("turns", allOf(greaterThan(-20), lessThan(-12)))
+        .body("basis", containsString("a rule of thumb"));
+  }
+
+  @Test
+  void twists_ofAStringAtItsFewest_tellTheLengthOfAnother() {
+    ask(
+            "volunteer",
+            "twists",
+            "{'bowLengthIn':68,'stringLengthMm':1651,'strands':14,'strandDiameterMm':0.45,'twists':10,'braceMm':228.6,'targetMm':219}")
+        .statusCode(200)
+        .body("reach", equalTo("longer-string"))
+        .body("otherStringMm", closeTo(14.4, 0.6));
   }
 
   @Test
@@ -117,7 +146,8 @@ class BenchApiTest {
       delimiter = '|',
       value = {
         "twists|{}|braceMm",
-        "twists|{'bowLengthIn':68,'stringLengthMm':1651,'twists':35,'braceMm':228,'targetMm':222}|strands",
+        "twists|{'bowLengthIn':68,'stringLengthMm':1651,'strands':2,'twists':35,'braceMm':228,'targetMm':222}|strands",
+        "twists|{'bowLengthIn':88,'stringLengthMm':1651,'twists':35,'braceMm':228,'targetMm':222}|bowLengthIn",
         "twists|{'bowLengthIn':68,'stringLengthMm':1651,'braceMm':8.75,'targetMm':222}|braceMm",
         "bolts|{'tillerMm':9.5,'targetMm':4.8,'upperTurnsOut':5,'maxTurnsOut':4}|upperTurnsOut",
         "draw-weight|{'markedLb':30,'drawLengthIn':10}|drawLengthIn",

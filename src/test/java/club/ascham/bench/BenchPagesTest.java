@@ -30,7 +30,29 @@ class BenchPagesTest {
                 "twists", "35"))
         .then()
         .statusCode(200)
-        .body(containsString("Take out 14 twists"), containsString("String off with the stringer"));
+        .body(containsString("Take out 13 twists"), containsString("String off with the stringer"));
+  }
+
+  @Test
+  void aStringAtItsFewestTwists_isToldWithTheLengthOfAnother() {
+    volunteer()
+        .ask(
+            "/bench",
+            Map.of(
+                "ask", "twists",
+                "braceMm", "9 in",
+                "targetBraceMm", "8 1/2 in",
+                "bowLengthIn", "68",
+                "stringLengthMm", "65 in",
+                "strands", "14",
+                "strandDiameterMm", "0.45",
+                "twists", "12"))
+        .then()
+        .statusCode(200)
+        .body(
+            containsString("fit one about 11/16 in"),
+            containsString("Untwisted about 65 11/16 in"),
+            not(containsString("Take out")));
   }
 
   @Test

@@ -26,6 +26,7 @@ class VerdictWordsTest {
                     "Mind the tips."),
                 new Step(BenchStep.Key.TWISTS, Who.VOLUNTEER, -8.0, "Take out 8.", null),
                 new Step(BenchStep.Key.UPPER_BOLT, Who.PERMIT_HOLDER, 0.125, "Turn it: in.", null)),
+            List.of("Brace about so much: no adjustment of this bow yet."),
             List.of(),
             List.of("Keep an eye on it."),
             List.of("A table | with a bar.", "Common practice."));

@@ -12,19 +12,21 @@ import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
 import club.ascham.id.ItemId;
+import club.ascham.mechanics.OwnRecord;
+import club.ascham.mechanics.TwistLimits;
 import club.ascham.rig.Part;
 import club.ascham.rig.RigParts;
 import club.ascham.rules.Club;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.Length;
+import club.ascham.verdict.BenchAdvice;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.Judge;
 import club.ascham.verdict.Judgement;
 import club.ascham.verdict.OnRecord;
 import club.ascham.verdict.Reading;
 import club.ascham.verdict.Reported;
-import club.ascham.verdict.RulesOfThumb;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import club.ascham.verdict.Verdict;
@@ -109,7 +111,7 @@ class DemoVerdictsTest {
     Map<Integer, Band> bands =
         rows.list(ClubBand.class, "SELECT bow_length_in, low, high FROM club_brace_band").stream()
             .collect(Collectors.toMap(ClubBand::bowLengthIn, b -> new Band(b.low(), b.high())));
-    Judge judge = new Judge(new RulesOfThumb());
+    Judge judge = new Judge(new BenchAdvice(TwistLimits.IN_PRINT, OwnRecord.NONE));
 
     List<String> otherwise = new ArrayList<>();
     for (Made check : checks) {

@@ -32,6 +32,18 @@ class ClubRulesTest {
 
   private static ClubRules rules(double sessionsAWeek, int shotsASession) {
     return new ClubRules(
-        "Club", false, "FRENCH_CLUB", 6, 28, 0, sessionsAWeek, shotsASession, 180, 0);
+        "Club",
+        false,
+        "FRENCH_CLUB",
+        6,
+        28,
+        0,
+        sessionsAWeek,
+        shotsASession,
+        180,
+        10,
+        60,
+        "in print",
+        0);
   }
 }

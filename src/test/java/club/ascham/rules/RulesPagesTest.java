@@ -1,12 +1,16 @@
 package club.ascham.rules;
 
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.mechanics.TwistLimits;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.Map;
@@ -30,14 +34,17 @@ class RulesPagesTest {
   @AfterEach
   void putBack() {
     rows.change(
-        "UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4, deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7",
+        "UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4, deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7, fewest_twists = ?8, most_twists = ?9, twists_source = ?10",
         before.name(),
         before.braceTable(),
         before.fullCheckEveryLooks(),
         before.loanDays(),
         before.depositMinor(),
         before.sessionsAWeek(),
-        before.shotsASession());
+        before.shotsASession(),
+        before.fewestTwists(),
+        before.mostTwists(),
+        before.twistsSource());
     club.forget();
   }
 
@@ -57,6 +64,60 @@ class RulesPagesTest {
             containsString("changed by officer"),
             containsString("arcbazancourt"));
     assertEquals(35, club.rules().loanDays());
+  }
+
+  @Test
+  void theTwistsAStringMayHold_areTheClubs_forPageBenchAndApiAlike() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .get("/rules")
+        .then()
+        .body(containsString("10 to 60"), containsString("archers-douai.fr"));
+    officer.get("/rules/club");
+    Map<String, String> form = form(before.version());
+    form.put("fewestTwists", "30");
+    form.put("mostTwists", "45");
+    form.put("twistsSource", "Our stringmaker says so.");
+    officer.post("/rules/club", form).then().statusCode(303);
+    officer
+        .get("/rules")
+        .then()
+        .body(containsString("30 to 45"), containsString("Our stringmaker says so."));
+    assertEquals(new TwistLimits(30, 45), club.rules().twistLimits());
+    RestAssured.given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body(
+            "{\"bowLengthIn\":68,\"stringLengthMm\":1651,\"strands\":14,\"strandDiameterMm\":0.45,"
+                + "\"twists\":35,\"braceMm\":228.6,\"targetMm\":222.25}")
+        .post("/api/bench/twists")
+        .then()
+        .statusCode(200)
+        .body(
+            "reach", equalTo("longer-string"),
+            "otherStringMm", greaterThan(5f),
+            "basis", containsString("30 to 45 twists"));
+  }
+
+  @Test
+  void twistsWithoutRoomBetweenThem_areRefusedAtTheirField() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/rules/club");
+    Map<String, String> form = form(before.version());
+    form.put("fewestTwists", "40");
+    form.put("mostTwists", "45");
+    form.put("twistsSource", "");
+    officer
+        .post("/rules/club", form)
+        .then()
+        .statusCode(422)
+        .body(
+            containsString("At least 10 more than the fewest"),
+            containsString("in print, or whose eye?"),
+            containsString("value=\"45\""));
+    assertEquals(before.version(), club.rules().version());
   }
 
   @Test
@@ -218,6 +279,9 @@ class RulesPagesTest {
     form.put("sessionsAWeek", "1.5");
     form.put("shotsASession", "60");
     form.put("keepNamesDays", "180");
+    form.put("fewestTwists", "10");
+    form.put("mostTwists", "60");
+    form.put("twistsSource", "in print");
     return form;
   }
 }

@@ -10,6 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.BracePoint;
+import club.ascham.mechanics.OwnRecord;
+import club.ascham.mechanics.TwistLimits;
 import club.ascham.units.Length;
 import club.ascham.verdict.BenchStep.Key;
 import club.ascham.verdict.Verdict.AdjustFirst;
@@ -22,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class AfterAdjustmentTest {
   private static final Turns UPPER_IN_LOWER_OUT = new Turns(0.25, -0.25);
   private static final Reading TILLER_HIGH = reading(220, 184.75, 175.25);
-  private final Judge judge = new Judge(new RulesOfThumb());
+  private final Judge judge = new Judge(new BenchAdvice(TwistLimits.IN_PRINT, OwnRecord.NONE));
 
   @Test
   void movedTheRightWayIntoTheBand_isFit() {

@@ -8,12 +8,13 @@ import club.ascham.units.Length;
 final class Reckless implements Advice {
   @Override
   public TwistAdvice twists(RigSpec rig, Length braceNow, Length aim) {
-    return new TwistAdvice(500, 500, 500, TwistAdvice.Reach.THIS_STRING, "none");
+    return new TwistAdvice(
+        500, 500, 500, TwistAdvice.Reach.THIS_STRING, null, aim, aim, aim, "none", "none");
   }
 
   @Override
   public BoltAdvice bolts(RigSpec rig, SetUpFigures setUp, Length tillerNow, Length aim) {
     Turns out = new Turns(0.25, -0.25);
-    return new BoltAdvice(out, 0, 10, out, aim, aim, aim, "none");
+    return new BoltAdvice(out, out, aim, aim, aim, "none", "none");
   }
 }

@@ -1,0 +1,26 @@
+package club.ascham.check;
+
+import club.ascham.learnt.SecondMeasurement;
+import club.ascham.rig.OwnRecords;
+import club.ascham.rig.RigCard;
+import club.ascham.rules.Club;
+import jakarta.enterprise.context.ApplicationScoped;
+
+/** Gives each bow a judge who knows its own record and this club's limits. */
+@ApplicationScoped
+class Judges {
+  private final OwnRecords records;
+  private final Club club;
+
+  Judges(OwnRecords records, Club club) {
+    this.records = records;
+    this.club = club;
+  }
+
+  /**
+   * @param second the measurement after an adjustment that is to be judged; null: none
+   */
+  Judging of(RigCard card, SecondMeasurement second) {
+    return new Judging(card, records.of(card, second), club.rules().twistLimits());
+  }
+}

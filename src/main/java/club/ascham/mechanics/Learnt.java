@@ -1,0 +1,18 @@
+package club.ascham.mechanics;
+
+/** How it is said what a number rests on. */
+final class Learnt {
+  static final String NONE_YET = "no adjustment of this bow yet";
+
+  private Learnt() {}
+
+  static String from(int adjustments) {
+    return adjustments == 1
+        ? "from 1 adjustment of this bow"
+        : "from " + adjustments + " adjustments of this bow";
+  }
+
+  static String sentence(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+  }
+}
