@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A verdict in words as it was given, kept with the check line by line: a plain line is a reason;
@@ -93,7 +94,7 @@ public record VerdictWords(
   }
 
   private static String oneLine(String words) {
-    return words.replaceAll("\\s+", " ").strip();
+    return words.lines().map(String::strip).collect(Collectors.joining(" "));
   }
 
   /** Part of the work is for someone else: it goes to the workshop. */
