@@ -1,6 +1,8 @@
 package club.ascham.start;
 
 import club.ascham.Settings;
+import club.ascham.backup.Backups;
+import club.ascham.backup.TellBackup;
 import club.ascham.rules.Club;
 import club.ascham.rules.ClubRules;
 import club.ascham.store.DataFolder;
@@ -26,21 +28,29 @@ class Opening {
   private final Club club;
   private final FirstStart firstStart;
   private final Watch watch;
+  private final TellBackup tellBackup;
   private InUse held;
 
-  Opening(Settings settings, ClubsFile clubsFile, Club club, FirstStart firstStart, Watch watch) {
+  Opening(
+      Settings settings,
+      ClubsFile clubsFile,
+      Club club,
+      FirstStart firstStart,
+      Watch watch,
+      TellBackup tellBackup) {
     this.settings = settings;
     this.clubsFile = clubsFile;
     this.club = club;
     this.firstStart = firstStart;
     this.watch = watch;
+    this.tellBackup = tellBackup;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
     DataFolder folder = new DataFolder(settings.dataDir());
     take(folder);
     clubsFile.lookAt(folder);
-    clubsFile.migrate();
+    Optional<Backups.Made> backup = clubsFile.migrate();
     Optional<ClubRules> known = club.stored();
     if (known.isEmpty()) {
       firstStart.fill();
@@ -53,6 +63,7 @@ class Opening {
                   + " an empty folder with ASCHAM_DATA_DIR.");
     }
     watch.begin();
+    backup.ifPresent(tellBackup::beforeMigration);
     firstStart.offerFirstAccount();
     LOG.infof("Data folder %s is open.", settings.dataDir().toAbsolutePath());
     if (settings.demo()) {
