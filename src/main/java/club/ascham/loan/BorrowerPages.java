@@ -6,6 +6,7 @@ import club.ascham.people.Role;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -18,8 +19,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +29,9 @@ import org.jboss.resteasy.reactive.RestPath;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class BorrowerPages {
   private static final int PAGE_SIZE = 40;
+  private static final int LONGEST = 120;
+  private static final String NAMED = "named";
+  private static final String NARROWED = "/borrowers?" + NAMED + "=on";
 
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record BorrowersPage(List<Borrowers.Row> borrowers, String lookedFor, Paging paging)
@@ -52,6 +54,7 @@ class BorrowerPages {
   private final BorrowerData borrowerData;
   private final EraseBorrower eraseBorrower;
   private final Lending lending;
+  private final Sought sought;
 
   BorrowerPages(
       Borrowers borrowers,
@@ -59,29 +62,40 @@ class BorrowerPages {
       KeepBorrower keepBorrower,
       BorrowerData borrowerData,
       EraseBorrower eraseBorrower,
-      Lending lending) {
+      Lending lending,
+      Sought sought) {
     this.borrowers = borrowers;
     this.loans = loans;
     this.keepBorrower = keepBorrower;
     this.borrowerData = borrowerData;
     this.eraseBorrower = eraseBorrower;
     this.lending = lending;
+    this.sought = sought;
   }
 
   @GET
   public TemplateInstance list(UriInfo uri) {
     Typed typed = Forms.typed(uri.getQueryParameters());
-    String lookedFor = typed.value("q");
+    String lookedFor = typed.ticked(NAMED) ? sought.words() : "";
     Integer asked = typed.whole("page", 1, 100_000);
     int page = asked == null ? 1 : asked;
     int skipped = (page - 1) * PAGE_SIZE;
     int total = borrowers.countNamed(lookedFor);
-    String address =
-        "/borrowers?q=" + URLEncoder.encode(lookedFor, StandardCharsets.UTF_8) + "&page=";
+    String address = lookedFor.isEmpty() ? "/borrowers?page=" : NARROWED + "&page=";
     return new BorrowersPage(
         borrowers.named(lookedFor, skipped, PAGE_SIZE),
         lookedFor,
         Paging.of(page, PAGE_SIZE, total, other -> address + other));
+  }
+
+  /** Changes nothing; a post because a name is no matter for an address. */
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response look(MultivaluedMap<String, String> form) {
+    String words = Forms.typed(form).value("q");
+    return words.isEmpty()
+        ? sought.on("/borrowers", "")
+        : sought.on(NARROWED, words.substring(0, Math.min(words.length(), LONGEST)));
   }
 
   @GET
