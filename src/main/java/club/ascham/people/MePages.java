@@ -25,15 +25,24 @@ import java.util.List;
 class MePages {
   /**
    * @param newKey an access key just made, shown this once; null: none was
+   * @param here the number of the session that this page was asked in
    */
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record MePage(People.Listed account, boolean permitHolds, String unit, String newKey, Typed typed)
+  record MePage(
+      People.Listed account,
+      boolean permitHolds,
+      String unit,
+      String newKey,
+      List<Sessions.Open> open,
+      long here,
+      Typed typed)
       implements TemplateInstance {}
 
   private final People people;
   private final ChangeAccounts changeAccounts;
   private final SignIn signIn;
-  private final SessionCookie sessions;
+  private final Sessions sessions;
+  private final SessionCookie cookie;
   private final Club club;
   private final Actor actor;
   private final ClubTime time;
@@ -42,7 +51,8 @@ class MePages {
       People people,
       ChangeAccounts changeAccounts,
       SignIn signIn,
-      SessionCookie sessions,
+      Sessions sessions,
+      SessionCookie cookie,
       Club club,
       Actor actor,
       ClubTime time) {
@@ -50,6 +60,7 @@ class MePages {
     this.changeAccounts = changeAccounts;
     this.signIn = signIn;
     this.sessions = sessions;
+    this.cookie = cookie;
     this.club = club;
     this.actor = actor;
     this.time = time;
@@ -96,9 +107,24 @@ class MePages {
       return Go.again(page(typed, null));
     }
     changeAccounts.setPassword(actor.id(), changeAccounts.hash(fresh));
-    sessions.end(request);
+    cookie.end(request);
     return Go.to(
         "/sign-in", "The password is changed, and every session ended. Sign in with the new one.");
+  }
+
+  @POST
+  @Path("/sessions/end")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response endSession(MultivaluedMap<String, String> form, RoutingContext request) {
+    String number = Forms.typed(form).value("session");
+    if (number.matches("\\d{1,18}")) {
+      sessions.end(actor.id(), Long.parseLong(number));
+    }
+    if (!number.equals(Long.toString(actor.session()))) {
+      return Go.to("/me", "That session is ended: it asks for the password again.");
+    }
+    cookie.end(request);
+    return Go.to("/sign-in", "You are signed out here; your other sessions go on.");
   }
 
   @POST
@@ -125,6 +151,8 @@ class MePages {
         actor.holdsPermit(time.today()),
         actor.unit().name().toLowerCase(java.util.Locale.ROOT),
         newKey,
+        sessions.open(actor.id()),
+        actor.session(),
         typed);
   }
 }

@@ -127,6 +127,15 @@ class PeoplePages {
   }
 
   @POST
+  @Path("/{id}/end-sessions")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response endSessions(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = listed(id);
+    changeAccounts.endSessions(account.id());
+    return Go.to("/people", account.name() + " is signed out everywhere.");
+  }
+
+  @POST
   @Path("/{id}/close")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response close(@RestPath String id, MultivaluedMap<String, String> form) {

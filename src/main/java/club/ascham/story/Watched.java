@@ -24,7 +24,7 @@ record Watched(String table, List<String> columns) {
           "personal",
           "upkeep_plan",
           "pressed",
-          "sessions_ended",
+          "session",
           "password_link");
 
   /** What says who someone is, by table: kept apart from the chain, so that it can be erased. */

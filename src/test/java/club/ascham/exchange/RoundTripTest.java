@@ -106,7 +106,7 @@ class RoundTripTest {
             "upkeep_plan",
             "change",
             "personal",
-            "sessions_ended",
+            "session",
             "password_link",
             "flyway_schema_history");
     Set<String> inFiles = new TreeSet<>();

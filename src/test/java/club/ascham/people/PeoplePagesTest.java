@@ -289,6 +289,69 @@ class PeoplePagesTest {
     assertEquals(401, api(name, key));
   }
 
+  private static final Pattern NUMBER =
+      Pattern.compile("name=\"session\" value=\"(\\d+)\"><button class=\"button quiet\">End it");
+
+  @Test
+  void onesSessions_areListed_andEachIsEndedAlone() {
+    String name = "polly-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    Visitor phone = signedIn(name, PASSWORD);
+    phone.get("/me").then().body(containsString("this browser"), not(containsString("End it")));
+    Visitor tablet = signedIn(name, PASSWORD);
+    String page = tablet.get("/me").asString();
+    String other = found(NUMBER, tablet.get("/me"));
+    assertTrue(page.contains("last used"), page);
+    Visitor stranger = Visitor.signedInAs("volunteer");
+    stranger.get("/me");
+    stranger.post("/me/sessions/end", Map.of("session", other)).then().statusCode(303);
+    phone.get("/me").then().statusCode(200);
+    tablet.post("/me/sessions/end", Map.of("session", other)).then().statusCode(303);
+    phone.get("/me").then().statusCode(302);
+    tablet.get("/me").then().statusCode(200).body(not(containsString("End it")));
+    tablet.post("/me/sessions/end", Map.of("session", "x")).then().statusCode(303);
+    tablet.get("/me").then().statusCode(200);
+  }
+
+  @Test
+  void oneSession_canBeSignedOut_whileTheOthersGoOn() {
+    String name = "posy-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    Visitor phone = signedIn(name, PASSWORD);
+    long number = rows.number("SELECT max(id) FROM session");
+    Visitor tablet = signedIn(name, PASSWORD);
+    phone.get("/me");
+    phone
+        .post("/me/sessions/end", Map.of("session", Long.toString(number)))
+        .then()
+        .statusCode(303)
+        .header("Location", containsString("/sign-in"));
+    phone.get("/me").then().statusCode(302);
+    tablet.get("/me").then().statusCode(200);
+  }
+
+  @Test
+  void anOfficer_signsSomeoneOutEverywhere_andIsToldOf() {
+    String name = "prim-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    Visitor phone = signedIn(name, PASSWORD);
+    Visitor tablet = signedIn(name, PASSWORD);
+    officer.get("/people/" + id(name));
+    officer.post("/people/" + id(name) + "/end-sessions", Map.of()).then().statusCode(303);
+    phone.get("/me").then().statusCode(302);
+    tablet.get("/me").then().statusCode(302);
+    assertEquals(
+        List.of("Ended every session of an account."),
+        rows.texts("SELECT sentence FROM story ORDER BY id DESC LIMIT 1"));
+    signedIn(name, PASSWORD).get("/me").then().statusCode(200);
+  }
+
   @Test
   void onlyOfficers_lookAfterPeople() {
     for (String name : new String[] {"volunteer", "committee"}) {
