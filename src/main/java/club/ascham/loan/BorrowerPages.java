@@ -3,6 +3,7 @@ package club.ascham.loan;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
+import club.ascham.story.FreeTexts;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
@@ -22,6 +23,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** Who borrows: for those who hand out and take back, not for the committee. */
@@ -46,6 +48,13 @@ class BorrowerPages {
       LocalDate today,
       Typed typed,
       boolean sent)
+      implements TemplateInstance {}
+
+  /**
+   * @param refusal why they can't be erased yet; null: not asked
+   */
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ErasePage(Borrowers.Row borrower, List<FreeTexts.Hit> hits, String refusal)
       implements TemplateInstance {}
 
   private final Borrowers borrowers;
@@ -143,18 +152,31 @@ class BorrowerPages {
         .build();
   }
 
+  @GET
+  @Path("/{borrower}/erase")
+  @RolesAllowed(Role.OFFICERS)
+  public TemplateInstance askToErase(@RestPath long borrower) {
+    return erasePage(row(borrower), null);
+  }
+
   @POST
   @Path("/{borrower}/erase")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response erase(@RestPath long borrower, MultivaluedMap<String, String> form) {
     Borrowers.Row row = row(borrower);
-    if (eraseBorrower.onRequest(row.id()) instanceof EraseBorrower.Outcome.Needed needed) {
-      Typed typed = Typed.nothing();
-      typed.fault("erase", needed.why());
-      return Go.again(page(row, typed, false));
+    Set<String> texts = Set.copyOf(form.getOrDefault("text", List.of()));
+    if (eraseBorrower.onRequest(row.id(), texts) instanceof EraseBorrower.Outcome.Needed needed) {
+      return Go.again(erasePage(row, needed.why()));
     }
     return Go.to("/borrowers/" + borrower, "Erased: from now on a number.");
+  }
+
+  private ErasePage erasePage(Borrowers.Row row, String refusal) {
+    if (row.erasedOn() != null) {
+      throw new NoSuchThing("That borrower is a number already.");
+    }
+    return new ErasePage(row, eraseBorrower.naming(row.details()), refusal);
   }
 
   private Borrowers.Row row(long borrower) {

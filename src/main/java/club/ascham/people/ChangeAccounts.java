@@ -131,10 +131,15 @@ class ChangeAccounts {
     tell("Ended every session of an account.");
   }
 
+  /** False: it was erased, and opens no more; nothing was changed. */
   @Writes
-  void reopen(AccountId id) {
+  boolean reopen(AccountId id) {
+    if (account(id).isErased()) {
+      return false;
+    }
     account(id).reopen();
     tell("Opened an account again.");
+    return true;
   }
 
   @Writes

@@ -14,6 +14,7 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -40,6 +41,7 @@ class MePages {
 
   private final People people;
   private final ChangeAccounts changeAccounts;
+  private final AccountData accountData;
   private final SignIn signIn;
   private final Sessions sessions;
   private final SessionCookie cookie;
@@ -50,6 +52,7 @@ class MePages {
   MePages(
       People people,
       ChangeAccounts changeAccounts,
+      AccountData accountData,
       SignIn signIn,
       Sessions sessions,
       SessionCookie cookie,
@@ -58,6 +61,7 @@ class MePages {
       ClubTime time) {
     this.people = people;
     this.changeAccounts = changeAccounts;
+    this.accountData = accountData;
     this.signIn = signIn;
     this.sessions = sessions;
     this.cookie = cookie;
@@ -69,6 +73,14 @@ class MePages {
   @GET
   public TemplateInstance me() {
     return page(Typed.nothing(), null);
+  }
+
+  /** Everything kept of oneself, as a file. */
+  @GET
+  @Path("/data")
+  @Produces(MediaType.APPLICATION_JSON)
+  public Response data() {
+    return accountData.file(people.listed(actor.id().value()).orElseThrow());
   }
 
   @POST

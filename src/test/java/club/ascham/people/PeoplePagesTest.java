@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
+import club.ascham.story.VerifyRecord;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
@@ -29,6 +30,7 @@ class PeoplePagesTest {
   private static final String ANOTHER = "brisk violet ladders 41";
 
   @Inject Rows rows;
+  @Inject VerifyRecord verifyRecord;
 
   @Test
   void anAccountIsMade_itsLinkShownOnce_andWhoeverHoldsItChoosesThePassword() {
@@ -207,6 +209,65 @@ class PeoplePagesTest {
   }
 
   @Test
+  void aClosedAccount_isErased_andItsDeedsStayUnderANumber() {
+    String name = "Quilla-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    long id = id(name);
+    officer.get("/people/" + id + "/erase").then().statusCode(404);
+    officer.post("/people/" + id + "/erase", Map.of("why", "asked")).then().statusCode(404);
+    officer.post("/people/" + id + "/close", Map.of()).then().statusCode(303);
+    officer.get("/people/" + id + "/erase").then().statusCode(200).body(containsString(name));
+    officer
+        .post("/people/" + id + "/erase", Map.of())
+        .then()
+        .statusCode(422)
+        .body(containsString("Why is it erased?"));
+    officer
+        .post("/people/" + id + "/erase", Map.of("why", "They asked for it."))
+        .then()
+        .statusCode(303);
+    officer
+        .get("/people/" + id)
+        .then()
+        .body(containsString("Closed account " + id), not(containsString(name)));
+    officer.post("/people/" + id + "/reopen", Map.of()).then().statusCode(422);
+    officer.get("/people/" + id + "/erase").then().statusCode(404);
+    assertEquals(0, rows.number("SELECT count(*) FROM personal WHERE value LIKE ?1", "%Quilla-%"));
+    assertEquals(0, rows.number("SELECT count(*) FROM session WHERE account_id = ?1", id));
+    assertTrue(
+        rows.number("SELECT count(*) FROM story WHERE account_id = ?1", id) > 0, "its deeds stay");
+    long entry = rows.number("SELECT max(id) FROM story");
+    officer
+        .get("/record/" + entry)
+        .then()
+        .body(containsString("Erased what was kept of an account."))
+        .body(containsString("They asked for it."), containsString("<td data-label=\"To\">erased"));
+    assertEquals(List.of(), verifyRecord.verify().faults());
+  }
+
+  @Test
+  void onesOwnData_isHandedOut_andAnothersOnlyToOfficers() {
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer
+        .get("/me/data")
+        .then()
+        .statusCode(200)
+        .header("Content-Disposition", containsString("attachment"))
+        .body("name", org.hamcrest.Matchers.equalTo("volunteer"))
+        .body("role", org.hamcrest.Matchers.equalTo("volunteer"))
+        .body("signedInSince.size()", org.hamcrest.Matchers.greaterThan(0))
+        .body(not(containsString("$2")));
+    volunteer.get("/people/" + id("committee") + "/data").then().statusCode(403);
+    Visitor.signedInAs("officer")
+        .get("/people/" + id("committee") + "/data")
+        .then()
+        .statusCode(200)
+        .body("name", org.hamcrest.Matchers.equalTo("committee"));
+  }
+
+  @Test
   void theLastOfficer_staysOne() {
     Visitor officer = Visitor.signedInAs("officer");
     long id = id("officer");
@@ -299,7 +360,7 @@ class PeoplePagesTest {
     officer.get("/people");
     join(officer, name, "volunteer");
     Visitor phone = signedIn(name, PASSWORD);
-    phone.get("/me").then().body(containsString("this browser"), not(containsString("End it")));
+    phone.get("/me").then().body(containsString("this browser"), not(containsString(">End it<")));
     Visitor tablet = signedIn(name, PASSWORD);
     String page = tablet.get("/me").asString();
     String other = found(NUMBER, tablet.get("/me"));
@@ -310,7 +371,7 @@ class PeoplePagesTest {
     phone.get("/me").then().statusCode(200);
     tablet.post("/me/sessions/end", Map.of("session", other)).then().statusCode(303);
     phone.get("/me").then().statusCode(302);
-    tablet.get("/me").then().statusCode(200).body(not(containsString("End it")));
+    tablet.get("/me").then().statusCode(200).body(not(containsString(">End it<")));
     tablet.post("/me/sessions/end", Map.of("session", "x")).then().statusCode(303);
     tablet.get("/me").then().statusCode(200);
   }
