@@ -8,6 +8,7 @@ import club.ascham.rules.ClubRules;
 import club.ascham.store.DataFolder;
 import club.ascham.store.InUse;
 import club.ascham.story.Watch;
+import club.ascham.upkeep.ClubsDays;
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.Priority;
@@ -29,6 +30,7 @@ class Opening {
   private final FirstStart firstStart;
   private final Watch watch;
   private final TellBackup tellBackup;
+  private final ClubsDays clubsDays;
   private InUse held;
 
   Opening(
@@ -37,13 +39,15 @@ class Opening {
       Club club,
       FirstStart firstStart,
       Watch watch,
-      TellBackup tellBackup) {
+      TellBackup tellBackup,
+      ClubsDays clubsDays) {
     this.settings = settings;
     this.clubsFile = clubsFile;
     this.club = club;
     this.firstStart = firstStart;
     this.watch = watch;
     this.tellBackup = tellBackup;
+    this.clubsDays = clubsDays;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
@@ -51,6 +55,7 @@ class Opening {
     take(folder);
     clubsFile.lookAt(folder);
     Optional<Backups.Made> backup = clubsFile.migrate();
+    clubsDays.keep();
     Optional<ClubRules> known = club.stored();
     if (known.isEmpty()) {
       firstStart.fill();

@@ -25,6 +25,7 @@ record Watched(String table, List<String> columns) {
           "upkeep_plan",
           "pressed",
           "session",
+          "clock_offset",
           "password_link");
 
   /**

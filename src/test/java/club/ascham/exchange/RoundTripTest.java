@@ -109,6 +109,7 @@ class RoundTripTest {
             "change",
             "personal",
             "session",
+            "clock_offset",
             "password_link",
             "flyway_schema_history");
     Set<String> inFiles = new TreeSet<>();
