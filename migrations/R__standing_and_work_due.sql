@@ -28,7 +28,8 @@ SELECT r.id AS rig_id, r.style, r.level,
 -- count of loans or its count of shots was or will be reached. All three run from the moment the work was
 -- last passed, else from the day of first use, purchase or entry; a string that was looked at and kept grows
 -- no younger. Null: no count was reached and no interval is set. Overdue from the day after; nothing here
--- depends on the day it is asked on. The table upkeep_plan keeps what this view answers, and its triggers
+-- depends on the day it is asked on. Days are the club's own (clock_offset): what was passed late in its evening
+-- counts from that evening, whatever day UTC writes. The table upkeep_plan keeps what this view answers, and its triggers
 -- (V010) ask again after every fact that it rests on. The GROUP BY keeps the moment counted from out of the
 -- outer query, which names it many times.
 CREATE VIEW upkeep_reckoned AS
@@ -41,25 +42,33 @@ SELECT item_id, rule_id,
        END AS because
   FROM (
     SELECT b.*,
-           CAST(substr(since_at, 9, 2) AS INTEGER)
-             || substr(' Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec ', 4 * substr(since_at, 6, 2) - 3, 5)
-             || substr(since_at, 1, 4) AS said,
-           date(substr(since_at, 1, 10), '+' || every_days || ' days') AS by_days,
+           CAST(substr(since_day, 9, 2) AS INTEGER)
+             || substr(' Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec ', 4 * substr(since_day, 6, 2) - 3, 5)
+             || substr(since_day, 1, 4) AS said,
+           date(since_day, '+' || every_days || ' days') AS by_days,
            CASE WHEN every_loans IS NOT NULL THEN
-             (SELECT d FROM (
-               SELECT substr(l.out_at, 1, 10) AS d, row_number() OVER (ORDER BY l.out_at) AS nth
+             (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (
+               SELECT l.out_at AS d, row_number() OVER (ORDER BY l.out_at) AS nth
                  FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at)
                WHERE nth = every_loans)
            END AS by_loans,
            CASE WHEN every_shots IS NOT NULL THEN
-             (SELECT min(d) FROM (
-               SELECT substr(l.back_at, 1, 10) AS d, sum(l.shots) OVER (ORDER BY l.back_at) AS fired
+             (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (SELECT min(d) AS d FROM (
+               SELECT l.back_at AS d, sum(l.shots) OVER (ORDER BY l.back_at) AS fired
                  FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since_at)
-               WHERE fired >= every_shots)
+               WHERE fired >= every_shots))
            END AS by_shots
       FROM (
+       SELECT g.*,
+              iif(length(since) = 10, since, date(since, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= since ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds')) AS since_day,
+              -- a day begins at the club's midnight; without the Z it comes before that very moment
+              iif(length(since) = 10,
+                  strftime('%Y-%m-%dT%H:%M:%f', since, -coalesce((SELECT o.ahead_s FROM clock_offset o
+                     WHERE o.from_local <= since || 'T00:00:00' ORDER BY o.from_local DESC LIMIT 1), 0) || ' seconds'),
+                  since) AS since_at
+         FROM (
         SELECT i.id AS item_id, r.id AS rule_id, r.every_days, r.every_loans, r.every_shots,
-               coalesce(max(u.happened_at), s.first_used, i.bought_on, i.registered_on) AS since_at
+               coalesce(max(u.happened_at), s.first_used, i.bought_on, i.registered_on) AS since
           FROM item i
           JOIN upkeep_rule r ON r.item_kind = i.kind
           LEFT JOIN riser ri ON ri.id = i.id
@@ -70,7 +79,7 @@ SELECT item_id, rule_id,
          WHERE i.retired_on IS NULL
            AND (r.build IS NULL OR r.build = coalesce(ri.build, li.build, 'ONE_PIECE'))
            AND (r.material IS NULL OR r.material = s.material)
-         GROUP BY i.id, r.id) b);
+         GROUP BY i.id, r.id) g) b);
 
 -- Every piece of upkeep that an item in use is planned for, and the day it falls due: what the rules plan,
 -- and what was asked for out of turn on some day.
@@ -78,7 +87,8 @@ CREATE VIEW work_due AS
 SELECT p.item_id, r.work, p.rule_id, NULL AS task_id, r.blocks, r.soon_days, p.due_on, p.because
   FROM upkeep_plan p JOIN upkeep_rule r ON r.id = p.rule_id
 UNION ALL
-SELECT t.item_id, t.work, NULL, t.id, t.blocks, 0, substr(t.opened_at, 1, 10), t.why
+SELECT t.item_id, t.work, NULL, t.id, t.blocks, 0,
+       date(t.opened_at, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= t.opened_at ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds'), t.why
   FROM upkeep_task t JOIN item i ON i.id = t.item_id
  WHERE t.closed_by_record IS NULL AND i.retired_on IS NULL;
 

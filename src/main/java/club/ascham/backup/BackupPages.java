@@ -1,5 +1,6 @@
 package club.ascham.backup;
 
+import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
@@ -29,10 +30,14 @@ class BackupPages {
 
   private final Backups backups;
   private final BackupList list;
+  private final MakeBackup makeBackup;
+  private final Actor actor;
 
-  BackupPages(Backups backups, BackupList list) {
+  BackupPages(Backups backups, BackupList list, MakeBackup makeBackup, Actor actor) {
     this.backups = backups;
     this.list = list;
+    this.makeBackup = makeBackup;
+    this.actor = actor;
   }
 
   @GET
@@ -44,7 +49,7 @@ class BackupPages {
   @Path("/make")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response make(MultivaluedMap<String, String> form) {
-    Backups.Outcome outcome = backups.make();
+    Backups.Outcome outcome = makeBackup.asked(actor.id());
     if (outcome instanceof Backups.Made made) {
       return Go.to(
           "/backups",

@@ -196,13 +196,11 @@ public class Backups {
     }
   }
 
-  /** Makes the daily one if it is due. */
-  void makeIfDue() {
+  /** Whether the daily one is due. */
+  boolean isDue() {
     List<Instant> made = all().stream().map(backup -> backup.name().moment()).toList();
     Failed failure = lastFailure;
-    if (QuietHour.calls(made, failure == null ? null : failure.at(), time.now(), time.zone())) {
-      make();
-    }
+    return QuietHour.calls(made, failure == null ? null : failure.at(), time.now(), time.zone());
   }
 
   /** What an officer has to know of the backups without asking; empty: all is well. */

@@ -1,5 +1,6 @@
 package club.ascham.backup;
 
+import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
@@ -29,10 +30,14 @@ class BackupsApi {
 
   private final Backups backups;
   private final BackupList list;
+  private final MakeBackup makeBackup;
+  private final Actor actor;
 
-  BackupsApi(Backups backups, BackupList list) {
+  BackupsApi(Backups backups, BackupList list, MakeBackup makeBackup, Actor actor) {
     this.backups = backups;
     this.list = list;
+    this.makeBackup = makeBackup;
+    this.actor = actor;
   }
 
   @GET
@@ -44,7 +49,7 @@ class BackupsApi {
   @POST
   @Operation(summary = "Make one now, while people go on working")
   public Response make() {
-    Backups.Outcome outcome = backups.make();
+    Backups.Outcome outcome = makeBackup.asked(actor.id());
     if (outcome instanceof Backups.Made made) {
       String file = made.backup().name().fileName();
       return Response.created(URI.create("/api/backups/" + file))

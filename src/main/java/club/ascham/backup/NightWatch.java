@@ -26,14 +26,21 @@ class NightWatch {
   private static final int EVERY_SECONDS = 300;
 
   private final Backups backups;
+  private final MakeBackup makeBackup;
   private final Event<NightlyRound> round;
   private final ClubTime time;
   private final Settings settings;
   private ScheduledExecutorService thread;
   private LocalDate lastRound;
 
-  NightWatch(Backups backups, Event<NightlyRound> round, ClubTime time, Settings settings) {
+  NightWatch(
+      Backups backups,
+      MakeBackup makeBackup,
+      Event<NightlyRound> round,
+      ClubTime time,
+      Settings settings) {
     this.backups = backups;
+    this.makeBackup = makeBackup;
     this.round = round;
     this.time = time;
     this.settings = settings;
@@ -64,7 +71,7 @@ class NightWatch {
 
   private void look() {
     try {
-      backups.makeIfDue();
+      makeBackup.ifDue();
       LocalDate today = time.today();
       if (!today.equals(lastRound)) {
         round.fire(new NightlyRound(today));

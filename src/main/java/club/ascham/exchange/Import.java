@@ -97,6 +97,7 @@ public class Import {
       QuarkusTransaction.setRollbackOnly();
       return new Outcome.Refused(report);
     }
+    story.keepReasonsApart();
     pressed.leads(onceKey, page);
     noteWho(report, by);
     return new Outcome.Taken(report);
@@ -146,6 +147,7 @@ public class Import {
       BadCell first = report.bad().get(0);
       throw new IllegalStateException(first.where() + ": " + first.message());
     }
+    story.keepReasonsApart();
   }
 
   /** The names of all lists, in the order in which an empty club is filled. */

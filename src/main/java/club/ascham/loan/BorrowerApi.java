@@ -18,6 +18,7 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -168,7 +169,7 @@ class BorrowerApi {
           "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over.")
   public Response erase(@RestPath long id) {
     row(id);
-    return eraseBorrower.onRequest(new BorrowerId(id))
+    return eraseBorrower.onRequest(new BorrowerId(id), Set.of())
             instanceof EraseBorrower.Outcome.Needed needed
         ? Problem.response(409, "Needed still", needed.why())
         : Response.ok(one(id)).build();

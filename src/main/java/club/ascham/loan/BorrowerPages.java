@@ -3,9 +3,11 @@ package club.ascham.loan;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
+import club.ascham.story.FreeTexts;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -18,11 +20,10 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** Who borrows: for those who hand out and take back, not for the committee. */
@@ -30,6 +31,9 @@ import org.jboss.resteasy.reactive.RestPath;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class BorrowerPages {
   private static final int PAGE_SIZE = 40;
+  private static final int LONGEST = 120;
+  private static final String NAMED = "named";
+  private static final String NARROWED = "/borrowers?" + NAMED + "=on";
 
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record BorrowersPage(List<Borrowers.Row> borrowers, String lookedFor, Paging paging)
@@ -46,12 +50,20 @@ class BorrowerPages {
       boolean sent)
       implements TemplateInstance {}
 
+  /**
+   * @param refusal why they can't be erased yet; null: not asked
+   */
+  @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ErasePage(Borrowers.Row borrower, List<FreeTexts.Hit> hits, String refusal)
+      implements TemplateInstance {}
+
   private final Borrowers borrowers;
   private final Loans loans;
   private final KeepBorrower keepBorrower;
   private final BorrowerData borrowerData;
   private final EraseBorrower eraseBorrower;
   private final Lending lending;
+  private final Sought sought;
 
   BorrowerPages(
       Borrowers borrowers,
@@ -59,29 +71,40 @@ class BorrowerPages {
       KeepBorrower keepBorrower,
       BorrowerData borrowerData,
       EraseBorrower eraseBorrower,
-      Lending lending) {
+      Lending lending,
+      Sought sought) {
     this.borrowers = borrowers;
     this.loans = loans;
     this.keepBorrower = keepBorrower;
     this.borrowerData = borrowerData;
     this.eraseBorrower = eraseBorrower;
     this.lending = lending;
+    this.sought = sought;
   }
 
   @GET
   public TemplateInstance list(UriInfo uri) {
     Typed typed = Forms.typed(uri.getQueryParameters());
-    String lookedFor = typed.value("q");
+    String lookedFor = typed.ticked(NAMED) ? sought.words() : "";
     Integer asked = typed.whole("page", 1, 100_000);
     int page = asked == null ? 1 : asked;
     int skipped = (page - 1) * PAGE_SIZE;
     int total = borrowers.countNamed(lookedFor);
-    String address =
-        "/borrowers?q=" + URLEncoder.encode(lookedFor, StandardCharsets.UTF_8) + "&page=";
+    String address = lookedFor.isEmpty() ? "/borrowers?page=" : NARROWED + "&page=";
     return new BorrowersPage(
         borrowers.named(lookedFor, skipped, PAGE_SIZE),
         lookedFor,
         Paging.of(page, PAGE_SIZE, total, other -> address + other));
+  }
+
+  /** Changes nothing; a post because a name is no matter for an address. */
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response look(MultivaluedMap<String, String> form) {
+    String words = Forms.typed(form).value("q");
+    return words.isEmpty()
+        ? sought.on("/borrowers", "")
+        : sought.on(NARROWED, words.substring(0, Math.min(words.length(), LONGEST)));
   }
 
   @GET
@@ -129,18 +152,31 @@ class BorrowerPages {
         .build();
   }
 
+  @GET
+  @Path("/{borrower}/erase")
+  @RolesAllowed(Role.OFFICERS)
+  public TemplateInstance askToErase(@RestPath long borrower) {
+    return erasePage(row(borrower), null);
+  }
+
   @POST
   @Path("/{borrower}/erase")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response erase(@RestPath long borrower, MultivaluedMap<String, String> form) {
     Borrowers.Row row = row(borrower);
-    if (eraseBorrower.onRequest(row.id()) instanceof EraseBorrower.Outcome.Needed needed) {
-      Typed typed = Typed.nothing();
-      typed.fault("erase", needed.why());
-      return Go.again(page(row, typed, false));
+    Set<String> texts = Set.copyOf(form.getOrDefault("text", List.of()));
+    if (eraseBorrower.onRequest(row.id(), texts) instanceof EraseBorrower.Outcome.Needed needed) {
+      return Go.again(erasePage(row, needed.why()));
     }
     return Go.to("/borrowers/" + borrower, "Erased: from now on a number.");
+  }
+
+  private ErasePage erasePage(Borrowers.Row row, String refusal) {
+    if (row.erasedOn() != null) {
+      throw new NoSuchThing("That borrower is a number already.");
+    }
+    return new ErasePage(row, eraseBorrower.naming(row.details()), refusal);
   }
 
   private Borrowers.Row row(long borrower) {

@@ -6,6 +6,8 @@ import club.ascham.people.Actor;
 import club.ascham.rules.Club;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
+import club.ascham.story.Forgotten;
+import club.ascham.story.FreeTexts;
 import club.ascham.story.PersonalValues;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -16,6 +18,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Makes a borrower a number, on request or when the club has no more need of the name. Loans,
@@ -29,6 +32,7 @@ public class EraseBorrower {
   private final Rows rows;
   private final BorrowerRecords borrowers;
   private final PersonalValues personalValues;
+  private final FreeTexts freeTexts;
   private final Story story;
   private final Club club;
   private final Actor actor;
@@ -38,6 +42,7 @@ public class EraseBorrower {
       Rows rows,
       BorrowerRecords borrowers,
       PersonalValues personalValues,
+      FreeTexts freeTexts,
       Story story,
       Club club,
       Actor actor,
@@ -45,6 +50,7 @@ public class EraseBorrower {
     this.rows = rows;
     this.borrowers = borrowers;
     this.personalValues = personalValues;
+    this.freeTexts = freeTexts;
     this.story = story;
     this.club = club;
     this.actor = actor;
@@ -59,9 +65,13 @@ public class EraseBorrower {
     record Needed(String why) implements Outcome {}
   }
 
-  /** Erases one borrower because they, or an officer, asked for it. */
+  /**
+   * Erases one borrower because they, or an officer, asked for it.
+   *
+   * @param texts keys of free texts that may mean them
+   */
   @Writes
-  Outcome onRequest(BorrowerId id) {
+  Outcome onRequest(BorrowerId id, Set<String> texts) {
     Borrower borrower = borrowers.with(id).orElseThrow();
     if (borrower.isErased()) {
       return new Outcome.Erased();
@@ -70,8 +80,17 @@ public class EraseBorrower {
     if (needed.isPresent()) {
       return new Outcome.Needed(needed.get());
     }
-    erase(borrower, actor.id());
+    erase(borrower, actor.id(), freeTexts.all(), texts);
     return new Outcome.Erased();
+  }
+
+  /** The texts that name them, or may. */
+  List<FreeTexts.Hit> naming(BorrowerDetails details) {
+    return freeTexts.naming(forgotten(details));
+  }
+
+  private static Forgotten forgotten(BorrowerDetails details) {
+    return Forgotten.of(details.name(), details.contact(), details.guardian());
   }
 
   private Optional<String> neededStill(BorrowerId id) {
@@ -91,11 +110,24 @@ public class EraseBorrower {
         : Optional.empty();
   }
 
-  private void erase(Borrower borrower, AccountId by) {
-    borrower.erase(time.today());
-    borrowers.flush();
-    story.tell(Story.Told.ofClub(time.now(), by, "Erased what was kept of a borrower."));
+  private int erase(
+      Borrower borrower, AccountId by, List<FreeTexts.Text> texts, Set<String> chosen) {
+    int taken =
+        freeTexts.takeOut(
+            texts,
+            forgotten(borrower.details()),
+            chosen,
+            count -> {
+              borrower.erase(time.today());
+              borrowers.flush();
+              story.tell(
+                  Story.Told.ofClub(
+                      time.now(),
+                      by,
+                      "Erased what was kept of a borrower" + FreeTexts.said(count)));
+            });
     personalValues.erase("borrower", borrower.id().value());
+    return taken;
   }
 
   void atNight(@Observes NightlyRound round) {
@@ -128,8 +160,11 @@ public class EraseBorrower {
                AND NOT EXISTS (SELECT 1 FROM change c JOIN story s ON s.id = c.story_id
                     WHERE c.table_name = 'borrower' AND c.row_id = b.id AND s.recorded_at >= ?1 AND s.id > 0)""",
             before);
+    List<FreeTexts.Text> texts = over.isEmpty() ? List.of() : freeTexts.all();
     for (Forgettable one : over) {
-      erase(borrowers.with(one.id()).orElseThrow(), null);
+      int taken = erase(borrowers.with(one.id()).orElseThrow(), null, texts, Set.of());
+      // A text may name two of them.
+      texts = taken == 0 ? texts : freeTexts.all();
     }
     List<Led> sessions =
         rows.list(

@@ -2,12 +2,11 @@ package club.ascham.loan;
 
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.StringJoiner;
 
 /**
- * What a list of loans is narrowed to; it stands in the address.
+ * What a list of loans is narrowed to; it stands in the address, but for the text, which may be a
+ * name.
  *
  * @param kind null: both
  * @param text part of a borrower's or leader's name, or of a code; null: all
@@ -17,6 +16,10 @@ import java.util.StringJoiner;
 public record LoanFilter(
     LoanShow show, LoanKind kind, String text, BorrowerId borrower, int page, int size) {
   static final int PAGE_SIZE = 40;
+
+  /** In an address: narrowed to the words that {@link club.ascham.web.Sought} keeps. */
+  static final String NAMED = "named";
+
   private static final int LARGEST_PAGE = 200;
 
   static final LoanFilter OPEN = new LoanFilter(LoanShow.OPEN, null, null, null, 1, PAGE_SIZE);
@@ -57,7 +60,7 @@ public record LoanFilter(
       query.add("kind=" + Words.of(kind));
     }
     if (text != null) {
-      query.add("q=" + URLEncoder.encode(text, StandardCharsets.UTF_8));
+      query.add(NAMED + "=on");
     }
     if (borrower != null) {
       query.add("borrower=" + borrower.value());

@@ -12,6 +12,7 @@ import club.ascham.units.Money;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -20,6 +21,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
@@ -103,6 +105,7 @@ class LoanPages {
   private final ReportLost reportLost;
   private final Lending lending;
   private final Actor actor;
+  private final Sought sought;
 
   LoanPages(
       Loans loans,
@@ -111,7 +114,8 @@ class LoanPages {
       ChangeKit changeKit,
       ReportLost reportLost,
       Lending lending,
-      Actor actor) {
+      Actor actor,
+      Sought sought) {
     this.loans = loans;
     this.lines = lines;
     this.extendLoan = extendLoan;
@@ -119,11 +123,17 @@ class LoanPages {
     this.reportLost = reportLost;
     this.lending = lending;
     this.actor = actor;
+    this.sought = sought;
   }
 
   @GET
   public TemplateInstance list(UriInfo uri) {
-    Typed typed = Forms.typed(uri.getQueryParameters());
+    MultivaluedMap<String, String> query = new MultivaluedHashMap<>(uri.getQueryParameters());
+    query.remove("q");
+    Typed typed = Forms.typed(query);
+    if (typed.ticked(LoanFilter.NAMED)) {
+      typed.with("q", sought.words());
+    }
     LoanFilter asked = LoanFilter.parse(typed);
     LoanFilter filter = actor.seesNames() ? asked : asked.withoutText();
     LocalDate today = lending.terms().today();
@@ -136,6 +146,14 @@ class LoanPages {
         actor.seesNames(),
         today,
         Paging.of(filter.page(), filter.size(), total, filter::address));
+  }
+
+  /** Changes nothing; a post because a name is no matter for an address. */
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response look(MultivaluedMap<String, String> form) {
+    LoanFilter filter = LoanFilter.parse(Forms.typed(form));
+    return sought.on(filter.address(1), filter.text() == null ? "" : filter.text());
   }
 
   @GET

@@ -31,6 +31,7 @@ public class Account {
 
   private String accessKeyHash;
   private LocalDate closedOn;
+  private LocalDate erasedOn;
 
   @Version private int version;
 
@@ -77,6 +78,18 @@ public class Account {
 
   void reopen() {
     closedOn = null;
+  }
+
+  boolean isErased() {
+    return erasedOn != null;
+  }
+
+  /** From now on only a number. */
+  void erase(LocalDate on) {
+    name = "Closed account " + id;
+    permitUntil = null;
+    lengthUnit = LengthUnit.INCH;
+    erasedOn = on;
   }
 
   int version() {

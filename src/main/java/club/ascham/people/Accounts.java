@@ -17,11 +17,7 @@ public class Accounts implements PanacheRepository<Account> {
     this.rows = rows;
   }
 
-  /**
-   * What signing in needs to know of an account.
-   *
-   * @param sessionsEnded how many times all its sessions were ended
-   */
+  /** What signing in needs to know of an account. */
   record Credentials(
       AccountId id,
       String name,
@@ -29,21 +25,28 @@ public class Accounts implements PanacheRepository<Account> {
       String accessKeyHash,
       Role role,
       LocalDate permitUntil,
-      LengthUnit lengthUnit,
-      long sessionsEnded) {}
+      LengthUnit lengthUnit) {}
 
   private static final String OPEN =
       """
-      SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit,
-             coalesce((SELECT times FROM sessions_ended e WHERE e.account_id = a.id), 0)
+      SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit
         FROM account a WHERE closed_on IS NULL AND\s""";
 
   Optional<Credentials> named(String name) {
     return rows.one(Credentials.class, OPEN + "name = ?1", name);
   }
 
-  Optional<Credentials> withId(AccountId id) {
-    return rows.one(Credentials.class, OPEN + "id = ?1", id);
+  /** The account that this session is of, unless it was ended or never was. */
+  Optional<Credentials> in(Session session) {
+    return rows.one(
+        Credentials.class,
+        OPEN
+            + """
+            id = ?1 AND EXISTS (SELECT 1 FROM session s
+               WHERE s.id = ?2 AND s.account_id = a.id AND s.begun_at = ?3 AND s.ended_at IS NULL)""",
+        session.account(),
+        session.number(),
+        session.since());
   }
 
   /** Whether no officer would be left without this one. */

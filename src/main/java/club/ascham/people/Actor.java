@@ -50,6 +50,12 @@ public class Actor {
     return account().permitUntil() != null && !account().permitUntil().isBefore(today);
   }
 
+  /** The number of the session that this request belongs to; 0 for a program's request. */
+  long session() {
+    Session session = identity.getAttribute(Identities.SESSION);
+    return session == null ? 0 : session.number();
+  }
+
   private Accounts.Credentials account() {
     return identity.getAttribute(Identities.ACCOUNT);
   }

@@ -14,7 +14,7 @@ class ChangeAccounts {
   private final Accounts accounts;
   private final Passwords passwords;
   private final PasswordLinks links;
-  private final EndSessions endSessions;
+  private final Sessions sessions;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
@@ -23,14 +23,14 @@ class ChangeAccounts {
       Accounts accounts,
       Passwords passwords,
       PasswordLinks links,
-      EndSessions endSessions,
+      Sessions sessions,
       Story story,
       Actor actor,
       ClubTime time) {
     this.accounts = accounts;
     this.passwords = passwords;
     this.links = links;
-    this.endSessions = endSessions;
+    this.sessions = sessions;
     this.story = story;
     this.actor = actor;
     this.time = time;
@@ -81,7 +81,7 @@ class ChangeAccounts {
       return false;
     }
     account(link.account()).changePassword(passwordHash);
-    endSessions.of(link.account());
+    sessions.endAll(link.account());
     links.use(secret);
     links.endAll(link.account());
     tell(link.account(), "Chose a password by a one-time link.");
@@ -107,7 +107,7 @@ class ChangeAccounts {
   @Writes
   void setPassword(AccountId id, String passwordHash) {
     account(id).changePassword(passwordHash);
-    endSessions.of(id);
+    sessions.endAll(id);
     links.endAll(id);
     tell("Set a new password.");
   }
@@ -118,16 +118,28 @@ class ChangeAccounts {
       return Outcome.LAST_OFFICER;
     }
     account(id).close(time.today());
-    endSessions.of(id);
+    sessions.endAll(id);
     links.endAll(id);
     tell("Closed an account.");
     return Outcome.CHANGED;
   }
 
+  /** For when someone forgot to sign out somewhere; password and key stay. */
   @Writes
-  void reopen(AccountId id) {
+  void endSessions(AccountId id) {
+    sessions.endAll(id);
+    tell("Ended every session of an account.");
+  }
+
+  /** False: it was erased, and opens no more; nothing was changed. */
+  @Writes
+  boolean reopen(AccountId id) {
+    if (account(id).isErased()) {
+      return false;
+    }
     account(id).reopen();
     tell("Opened an account again.");
+    return true;
   }
 
   @Writes

@@ -18,8 +18,15 @@ import jakarta.enterprise.context.ApplicationScoped;
  */
 final class Identities {
   static final String ACCOUNT = "account";
+  static final String SESSION = "session";
 
   private Identities() {}
+
+  private static SecurityIdentity identityOf(Accounts.Credentials account, Session session) {
+    return QuarkusSecurityIdentity.builder(identityOf(account))
+        .addAttribute(SESSION, session)
+        .build();
+  }
 
   static SecurityIdentity identityOf(Accounts.Credentials account) {
     return QuarkusSecurityIdentity.builder()
@@ -85,8 +92,9 @@ final class Identities {
       return context.runBlocking(
           () ->
               Session.parse(carried.getPrincipal())
-                  .flatMap(signIn::continued)
-                  .map(Identities::identityOf)
+                  .flatMap(
+                      session ->
+                          signIn.continued(session).map(account -> identityOf(account, session)))
                   .orElseThrow(AuthenticationFailedException::new));
     }
   }

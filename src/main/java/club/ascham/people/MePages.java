@@ -14,6 +14,7 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -25,15 +26,25 @@ import java.util.List;
 class MePages {
   /**
    * @param newKey an access key just made, shown this once; null: none was
+   * @param here the number of the session that this page was asked in
    */
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record MePage(People.Listed account, boolean permitHolds, String unit, String newKey, Typed typed)
+  record MePage(
+      People.Listed account,
+      boolean permitHolds,
+      String unit,
+      String newKey,
+      List<Sessions.Open> open,
+      long here,
+      Typed typed)
       implements TemplateInstance {}
 
   private final People people;
   private final ChangeAccounts changeAccounts;
+  private final AccountData accountData;
   private final SignIn signIn;
-  private final SessionCookie sessions;
+  private final Sessions sessions;
+  private final SessionCookie cookie;
   private final Club club;
   private final Actor actor;
   private final ClubTime time;
@@ -41,15 +52,19 @@ class MePages {
   MePages(
       People people,
       ChangeAccounts changeAccounts,
+      AccountData accountData,
       SignIn signIn,
-      SessionCookie sessions,
+      Sessions sessions,
+      SessionCookie cookie,
       Club club,
       Actor actor,
       ClubTime time) {
     this.people = people;
     this.changeAccounts = changeAccounts;
+    this.accountData = accountData;
     this.signIn = signIn;
     this.sessions = sessions;
+    this.cookie = cookie;
     this.club = club;
     this.actor = actor;
     this.time = time;
@@ -58,6 +73,14 @@ class MePages {
   @GET
   public TemplateInstance me() {
     return page(Typed.nothing(), null);
+  }
+
+  /** Everything kept of oneself, as a file. */
+  @GET
+  @Path("/data")
+  @Produces(MediaType.APPLICATION_JSON)
+  public Response data() {
+    return accountData.file(people.listed(actor.id().value()).orElseThrow());
   }
 
   @POST
@@ -96,9 +119,24 @@ class MePages {
       return Go.again(page(typed, null));
     }
     changeAccounts.setPassword(actor.id(), changeAccounts.hash(fresh));
-    sessions.end(request);
+    cookie.end(request);
     return Go.to(
         "/sign-in", "The password is changed, and every session ended. Sign in with the new one.");
+  }
+
+  @POST
+  @Path("/sessions/end")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response endSession(MultivaluedMap<String, String> form, RoutingContext request) {
+    String number = Forms.typed(form).value("session");
+    if (number.matches("\\d{1,18}")) {
+      sessions.end(actor.id(), Long.parseLong(number));
+    }
+    if (!number.equals(Long.toString(actor.session()))) {
+      return Go.to("/me", "That session is ended: it asks for the password again.");
+    }
+    cookie.end(request);
+    return Go.to("/sign-in", "You are signed out here; your other sessions go on.");
   }
 
   @POST
@@ -125,6 +163,8 @@ class MePages {
         actor.holdsPermit(time.today()),
         actor.unit().name().toLowerCase(java.util.Locale.ROOT),
         newKey,
+        sessions.open(actor.id()),
+        actor.session(),
         typed);
   }
 }

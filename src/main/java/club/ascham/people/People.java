@@ -22,6 +22,7 @@ class People {
    * @param permitUntil null: no permit
    * @param joined whether someone chose a password for it
    * @param closedOn null: it is open
+   * @param erasedOn null: it has its name still
    */
   public record Listed(
       AccountId id,
@@ -31,10 +32,11 @@ class People {
       boolean hasKey,
       boolean joined,
       LocalDate closedOn,
+      LocalDate erasedOn,
       int version) {}
 
   private static final String LISTED =
-      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, password_hash <> '', closed_on, version FROM account ";
+      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, password_hash <> '', closed_on, erased_on, version FROM account ";
 
   /** All of them, the closed ones last. */
   List<Listed> all() {

@@ -2,6 +2,7 @@ package club.ascham.people;
 
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.story.FreeTexts;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
@@ -13,6 +14,7 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -21,6 +23,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** Who signs in, what for, and who holds the permit. */
@@ -45,17 +48,30 @@ class PeoplePages {
   record AccountPage(People.Listed account, List<RoleOption> roles, Typed typed)
       implements TemplateInstance {}
 
+  @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record EraseAccountPage(People.Listed account, List<FreeTexts.Hit> hits, Typed typed)
+      implements TemplateInstance {}
+
   /** A link, shown this once. */
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LinkPage(String name, String link, Instant until) implements TemplateInstance {}
 
   private final People people;
   private final ChangeAccounts changeAccounts;
+  private final EraseAccount eraseAccount;
+  private final AccountData accountData;
   private final ClubTime time;
 
-  PeoplePages(People people, ChangeAccounts changeAccounts, ClubTime time) {
+  PeoplePages(
+      People people,
+      ChangeAccounts changeAccounts,
+      EraseAccount eraseAccount,
+      AccountData accountData,
+      ClubTime time) {
     this.people = people;
     this.changeAccounts = changeAccounts;
+    this.eraseAccount = eraseAccount;
+    this.accountData = accountData;
     this.time = time;
   }
 
@@ -127,6 +143,15 @@ class PeoplePages {
   }
 
   @POST
+  @Path("/{id}/end-sessions")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response endSessions(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = listed(id);
+    changeAccounts.endSessions(account.id());
+    return Go.to("/people", account.name() + " is signed out everywhere.");
+  }
+
+  @POST
   @Path("/{id}/close")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response close(@RestPath String id, MultivaluedMap<String, String> form) {
@@ -144,10 +169,56 @@ class PeoplePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response reopen(@RestPath String id, MultivaluedMap<String, String> form) {
     People.Listed account = listed(id);
-    changeAccounts.reopen(account.id());
+    if (!changeAccounts.reopen(account.id())) {
+      return Go.again(page(account, Typed.nothing()));
+    }
     return Go.to("/people", "The account of " + account.name() + " is open again.");
   }
 
+  /** Everything kept of its holder, as a file to hand to them. */
+  @GET
+  @Path("/{id}/data")
+  @Produces(MediaType.APPLICATION_JSON)
+  public Response data(@RestPath String id) {
+    return accountData.file(listed(id));
+  }
+
+  @GET
+  @Path("/{id}/erase")
+  public TemplateInstance askToErase(@RestPath String id) {
+    return erasePage(erasable(id), Typed.nothing());
+  }
+
+  @POST
+  @Path("/{id}/erase")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response erase(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = erasable(id);
+    Typed typed = Forms.typed(form);
+    String why =
+        typed.required("why", LONGEST_WHY, "Why is it erased? A few words for the record.");
+    if (!typed.sound()) {
+      return Go.again(erasePage(account, typed));
+    }
+    Set<String> texts = Set.copyOf(form.getOrDefault("text", List.of()));
+    return eraseAccount.erase(account, why, texts)
+        ? Go.to("/people", "Erased: from now on closed account " + account.id().value() + ".")
+        : Go.again(erasePage(account, typed));
+  }
+
+  private TemplateInstance erasePage(People.Listed account, Typed typed) {
+    return new EraseAccountPage(account, eraseAccount.naming(account.name()), typed);
+  }
+
+  private People.Listed erasable(String id) {
+    People.Listed account = listed(id);
+    if (account.closedOn() == null || account.erasedOn() != null) {
+      throw new NoSuchThing("Only a closed account can be erased, and only once.");
+    }
+    return account;
+  }
+
+  private static final int LONGEST_WHY = 500;
   private static final String LAST_OFFICER =
       "This is the last officer's account. Make someone else an officer first.";
 

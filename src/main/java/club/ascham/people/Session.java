@@ -8,11 +8,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A stay that began with a password, as the sealed cookie carries it.
+ * A stay that began with a password, as the sealed cookie carries it. Its number alone would not
+ * do: after a backup was brought back, another may bear it.
  *
- * @param ended how many times all sessions of the account had been ended when this one began
+ * @param since to the second
  */
-record Session(AccountId account, long ended, Instant since) {
+record Session(AccountId account, long number, Instant since) {
   /** Whoever keeps a page open for days gives the password again after these. */
   static final Duration LONGEST = Duration.ofDays(7);
 
@@ -30,10 +31,10 @@ record Session(AccountId account, long ended, Instant since) {
   }
 
   String text() {
-    return account.value() + "." + ended + "." + since.getEpochSecond();
+    return account.value() + "." + number + "." + since.getEpochSecond();
   }
 
-  boolean holds(long endedSince, Instant now) {
-    return ended == endedSince && now.isBefore(since.plus(LONGEST));
+  boolean lasts(Instant now) {
+    return now.isBefore(since.plus(LONGEST));
   }
 }

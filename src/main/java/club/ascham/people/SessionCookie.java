@@ -71,7 +71,7 @@ class SessionCookie implements HttpAuthenticationMechanism {
                 sealed.save(found.getPrincipal(), request, name(request), found, tls(request)));
   }
 
-  void begin(Session session, RoutingContext request) {
+  void carry(Session session, RoutingContext request) {
     sealed.save(session.text(), request, name(request), null, tls(request));
   }
 

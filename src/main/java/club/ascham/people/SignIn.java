@@ -19,19 +19,26 @@ class SignIn {
   private final Accounts accounts;
   private final Passwords passwords;
   private final KnownBrowsers browsers;
+  private final Sessions sessions;
   private final Clock clock;
   private final Throttle throttle = new Throttle();
 
-  SignIn(Accounts accounts, Passwords passwords, KnownBrowsers browsers, Clock clock) {
+  SignIn(
+      Accounts accounts,
+      Passwords passwords,
+      KnownBrowsers browsers,
+      Sessions sessions,
+      Clock clock) {
     this.accounts = accounts;
     this.passwords = passwords;
     this.browsers = browsers;
+    this.sessions = sessions;
     this.clock = clock;
   }
 
   /** How a try went. */
   sealed interface Outcome {
-    record In(Accounts.Credentials account, Session session) implements Outcome {}
+    record In(Accounts.Credentials account) implements Outcome {}
 
     /** The name is unknown, or the account closed, or the secret wrong: nobody is told which. */
     record Wrong() implements Outcome {}
@@ -45,7 +52,7 @@ class SignIn {
     return accounts
         .named(name)
         .filter(account -> isKeyOf(account, secret))
-        .map(this::in)
+        .<Outcome>map(Outcome.In::new)
         .orElseGet(() -> byPassword(name, secret, visit));
   }
 
@@ -66,20 +73,18 @@ class SignIn {
       return wrong();
     }
     throttle.right(tried, clock.instant());
-    return in(account);
+    return new Outcome.In(account);
   }
 
   /** The account that a session belongs to, unless the session is over. */
   Optional<Accounts.Credentials> continued(Session session) {
     Instant now = clock.instant();
-    return accounts
-        .withId(session.account())
-        .filter(account -> session.holds(account.sessionsEnded(), now));
-  }
-
-  private Outcome in(Accounts.Credentials account) {
-    return new Outcome.In(
-        account, new Session(account.id(), account.sessionsEnded(), clock.instant()));
+    if (!session.lasts(now)) {
+      return Optional.empty();
+    }
+    Optional<Accounts.Credentials> account = accounts.in(session);
+    account.ifPresent(known -> sessions.used(session, now));
+    return account;
   }
 
   /** The log names neither the person nor the address: who they are is no matter of the log. */

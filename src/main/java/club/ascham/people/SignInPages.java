@@ -27,13 +27,16 @@ class SignInPages {
       implements TemplateInstance {}
 
   private final SignIn signIn;
-  private final SessionCookie sessions;
+  private final Sessions sessions;
+  private final SessionCookie cookie;
   private final KnownBrowsers browsers;
   private final Club club;
 
-  SignInPages(SignIn signIn, SessionCookie sessions, KnownBrowsers browsers, Club club) {
+  SignInPages(
+      SignIn signIn, Sessions sessions, SessionCookie cookie, KnownBrowsers browsers, Club club) {
     this.signIn = signIn;
     this.sessions = sessions;
+    this.cookie = cookie;
     this.browsers = browsers;
     this.club = club;
   }
@@ -53,11 +56,11 @@ class SignInPages {
     String name = typed.value("name");
     SignIn.Outcome outcome = signIn.attempt(name, Forms.exactly(form, "password"), visit);
     if (outcome instanceof SignIn.Outcome.In in) {
-      sessions.begin(in.session(), request);
+      cookie.carry(sessions.begin(in.account().id()), request);
       if (browsers.mark(name, visit.browser()).isEmpty()) {
         browsers.remember(name, request);
       }
-      return Go.to(sessions.pageAskedFor(request));
+      return Go.to(cookie.pageAskedFor(request));
     }
     if (outcome instanceof SignIn.Outcome.Wait waiting) {
       String seconds = Visit.seconds(waiting.length());

@@ -14,21 +14,21 @@ import jakarta.ws.rs.core.Response;
 @Path("/sign-out")
 class SignOutPages {
   private final Actor actor;
-  private final EndSessions endSessions;
-  private final SessionCookie sessions;
+  private final Sessions sessions;
+  private final SessionCookie cookie;
 
-  SignOutPages(Actor actor, EndSessions endSessions, SessionCookie sessions) {
+  SignOutPages(Actor actor, Sessions sessions, SessionCookie cookie) {
     this.actor = actor;
-    this.endSessions = endSessions;
     this.sessions = sessions;
+    this.cookie = cookie;
   }
 
   @POST
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response signOut(MultivaluedMap<String, String> form, RoutingContext request) {
-    endSessions.of(actor.id());
-    sessions.end(request);
+    sessions.endAll(actor.id());
+    cookie.end(request);
     Response gone = Go.to("/sign-in", "You are signed out, here and in every other browser.");
     // What the browser kept of pages goes with the session.
     return Response.fromResponse(gone).header("Clear-Site-Data", "\"cache\"").build();

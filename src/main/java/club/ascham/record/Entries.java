@@ -75,7 +75,8 @@ class Entries {
 
   private static final String ENTRY =
       """
-      SELECT s.id, s.happened_at, s.recorded_at, coalesce(a.name, 'Ascham'), s.sentence, s.why, s.loan_id, s.hash,
+      SELECT s.id, s.happened_at, s.recorded_at, coalesce(a.name, 'Ascham'), s.sentence,
+             iif(s.why IS NULL AND s.why_hash IS NOT NULL, '[erased]', s.why), s.loan_id, s.hash,
              (SELECT group_concat(code, ' ') FROM (
                SELECT i.code FROM story_about t JOIN item i ON i.id = t.item_id WHERE t.story_id = s.id LIMIT 3)),
              (SELECT min(t.rig_id) FROM story_about t WHERE t.story_id = s.id),

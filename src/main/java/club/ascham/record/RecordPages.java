@@ -33,6 +33,7 @@ class RecordPages {
    * @param verified null: not asked
    * @param seal what was found of the seal typed; null: none was
    * @param older where the list goes on; null: it ends here
+   * @param clockWorry what is wrong with the server's clock; null: nothing
    */
   @CheckedTemplate(basePath = "record", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RecordPage(
@@ -41,7 +42,8 @@ class RecordPages {
       VerifyRecord.Verified verified,
       String seal,
       Typed typed,
-      Long older)
+      Long older,
+      String clockWorry)
       implements TemplateInstance {}
 
   /** One entry and what it changed. */
@@ -52,11 +54,13 @@ class RecordPages {
   private final Entries entries;
   private final RecordFile file;
   private final VerifyRecord verifyRecord;
+  private final ClockCheck clock;
 
-  RecordPages(Entries entries, RecordFile file, VerifyRecord verifyRecord) {
+  RecordPages(Entries entries, RecordFile file, VerifyRecord verifyRecord, ClockCheck clock) {
     this.entries = entries;
     this.file = file;
     this.verifyRecord = verifyRecord;
+    this.clock = clock;
   }
 
   @GET
@@ -130,6 +134,7 @@ class RecordPages {
         verified,
         seal,
         typed,
-        goesOn ? shown.get(A_PAGE - 1).id() : null);
+        goesOn ? shown.get(A_PAGE - 1).id() : null,
+        clock.worry().orElse(null));
   }
 }

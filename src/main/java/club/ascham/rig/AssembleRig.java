@@ -49,9 +49,6 @@ class AssembleRig {
     if (before.isPresent()) {
       return new Outcome.PressedBefore(before.get());
     }
-    if (!BoltHands.may(actor, time.today())) {
-      return BoltHands.refused();
-    }
     Map<ItemCode, PartOnHand> onHand = parts.coded(wish.parts().values());
     List<Refusal> refusals = new ArrayList<>(Fit.refusals(wish.parts(), onHand, null));
     if (refusals.isEmpty() && needsLimbs(wish, onHand)) {
@@ -60,11 +57,14 @@ class AssembleRig {
     if (!refusals.isEmpty()) {
       return new Outcome.Refused(refusals);
     }
+    List<Part> fittedNow =
+        wish.parts().values().stream().map(code -> onHand.get(code).part()).toList();
+    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), fittedNow);
+    if (hands.isPresent()) {
+      return hands.get();
+    }
     ChangeMoment.Found moment =
-        moments.of(
-            wish.on(),
-            null,
-            wish.parts().values().stream().map(code -> onHand.get(code).part().id()).toList());
+        moments.of(wish.on(), null, fittedNow.stream().map(Part::id).toList());
     if (moment.refused() != null) {
       return new Outcome.Refused(List.of(moment.refused()));
     }

@@ -1,21 +1,48 @@
 package club.ascham.rig;
 
+import club.ascham.bow.Build;
 import club.ascham.people.Actor;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Optional;
 
-/** Who may put a bow together or take its limbs off: an officer, or who holds the bolt permit. */
+/**
+ * Who may put limbs on or take them off. Limbs that slot in leave the limb bolts as they are: an
+ * officer may, or who holds the permit for them. Of a screw-in bow the limb bolt is what holds the
+ * limb, so that whoever fits it turns it: only who holds the permit may.
+ */
 final class BoltHands {
   private BoltHands() {}
 
-  static boolean may(Actor actor, LocalDate today) {
-    return actor.isOfficer() || actor.holdsPermit(today);
+  /**
+   * Why these hands may not; empty where they may.
+   *
+   * @param moved the parts that are put on or taken off
+   */
+  static Optional<Outcome.Refused> refusal(Actor actor, LocalDate today, Collection<Part> moved) {
+    if (actor.holdsPermit(today)) {
+      return Optional.empty();
+    }
+    if (moved.stream().anyMatch(BoltHands::isHeldByBolts)) {
+      return Optional.of(
+          Outcome.refused(
+              "",
+              "The limbs of a screw-in bow are held by their limb bolts: they are put on and taken"
+                  + " off by someone with the permit for limb bolts.",
+              "Ask them; a string you may change yourself."));
+    }
+    return actor.isOfficer()
+        ? Optional.empty()
+        : Optional.of(
+            Outcome.refused(
+                "",
+                "Limbs are put on and taken off by an officer, or by someone with the permit for"
+                    + " limb bolts.",
+                "Ask one of them; a string you may change yourself."));
   }
 
-  static Outcome.Refused refused() {
-    return Outcome.refused(
-        "",
-        "Limbs are put on and taken off by an officer, or by someone with the permit for limb"
-            + " bolts.",
-        "Ask one of them; a string you may change yourself.");
+  private static boolean isHeldByBolts(Part part) {
+    return part.riser() != null && part.riser().build() == Build.SCREW_IN
+        || part.limbs() != null && part.limbs().build() == Build.SCREW_IN;
   }
 }

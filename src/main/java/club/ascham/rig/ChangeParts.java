@@ -17,8 +17,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * Takes parts off a rig and fits others. A rig on loan stays on it: the line of the part taken off
@@ -98,9 +100,15 @@ class ChangeParts {
           "A rig goes by its riser, or by its one-piece bow.",
           "Fit another, or take the rig apart.");
     }
-    boolean stringOnly = swaps.stream().allMatch(swap -> swap.place() == Place.STRING);
-    if (!stringOnly && !BoltHands.may(actor, time.today())) {
-      return BoltHands.refused();
+    List<Part> moved =
+        swaps.stream()
+            .filter(swap -> swap.place() != Place.STRING)
+            .flatMap(swap -> Stream.of(swap.off(), swap.on()))
+            .filter(Objects::nonNull)
+            .toList();
+    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), moved);
+    if (!moved.isEmpty() && hands.isPresent()) {
+      return hands.get();
     }
     ChangeMoment.Found moment =
         moments.of(

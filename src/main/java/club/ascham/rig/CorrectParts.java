@@ -109,8 +109,10 @@ public class CorrectParts {
     if (!refusals.isEmpty()) {
       return new Outcome.Refused(refusals);
     }
-    if (on.place() != Place.STRING && !BoltHands.may(actor, time.today())) {
-      return BoltHands.refused();
+    // What is on the bow already is only said, not moved: no bolt is turned by it.
+    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), List.of());
+    if (on.place() != Place.STRING && hands.isPresent()) {
+      return hands.get();
     }
     String said = write(correction);
     pressed.leads(formKey, RigPages.page(id));

@@ -64,14 +64,15 @@ class Dissolve {
     if (version.isPresent() && version.getAsInt() != rig.version()) {
       return new Outcome.ChangedMeanwhile();
     }
-    if (!BoltHands.may(actor, time.today())) {
-      return BoltHands.refused();
+    RigCard card = specs.of(id).orElseThrow();
+    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), card.parts());
+    if (hands.isPresent()) {
+      return hands.get();
     }
     if (loaned.loanOf(id).isPresent()) {
       return Outcome.refused("", "This rig is on loan.", "Receive it first.");
     }
     Instant now = time.now();
-    RigCard card = specs.of(id).orElseThrow();
     card.parts().forEach(part -> rigs.takeOff(id, part.id(), now));
     rows.change("DELETE FROM kept_with WHERE rig_id = ?1", id);
     rig.dissolve(now);

@@ -3,6 +3,7 @@ package club.ascham.rig;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
 import io.quarkus.hibernate.orm.panache.PanacheRepository;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
@@ -12,9 +13,11 @@ import java.time.Instant;
 @ApplicationScoped
 class Rigs implements PanacheRepository<Rig> {
   private final Rows rows;
+  private final ClubTime time;
 
-  Rigs(Rows rows) {
+  Rigs(Rows rows, ClubTime time) {
     this.rows = rows;
+    this.time = time;
   }
 
   /** Whoever holds a page of this rig from before sees that someone changed it first. */
@@ -32,9 +35,9 @@ class Rigs implements PanacheRepository<Rig> {
     rows.change("DELETE FROM kept_with WHERE item_id = ?1", part);
     // A string's age counts from here.
     rows.change(
-        "UPDATE bowstring SET first_used = substr(?2, 1, 10) WHERE id = ?1 AND first_used IS NULL",
+        "UPDATE bowstring SET first_used = ?2 WHERE id = ?1 AND first_used IS NULL",
         part,
-        at);
+        time.dayOf(at));
   }
 
   void takeOff(RigId rig, ItemId part, Instant at) {

@@ -110,14 +110,20 @@ class ClubsFile {
     }
   }
 
-  /** With a sound backup first where there is anything to lose. */
-  void migrate() {
+  /**
+   * With a sound backup first where there is anything to lose.
+   *
+   * @return that backup, to be told once the record can take a sentence; empty: none was made
+   */
+  Optional<Backups.Made> migrate() {
     MigrationInfoService info = flyway.info();
     refuseNewer(info);
     MigrationInfo[] pending = info.pending();
+    Optional<Backups.Made> backup = Optional.empty();
     if (pending.length > 0 && info.applied().length > 0) {
       String before = named(pending[0]);
-      if (backups.makeBefore(before) instanceof Backups.Failed failed) {
+      Backups.Outcome outcome = backups.makeBefore(before);
+      if (outcome instanceof Backups.Failed failed) {
         throw Refusal.because(
             "The club's file has to be brought up to date ("
                 + before
@@ -125,8 +131,10 @@ class ClubsFile {
                 + failed.why()
                 + " Nothing was changed.");
       }
+      backup = Optional.of((Backups.Made) outcome);
     }
     flyway.migrate();
+    return backup;
   }
 
   private static void refuseNewer(MigrationInfoService info) {

@@ -1,11 +1,14 @@
 package club.ascham.start;
 
 import club.ascham.Settings;
+import club.ascham.backup.Backups;
+import club.ascham.backup.TellBackup;
 import club.ascham.rules.Club;
 import club.ascham.rules.ClubRules;
 import club.ascham.store.DataFolder;
 import club.ascham.store.InUse;
 import club.ascham.story.Watch;
+import club.ascham.upkeep.ClubsDays;
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.Priority;
@@ -26,21 +29,33 @@ class Opening {
   private final Club club;
   private final FirstStart firstStart;
   private final Watch watch;
+  private final TellBackup tellBackup;
+  private final ClubsDays clubsDays;
   private InUse held;
 
-  Opening(Settings settings, ClubsFile clubsFile, Club club, FirstStart firstStart, Watch watch) {
+  Opening(
+      Settings settings,
+      ClubsFile clubsFile,
+      Club club,
+      FirstStart firstStart,
+      Watch watch,
+      TellBackup tellBackup,
+      ClubsDays clubsDays) {
     this.settings = settings;
     this.clubsFile = clubsFile;
     this.club = club;
     this.firstStart = firstStart;
     this.watch = watch;
+    this.tellBackup = tellBackup;
+    this.clubsDays = clubsDays;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
     DataFolder folder = new DataFolder(settings.dataDir());
     take(folder);
     clubsFile.lookAt(folder);
-    clubsFile.migrate();
+    Optional<Backups.Made> backup = clubsFile.migrate();
+    clubsDays.keep();
     Optional<ClubRules> known = club.stored();
     if (known.isEmpty()) {
       firstStart.fill();
@@ -53,6 +68,7 @@ class Opening {
                   + " an empty folder with ASCHAM_DATA_DIR.");
     }
     watch.begin();
+    backup.ifPresent(tellBackup::beforeMigration);
     firstStart.offerFirstAccount();
     LOG.infof("Data folder %s is open.", settings.dataDir().toAbsolutePath());
     if (settings.demo()) {

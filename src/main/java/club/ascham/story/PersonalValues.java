@@ -49,6 +49,19 @@ public class PersonalValues {
         row);
   }
 
+  /** As {@link #erase(String, long)}, of one field alone. */
+  void erase(String table, long row, String field) {
+    seal();
+    rows.change(
+        """
+        UPDATE personal SET salt = NULL, value = NULL
+         WHERE value IS NOT NULL AND field = ?3
+           AND change_id IN (SELECT id FROM change WHERE table_name = ?1 AND row_id = ?2)""",
+        table,
+        row,
+        field);
+  }
+
   private record Open(long id, String salt, String value) {}
 
   /** Gives each value that has none yet the hash that the chain will hold. */

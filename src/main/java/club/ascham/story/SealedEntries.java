@@ -9,13 +9,13 @@ import java.util.Optional;
 @ApplicationScoped
 public class SealedEntries {
   /**
-   * An entry as its seal covers it: number, happened, recorded, account, sentence, why, loan, what
-   * it is about as [item, rig], and the changed rows as [number, table, row, fields from and to,
-   * personal fields with their hashes].
+   * An entry as its seal covers it: number, happened, recorded, account, sentence, hash of why,
+   * loan, what it is about as [item, rig], and the changed rows as [number, table, row, fields from
+   * and to, personal fields with their hashes].
    */
   static final String ENTRY =
       """
-      json_array(s.id, s.happened_at, s.recorded_at, s.account_id, s.sentence, s.why, s.loan_id,
+      json_array(s.id, s.happened_at, s.recorded_at, s.account_id, s.sentence, coalesce(s.why_hash, s.why), s.loan_id,
         (SELECT json_group_array(json_array(a.item_id, a.rig_id) ORDER BY a.rowid)
            FROM story_about a WHERE a.story_id = s.id),
         (SELECT json_group_array(json_array(c.id, c.table_name, c.row_id, json(c.what),

@@ -7,8 +7,10 @@ import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.HexFormat;
 import java.util.List;
 
 /**
@@ -22,6 +24,7 @@ public class Story {
 
   private final Rows rows;
   private final ClubTime time;
+  private final SecureRandom random = new SecureRandom();
 
   Story(Rows rows, ClubTime time) {
     this.rows = rows;
@@ -77,16 +80,19 @@ public class Story {
       Long loanId) {}
 
   public void tell(Told told) {
+    String salt = told.why() == null ? null : salt();
     rows.change(
         """
-        INSERT INTO story (happened_at, recorded_at, account_id, sentence, why, loan_id)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6)""",
+        INSERT INTO story (happened_at, recorded_at, account_id, sentence, why, loan_id, why_salt, why_hash)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)""",
         told.happened(),
         time.now(),
         told.by(),
         told.sentence(),
         told.why(),
-        told.loan());
+        told.loan(),
+        salt,
+        salt == null ? null : Chain.ofPersonal(salt, told.why()));
     if (!told.items().isEmpty() || !told.rigs().isEmpty()) {
       rows.change(
           """
@@ -96,6 +102,29 @@ public class Story {
           told.items().stream().map(ItemId::value).toList().toString(),
           told.rigs().stream().map(RigId::value).toList().toString());
     }
+  }
+
+  private record Reason(long entry, String why) {}
+
+  /** Lets the reasons of entries that came from a file be erased one day, as any other. */
+  public void keepReasonsApart() {
+    for (Reason reason :
+        rows.list(
+            Reason.class,
+            "SELECT id, why FROM story WHERE hash IS NULL AND why IS NOT NULL AND why_hash IS NULL")) {
+      String salt = salt();
+      rows.change(
+          "UPDATE story SET why_salt = ?2, why_hash = ?3 WHERE id = ?1",
+          reason.entry(),
+          salt,
+          Chain.ofPersonal(salt, reason.why()));
+    }
+  }
+
+  private String salt() {
+    byte[] salt = new byte[16];
+    random.nextBytes(salt);
+    return HexFormat.of().formatHex(salt);
   }
 
   /** Newest first. */

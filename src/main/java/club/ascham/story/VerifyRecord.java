@@ -67,6 +67,7 @@ public class VerifyRecord {
       faults.add(loose + " changed rows have no sentence: some other program wrote them.");
     }
     personalValues(faults);
+    reasons(faults);
     for (Watched table : watch.tables()) {
       rowsOf(table, faults);
     }
@@ -103,6 +104,20 @@ public class VerifyRecord {
         last = value.id();
       }
     } while (some.size() == AT_A_TIME);
+  }
+
+  private record Reason(long entry, String salt, String why, String hash) {}
+
+  private void reasons(List<String> faults) {
+    for (Reason reason :
+        rows.list(
+            Reason.class,
+            "SELECT id, why_salt, why, why_hash FROM story WHERE why_hash IS NOT NULL AND why IS NOT NULL")) {
+      if (reason.salt() == null
+          || !Chain.ofPersonal(reason.salt(), reason.why()).equals(reason.hash())) {
+        fault(faults, "The reason of entry " + reason.entry() + " was changed.");
+      }
+    }
   }
 
   private void rowsOf(Watched table, List<String> faults) {

@@ -24,21 +24,37 @@ record Watched(String table, List<String> columns) {
           "personal",
           "upkeep_plan",
           "pressed",
-          "sessions_ended",
+          "session",
+          "clock_offset",
           "password_link");
 
-  /** What says who someone is, by table: kept apart from the chain, so that it can be erased. */
+  /**
+   * What says who someone is, and free text, which may name them; by table: kept apart from the
+   * chain, so that it can be erased. What a check saw is not among it: three rows a check, nearly
+   * always in the words of our own list.
+   */
   private static final Map<String, Set<String>> PERSONAL =
       Map.of(
           "borrower", Set.of("name", "contact", "member_no", "guardian"),
-          "loan", Set.of("leader"),
-          "account", Set.of("name"));
+          "loan", Set.of("leader", "override_why", "deposit_kept_why"),
+          "account", Set.of("name"),
+          "item", Set.of("notes", "retired_note"),
+          "receipt", Set.of("words"),
+          "bow_check", Set.of("correction_why"),
+          "adjustment", Set.of("words"),
+          "withdrawal", Set.of("why", "release_why"),
+          "upkeep_record", Set.of("found", "parts_used"),
+          "upkeep_task", Set.of("why"));
 
   /** That these changed is recorded, never what they are. */
   private static final Set<String> SECRET = Set.of("password_hash", "access_key_hash");
 
   private static final String NEXT_STORY = "(SELECT coalesce(max(id), 0) + 1 FROM story)";
   private static final UnaryOperator<String> NOTHING = column -> "NULL";
+
+  static boolean isPersonal(String table, String column) {
+    return PERSONAL.getOrDefault(table, Set.of()).contains(column);
+  }
 
   /** A trigger by its name. */
   record Trigger(String name, String sql) {}

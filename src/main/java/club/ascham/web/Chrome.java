@@ -18,11 +18,13 @@ public class Chrome {
   private final Club club;
   private final Actor actor;
   private final RoutingContext request;
+  private final Sought sought;
 
-  Chrome(Club club, Actor actor, RoutingContext request) {
+  Chrome(Club club, Actor actor, RoutingContext request, Sought sought) {
     this.club = club;
     this.actor = actor;
     this.request = request;
+    this.sought = sought;
   }
 
   public String getClubName() {
@@ -90,8 +92,11 @@ public class Chrome {
 
   /** What was typed into the code box to come here; empty elsewhere. */
   public String getSought() {
-    String typed = request.request().getParam("q");
-    return typed == null || !getPath().equals("/find") ? "" : typed;
+    if (!getPath().equals("/find")) {
+      return "";
+    }
+    String code = request.request().getParam("q");
+    return code == null ? sought.words() : code;
   }
 
   /** What the last save did; null where nothing was just saved. */

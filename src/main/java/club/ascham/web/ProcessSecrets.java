@@ -23,6 +23,11 @@ public class ProcessSecrets implements ConfigSourceInterceptor {
         : value;
   }
 
+  /** Whether what this key seals can be read no longer than this process lives. */
+  public static boolean isOfThisProcess(String key) {
+    return KEY.equals(key);
+  }
+
   private static String random() {
     byte[] bytes = new byte[32];
     new SecureRandom().nextBytes(bytes);

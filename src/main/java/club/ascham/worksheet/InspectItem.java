@@ -53,6 +53,9 @@ class InspectItem {
 
     /** Nothing was kept: this person may not sign it. */
     record NotYours(String message) implements Outcome {}
+
+    /** Nothing was kept: the item is not the club's to inspect any more. */
+    record Retired(String message) implements Outcome {}
   }
 
   /** Whether the person at this request may sign this work. */
@@ -65,6 +68,9 @@ class InspectItem {
     var led = pressed.ledTo(formKey);
     if (led.isPresent()) {
       return new Outcome.Signed(led.get());
+    }
+    if (records.isRetired(subject.id())) {
+      return new Outcome.Retired(subject.code() + " is retired: there is nothing to inspect.");
     }
     Work work = list.work();
     if (!maySign(work)) {

@@ -169,6 +169,10 @@ class InspectionsApi {
     if (outcome instanceof InspectItem.Outcome.NotYours notYours) {
       return Problem.response(403, "Not yours to sign", notYours.message());
     }
+    if (outcome instanceof InspectItem.Outcome.Retired retired) {
+      typed.fault("item", retired.message());
+      return Problem.of(typed);
+    }
     long id = WorkJson.idIn(((InspectItem.Outcome.Signed) outcome).page());
     return Response.created(URI.create("/api/inspections/" + id)).entity(one(id)).build();
   }

@@ -99,7 +99,7 @@ class WorkPages {
     Subject subject = subject(code);
     Typed typed = Forms.typed(form);
     Optional<Request> request = Request.parse(typed, subject.kind());
-    if (request.isEmpty()) {
+    if (request.isEmpty() || subject.isRetired()) {
       return Go.again(new AskPage(subject, works(subject), typed));
     }
     askForWork.ask(subject.id(), request.get(), time.now(), typed.value("once-key"));
@@ -143,6 +143,9 @@ class WorkPages {
           .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
           .entity(page(subject, work, typed, notYours.message()))
           .build();
+    }
+    if (outcome instanceof InspectItem.Outcome.Retired retired) {
+      return Go.again(page(subject(subject.code()), work, typed, retired.message()));
     }
     return Go.to(((InspectItem.Outcome.Signed) outcome).page());
   }
@@ -210,7 +213,7 @@ class WorkPages {
 
   private static List<WorkOption> works(Subject subject) {
     return Arrays.stream(Work.values())
-        .filter(work -> work.isFor(subject.kind()))
+        .filter(work -> !subject.isRetired() && work.isFor(subject.kind()))
         .map(work -> new WorkOption(work.word(), work.said()))
         .toList();
   }

@@ -37,6 +37,10 @@ class WorkRecords {
     this.actor = actor;
   }
 
+  boolean isRetired(ItemId item) {
+    return rows.number("SELECT retired_on IS NOT NULL FROM item WHERE id = ?1", item) == 1;
+  }
+
   /**
    * Work that was done.
    *

@@ -12,6 +12,7 @@ import club.ascham.store.DataFolder;
 import club.ascham.store.Rows;
 import club.ascham.store.SqliteFile;
 import club.ascham.story.SealedEntries;
+import club.ascham.story.VerifyRecord;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -35,6 +36,9 @@ class BackupsTest {
   private static final Map<String, String> NOTHING = Map.of();
 
   @Inject Backups backups;
+  @Inject MakeBackup makeBackup;
+  @Inject TellBackup tellBackup;
+  @Inject VerifyRecord verifyRecord;
   @Inject SealedEntries sealed;
   @Inject Settings settings;
   @Inject Rows rows;
@@ -143,6 +147,54 @@ class BackupsTest {
             .asByteArray();
     Path taken = Files.write(desk.resolve("taken.db"), bytes);
     assertInstanceOf(Soundness.Sound.class, Soundness.ofAll(taken));
+  }
+
+  @Test
+  void aBackup_isToldInTheRecord_withWhoAskedForIt_afterItWasMade() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/backups");
+    officer.post("/backups/make", NOTHING).then().statusCode(303);
+    BackupName name = backups.all().get(0).name();
+    assertEquals(
+        List.of("officer: Made a backup, of the seal " + name.shownSeal() + "."), newestSentence());
+    assertEquals(
+        name.seal(),
+        rows.texts("SELECT substr(hash, 1, 12) FROM story ORDER BY id DESC LIMIT 1 OFFSET 1")
+            .get(0),
+        "it holds everything but its own sentence");
+    assertEquals(List.of(), verifyRecord.verify().faults());
+  }
+
+  @Test
+  void theDailyBackup_isToldAsTheProgramsOwn_andOnlyWhereOneWasMade() throws IOException {
+    try (Stream<Path> files = Files.list(folder())) {
+      files.forEach(Snapshot::forget);
+    }
+    makeBackup.ifDue();
+    String seal = backups.all().get(0).name().shownSeal();
+    List<String> told = newestSentence();
+    assertEquals(List.of("Ascham: Made the daily backup, of the seal " + seal + "."), told);
+    long entries = rows.number("SELECT count(*) FROM story");
+    makeBackup.ifDue();
+    assertEquals(entries, rows.number("SELECT count(*) FROM story"), "it is not due twice");
+  }
+
+  @Test
+  void aBackupBeforeAMigration_isToldWithItsName_onceTheRecordCanTakeIt() {
+    Backups.Made made = assertInstanceOf(Backups.Made.class, backups.makeBefore("V900"));
+    tellBackup.beforeMigration(made);
+    assertEquals(
+        List.of(
+            "Ascham: Made a backup before the migration V900, of the seal "
+                + made.backup().name().shownSeal()
+                + "."),
+        newestSentence());
+  }
+
+  private List<String> newestSentence() {
+    return rows.texts(
+        "SELECT coalesce(a.name, 'Ascham') || ': ' || s.sentence FROM story s"
+            + " LEFT JOIN account a ON a.id = s.account_id ORDER BY s.id DESC LIMIT 1");
   }
 
   @Test

@@ -112,8 +112,53 @@ class FindPagesTest {
     Visitor.signedInAs("officer").get("/find").then().statusCode(200);
   }
 
+  @Test
+  void whatIsTyped_neverStandsInAnAddress_andTheButtonBackShowsItAgain() {
+    rack.lend(rack.readyRig("RIGHT", 20), "Isolde Marchbanks", time.today().plusDays(9));
+    rack.lend(rack.readyRig("RIGHT", 20), "Ingram Marchbanks", time.today().plusDays(9));
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer.get("/");
+    volunteer
+        .post("/find", Map.of("q", "Marchbanks"))
+        .then()
+        .statusCode(303)
+        .header("Location", endsWith("/find"));
+    for (int again = 0; again < 2; again++) {
+      volunteer
+          .get("/find")
+          .then()
+          .statusCode(200)
+          .body(containsString("Isolde Marchbanks"), containsString("Ingram Marchbanks"))
+          .body(containsString("value=\"Marchbanks\""))
+          .body(not(containsString("q=Marchbanks")));
+    }
+    volunteer
+        .get("/find?q=Marchbanks")
+        .then()
+        .statusCode(303)
+        .header("Location", endsWith("/find"));
+  }
+
+  @Test
+  void whatOneAccountTyped_isNotShownToTheNext() {
+    Visitor tablet = Visitor.signedInAs("volunteer");
+    tablet.look("/find", Map.of("q", "Marchbanks-Thrale"));
+    tablet.post("/sign-out", Map.of()).then().statusCode(303);
+    tablet.get("/sign-in");
+    tablet.post("/sign-in", Map.of("name", "committee", "password", "demo-fleet"));
+    tablet.get("/find").then().statusCode(200).body(not(containsString("Thrale")));
+  }
+
+  @Test
+  void aCodeInAnAddress_leadsOn_sinceALabelIsNobodysName() {
+    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    leadsTo(
+        Visitor.signedInAs("volunteer").get("/find?q=" + rig.riserCode()).then(),
+        "/rigs/" + rig.id().value());
+  }
+
   private static ValidatableResponse asked(String who, String typed) {
-    return Visitor.signedInAs(who).ask("/find", Map.of("q", typed)).then();
+    return Visitor.signedInAs(who).look("/find", Map.of("q", typed)).then();
   }
 
   private static void leadsTo(ValidatableResponse answer, String path) {

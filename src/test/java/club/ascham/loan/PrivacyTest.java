@@ -101,6 +101,86 @@ class PrivacyTest {
   }
 
   @Test
+  void freeTexts_thatNameThem_areShownBeforeThePress_andTheFullNameGoesWithIt() {
+    long borrower = enter("Tamsin Thornbury");
+    String code = rows.texts("SELECT min(code) FROM item WHERE kind = 'STRINGER'").get(0);
+    String label = new club.ascham.units.ItemCode(code).display();
+    Visitor officer = Visitor.signedInAs("officer");
+    as("officer")
+        .contentType("application/json")
+        .body(Map.of("item", label, "why", "Left in the rain by TAMSIN  thornbury."))
+        .post("/api/withdrawals")
+        .then()
+        .statusCode(201);
+    long withdrawal = rows.number("SELECT max(id) FROM withdrawal");
+    as("officer")
+        .contentType("application/json")
+        .body(Map.of("why", "Dry; Thornbury’s brother looked at it."))
+        .post("/api/withdrawals/" + withdrawal + "/release")
+        .then()
+        .statusCode(200);
+    String page = officer.get("/borrowers/" + borrower + "/erase").asString();
+    assertTrue(page.contains("Left in the rain by TAMSIN"), page);
+    assertTrue(page.contains("value=\"withdrawal.release_why." + withdrawal + "\""), page);
+    assertTrue(page.contains("href=\"/items/" + code + "\""), page);
+    officer.post("/borrowers/" + borrower + "/erase", Map.of("x", "y")).then().statusCode(303);
+    assertEquals(
+        List.of("Left in the rain by [erased].", "Dry; Thornbury’s brother looked at it."),
+        rows.texts(
+            "SELECT why FROM withdrawal WHERE id = ?1 UNION ALL SELECT release_why FROM withdrawal WHERE id = ?1",
+            withdrawal));
+    for (String place :
+        List.of(
+            "SELECT count(*) FROM personal WHERE lower(value) LIKE '%tamsin%'",
+            "SELECT count(*) FROM change WHERE lower(what) LIKE '%tamsin%'",
+            "SELECT count(*) FROM story WHERE lower(why) LIKE '%tamsin%' OR lower(sentence) LIKE '%tamsin%'")) {
+      assertEquals(0, rows.number(place), place);
+    }
+    assertEquals(
+        List.of("Erased what was kept of a borrower, and the name in 2 texts."),
+        rows.texts("SELECT sentence FROM story ORDER BY id DESC LIMIT 1"));
+    assertEquals(List.of(), verifyRecord.verify().faults());
+  }
+
+  @Test
+  void aFamilyNameAlone_goesOnlyWhereTheOfficerTicksIt() {
+    long borrower = enter("Una Quickthorn");
+    long item = rows.number("SELECT min(id) FROM item WHERE kind = 'QUIVER'");
+    String other = "Quickthornley made it.";
+    notes.write(item, "Dyed by Quickthorn.");
+    notes.write(item + 1, other);
+    Visitor officer = Visitor.signedInAs("officer");
+    String page = officer.get("/borrowers/" + borrower + "/erase").asString();
+    assertTrue(page.contains("value=\"item.notes." + item + "\""), page);
+    assertTrue(!page.contains(other), "a longer word is another name");
+    officer
+        .post("/borrowers/" + borrower + "/erase", Map.of("text", "item.notes." + item))
+        .then()
+        .statusCode(303);
+    assertEquals(
+        List.of("Dyed by [erased].", other),
+        rows.texts("SELECT notes FROM item WHERE id IN (?1, ?2) ORDER BY id", item, item + 1));
+    assertEquals(0, rows.number("SELECT count(*) FROM personal WHERE value LIKE '%Quickthorn.%'"));
+    assertEquals(List.of(), verifyRecord.verify().faults());
+  }
+
+  /** Notes, written as a use case writes them. */
+  @jakarta.enterprise.context.ApplicationScoped
+  static class Notes {
+    @Inject Rows rows;
+    @Inject club.ascham.story.Story story;
+    @Inject ClubTime time;
+
+    @club.ascham.store.Writes
+    void write(long item, String words) {
+      rows.change("UPDATE item SET notes = ?2 WHERE id = ?1", item, words);
+      story.tell(club.ascham.story.Story.Told.ofClub(time.now(), null, "Noted."));
+    }
+  }
+
+  @Inject Notes notes;
+
+  @Test
   void whoStillHasSomething_isKeptByName() {
     long borrower = enter("Perrin Slate");
     lend(borrower, null, 0);

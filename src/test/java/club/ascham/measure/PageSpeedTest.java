@@ -94,7 +94,7 @@ class PageSpeedTest {
     return List.of(
         "/constant-text",
         "/",
-        "/find?q=bracer",
+        "/find",
         "/register",
         "/items/" + item,
         "/rigs",

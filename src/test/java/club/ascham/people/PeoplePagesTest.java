@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
+import club.ascham.story.VerifyRecord;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
@@ -29,6 +30,7 @@ class PeoplePagesTest {
   private static final String ANOTHER = "brisk violet ladders 41";
 
   @Inject Rows rows;
+  @Inject VerifyRecord verifyRecord;
 
   @Test
   void anAccountIsMade_itsLinkShownOnce_andWhoeverHoldsItChoosesThePassword() {
@@ -207,6 +209,65 @@ class PeoplePagesTest {
   }
 
   @Test
+  void aClosedAccount_isErased_andItsDeedsStayUnderANumber() {
+    String name = "Quilla-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    long id = id(name);
+    officer.get("/people/" + id + "/erase").then().statusCode(404);
+    officer.post("/people/" + id + "/erase", Map.of("why", "asked")).then().statusCode(404);
+    officer.post("/people/" + id + "/close", Map.of()).then().statusCode(303);
+    officer.get("/people/" + id + "/erase").then().statusCode(200).body(containsString(name));
+    officer
+        .post("/people/" + id + "/erase", Map.of())
+        .then()
+        .statusCode(422)
+        .body(containsString("Why is it erased?"));
+    officer
+        .post("/people/" + id + "/erase", Map.of("why", "They asked for it."))
+        .then()
+        .statusCode(303);
+    officer
+        .get("/people/" + id)
+        .then()
+        .body(containsString("Closed account " + id), not(containsString(name)));
+    officer.post("/people/" + id + "/reopen", Map.of()).then().statusCode(422);
+    officer.get("/people/" + id + "/erase").then().statusCode(404);
+    assertEquals(0, rows.number("SELECT count(*) FROM personal WHERE value LIKE ?1", "%Quilla-%"));
+    assertEquals(0, rows.number("SELECT count(*) FROM session WHERE account_id = ?1", id));
+    assertTrue(
+        rows.number("SELECT count(*) FROM story WHERE account_id = ?1", id) > 0, "its deeds stay");
+    long entry = rows.number("SELECT max(id) FROM story");
+    officer
+        .get("/record/" + entry)
+        .then()
+        .body(containsString("Erased what was kept of an account."))
+        .body(containsString("They asked for it."), containsString("<td data-label=\"To\">erased"));
+    assertEquals(List.of(), verifyRecord.verify().faults());
+  }
+
+  @Test
+  void onesOwnData_isHandedOut_andAnothersOnlyToOfficers() {
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer
+        .get("/me/data")
+        .then()
+        .statusCode(200)
+        .header("Content-Disposition", containsString("attachment"))
+        .body("name", org.hamcrest.Matchers.equalTo("volunteer"))
+        .body("role", org.hamcrest.Matchers.equalTo("volunteer"))
+        .body("signedInSince.size()", org.hamcrest.Matchers.greaterThan(0))
+        .body(not(containsString("$2")));
+    volunteer.get("/people/" + id("committee") + "/data").then().statusCode(403);
+    Visitor.signedInAs("officer")
+        .get("/people/" + id("committee") + "/data")
+        .then()
+        .statusCode(200)
+        .body("name", org.hamcrest.Matchers.equalTo("committee"));
+  }
+
+  @Test
   void theLastOfficer_staysOne() {
     Visitor officer = Visitor.signedInAs("officer");
     long id = id("officer");
@@ -287,6 +348,69 @@ class PeoplePagesTest {
     prue.get("/me").then().body(not(containsString(key)), containsString("There is a key"));
     prue.post("/me/key/revoke", Map.of()).then().statusCode(303);
     assertEquals(401, api(name, key));
+  }
+
+  private static final Pattern NUMBER =
+      Pattern.compile("name=\"session\" value=\"(\\d+)\"><button class=\"button quiet\">End it");
+
+  @Test
+  void onesSessions_areListed_andEachIsEndedAlone() {
+    String name = "polly-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    Visitor phone = signedIn(name, PASSWORD);
+    phone.get("/me").then().body(containsString("this browser"), not(containsString(">End it<")));
+    Visitor tablet = signedIn(name, PASSWORD);
+    String page = tablet.get("/me").asString();
+    String other = found(NUMBER, tablet.get("/me"));
+    assertTrue(page.contains("last used"), page);
+    Visitor stranger = Visitor.signedInAs("volunteer");
+    stranger.get("/me");
+    stranger.post("/me/sessions/end", Map.of("session", other)).then().statusCode(303);
+    phone.get("/me").then().statusCode(200);
+    tablet.post("/me/sessions/end", Map.of("session", other)).then().statusCode(303);
+    phone.get("/me").then().statusCode(302);
+    tablet.get("/me").then().statusCode(200).body(not(containsString(">End it<")));
+    tablet.post("/me/sessions/end", Map.of("session", "x")).then().statusCode(303);
+    tablet.get("/me").then().statusCode(200);
+  }
+
+  @Test
+  void oneSession_canBeSignedOut_whileTheOthersGoOn() {
+    String name = "posy-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    Visitor phone = signedIn(name, PASSWORD);
+    long number = rows.number("SELECT max(id) FROM session");
+    Visitor tablet = signedIn(name, PASSWORD);
+    phone.get("/me");
+    phone
+        .post("/me/sessions/end", Map.of("session", Long.toString(number)))
+        .then()
+        .statusCode(303)
+        .header("Location", containsString("/sign-in"));
+    phone.get("/me").then().statusCode(302);
+    tablet.get("/me").then().statusCode(200);
+  }
+
+  @Test
+  void anOfficer_signsSomeoneOutEverywhere_andIsToldOf() {
+    String name = "prim-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "volunteer");
+    Visitor phone = signedIn(name, PASSWORD);
+    Visitor tablet = signedIn(name, PASSWORD);
+    officer.get("/people/" + id(name));
+    officer.post("/people/" + id(name) + "/end-sessions", Map.of()).then().statusCode(303);
+    phone.get("/me").then().statusCode(302);
+    tablet.get("/me").then().statusCode(302);
+    assertEquals(
+        List.of("Ended every session of an account."),
+        rows.texts("SELECT sentence FROM story ORDER BY id DESC LIMIT 1"));
+    signedIn(name, PASSWORD).get("/me").then().statusCode(200);
   }
 
   @Test

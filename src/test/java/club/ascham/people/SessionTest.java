@@ -29,13 +29,10 @@ class SessionTest {
   }
 
   @Test
-  void itHolds_untilAllWereEnded_orForSevenDays() {
-    assertTrue(SESSION.holds(3, EVENING));
-    assertFalse(SESSION.holds(4, EVENING));
-    assertFalse(SESSION.holds(2, EVENING), "a count from another file");
+  void itLasts_sevenDays() {
     Instant last = EVENING.plus(Session.LONGEST);
-    assertTrue(SESSION.holds(3, last.minusSeconds(1)));
-    assertFalse(SESSION.holds(3, last));
-    assertTrue(SESSION.holds(3, EVENING.minus(Duration.ofDays(1))), "a clock set back");
+    assertTrue(SESSION.lasts(last.minusSeconds(1)));
+    assertFalse(SESSION.lasts(last));
+    assertTrue(SESSION.lasts(EVENING.minus(Duration.ofDays(1))), "a clock set back");
   }
 }

@@ -166,9 +166,10 @@ class ClubsFileTest {
   @Test
   void beforeAMigration_aBackupIsMade_ofTheFileAsItWas() throws Exception {
     Path more = oneMoreMigration("ALTER TABLE account ADD COLUMN nickname TEXT;");
-    clubsFile("classpath:db/migration", "filesystem:" + more).migrate();
+    Backups.Made told =
+        clubsFile("classpath:db/migration", "filesystem:" + more).migrate().orElseThrow();
     List<Backups.Backup> made = backups.all();
-    assertEquals(1, made.size());
+    assertEquals(List.of(told.backup()), made);
     assertEquals("V900", made.get(0).name().before());
     Path backup = folder.backups().resolve(made.get(0).name().fileName());
     String column = "SELECT count(*) FROM pragma_table_info('account') WHERE name = 'nickname'";

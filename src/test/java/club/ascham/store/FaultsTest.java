@@ -200,6 +200,11 @@ class FaultsTest {
         .then()
         .statusCode(200)
         .body(containsString("The server’s clock says"));
+    Visitor.signedInAs("officer")
+        .get("/record")
+        .then()
+        .statusCode(200)
+        .body(containsString("The server’s clock says"));
     officer().get("/api/rigs").then().statusCode(200);
   }
 

@@ -45,7 +45,7 @@ class RecordTest {
 
     @Writes
     void note(long item, String notes, String sentence) {
-      rows.change("UPDATE item SET notes = ?2 WHERE id = ?1", item, notes);
+      rows.change("UPDATE item SET batch = ?2 WHERE id = ?1", item, notes);
       if (sentence != null) {
         story.tell(Story.Told.ofClub(Instant.parse("2026-01-02T03:04:05Z"), null, sentence));
       }
@@ -82,8 +82,8 @@ class RecordTest {
         .body("items[0].sentence", equalTo("Wrote after."))
         .body("items[0].by", equalTo("Ascham"))
         .body("items[0].changes[0].thing", equalTo("item"))
-        .body("items[0].changes[0].fields.find { it.field == 'notes' }.from", equalTo("before"))
-        .body("items[0].changes[0].fields.find { it.field == 'notes' }.to", equalTo("after"))
+        .body("items[0].changes[0].fields.find { it.field == 'batch' }.from", equalTo("before"))
+        .body("items[0].changes[0].fields.find { it.field == 'batch' }.to", equalTo("after"))
         .body("items[0].seal.length()", equalTo(64))
         .body("older", greaterThan(0));
   }
@@ -94,7 +94,7 @@ class RecordTest {
     IllegalStateException refused =
         assertThrows(IllegalStateException.class, () -> useCases.note(item(), "untold", null));
     assertTrue(refused.getMessage().contains("changed without a sentence"), refused.getMessage());
-    assertEquals("as it was", rows.texts("SELECT notes FROM item WHERE id = ?1", item()).get(0));
+    assertEquals("as it was", rows.texts("SELECT batch FROM item WHERE id = ?1", item()).get(0));
   }
 
   @Test
@@ -104,7 +104,7 @@ class RecordTest {
         List.of("second", "first"),
         rows.texts(
             """
-            SELECT json_extract(c.what, '$.notes[1]') FROM change c JOIN story s ON s.id = c.story_id
+            SELECT json_extract(c.what, '$.batch[1]') FROM change c JOIN story s ON s.id = c.story_id
              ORDER BY s.id DESC LIMIT 2"""));
     assertTrue(verifyRecord.verify().whole());
   }
@@ -125,7 +125,7 @@ class RecordTest {
 
   @Test
   void whatSomeOtherProgramWrites_isFound_andToldAtTheNextSave() {
-    rows.change("UPDATE item SET notes = 'by hand' WHERE id = ?1", item());
+    rows.change("UPDATE item SET batch = 'by hand' WHERE id = ?1", item());
     assertTrue(
         verifyRecord.verify().faults().stream().anyMatch(f -> f.contains("have no sentence")));
     useCases.note(item(), "by a use case", "Wrote it.");
@@ -145,10 +145,12 @@ class RecordTest {
         "UPDATE story SET hash = printf('%064d', 0) WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
         "DELETE FROM story WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
         "DELETE FROM change WHERE id = (SELECT max(id) FROM change) | Entry",
-        "UPDATE change SET what = json_set(what, '$.notes[1]', 'other') WHERE id = (SELECT max(id) FROM change) | Entry",
+        "UPDATE change SET what = json_set(what, '$.batch[1]', 'other') WHERE id = (SELECT max(id) FROM change) | Entry",
         "UPDATE personal SET value = json_array(NULL, 'Somebody Else') WHERE id = (SELECT min(id) FROM personal WHERE value IS NOT NULL) | A personal value",
+        "UPDATE story SET why = 'No reason.' WHERE id = (SELECT max(id) FROM story WHERE why IS NOT NULL) | The reason",
+        "UPDATE story SET why_hash = printf('%064d', 0) WHERE id = (SELECT max(id) FROM story WHERE why IS NOT NULL) | Entry",
         "DELETE FROM personal WHERE id = (SELECT min(id) FROM personal) | Entry",
-        "UPDATE item SET notes = 'changed behind its back' WHERE id = (SELECT min(id) FROM item) | item",
+        "UPDATE item SET batch = 'changed behind its back' WHERE id = (SELECT min(id) FROM item) | item",
         "UPDATE borrower SET name = 'Somebody Else' WHERE id = (SELECT min(id) FROM borrower WHERE erased_on IS NULL) | borrower",
         "UPDATE set_up SET brace = brace + 1 WHERE id = (SELECT min(id) FROM set_up WHERE brace IS NOT NULL) | set_up",
         "DELETE FROM check_sign WHERE rowid = (SELECT min(rowid) FROM check_sign) | check_sign",

@@ -13,11 +13,13 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
@@ -33,11 +35,19 @@ class PlanLawsTest {
   private static final List<String> KINDS = List.of("STRINGER", "ARROWS", "STRING", "LIMBS");
   private static final List<String> WORKS =
       List.of("STRINGER_INSPECTION", "ARROW_INSPECTION", "STRING_REPLACEMENT", "LIMB_INSPECTION");
+
+  /** A day behind and a day ahead of UTC, at a quarter of an hour, and with clocks that change. */
+  private static final List<ZoneId> ZONES =
+      Stream.of("UTC", "Europe/London", "Pacific/Auckland", "America/Los_Angeles", "Asia/Kathmandu")
+          .map(ZoneId::of)
+          .toList();
+
   private static final Instant BEGINNING = Instant.parse("2025-03-01T18:00:00Z");
 
   private static Connection file;
 
   private PlanModel model;
+  private ZoneId zone;
   private Random chance;
   private Instant now;
 
@@ -63,7 +73,8 @@ class PlanLawsTest {
   @Label("what the file plans is what a model counts by hand, after every deed")
   void thePlanIsTrueAtEveryMoment(@ForAll long seed) throws SQLException {
     chance = new Random(seed);
-    model = new PlanModel();
+    zone = some(ZONES);
+    model = new PlanModel(zone);
     now = BEGINNING;
     try {
       begin();
@@ -81,6 +92,13 @@ class PlanLawsTest {
   private void begin() throws SQLException {
     run("INSERT INTO account (id, name, password_hash, role) VALUES (1, 'a', 'x', 'OFFICER')");
     run("DELETE FROM upkeep_rule");
+    for (ClubsDays.Offset one : ClubsDays.of(zone)) {
+      run(
+          "INSERT INTO clock_offset (from_at, from_local, ahead_s) VALUES (?, ?, ?)",
+          one.fromAt(),
+          one.fromLocal(),
+          one.aheadSeconds());
+    }
     run(
         """
         INSERT INTO loan (id, kind, leader, issued_at, due_on, issued_by, recorded_at)
@@ -112,7 +130,7 @@ class PlanLawsTest {
   private String register() throws SQLException {
     long id = model.items.size() + 1;
     String kind = KINDS.get(chance.nextInt(KINDS.size()));
-    LocalDate on = Stored.day(Stored.moment(now).substring(0, 10)).minusDays(chance.nextInt(300));
+    LocalDate on = LocalDate.ofInstant(now, zone).minusDays(chance.nextInt(300));
     run(
         "INSERT INTO item (id, code, kind, registered_on) VALUES (?, ?, ?, ?)",
         id,

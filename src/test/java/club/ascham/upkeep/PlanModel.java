@@ -2,7 +2,7 @@ package club.ascham.upkeep;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -42,6 +42,12 @@ final class PlanModel {
     }
   }
 
+  private final ZoneId zone;
+
+  PlanModel(ZoneId zone) {
+    this.zone = zone;
+  }
+
   final Map<Long, Item> items = new HashMap<>();
   final Map<Long, Rule> rules = new HashMap<>();
 
@@ -59,7 +65,7 @@ final class PlanModel {
     return planned;
   }
 
-  private static LocalDate due(Item item, Rule rule) {
+  private LocalDate due(Item item, Rule rule) {
     List<Instant> done =
         rule.work().equals("STRING_REPLACEMENT")
             ? List.of()
@@ -70,20 +76,18 @@ final class PlanModel {
             .findFirst()
             .orElseThrow();
     Instant from =
-        done.stream()
-            .max(Comparator.naturalOrder())
-            .orElse(start.atStartOfDay(ZoneOffset.UTC).toInstant());
+        done.stream().max(Comparator.naturalOrder()).orElse(start.atStartOfDay(zone).toInstant());
     return Stream.of(byDays(day(from), rule), byLoans(item, from, rule), byShots(item, from, rule))
         .filter(Objects::nonNull)
         .min(Comparator.naturalOrder())
         .orElse(null);
   }
 
-  private static LocalDate byDays(LocalDate from, Rule rule) {
+  private LocalDate byDays(LocalDate from, Rule rule) {
     return rule.days() == null ? null : from.plusDays(rule.days());
   }
 
-  private static LocalDate byLoans(Item item, Instant from, Rule rule) {
+  private LocalDate byLoans(Item item, Instant from, Rule rule) {
     if (rule.loans() == null) {
       return null;
     }
@@ -92,12 +96,12 @@ final class PlanModel {
             .map(line -> line.out)
             .filter(from::isBefore)
             .sorted()
-            .map(PlanModel::day)
+            .map(this::day)
             .toList();
     return out.size() < rule.loans() ? null : out.get(rule.loans() - 1);
   }
 
-  private static LocalDate byShots(Item item, Instant from, Rule rule) {
+  private LocalDate byShots(Item item, Instant from, Rule rule) {
     if (rule.shots() == null) {
       return null;
     }
@@ -116,7 +120,7 @@ final class PlanModel {
     return null;
   }
 
-  private static LocalDate day(Instant moment) {
-    return LocalDate.ofInstant(moment, ZoneOffset.UTC);
+  private LocalDate day(Instant moment) {
+    return LocalDate.ofInstant(moment, zone);
   }
 }

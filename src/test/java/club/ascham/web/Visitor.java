@@ -41,6 +41,16 @@ public final class Visitor {
     return answer;
   }
 
+  /** Looks for words from any page's box, and answers where that led. */
+  public Response look(String path, Map<String, String> form) {
+    get("/me");
+    Response answer = post(path, form);
+    String location = answer.header("Location");
+    return location != null && answer.statusCode() == 303 && location.contains(path)
+        ? get(location)
+        : answer;
+  }
+
   /** Asks a page with what a form of its own would put into the address. */
   public Response ask(String path, Map<String, String> query) {
     StringJoiner address = new StringJoiner("&", path + "?", "");

@@ -46,6 +46,35 @@ class InspectionPagesTest {
   }
 
   @Test
+  void whatIsRetired_isNotInspected_norAskedFor() {
+    Shelf.Put stringer = shelf.aStringer();
+    Visitor officer = Visitor.signedInAs("officer");
+    String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
+    officer.get(page).then().statusCode(200).body(containsString("Sign the inspection"));
+    shelf.change(
+        "UPDATE item SET retired_on = registered_on, retired_why = 'SCRAPPED' WHERE id = ?1",
+        stringer.id());
+    long records = shelf.number("SELECT count(*) FROM upkeep_record");
+    Map<String, String> fine =
+        Map.of("cord", "fine", "stitching", "fine", "saddle", "fine", "fit", "fine");
+    officer
+        .post(page, fine)
+        .then()
+        .statusCode(422)
+        .body(containsString("is retired: there is nothing to inspect"));
+    officer
+        .post(
+            "/upkeep/" + stringer.code() + "/ask",
+            Map.of("work", "stringer-inspection", "why", "it fell"))
+        .then()
+        .statusCode(422)
+        .body(containsString("is retired"));
+    assertEquals(records, shelf.number("SELECT count(*) FROM upkeep_record"));
+    assertEquals(
+        0, shelf.number("SELECT count(*) FROM upkeep_task WHERE item_id = ?1", stringer.id()));
+  }
+
+  @Test
   void oneStop_withdrawsTheItem_andSaysWhyInItsStory() {
     Shelf.ReadyRig rig = shelf.aReadyRig();
     Visitor officer = Visitor.signedInAs("officer");

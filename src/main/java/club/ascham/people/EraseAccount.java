@@ -1,0 +1,78 @@
+package club.ascham.people;
+
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Forgotten;
+import club.ascham.story.FreeTexts;
+import club.ascham.story.PersonalValues;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Set;
+
+/** Makes a closed account a number: what was done with it stays, and nobody can tell who did it. */
+@ApplicationScoped
+class EraseAccount {
+  private final Rows rows;
+  private final Accounts accounts;
+  private final FreeTexts freeTexts;
+  private final PersonalValues personalValues;
+  private final Story story;
+  private final Actor actor;
+  private final ClubTime time;
+
+  EraseAccount(
+      Rows rows,
+      Accounts accounts,
+      FreeTexts freeTexts,
+      PersonalValues personalValues,
+      Story story,
+      Actor actor,
+      ClubTime time) {
+    this.rows = rows;
+    this.accounts = accounts;
+    this.freeTexts = freeTexts;
+    this.personalValues = personalValues;
+    this.story = story;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /** The texts that name its holder, or may. */
+  List<FreeTexts.Hit> naming(String name) {
+    return freeTexts.naming(Forgotten.of(name));
+  }
+
+  /**
+   * @param why it is done, as asked of the officer
+   * @param texts keys of texts that may mean its holder
+   * @return false: it is open still, or was erased before; nothing was changed
+   */
+  @Writes
+  boolean erase(People.Listed listed, String why, Set<String> texts) {
+    Account account = accounts.findById(listed.id().value());
+    if (account.isOpen() || account.isErased()) {
+      return false;
+    }
+    freeTexts.takeOut(
+        freeTexts.all(),
+        Forgotten.of(listed.name()),
+        texts,
+        count -> {
+          account.erase(time.today());
+          accounts.flush();
+          story.tell(
+              Story.Told.ofClub(
+                      time.now(),
+                      actor.id(),
+                      "Erased what was kept of an account" + FreeTexts.said(count))
+                  .because(why));
+        });
+    personalValues.erase("account", listed.id().value());
+    // When someone came and went goes with the name.
+    rows.change("DELETE FROM session WHERE account_id = ?1", listed.id());
+    rows.change("DELETE FROM password_link WHERE account_id = ?1", listed.id());
+    return true;
+  }
+}
