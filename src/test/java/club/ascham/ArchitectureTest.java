@@ -28,7 +28,11 @@ class ArchitectureTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "java..", "club.ascham.units..", "club.ascham.bow..", "club.ascham.verdict..");
+              "java..",
+              "club.ascham.units..",
+              "club.ascham.bow..",
+              "club.ascham.verdict..",
+              "club.ascham.mechanics..");
 
   @ArchTest
   static final ArchRule mechanics_knows_only_java_and_a_numeric_library =

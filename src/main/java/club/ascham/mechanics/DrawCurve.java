@@ -45,7 +45,7 @@ public final class DrawCurve {
     } catch (OutOfDomain beyondReach) {
       // The curve ends at the last draw that string and limbs reach.
       if (states.size() < 4) {
-        throw beyondReach;
+        throw new OutOfDomain("braceIn", "A bow braced so can hardly be drawn.");
       }
     }
     return new DrawCurve(
