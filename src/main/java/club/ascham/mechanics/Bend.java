@@ -42,7 +42,12 @@ final class Bend {
     double[] xs = new double[limb.profile().mesh + 1];
     double[] ys = new double[limb.profile().mesh + 1];
     integrate(lineX, lineY, angleRad, tensionLb, xs, ys);
-    return new ElasticLimb.Shape(tensionLb, alongIn, liftOffIn, tipAngleRad, energyInLb, xs, ys);
+    int leftAt = 0;
+    while (leftAt < limb.profile().mesh && limb.profile().nodesIn[leftAt] < liftOffIn) {
+      leftAt++;
+    }
+    return new ElasticLimb.Shape(
+        tensionLb, alongIn, liftOffIn, tipAngleRad, energyInLb, leftAt, xs, ys);
   }
 
   private void integrate(

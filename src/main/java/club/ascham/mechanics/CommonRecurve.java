@@ -59,6 +59,18 @@ public final class CommonRecurve {
    */
   public static ElasticBow of(double bowIn, double riserIn) {
     Domain.within("bowLengthIn", bowIn, LEAST_BOW_IN, MOST_BOW_IN);
+    return ElasticBow.symmetric(limb(bowIn, riserIn, FORWARD_IN * bowIn / FORWARD_OF_BOW_IN, 0));
+  }
+
+  /**
+   * One limb of it, wherever the riser's end stands.
+   *
+   * @param endForwardIn of the riser's end toward the string, from the point that brace is measured
+   *     at
+   * @param angleRad at which the limb leaves it, positive toward the string
+   */
+  public static ElasticLimb limb(
+      double bowIn, double riserIn, double endForwardIn, double angleRad) {
     double limb = Domain.finite("riserIn", (bowIn - riserIn) / 2);
     if (limb < LEAST_LIMB_IN || limb > MOST_LIMB_IN) {
       throw new OutOfDomain("riserIn", "No limb makes a bow of that length on such a riser.");
@@ -72,8 +84,11 @@ public final class CommonRecurve {
             s -> s < recurve ? 0 : RECURVE_PER_IN,
             MESH,
             RECURVE_FROM_PART);
-    return ElasticBow.symmetric(
-        new ElasticLimb(profile, FORWARD_IN * bowIn / FORWARD_OF_BOW_IN, riserIn / 2 + BUTT_IN, 0));
+    return new ElasticLimb(
+        profile,
+        endForwardIn + BUTT_IN * Math.sin(angleRad),
+        riserIn / 2 + BUTT_IN * Math.cos(angleRad),
+        angleRad);
   }
 
   /**

@@ -2,7 +2,6 @@ package club.ascham.mechanics;
 
 import club.ascham.mechanics.ElasticLimb.Line;
 import club.ascham.mechanics.ElasticLimb.Shape;
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -72,6 +71,9 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
    */
   public Braced bracedAt(double braceIn) {
     Domain.finite("braceIn", braceIn);
+    if (braceIn <= Math.max(lowestBraceIn(upper), lowestBraceIn(lower))) {
+      throw new OutOfDomain("braceIn", "The string would lie against the limbs: too low a brace.");
+    }
     double tension = tension(upper, braceIn);
     if (upper == lower) {
       return braced(braceIn, 0, tension, "braceIn");
@@ -162,10 +164,13 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
       Newton newton,
       Newton.Equations equations,
       double[] unknowns) {
-    Arrays.fill(unknowns, 0);
-    unknowns[0] = braceIn;
     try {
-      unknowns[1] = upper.tensionAgainst(new Line(braceIn, 0, 0));
+      Braced start = bracedAt(braceIn);
+      unknowns[0] = braceIn;
+      unknowns[1] = start.tensionLb();
+      if (unknowns.length > 2) {
+        unknowns[2] = start.leanRad();
+      }
     } catch (OutOfDomain unbendable) {
       return false;
     }
@@ -198,11 +203,13 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
     }
   }
 
-  /** The place where a string that is parallel to the riser line just touches the unstrung limb. */
+  /** Where a string that is parallel to the riser line just touches the unstrung limb. */
   private static double lowestBraceIn(ElasticLimb limb) {
-    Bend bend = new Bend(limb);
-    bend.under(0, 0, 0, 0);
-    return -bend.gap;
+    double farthest = limb.rootXIn();
+    for (double x : limb.unstrung().xs()) {
+      farthest = Math.max(farthest, x);
+    }
+    return farthest;
   }
 
   /**

@@ -67,6 +67,7 @@ public record ElasticLimb(
    *     at the tip
    * @param tipAngleRad phi at the tip
    * @param energyInLb bending energy
+   * @param leftAt the first of the mesh's points that lies beyond where the string leaves
    * @param xs of the mesh's points, and {@code ys}
    */
   public record Shape(
@@ -75,6 +76,7 @@ public record ElasticLimb(
       double liftOffIn,
       double tipAngleRad,
       double energyInLb,
+      int leftAt,
       double[] xs,
       double[] ys) {}
 

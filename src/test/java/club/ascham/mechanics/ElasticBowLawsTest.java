@@ -106,10 +106,20 @@ class ElasticBowLawsTest {
     }
   }
 
+  /** Braced higher, a pair may be too unlike that one string held at a lower brace. */
+  private static Braced strung(ElasticBow bow, double stringIn) {
+    try {
+      return bow.strung(stringIn);
+    } catch (OutOfDomain tooUnlike) {
+      Assume.that(bow.upper() == bow.lower());
+      throw tooUnlike;
+    }
+  }
+
   @Property(tries = 60)
   void theFingersWork_isTheEnergyStored_toAThousandth(
-      @ForAll("limbs") Made made, @ForAll("unlike") Unlike by) {
-    ElasticBow bow = bow(made, by);
+      @ForAll("limbs") Made made, @ForAll("unlike") Unlike by, @ForAll boolean alike) {
+    ElasticBow bow = alike ? ElasticBow.symmetric(made.limb()) : bow(made, by);
     Braced braced = braced(bow);
     ElasticBow.Drawing drawing = bow.drawing(braced);
     int steps = 60;
@@ -128,8 +138,9 @@ class ElasticBowLawsTest {
   }
 
   @Property(tries = 60)
-  void theForce_risesWithTheDraw(@ForAll("limbs") Made made, @ForAll("unlike") Unlike by) {
-    ElasticBow bow = bow(made, by);
+  void theForce_risesWithTheDraw(
+      @ForAll("limbs") Made made, @ForAll("unlike") Unlike by, @ForAll boolean alike) {
+    ElasticBow bow = alike ? ElasticBow.symmetric(made.limb()) : bow(made, by);
     Braced braced = braced(bow);
     ElasticBow.Drawing drawing = bow.drawing(braced);
     double last = 0;
@@ -165,12 +176,13 @@ class ElasticBowLawsTest {
   }
 
   @Property(tries = 60)
-  void aLongerString_neverRaisesTheBrace(@ForAll("limbs") Made made, @ForAll("unlike") Unlike by) {
-    ElasticBow bow = bow(made, by);
+  void aLongerString_neverRaisesTheBrace(
+      @ForAll("limbs") Made made, @ForAll("unlike") Unlike by, @ForAll boolean alike) {
+    ElasticBow bow = alike ? ElasticBow.symmetric(made.limb()) : bow(made, by);
     double string = braced(bow).stringIn();
     double last = Double.POSITIVE_INFINITY;
     for (double more = -1.5; more <= 0; more += 0.25) {
-      double brace = bow.strung(string + more).braceIn();
+      double brace = strung(bow, string + more).braceIn();
       assertTrue(brace < last, "string " + (string + more));
       last = brace;
     }
