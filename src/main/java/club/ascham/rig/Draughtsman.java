@@ -24,8 +24,8 @@ final class Draughtsman {
   private static final int WIDTH = 360;
   private static final double PIXELS_PER_INCH = 8.2;
   private static final double MARGIN = 26;
-  private static final double STRING_FROM_EDGE = 90;
-  private static final double WORDS_FROM_STRING = 24;
+  private static final double STRING_FROM_EDGE = 88;
+  private static final double WORDS_FROM_STRING = 20;
   private static final double SCALE_WIDTH = 190;
   private static final double DETAIL_RADIUS = 42;
 
