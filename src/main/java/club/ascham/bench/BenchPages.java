@@ -54,7 +54,9 @@ class BenchPages {
 
   /** What the numbers rest on. */
   @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record HowPage() implements TemplateInstance {}
+  record HowPage(HalfBow bow) implements TemplateInstance {}
+
+  private static final HalfBow SOLVED = HalfBow.solved();
 
   private final Actor actor;
   private final Club club;
@@ -92,7 +94,7 @@ class BenchPages {
   @GET
   @Path("/how")
   public TemplateInstance how() {
-    return new HowPage();
+    return new HowPage(SOLVED);
   }
 
   private Said twists(Typed typed) {

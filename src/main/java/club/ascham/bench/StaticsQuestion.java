@@ -3,13 +3,14 @@ package club.ascham.bench;
 import club.ascham.form.Typed;
 import club.ascham.mechanics.ElasticBow;
 import club.ascham.mechanics.ElasticLimb;
+import club.ascham.mechanics.LimbProfile;
 import club.ascham.mechanics.OutOfDomain;
 import club.ascham.mechanics.RigidLimb;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * The statics of one bow, by either model.
@@ -32,7 +33,10 @@ import java.util.function.DoubleUnaryOperator;
  * @param recurveFromPart elastica: where along the limb the recurve begins, 0 to 1; 1 where left
  *     out
  * @param recurveCurvaturePerIn elastica: of the unstrung recurve, negative away from the archer
- * @param braceIn elastica
+ * @param lower elastica: the lower limb, what it leaves out as in the upper one above; null: both
+ *     limbs are alike
+ * @param braceIn elastica: this or the string's length
+ * @param stringIn elastica, from limb end to limb end
  * @param drawsIn both: of the nock from the line that brace is measured from
  */
 record StaticsQuestion(
@@ -52,7 +56,9 @@ record StaticsQuestion(
     Double restCurvaturePerIn,
     Double recurveFromPart,
     Double recurveCurvaturePerIn,
+    Limb lower,
     Double braceIn,
+    Double stringIn,
     List<Double> drawsIn) {
   private static final int MESH = 200;
   private static final int MOST_DRAWS = 50;
@@ -60,15 +66,62 @@ record StaticsQuestion(
   /** A small change of the string, for the slope of brace. */
   private static final double NUDGE_IN = 1e-3;
 
+  /** One limb of the elastica; each figure as at the question. */
+  record Limb(
+      Double limbLengthIn,
+      Double rootHeightIn,
+      Double rootForwardIn,
+      Double rootAngleRad,
+      Double rootStiffnessLbIn2,
+      Double tipFraction,
+      Double restCurvaturePerIn,
+      Double recurveFromPart,
+      Double recurveCurvaturePerIn) {
+
+    Limb orElse(Limb other) {
+      return new Limb(
+          or(limbLengthIn, other.limbLengthIn),
+          or(rootHeightIn, other.rootHeightIn),
+          or(rootForwardIn, other.rootForwardIn),
+          or(rootAngleRad, other.rootAngleRad),
+          or(rootStiffnessLbIn2, other.rootStiffnessLbIn2),
+          or(tipFraction, other.tipFraction),
+          or(restCurvaturePerIn, other.restCurvaturePerIn),
+          or(recurveFromPart, other.recurveFromPart),
+          or(recurveCurvaturePerIn, other.recurveCurvaturePerIn));
+    }
+
+    ElasticLimb made() {
+      double from = or(recurveFromPart, 1.0);
+      double recurve = from * limbLengthIn;
+      double working = or(restCurvaturePerIn, 0.0);
+      double tip = or(recurveCurvaturePerIn, 0.0);
+      LimbProfile profile =
+          LimbProfile.of(
+              limbLengthIn,
+              ElasticBow.linearTaper(rootStiffnessLbIn2, limbLengthIn, tipFraction),
+              s -> s < recurve ? working : tip,
+              MESH,
+              from);
+      return new ElasticLimb(profile, or(rootForwardIn, 0.0), rootHeightIn, or(rootAngleRad, 0.0));
+    }
+  }
+
   /**
    * What was reckoned; forces in lbf, energies in inch-pounds from brace on, in the order of the
    * draws.
+   *
+   * @param tillerUpperIn elastica: square from the string to the upper limb's root, and {@code
+   *     tillerLowerIn}; null for rigid limbs
    */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   record Statics(
       double braceIn,
       double stringIn,
       double dBraceDString,
       double tensionLb,
+      Double tillerUpperIn,
+      Double tillerLowerIn,
       List<Double> forcesLb,
       List<Double> energiesInLb) {}
 
@@ -89,7 +142,11 @@ record StaticsQuestion(
       BenchQuestions.needed(typed, "rootHeightIn", 0, 40);
       BenchQuestions.needed(typed, "rootStiffnessLbIn2", 1, 1e7);
       BenchQuestions.needed(typed, "tipFraction", 1e-6, 10);
-      BenchQuestions.needed(typed, "braceIn", 1, 40);
+      typed.decimal("braceIn", 1, 40);
+      typed.decimal("stringIn", 10, 120);
+      if (typed.sound() && (braceIn == null) == (stringIn == null)) {
+        typed.fault("braceIn", "Either the brace or the string's length, please.");
+      }
       return BenchQuestions.reckoned(typed, this::elastica);
     }
     typed.fault("model", "One of these, please: rigid-limb, elastica.");
@@ -101,9 +158,9 @@ record StaticsQuestion(
         new RigidLimb(
             limbIn,
             hingeHeightIn,
-            or(hingeForwardIn, 0),
+            or(hingeForwardIn, 0.0),
             stiffnessInLbPerRad,
-            or(restAngleRad, 0),
+            or(restAngleRad, 0.0),
             halfStringIn);
     List<Double> forces = new ArrayList<>();
     List<Double> energies = new ArrayList<>();
@@ -112,26 +169,33 @@ record StaticsQuestion(
       energies.add(bow.energyInLb(draw));
     }
     return new Statics(
-        bow.braceIn(), 2 * halfStringIn, bow.dBraceDString(), bow.tensionLb(), forces, energies);
+        bow.braceIn(),
+        2 * halfStringIn,
+        bow.dBraceDString(),
+        bow.tensionLb(),
+        null,
+        null,
+        forces,
+        energies);
   }
 
   private Statics elastica() {
-    double recurve = or(recurveFromPart, 1) * limbLengthIn;
-    double working = or(restCurvaturePerIn, 0);
-    double tip = or(recurveCurvaturePerIn, 0);
-    DoubleUnaryOperator rest = s -> s < recurve ? working : tip;
-    ElasticBow bow =
-        ElasticBow.symmetric(
-            new ElasticLimb(
-                limbLengthIn,
-                or(rootForwardIn, 0),
-                rootHeightIn,
-                or(rootAngleRad, 0),
-                ElasticBow.linearTaper(rootStiffnessLbIn2, limbLengthIn, tipFraction),
-                rest,
-                MESH));
-    ElasticBow.Braced braced = bow.bracedAt(braceIn);
-    ElasticBow.Braced higher = bow.bracedAt(braceIn + NUDGE_IN);
+    Limb limb =
+        new Limb(
+            limbLengthIn,
+            rootHeightIn,
+            rootForwardIn,
+            rootAngleRad,
+            rootStiffnessLbIn2,
+            tipFraction,
+            restCurvaturePerIn,
+            recurveFromPart,
+            recurveCurvaturePerIn);
+    ElasticLimb above = limb.made();
+    ElasticLimb below = lower == null ? above : lower.orElse(limb).made();
+    ElasticBow bow = new ElasticBow(above, below);
+    ElasticBow.Braced braced = stringIn == null ? bow.bracedAt(braceIn) : bow.strung(stringIn);
+    ElasticBow.Braced higher = bow.bracedAt(braced.braceIn() + NUDGE_IN);
     List<Double> forces = new ArrayList<>();
     List<Double> energies = new ArrayList<>();
     for (double draw : draws()) {
@@ -140,10 +204,12 @@ record StaticsQuestion(
       energies.add(drawn.energyInLb());
     }
     return new Statics(
-        braceIn,
+        braced.braceIn(),
         braced.stringIn(),
         NUDGE_IN / (higher.stringIn() - braced.stringIn()),
-        braced.upper().tensionLb(),
+        braced.tensionLb(),
+        braced.distanceIn(above.rootXIn(), above.rootYIn()),
+        braced.distanceIn(below.rootXIn(), -below.rootYIn()),
         forces,
         energies);
   }
@@ -152,7 +218,7 @@ record StaticsQuestion(
     return drawsIn == null ? List.of() : drawsIn;
   }
 
-  private static double or(Double value, double otherwise) {
+  private static Double or(Double value, Double otherwise) {
     if (value != null && !Double.isFinite(value)) {
       throw new OutOfDomain("model", "Finite numbers, please.");
     }

@@ -1,16 +1,21 @@
 package club.ascham.bow;
 
+import club.ascham.bow.Rise.Factor;
 import club.ascham.units.Length;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 
 /**
- * The estimate of the weight on an archer's fingers from what is marked on the limbs.
+ * The weight on an archer's fingers, from what is marked on the limbs and what a bow scale showed.
  *
- * <p>Force is taken to rise evenly from nothing at the braced string to the marked weight at the
- * marked draw: marked x (draw - zero) / (marked draw - zero). Draws are AMO draws in inches,
- * weights are in lbf. The rise of a real recurve is steeper at first and again at the very end, so
- * the estimate is for draws around the marked one and, more roughly, for a child's shorter draw.
+ * <p>Each of these is a force at a draw on a riser. The mechanics brings it to the archer's draw:
+ * the force rises as that of a common recurve of this length with elastic limbs ({@link Rise}),
+ * whose stiffness is scaled by one factor. Draws are AMO draws in inches, weights are in lbf.
+ *
+ * <p>Without a reading the range is that of the mark. Readings are weighed with the mark by Bayes'
+ * rule for normal spreads: each by the inverse square of a quarter of its range, so that the range
+ * told is two standard deviations either way.
  */
 public final class FingerWeight {
   /** AMO draw is reckoned this far beyond the pivot point (AMO standard FP-3, 2000). */
@@ -24,25 +29,24 @@ public final class FingerWeight {
    */
   private static final double BOLTS = 0.05;
 
-  /**
-   * Growth of the weight per inch of riser less, from two labels: 28 lb becomes 30 on a riser 2 in
-   * shorter (bogenschuetzen-esslingen.de), 26 lb becomes 28 on a bow 4 in shorter
-   * (archery-howto.com). They disagree twofold, so both ends are kept and the middle is used.
-   */
-  private static final double STEEP_PER_IN = Math.sqrt(30.0 / 28);
+  /** A club's bow scale, held by hand: judged. */
+  private static final double SCALE_LB = 1;
 
-  private static final double SHALLOW_PER_IN = Math.pow(28.0 / 26, 0.25);
-  private static final double MIDDLE_PER_IN = Math.sqrt(STEEP_PER_IN * SHALLOW_PER_IN);
-
-  /** The riser that slot-in target limbs are marked on if nothing is said: common practice. */
-  private static final int USUAL_MARKED_RISER_IN = 25;
+  /** A draw told to a quarter of an inch, at 5 % an inch, and as much for holding still: judged. */
+  private static final double SCALE_DRAW = 0.025;
 
   private static final int USUAL_BOW_IN = 66;
 
-  /** Factors by which another riser changes the marked weight: the likeliest and the two ends. */
-  private record RiserChange(double likely, double low, double high, String basis) {}
+  /** 0.126 to 0.135 of the bow's length in the French federation's table of 2008. */
+  private static final double BRACE_OF_BOW = 0.13;
 
-  private static final RiserChange NO_CHANGE = new RiserChange(1, 1, 1, "");
+  /** A medium limb adds so much to its riser; a bow of 68 in on one of 25 in. */
+  private static final int MEDIUM_LIMBS_IN = 43;
+
+  /** Riser of a bow of which only the length is known, and stiff middle of a one-piece bow. */
+  private static final double RISER_OF_BOW = 0.37;
+
+  private static final double MIDDLE_OF_BOW = 0.34;
 
   private FingerWeight() {}
 
@@ -52,7 +56,8 @@ public final class FingerWeight {
   }
 
   /**
-   * The weight on the fingers at a draw, for a bow whose limb bolts can be turned.
+   * The weight on the fingers at a draw, for a bow with medium limbs whose limb bolts can be
+   * turned.
    *
    * @param markedLb marked weight
    * @param markedAtIn AMO draw it was marked at
@@ -71,8 +76,20 @@ public final class FingerWeight {
       Integer riserIn,
       double drawIn,
       double zeroIn) {
-    return estimate(
-        markedLb, markedAtIn, riserChange(markedRiserIn, riserIn), drawIn, zeroIn, true);
+    double braceIn = zeroIn - AMO_BEYOND_PIVOT_IN;
+    double bowIn =
+        riserIn != null ? riserIn + MEDIUM_LIMBS_IN : 2 * Math.rint(braceIn / BRACE_OF_BOW / 2);
+    double riser = riserIn != null ? riserIn : Math.rint(RISER_OF_BOW * bowIn);
+    return new Marked(
+            markedLb,
+            markedAtIn,
+            RiserChange.of(markedRiserIn, riserIn, bowIn, braceIn),
+            true,
+            List.of(),
+            Rise.of(bowIn, riser, zeroIn),
+            riserIn,
+            bowIn)
+        .at(drawIn);
   }
 
   /**
@@ -84,21 +101,7 @@ public final class FingerWeight {
    * @throws IllegalArgumentException when the draw does not lie beyond the braced string
    */
   public static WeightOnFingers of(RigSpec rig, SetUpFigures setUp, double drawIn) {
-    double zeroIn = zeroIn(brace(rig, setUp));
-    WeightOnFingers weight;
-    if (rig.onePiece() != null) {
-      OnePieceSpec bow = rig.onePiece();
-      weight = estimate(bow.markedLb(), bow.markedAtIn(), NO_CHANGE, drawIn, zeroIn, false);
-    } else {
-      LimbsSpec limbs = rig.limbs();
-      boolean bolts = rig.tillerAdjusts();
-      // Screw-in limbs belong to one riser and are marked on it.
-      RiserChange change =
-          bolts || limbs.markedRiserIn() != null
-              ? riserChange(limbs.markedRiserIn(), rig.riser().lengthIn())
-              : NO_CHANGE;
-      weight = estimate(limbs.markedLb(), limbs.markedAtIn(), change, drawIn, zeroIn, bolts);
-    }
+    WeightOnFingers weight = marked(rig, setUp).at(drawIn);
     if (setUp != null && setUp.brace() != null) {
       return weight;
     }
@@ -106,7 +109,46 @@ public final class FingerWeight {
         weight.lb(),
         weight.lowLb(),
         weight.highLb(),
+        weight.readings(),
         weight.basis() + " The brace height is not measured yet; a usual one is assumed.");
+  }
+
+  private static Marked marked(RigSpec rig, SetUpFigures setUp) {
+    double zeroIn = zeroIn(brace(rig, setUp));
+    double braceIn = zeroIn - AMO_BEYOND_PIVOT_IN;
+    if (rig.onePiece() != null) {
+      OnePieceSpec bow = rig.onePiece();
+      return new Marked(
+          bow.markedLb(),
+          bow.markedAtIn(),
+          RiserChange.NONE,
+          false,
+          bow.weighed(),
+          Rise.of(bow.bowLengthIn(), stiffMiddleIn(bow.bowLengthIn()), zeroIn),
+          null,
+          bow.bowLengthIn());
+    }
+    LimbsSpec limbs = rig.limbs();
+    int riserIn = rig.riser().lengthIn();
+    double bowIn = rig.bowLengthIn().orElse(riserIn + MEDIUM_LIMBS_IN);
+    boolean bolts = rig.tillerAdjusts();
+    return new Marked(
+        limbs.markedLb(),
+        limbs.markedAtIn(),
+        // Screw-in limbs belong to one riser and are marked on it.
+        bolts || limbs.markedRiserIn() != null
+            ? RiserChange.of(limbs.markedRiserIn(), riserIn, bowIn, braceIn)
+            : RiserChange.NONE,
+        bolts,
+        limbs.weighed(),
+        Rise.of(bowIn, riserIn, zeroIn),
+        riserIn,
+        bowIn);
+  }
+
+  /** Length of what does not bend in the middle of a one-piece bow: judged. */
+  public static double stiffMiddleIn(int bowLengthIn) {
+    return MIDDLE_OF_BOW * bowLengthIn;
   }
 
   /** Whether {@link #of} can reckon this rig's weight at this draw, rather than refuse. */
@@ -118,7 +160,8 @@ public final class FingerWeight {
     return markedLb > 0 && markedAtIn > zeroIn && drawIn > zeroIn;
   }
 
-  private static Length brace(RigSpec rig, SetUpFigures setUp) {
+  /** Its brace height, else what stands in for it. */
+  public static Length brace(RigSpec rig, SetUpFigures setUp) {
     if (setUp != null && setUp.brace() != null) {
       return setUp.brace();
     }
@@ -126,73 +169,103 @@ public final class FingerWeight {
       return rig.makerBrace().middle();
     }
     OptionalInt bowIn = rig.bowLengthIn();
-    // 0.126 to 0.135 of the bow's length in the French federation's table of 2008.
-    return Length.ofInches(bowIn.orElse(USUAL_BOW_IN) * 0.13);
+    return Length.ofInches(bowIn.orElse(USUAL_BOW_IN) * BRACE_OF_BOW);
   }
 
-  private static RiserChange riserChange(Integer markedRiserIn, Integer riserIn) {
-    if (riserIn == null) {
-      return NO_CHANGE;
-    }
-    if (markedRiserIn == null) {
-      RiserChange usual = riserChange(USUAL_MARKED_RISER_IN, riserIn);
-      return new RiserChange(
-          1,
-          Math.min(1, usual.low()),
-          Math.max(1, usual.high()),
-          riserIn == USUAL_MARKED_RISER_IN
-              ? ""
-              : " The riser they were marked on is not known; the range allows for one of 25 in.");
-    }
-    int shorterIn = markedRiserIn - riserIn;
-    if (shorterIn == 0) {
-      return NO_CHANGE;
-    }
-    double steep = Math.pow(STEEP_PER_IN, shorterIn);
-    double shallow = Math.pow(SHALLOW_PER_IN, shorterIn);
-    return new RiserChange(
-        Math.pow(MIDDLE_PER_IN, shorterIn),
-        Math.min(steep, shallow),
-        Math.max(steep, shallow),
-        String.format(
-            Locale.ROOT,
-            " Marked on a %d in riser and used on one of %d in: published labels give 2 lb for 2 in"
-                + " of riser, or 2 lb for 4 in; the middle is used.",
-            markedRiserIn,
-            riserIn));
-  }
-
-  private static WeightOnFingers estimate(
+  /** What is known of one bow. The range of each is where it may well lie. */
+  private record Marked(
       double markedLb,
       double markedAtIn,
-      RiserChange riser,
-      double drawIn,
-      double zeroIn,
-      boolean bolts) {
-    if (!(markedLb > 0)) {
-      throw new IllegalArgumentException("a marked weight is more than nothing");
+      RiserChange change,
+      boolean bolts,
+      List<ScaleReading> weighed,
+      Rise rise,
+      Integer riserIn,
+      double bowIn) {
+
+    WeightOnFingers at(double drawIn) {
+      if (!(markedLb > 0)) {
+        throw new IllegalArgumentException("a marked weight is more than nothing");
+      }
+      if (!(markedAtIn > rise.zeroIn())) {
+        throw new IllegalArgumentException("the marked draw lies before the braced string");
+      }
+      if (!(drawIn > rise.zeroIn())) {
+        throw new IllegalArgumentException("the draw lies before the braced string");
+      }
+      Factor part = rise.from(markedAtIn, drawIn);
+      double setting = bolts ? BOLTS : 0;
+      Factor told =
+          new Factor(
+              markedLb * change.factor().likely() * part.likely(),
+              Math.max(0, markedLb - MARKING_LB)
+                  * change.factor().low()
+                  * part.low()
+                  * (1 - setting),
+              (markedLb + MARKING_LB) * change.factor().high() * part.high() * (1 + setting));
+      List<ScaleReading> heeded =
+          weighed.stream().filter(reading -> reading.drawIn() > rise.zeroIn()).toList();
+      Factor all = heeded.isEmpty() ? told : together(told, heeded, drawIn);
+      return new WeightOnFingers(
+          all.likely(), all.low(), all.high(), heeded.size(), basis(drawIn, heeded.size()));
     }
-    if (!(markedAtIn > zeroIn)) {
-      throw new IllegalArgumentException("the marked draw lies before the braced string");
+
+    private Factor together(Factor told, List<ScaleReading> heeded, double drawIn) {
+      double precision = 0;
+      double sum = 0;
+      for (int i = -1; i < heeded.size(); i++) {
+        Factor one = i < 0 ? told : brought(heeded.get(i), drawIn);
+        double sd = (one.high() - one.low()) / 4;
+        precision += 1 / (sd * sd);
+        sum += one.likely() / (sd * sd);
+      }
+      double likely = sum / precision;
+      double sd = 1 / Math.sqrt(precision);
+      return new Factor(likely, Math.max(0, likely - 2 * sd), likely + 2 * sd);
     }
-    if (!(drawIn > zeroIn)) {
-      throw new IllegalArgumentException("the draw lies before the braced string");
+
+    /** A reading as the force that it means at this draw on this riser. */
+    private Factor brought(ScaleReading reading, double drawIn) {
+      boolean moved = riserIn != null && !riserIn.equals(reading.riserIn());
+      Factor over =
+          moved && reading.riserIn() != null
+              ? RiserChange.of(
+                      reading.riserIn(), riserIn, bowIn, rise.zeroIn() - AMO_BEYOND_PIVOT_IN)
+                  .factor()
+              : Factor.NONE;
+      Factor part = rise.from(reading.drawIn(), drawIn);
+      double setting = SCALE_DRAW + (moved && bolts ? BOLTS : 0);
+      return new Factor(
+          reading.forceLb() * over.likely() * part.likely(),
+          Math.max(0, reading.forceLb() - SCALE_LB) * over.low() * part.low() * (1 - setting),
+          (reading.forceLb() + SCALE_LB) * over.high() * part.high() * (1 + setting));
     }
-    double part = (drawIn - zeroIn) / (markedAtIn - zeroIn);
-    double setting = bolts ? BOLTS : 0;
-    return new WeightOnFingers(
-        markedLb * riser.likely() * part,
-        Math.max(0, markedLb - MARKING_LB) * riser.low() * part * (1 - setting),
-        (markedLb + MARKING_LB) * riser.high() * part * (1 + setting),
-        String.format(
-            Locale.ROOT,
-            "%s lb marked at %s in, rising evenly from the braced string to a draw of %s in.%s The"
-                + " range allows 1 lb for the marking%s; only a bow scale tells exactly.",
-            short1(markedLb),
-            short1(markedAtIn),
-            short1(drawIn),
-            riser.basis(),
-            bolts ? " and 5 % either way for the limb bolts" : ""));
+
+    private String basis(double drawIn, int readings) {
+      return String.format(
+          Locale.ROOT,
+          "%s lb marked at %s in, rising to a draw of %s in %s.%s %s",
+          short1(markedLb),
+          short1(markedAtIn),
+          short1(drawIn),
+          rise.isElastic()
+              ? "as a common recurve of its length with elastic limbs does"
+              : "evenly from the braced string, the old rule: no model of a recurve reaches this"
+                  + " bow",
+          change.basis(),
+          readings == 0
+              ? String.format(
+                  Locale.ROOT,
+                  "The range allows 1 lb for the marking%s%s; only a bow scale tells exactly.",
+                  rise.isElastic() ? ", an even rise" : "",
+                  bolts ? " and 5 % either way for the limb bolts" : "")
+              : String.format(
+                  Locale.ROOT,
+                  "%s on the bow scale count%s beside the mark, each by its spread (a scale: 1 lb,"
+                      + " and 2.5 %% for the draw).",
+                  readings == 1 ? "One reading" : readings + " readings",
+                  readings == 1 ? "s" : ""));
+    }
   }
 
   private static String short1(double number) {

@@ -1,5 +1,7 @@
 package club.ascham.bow;
 
+import java.util.List;
+
 /**
  * What decides about fitting a pair of limbs, and the weight that is marked on it.
  *
@@ -15,6 +17,7 @@ package club.ascham.bow;
  * @param markedRiserIn riser length in inches that it was marked on; null: unknown
  * @param hmpeTips whether the tips are fit for HMPE strings
  * @param makerBrace the maker's own brace range; null: none known
+ * @param weighed what a bow scale showed with them, on whatever riser
  */
 public record LimbsSpec(
     Build build,
@@ -26,4 +29,32 @@ public record LimbsSpec(
     double markedAtIn,
     Integer markedRiserIn,
     Known hmpeTips,
-    Band makerBrace) {}
+    Band makerBrace,
+    List<ScaleReading> weighed) {
+
+  /** Limbs that were never on a bow scale. */
+  public LimbsSpec(
+      Build build,
+      LimbSize size,
+      Integer bowLengthIn,
+      String fitting,
+      String model,
+      double markedLb,
+      double markedAtIn,
+      Integer markedRiserIn,
+      Known hmpeTips,
+      Band makerBrace) {
+    this(
+        build,
+        size,
+        bowLengthIn,
+        fitting,
+        model,
+        markedLb,
+        markedAtIn,
+        markedRiserIn,
+        hmpeTips,
+        makerBrace,
+        List.of());
+  }
+}

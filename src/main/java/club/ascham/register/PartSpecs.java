@@ -8,6 +8,7 @@ import club.ascham.bow.LimbSize;
 import club.ascham.bow.LimbsSpec;
 import club.ascham.bow.OnePieceSpec;
 import club.ascham.bow.RiserSpec;
+import club.ascham.bow.ScaleReading;
 import club.ascham.bow.StringMaterial;
 import club.ascham.bow.StringSpec;
 import club.ascham.bow.StringerKind;
@@ -22,8 +23,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
-/** Reads what parts are, for the rules that decide about them: five statements, however many. */
+/** Reads what parts are, for the rules that decide about them: six statements, however many. */
 @ApplicationScoped
 public class PartSpecs {
   private final Rows rows;
@@ -47,6 +49,21 @@ public class PartSpecs {
   }
 
   private Parts read(String where, Object... parameters) {
+    Map<ItemId, List<ScaleReading>> weighed =
+        rows
+            .list(
+                WeighedRow.class,
+                """
+                SELECT p.item_id, p.draw_in, p.force_lb, p.riser_in
+                  FROM scale_reading p JOIN item i ON i.id = p.item_id"""
+                    + where.replace("p.id", "p.item_id")
+                    + " ORDER BY p.happened_at, p.id",
+                parameters)
+            .stream()
+            .collect(
+                Collectors.groupingBy(
+                    WeighedRow::item,
+                    Collectors.mapping(WeighedRow::reading, Collectors.toList())));
     return new Parts(
         byId(
             RiserRow.class,
@@ -60,7 +77,7 @@ public class PartSpecs {
         byId(
             LimbsRow.class,
             LimbsRow::id,
-            LimbsRow::spec,
+            row -> row.spec(weighed.getOrDefault(row.id(), List.of())),
             """
             SELECT p.id, p.build, p.size, p.bow_length_in, p.limb_fitting, i.model, p.marked_lb,
                    p.marked_at_in, p.marked_riser_in, p.hmpe_tips, p.brace_low, p.brace_high
@@ -70,7 +87,7 @@ public class PartSpecs {
         byId(
             BowRow.class,
             BowRow::id,
-            BowRow::spec,
+            row -> row.spec(weighed.getOrDefault(row.id(), List.of())),
             """
             SELECT p.id, p.hand, p.bow_length_in, p.marked_lb, p.marked_at_in, p.hmpe_tips, p.brace_low, p.brace_high
               FROM bow p JOIN item i ON i.id = p.id"""
@@ -111,6 +128,12 @@ public class PartSpecs {
     return low == null ? null : new Band(low, high);
   }
 
+  record WeighedRow(ItemId item, double drawIn, double forceLb, Integer riserIn) {
+    ScaleReading reading() {
+      return new ScaleReading(drawIn, forceLb, riserIn);
+    }
+  }
+
   record RiserRow(
       ItemId id,
       Build build,
@@ -138,7 +161,7 @@ public class PartSpecs {
       Known hmpeTips,
       Length braceLow,
       Length braceHigh) {
-    LimbsSpec spec() {
+    LimbsSpec spec(List<ScaleReading> weighed) {
       return new LimbsSpec(
           build,
           size,
@@ -149,7 +172,8 @@ public class PartSpecs {
           markedAtIn,
           markedRiserIn,
           hmpeTips,
-          band(braceLow, braceHigh));
+          band(braceLow, braceHigh),
+          weighed);
     }
   }
 
@@ -162,9 +186,9 @@ public class PartSpecs {
       Known hmpeTips,
       Length braceLow,
       Length braceHigh) {
-    OnePieceSpec spec() {
+    OnePieceSpec spec(List<ScaleReading> weighed) {
       return new OnePieceSpec(
-          hand, bowLengthIn, markedLb, markedAtIn, hmpeTips, band(braceLow, braceHigh));
+          hand, bowLengthIn, markedLb, markedAtIn, hmpeTips, band(braceLow, braceHigh), weighed);
     }
   }
 

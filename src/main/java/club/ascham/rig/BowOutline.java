@@ -4,39 +4,69 @@ import club.ascham.bow.Build;
 import club.ascham.rig.SideView.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * The lines of a strung recurve bow seen from the side. Bow length, riser length, brace and both
- * tiller distances are to scale; the thickness of the parts and the shape of the grip are drawn to
- * be seen.
+ * The lines of a recurve bow seen from the side: braced as it stands, unstrung faintly and drawn
+ * thinly. Bow length, riser length, brace and both tiller distances are to scale, and the limbs
+ * stand as elastic limbs do; the thickness of the parts and the shape of the grip are drawn to be
+ * seen.
  *
  * @param riserIn length of the riser, or of the stiff middle of a one-piece bow
- * @param stringIn from tip to tip of the strung bow
+ * @param stringIn from tip to tip of the strung bow, where no limb could be reckoned
  * @param braceIn from the string to the throat of the grip
  * @param upperIn from the string to the upper limb where it leaves the riser; likewise the lower
+ * @param shape empty where no elastic limbs stand so: then plain limbs are drawn, braced only
  */
 record BowOutline(
-    Build build, double riserIn, double stringIn, double braceIn, double upperIn, double lowerIn) {
+    Build build,
+    double riserIn,
+    double stringIn,
+    double braceIn,
+    double upperIn,
+    double lowerIn,
+    Optional<BowShape> shape) {
   /** Where the arrow lies, above the throat of the grip. */
   static final double ARROW_ALONG = 2.6;
 
   private static final double BUTT_IN = 2.4;
   private static final double LEAVES_AT = 0.16;
-  private static final double RECURVE_IN = 4.2;
-  private static final double TIP_OUT = 1.1;
+
+  /** Of the solved points, so many are drawn: a smooth curve goes through them. */
+  private static final int EVERY = 5;
+
+  /** Thickness of a limb at its root and its tip. */
+  private static final double THICK_IN = 0.62;
+
+  private static final double THIN_IN = 0.3;
 
   /** One line of the drawing: the class it is drawn in, and its path. */
   record Stroke(String kind, String path) {}
 
   List<Stroke> strokes(SideView view) {
     List<Stroke> strokes = new ArrayList<>();
-    strokes.add(new Stroke("string", string(view)));
+    shape.ifPresent(
+        solved -> {
+          for (BowShape.Half half : List.of(solved.upper(), solved.lower())) {
+            strokes.add(new Stroke("faint", curve(view, half.unstrung())));
+            strokes.add(new Stroke("thin", curve(view, half.drawn())));
+          }
+          strokes.add(
+              new Stroke(
+                  "thin",
+                  view.move(solved.upper().drawn().leaves())
+                      + view.line(solved.nock())
+                      + view.line(solved.lower().drawn().leaves())));
+        });
+    BowShape.Limb upper = shape.map(solved -> solved.upper().braced()).orElse(plain(true));
+    BowShape.Limb lower = shape.map(solved -> solved.lower().braced()).orElse(plain(false));
+    strokes.add(new Stroke("string", view.move(upper.leaves()) + view.line(lower.leaves())));
     strokes.add(new Stroke("fill", build == Build.ONE_PIECE ? handle(view) : riser(view)));
-    for (boolean upper : new boolean[] {true, false}) {
-      strokes.add(new Stroke("fill", limb(view, upper)));
-      if (build != Build.ONE_PIECE) {
-        strokes.add(new Stroke("fill", bolt(view, upper)));
-      }
+    strokes.add(new Stroke("fill", limb(view, upper, true)));
+    strokes.add(new Stroke("fill", limb(view, lower, false)));
+    if (build != Build.ONE_PIECE) {
+      strokes.add(new Stroke("fill", bolt(view, true)));
+      strokes.add(new Stroke("fill", bolt(view, false)));
     }
     return List.copyOf(strokes);
   }
@@ -55,48 +85,49 @@ record BowOutline(
     return upper ? in : -in;
   }
 
-  private Point touches(boolean upper) {
-    return new Point(along(upper, stringIn / 2 - RECURVE_IN), 0);
+  private BowShape.Limb plain(boolean upper) {
+    Point end = new Point(along(upper, halfRiserIn()), out(upper));
+    Point tip = new Point(along(upper, stringIn / 2), 0);
+    Point bulge = end.between(tip, 0.5).plus(0, out(upper) * 0.12);
+    return new BowShape.Limb(List.of(end, bulge, tip), 2);
   }
 
-  private Point tip(boolean upper) {
-    return new Point(along(upper, stringIn / 2), TIP_OUT);
+  private static List<Point> some(BowShape.Limb limb) {
+    List<Point> all = limb.belly();
+    List<Point> some = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (i == 0 || i == all.size() - 1 || all.size() <= EVERY || i % EVERY == 1) {
+        some.add(all.get(i));
+      }
+    }
+    return some;
   }
 
-  private String string(SideView view) {
-    Point top = tip(true).plus(-0.4, -0.26);
-    Point bottom = tip(false).plus(0.4, -0.26);
-    return view.move(top)
-        + view.curve(top.plus(-1, -0.5), touches(true).plus(1.6, -0.06), touches(true))
-        + view.line(touches(false))
-        + view.curve(touches(false).plus(-1.6, -0.06), bottom.plus(1, -0.5), bottom);
+  private static String curve(SideView view, BowShape.Limb limb) {
+    Point[] points = some(limb).toArray(Point[]::new);
+    return view.move(points[0]) + view.through(points);
   }
 
   /** Belly out to the tip, and the back home again. */
-  private String limb(SideView view, boolean upper) {
-    double end = halfRiserIn();
-    double length = stringIn / 2 - RECURVE_IN - end;
-    double butt = build == Build.ONE_PIECE ? 0 : BUTT_IN;
-    double up = upper ? 1 : -1;
-    Point leaves = new Point(along(upper, end), out(upper));
-    Point buttEnd = leaves.plus(-up * butt, butt * LEAVES_AT);
-    Point handle = leaves.plus(up * 0.52 * length, -0.52 * length * LEAVES_AT);
-    Point touch = touches(upper);
-    Point nearTouch = touch.plus(-up * 0.36 * length, 0.06 * out(upper));
-    Point tip = tip(upper);
-    double thick = build == Build.ONE_PIECE ? 0.72 : 0.62;
-    double thin = 0.34;
-    return view.move(buttEnd)
-        + view.line(leaves)
-        + view.curve(handle, nearTouch, touch)
-        + view.curve(touch.plus(up * 1.6, -0.05), tip.plus(-up, -0.55), tip)
-        + view.line(tip.plus(-up * 0.14, 0.3))
-        + view.curve(
-            tip.plus(-up * 1.2, -0.26), touch.plus(up * 1.5, thin - 0.05), touch.plus(0, thin))
-        + view.curve(
-            nearTouch.plus(0, thin + 0.1), handle.plus(up * 0.1, thick), leaves.plus(0, thick))
-        + view.line(buttEnd.plus(0, thick))
-        + "Z";
+  private String limb(SideView view, BowShape.Limb limb, boolean upper) {
+    List<Point> belly = some(limb);
+    List<Point> back = new ArrayList<>();
+    int last = belly.size() - 1;
+    for (int i = last; i >= 0; i--) {
+      Point before = belly.get(Math.max(0, i - 1));
+      Point after = belly.get(Math.min(last, i + 1));
+      double along = after.along() - before.along();
+      double out = after.out() - before.out();
+      double thick = (THICK_IN - (THICK_IN - THIN_IN) * i / last) / Math.hypot(along, out);
+      double side = upper ? 1 : -1;
+      back.add(belly.get(i).plus(-side * out * thick, side * along * thick));
+    }
+    if (build != Build.ONE_PIECE) {
+      Point butt = belly.get(0).plus(along(upper, -BUTT_IN), BUTT_IN * LEAVES_AT);
+      belly.add(0, butt);
+      back.add(butt.plus(0, THICK_IN));
+    }
+    return closed(view, belly.toArray(Point[]::new), back.toArray(Point[]::new));
   }
 
   /** A bolt through the butt of a limb, its head towards the target. */

@@ -5,6 +5,7 @@ import static club.ascham.rig.SideView.number;
 import club.ascham.bow.Band;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Build;
+import club.ascham.bow.FingerWeight;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.Hand;
 import club.ascham.bow.RigSpec;
@@ -23,8 +24,8 @@ final class Draughtsman {
   private static final int WIDTH = 360;
   private static final double PIXELS_PER_INCH = 8.2;
   private static final double MARGIN = 26;
-  private static final double STRING_FROM_EDGE = 112;
-  private static final double WORDS_FROM_STRING = 34;
+  private static final double STRING_FROM_EDGE = 88;
+  private static final double WORDS_FROM_STRING = 20;
   private static final double SCALE_WIDTH = 190;
   private static final double DETAIL_RADIUS = 42;
 
@@ -112,13 +113,21 @@ final class Draughtsman {
     double likely = band != null ? band.middle().inches() : bowIn / 8.0;
     // To the button or to the throat is nearly as far: one outline serves both.
     double brace = inchesOr(shown.brace(), likely);
+    boolean onePiece = rig.build() == Build.ONE_PIECE;
+    double riser = onePiece ? FingerWeight.stiffMiddleIn(bowIn) : rig.riser().lengthIn();
+    double upper = inchesOr(shown.tillerUpper(), brace - 1);
+    double lower = inchesOr(shown.tillerLower(), brace - 1.1);
+    double draw = onePiece ? rig.onePiece().markedAtIn() : rig.limbs().markedAtIn();
     return new BowOutline(
         rig.build(),
-        rig.build() == Build.ONE_PIECE ? 0.34 * bowIn : rig.riser().lengthIn(),
+        riser,
         bowIn - STRUNG_SHORTER_IN,
         brace,
-        inchesOr(shown.tillerUpper(), brace - 1),
-        inchesOr(shown.tillerLower(), brace - 1.1));
+        upper,
+        lower,
+        BowShape.of(
+            new BowShape.Wish(
+                bowIn, riser, brace, upper, lower, draw - FingerWeight.AMO_BEYOND_PIVOT_IN)));
   }
 
   private static double inchesOr(Length measured, double otherwise) {

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** Reads parts with their names and with what decides about fitting them: six statements. */
+/** Reads parts with their names and with what decides about fitting them: seven statements. */
 @ApplicationScoped
 public class RigParts {
   private final Items items;

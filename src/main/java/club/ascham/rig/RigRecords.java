@@ -209,6 +209,28 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
         .toList();
   }
 
+  /** A reading of the bow scale with these limbs, on whatever riser. */
+  record Weighed(Instant happenedAt, String by, double drawIn, double forceLb, Integer riserIn) {
+    public String said() {
+      return new Weighing(drawIn, forceLb).onTheScale()
+          + (riserIn == null ? "" : ", on a %d in riser".formatted(riserIn));
+    }
+  }
+
+  /** What the bow scale showed of its limbs, newest first. */
+  List<Weighed> weighings(RigCard card) {
+    Part weighed = WeighRig.weighed(card);
+    return weighed == null
+        ? List.of()
+        : rows.list(
+            Weighed.class,
+            """
+            SELECT s.happened_at, a.name, s.draw_in, s.force_lb, s.riser_in
+              FROM scale_reading s JOIN account a ON a.id = s.weighed_by
+             WHERE s.item_id = ?1 ORDER BY s.happened_at DESC, s.id DESC LIMIT 12""",
+            weighed.id());
+  }
+
   /** A loan that a rig went out with. */
   record Lent(
       long loanId, String kind, String holder, Instant outAt, LocalDate dueOn, Instant backAt) {

@@ -141,6 +141,30 @@ class BenchApiTest {
         .body("energiesInLb[2]", closeTo(990.838, 1e-2));
   }
 
+  @Test
+  @DisplayName("elastica from the string's length: the same straight bow, computed elsewhere")
+  void statics_ofAStringsLength() {
+    ask(
+            "officer",
+            "statics",
+            "{'model':'elastica','limbLengthIn':32,'rootHeightIn':4,'rootStiffnessLbIn2':100000,'tipFraction':0.0001,'stringIn':70.3437,'drawsIn':[28]}")
+        .statusCode(200)
+        .body("braceIn", closeTo(6, 1e-3))
+        .body("forcesLb[0]", closeTo(86.8687, 1e-2));
+  }
+
+  @Test
+  void statics_ofUnlikeLimbs_leanTowardTheStiffer() {
+    ask(
+            "officer",
+            "statics",
+            "{'model':'elastica','limbLengthIn':32,'rootHeightIn':4,'rootStiffnessLbIn2':100000,'tipFraction':0.01,'lower':{'rootStiffnessLbIn2':105000},'stringIn':70.3,'drawsIn':[10,28]}")
+        .statusCode(200)
+        .body("tillerUpperIn", greaterThan(6.0))
+        .body("tillerLowerIn", lessThan(6.1))
+        .body("energiesInLb[1]", greaterThan(900.0));
+  }
+
   @ParameterizedTest(name = "{0}: {2}")
   @CsvSource(
       delimiter = '|',
@@ -155,7 +179,9 @@ class BenchApiTest {
         "statics|{}|model",
         "statics|{'model':'rigid-limb','limbIn':15,'hingeHeightIn':17.5,'stiffnessInLbPerRad':560,'halfStringIn':99}|halfStringIn",
         "statics|{'model':'rigid-limb','limbIn':15,'hingeHeightIn':17.5,'stiffnessInLbPerRad':560,'halfStringIn':30.6,'drawsIn':[99]}|drawsIn",
-        "statics|{'model':'elastica','limbLengthIn':32,'rootHeightIn':4,'rootStiffnessLbIn2':100000,'tipFraction':0.01,'braceIn':31}|braceIn"
+        "statics|{'model':'elastica','limbLengthIn':32,'rootHeightIn':4,'rootStiffnessLbIn2':100000,'tipFraction':0.01,'braceIn':31}|braceIn",
+        "statics|{'model':'elastica','limbLengthIn':32,'rootHeightIn':4,'rootStiffnessLbIn2':100000,'tipFraction':0.01,'stringIn':90}|stringIn",
+        "statics|{'model':'elastica','limbLengthIn':32,'rootHeightIn':4,'rootStiffnessLbIn2':100000,'tipFraction':0.01}|braceIn"
       })
   void outsideItsDomain_itSaysSoAtTheField(String calculator, String body, String field) {
     ask("officer", calculator, body).statusCode(422).body("errors.field", hasItem(field));

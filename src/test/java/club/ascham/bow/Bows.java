@@ -1,6 +1,7 @@
 package club.ascham.bow;
 
 import club.ascham.units.Length;
+import java.util.List;
 
 /** Small bows for the tests of the trade's rules. */
 final class Bows {
@@ -54,6 +55,24 @@ final class Bows {
   static RigSpec adjustableRig(double markedLb, Style style) {
     return rig(
         adjustableRiser(25), slotInLimbs(LimbSize.MEDIUM, markedLb), polyesterString(68), style);
+  }
+
+  /** Medium slot-in limbs marked on a 25 in riser, on another, with what a bow scale showed. */
+  static RigSpec weighedRig(int riserIn, double markedLb, List<ScaleReading> weighed) {
+    LimbsSpec limbs =
+        new LimbsSpec(
+            Build.ADJUSTABLE,
+            LimbSize.MEDIUM,
+            null,
+            "ILF",
+            null,
+            markedLb,
+            28,
+            25,
+            Known.UNKNOWN,
+            null,
+            weighed);
+    return rig(adjustableRiser(riserIn), limbs, polyesterString(riserIn + 43), Style.SPLIT_FINGER);
   }
 
   static RigSpec screwInRig(int bowLengthIn, double markedLb) {

@@ -2,6 +2,8 @@ package club.ascham.bow;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -43,5 +45,25 @@ class FingerWeightLawsTest {
     WeightOnFingers longer = FingerWeight.estimate(markedLb, 28, 25, riserIn + 1, 27, ZERO_IN);
     assertTrue(shorter.lb() > longer.lb());
     assertTrue(shorter.highLb() >= longer.highLb());
+  }
+
+  @Property(tries = 200)
+  void oneMoreReading_neverWidensTheRange_andPullsTowardItself(
+      @ForAll @DoubleRange(min = 14, max = 40) double markedLb,
+      @ForAll @DoubleRange(min = 22, max = 31) double drawIn,
+      @ForAll @DoubleRange(min = 0.8, max = 1.25) double off,
+      @ForAll @IntRange(min = 0, max = 5) int before) {
+    SetUpFigures setUp = Bows.setUp(222, 180, 176);
+    double expected = FingerWeight.of(Bows.weighedRig(25, markedLb, List.of()), setUp, drawIn).lb();
+    ScaleReading reading = new ScaleReading(drawIn, off * expected, 25);
+    WeightOnFingers fewer =
+        FingerWeight.of(
+            Bows.weighedRig(25, markedLb, Collections.nCopies(before, reading)), setUp, drawIn);
+    WeightOnFingers more =
+        FingerWeight.of(
+            Bows.weighedRig(25, markedLb, Collections.nCopies(before + 1, reading)), setUp, drawIn);
+    assertTrue(more.highLb() - more.lowLb() < fewer.highLb() - fewer.lowLb());
+    assertTrue(
+        Math.abs(more.lb() - reading.forceLb()) <= Math.abs(fewer.lb() - reading.forceLb()) + 1e-9);
   }
 }

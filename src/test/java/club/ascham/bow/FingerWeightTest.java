@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.units.Length;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,9 +31,9 @@ class FingerWeightTest {
 
   // Source: sportfocus.com "Actual Peak Bow Weight" and
   // heerlijkheidvantillegem.brugseverenigingen.be
-  // (R): 2 lb an inch either side of 28 in up to 40 lb. The even rise gives 1.6 to 2.3 lb an inch,
-  // so
-  // the published figure must lie within the stated range.
+  // (R): 2 lb an inch either side of 28 in up to 40 lb. An elastic limb gives 5 in a hundred for an
+  // inch, so 2 lb at 40 lb and 1.4 lb at 28: the published figure must lie within the stated range,
+  // and within a pound and a half of the likeliest.
   @ParameterizedTest(name = "{0} lb at 28 in, drawn {1} in: {2} lb within the range")
   @DisplayName("2 lb an inch within 2 in of 28 in, 28 to 40 lb: sportfocus.com (R)")
   @CsvSource({
@@ -43,7 +44,7 @@ class FingerWeightTest {
   void estimate_publishedCorrection(double markedLb, double drawIn, double publishedLb) {
     WeightOnFingers weight = FingerWeight.estimate(markedLb, 28, 25, 25, drawIn, ZERO_IN);
     assertTrue(weight.lowLb() <= publishedLb && publishedLb <= weight.highLb(), weight.toString());
-    assertEquals(publishedLb, weight.lb(), 1.0);
+    assertEquals(publishedLb, weight.lb(), 1.5);
   }
 
   // Source: sportfocus.com: 40 lb AMO at 29 in = 42 lb (R)
@@ -88,7 +89,8 @@ class FingerWeightTest {
   void estimate_lightLimbsAtAChildsDraw_staysAboveAbsurdity() {
     WeightOnFingers weight = FingerWeight.estimate(16, 28, null, null, 22, 9.75);
     assertTrue(weight.lb() > 9 && weight.lb() < 12, weight.toString());
-    assertTrue(weight.lowLb() >= 9 && weight.highLb() <= 12.1, weight.toString());
+    // An elastic limb is up sooner than an even rise has it, and the range holds both.
+    assertTrue(weight.lowLb() >= 9 && weight.highLb() <= 13, weight.toString());
   }
 
   @Test
@@ -116,6 +118,58 @@ class FingerWeightTest {
             .lb();
     assertEquals(setUp, weight.lb(), 0.1);
     assertTrue(weight.basis().contains("not measured"), weight.basis());
+  }
+
+  @Test
+  void of_aBowThatNoModelReaches_risesEvenlyAsBefore_andSaysSo() {
+    WeightOnFingers weight = FingerWeight.of(Bows.onePieceRig(36, 10), Bows.setUp(120, 90, 88), 20);
+    double zeroIn = 120 / 25.4 + 1.75;
+    assertEquals(10 * (20 - zeroIn) / (24 - zeroIn), weight.lb(), 1e-9);
+    assertTrue(weight.basis().contains("the old rule"), weight.basis());
+  }
+
+  private static WeightOnFingers weighed(int riserIn, double drawIn, ScaleReading... readings) {
+    return FingerWeight.of(
+        Bows.weighedRig(riserIn, 24, List.of(readings)), Bows.setUp(222, 180, 176), drawIn);
+  }
+
+  @Test
+  void aReadingAtTheArchersOwnDraw_countsMoreThanTheMark_andNarrowsTheRange() {
+    WeightOnFingers mark = weighed(25, 26);
+    WeightOnFingers one = weighed(25, 26, new ScaleReading(26, 23.5, 25));
+    assertTrue(one.lb() - mark.lb() > (23.5 - mark.lb()) / 2, one + " after " + mark);
+    assertTrue(one.lb() < 23.5);
+    assertTrue(one.highLb() - one.lowLb() < mark.highLb() - mark.lowLb());
+    assertEquals(1, one.readings());
+    assertTrue(one.basis().contains("One reading on the bow scale counts"), one.basis());
+  }
+
+  // Normal spreads: precisions add. Mark 24 lb at 28 in, asked there: 21.85 to 26.25, so sd 1.1;
+  // the
+  // reading 26 lb at 28 in: 25 x 0.975 to 27 x 1.025, so sd 0.825.
+  @Test
+  void aReading_isWeighedWithTheMarkByTheInverseSquaresOfTheirSpreads() {
+    double mark = 1 / (1.1 * 1.1);
+    double reading = 1 / (0.825 * 0.825);
+    WeightOnFingers weight = weighed(25, 28, new ScaleReading(28, 26, 25));
+    assertEquals((24 * mark + 26 * reading) / (mark + reading), weight.lb(), 1e-9);
+    assertEquals(4 / Math.sqrt(mark + reading), weight.highLb() - weight.lowLb(), 1e-9);
+  }
+
+  @Test
+  void readingsGoWithTheLimbsToAnotherRiser_butSayLessThere() {
+    ScaleReading reading = new ScaleReading(28, 26, 25);
+    WeightOnFingers here = weighed(25, 28, reading);
+    WeightOnFingers there = weighed(23, 28, reading);
+    WeightOnFingers unweighed = weighed(23, 28);
+    assertTrue(there.lb() > here.lb(), "a shorter riser weighs more");
+    assertTrue(there.lb() > unweighed.lb(), "the reading counts there too");
+    assertTrue(there.highLb() - there.lowLb() > here.highLb() - here.lowLb());
+  }
+
+  @Test
+  void aReadingThatNoSuchBraceAllows_isPassedOver() {
+    assertEquals(weighed(25, 28), weighed(25, 28, new ScaleReading(10, 2, 25)));
   }
 
   @ParameterizedTest(name = "{0} lb at {1} in, draw {2} in, zero {3} in")

@@ -90,6 +90,7 @@ class DemoDataTest {
         "strings due within three months | SELECT count(*) FROM work_due WHERE work = 'STRING_REPLACEMENT' AND due_on BETWEEN '2026-11-25' AND '2027-02-25'",
         "a bow whose adjustment waits | SELECT count(*) FROM bow_check c WHERE verdict = 'ADJUST' AND NOT EXISTS (SELECT 1 FROM bow_check n WHERE n.rig_id = c.rig_id AND n.happened_at > c.happened_at)",
         "an adjustment measured before and after | SELECT count(*) FROM adjustment WHERE check_id IS NOT NULL AND after_id IS NOT NULL AND twists_added IS NOT NULL",
+        "limbs on the bow scale more than once | SELECT count(*) FROM scale_reading GROUP BY item_id HAVING count(*) > 1",
         "bolts turned | SELECT count(*) FROM adjustment WHERE upper_in IS NOT NULL",
         "a dry loose | SELECT count(*) FROM receipt WHERE dry_loose_or_fall = 1",
         "a bow brought back strung | SELECT count(*) FROM receipt WHERE came_back_strung = 1",

@@ -141,6 +141,38 @@ class RigDrawingTest {
     }
   }
 
+  private static BowShape shape(double upperIn, double lowerIn) {
+    return BowShape.of(new BowShape.Wish(68, 25, 8.5, upperIn, lowerIn, 26.25)).orElseThrow();
+  }
+
+  @Test
+  void theLimbs_standAsSolved_fromTheMeasuredEndsToTheString() {
+    BowShape shape = shape(7.5, 7.25);
+
+    assertEquals(7.5, shape.upper().braced().belly().get(0).out(), 1e-12);
+    assertEquals(7.25, shape.lower().braced().belly().get(0).out(), 1e-12);
+    // The string lies against both limbs where it leaves them.
+    assertEquals(0, shape.upper().braced().leaves().out(), 0.05);
+    assertEquals(0, shape.lower().braced().leaves().out(), 0.05);
+    double braced = 2 * shape.upper().braced().leaves().along();
+    assertEquals(8.5 - 26.25, shape.nock().out(), 1e-12);
+    assertTrue(2 * shape.upper().drawn().leaves().along() < braced, "drawn, the tips come nearer");
+    double unstrungTip = shape.upper().unstrung().belly().get(51).out();
+    assertTrue(unstrungTip > 7.5, "unstrung, the tip points to the target: " + unstrungTip);
+  }
+
+  @Test
+  void theDrawing_showsTheBowUnstrungBracedAndDrawn_orBracedOnlyWhereNoModelReaches() {
+    RigDrawing solved =
+        drawing(adjustable(Hand.RIGHT, LimbSize.MEDIUM), measured(215.9, 190.5, 184.15));
+    assertEquals(2, solved.strokes().stream().filter(s -> s.kind().equals("faint")).count());
+    assertEquals(3, solved.strokes().stream().filter(s -> s.kind().equals("thin")).count());
+
+    RigDrawing plain = drawing(junior(26), measured(100, 90, 90));
+    assertTrue(plain.strokes().stream().noneMatch(s -> s.kind().equals("thin")));
+    assertEquals(1, plain.strokes().stream().filter(s -> s.kind().equals("string")).count());
+  }
+
   @Test
   void readings_areSignedByTheirBands() {
     RigDrawing drawing = drawing(adjustable(Hand.RIGHT, LimbSize.MEDIUM), measured(190, 194, 186));

@@ -1,0 +1,71 @@
+package club.ascham.rig;
+
+import club.ascham.form.Typed;
+import club.ascham.id.RigId;
+import club.ascham.people.Role;
+import club.ascham.web.Forms;
+import club.ascham.web.Go;
+import club.ascham.web.NoSuchThing;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+
+/** Putting a bow on the bow scale: two numbers. */
+@Path("/rigs/{id:\\d+}/weigh")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class WeighPages {
+
+  @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record WeighPage(RigRow row, String path, Typed typed) implements TemplateInstance {}
+
+  private final RigRecords records;
+  private final WeighRig weighRig;
+
+  WeighPages(RigRecords records, WeighRig weighRig) {
+    this.records = records;
+    this.weighRig = weighRig;
+  }
+
+  @GET
+  public TemplateInstance ask(@PathParam("id") long id) {
+    return page(new RigId(id), Typed.nothing());
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response weigh(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(id);
+    Typed typed = Forms.typed(form);
+    Weighing weighing = Weighing.parse(typed);
+    if (!typed.sound()) {
+      return Go.again(page(rig, typed));
+    }
+    Outcome outcome = weighRig.weigh(rig, weighing, typed.value("once-key"));
+    if (outcome instanceof Outcome.Done done) {
+      return Go.to(RigPages.page(rig) + "#weight", done.said());
+    }
+    if (outcome instanceof Outcome.PressedBefore before) {
+      return Go.to(before.page());
+    }
+    if (outcome instanceof Outcome.Refused refused) {
+      refused.tell(typed);
+    }
+    return Go.again(page(rig, typed));
+  }
+
+  private TemplateInstance page(RigId rig, Typed typed) {
+    RigRow row =
+        records
+            .one(rig)
+            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + rig.value() + "."));
+    return new WeighPage(row, RigPages.page(rig), typed);
+  }
+}

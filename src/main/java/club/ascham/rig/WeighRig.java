@@ -1,0 +1,99 @@
+package club.ascham.rig;
+
+import club.ascham.bow.FingerWeight;
+import club.ascham.bow.RigSpec;
+import club.ascham.bow.WeightOnFingers;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.web.NoSuchThing;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Keeps what a bow scale showed. */
+@ApplicationScoped
+class WeighRig {
+  /** A reading beyond these parts of what is reckoned is a slip, or of another bow: judged. */
+  private static final double LEAST_PART = 0.6;
+
+  private static final double MOST_PART = 1.6;
+
+  private final RigSpecs specs;
+  private final Rows rows;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  WeighRig(RigSpecs specs, Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+    this.specs = specs;
+    this.rows = rows;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  @Writes
+  Outcome weigh(RigId id, Weighing weighing, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return new Outcome.PressedBefore(before.get());
+    }
+    RigCard card =
+        specs
+            .of(id)
+            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id.value() + "."));
+    Optional<RigSpec> spec = card.spec();
+    if (spec.isEmpty() || !card.isWhole()) {
+      return Outcome.refused(
+          "", "A part of this rig is missing: it can't be drawn.", "Fit it first.");
+    }
+    double zeroIn = FingerWeight.zeroIn(FingerWeight.brace(spec.get(), card.setUp()));
+    if (weighing.drawIn() <= zeroIn + 1) {
+      return Outcome.refused("drawIn", "That hardly goes beyond the braced string.", "");
+    }
+    WeightOnFingers reckoned = FingerWeight.of(spec.get(), card.setUp(), weighing.drawIn());
+    double low = LEAST_PART * reckoned.lowLb();
+    double high = MOST_PART * reckoned.highLb();
+    if (weighing.forceLb() < low || weighing.forceLb() > high) {
+      return Outcome.refused(
+          "forceLb",
+          String.format(
+              Locale.ROOT,
+              "About %.0f lb is reckoned at that draw. Read scale and draw again; if it stays so,"
+                  + " compare the label with the limbs’ entry.",
+              reckoned.lb()),
+          "");
+    }
+    Part weighed = weighed(card);
+    Instant now = time.now();
+    rows.change(
+        """
+        INSERT INTO scale_reading (rig_id, item_id, happened_at, recorded_at, weighed_by, riser_in,
+                                   draw_in, force_lb)
+        VALUES (?1, ?2, ?3, ?3, ?4, ?5, ?6, ?7)""",
+        id,
+        weighed.id(),
+        now,
+        actor.id(),
+        card.body().riser() == null ? null : card.body().riser().lengthIn(),
+        weighing.drawIn(),
+        weighing.forceLb());
+    story.tell(Story.Told.ofRig(now, actor.id(), id, List.of(weighed.id()), weighing.said()));
+    pressed.leads(formKey, RigPages.page(id));
+    return new Outcome.Done(id, weighing.said());
+  }
+
+  /** The part that a reading is of: the limbs, or the one-piece bow; null: none fitted. */
+  static Part weighed(RigCard card) {
+    return card.body() != null && card.body().onePiece() != null ? card.body() : card.limbs();
+  }
+}
