@@ -62,14 +62,16 @@ public record RigFilter(
     return state == null && hand == null && bowLengthIn == null && fromLb == null && toLb == null;
   }
 
-  /** What is shown, in words: {@code ready · left-handed · 66 in}. */
+  /**
+   * What is shown, in words: {@code ready · left‑handed · 66 in}, with a hyphen that never breaks.
+   */
   public String said() {
     List<String> words = new ArrayList<>();
     if (state != null) {
       words.add(state.said());
     }
     if (hand != null) {
-      words.add(Words.said(hand) + "-handed");
+      words.add(Words.said(hand) + "\u2011handed");
     }
     if (bowLengthIn != null) {
       words.add(bowLengthIn + " in");

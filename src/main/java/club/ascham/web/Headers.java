@@ -52,7 +52,10 @@ class Headers {
       headers.set("Strict-Transport-Security", ONLY_BY_TLS_FOR_A_YEAR);
     }
     for (Cookie cookie : request.request().cookies()) {
-      cookie.setHttpOnly(true).setSameSite(CookieSameSite.STRICT).setSecure(tls);
+      // One that came with the request has no path: whatever is set on it would send it back.
+      if (cookie.getPath() != null) {
+        cookie.setHttpOnly(true).setSameSite(CookieSameSite.STRICT).setSecure(tls);
+      }
     }
     List<String> written = headers.getAll("Set-Cookie");
     if (!written.isEmpty()) {

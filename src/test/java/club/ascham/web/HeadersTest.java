@@ -86,6 +86,26 @@ class HeadersTest {
   }
 
   @Test
+  void aCookieThatCameWithTheRequest_isNotSentBack() {
+    for (String page : List.of("/sign-in", "/join/x/y", "/no-such")) {
+      given()
+          .redirects()
+          .follow(false)
+          .header("Cookie", "ascham-said=Saved; ascham-known=some.thing; ascham-sought=1+Ann")
+          .get(page)
+          .headers()
+          .getValues("Set-Cookie")
+          .forEach(
+              cookie ->
+                  assertFalse(
+                      cookie.contains("Saved")
+                          || cookie.contains("thing")
+                          || cookie.contains("Ann"),
+                      cookie));
+    }
+  }
+
+  @Test
   void whoClaimsToComeByTls_isNotBelieved_withoutAProxyThatWeKnow() {
     Response answer =
         given()
