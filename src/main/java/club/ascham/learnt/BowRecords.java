@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Reads what was done to a bow and its parts: nine statements at most, however long its story. */
+/** Reads what was done to a bow and its parts: ten statements at most, however long its story. */
 @ApplicationScoped
 public class BowRecords {
   private static final String RIGS_OF_PARTS =
