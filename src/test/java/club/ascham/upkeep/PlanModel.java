@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -75,9 +76,11 @@ final class PlanModel {
             .filter(Objects::nonNull)
             .findFirst()
             .orElseThrow();
-    Instant from =
-        done.stream().max(Comparator.naturalOrder()).orElse(start.atStartOfDay(zone).toInstant());
-    return Stream.of(byDays(day(from), rule), byLoans(item, from, rule), byShots(item, from, rule))
+    Optional<Instant> last = done.stream().max(Comparator.naturalOrder());
+    LocalDate since = last.map(this::day).orElse(start);
+    // What happens at the first moment of the first day counts.
+    Instant after = last.orElse(start.atStartOfDay(zone).toInstant().minusMillis(1));
+    return Stream.of(byDays(since, rule), byLoans(item, after, rule), byShots(item, after, rule))
         .filter(Objects::nonNull)
         .min(Comparator.naturalOrder())
         .orElse(null);
