@@ -38,6 +38,10 @@ class Failures {
           "org.jboss.resteasy.reactive.common.providers.serialisers.MapAsFormUrlEncodedProvider",
           "org.jboss.resteasy.reactive.server.core.multipart.");
 
+  /** The platform's own as well: it does not catch what it throws of a kind like “/”. */
+  private static final String READER_OF_KINDS =
+      "org.jboss.resteasy.reactive.common.headers.MediaTypeHeaderDelegate";
+
   @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FailurePage(String heading, String message) implements TemplateInstance {}
 
@@ -117,7 +121,7 @@ class Failures {
               .orElseGet(() -> answer(uri, 404, "Not found", "There is nothing at this address."));
       case 405 -> answer(uri, 405, "Not this way", "This address does not take that request.");
       case 413 -> answer(uri, 413, "Too large", "That is larger than this page takes.");
-      case 415 -> answer(uri, 415, "Not that kind", "This address takes another kind of content.");
+      case 415 -> notThatKind(uri);
       default -> answer(uri, status, "Not understood", "That request could not be read.");
     };
   }
@@ -126,6 +130,9 @@ class Failures {
   Response unexpected(RuntimeException failure, UriInfo uri) {
     if (isUnreadableForm(failure)) {
       return notAForm(uri);
+    }
+    if (thrownIn(failure, List.of(READER_OF_KINDS))) {
+      return notThatKind(uri);
     }
     Optional<FileTrouble> trouble = FileTrouble.in(failure);
     if (trouble.isPresent()) {
@@ -147,9 +154,17 @@ class Failures {
   }
 
   private static boolean isUnreadableForm(Exception failure) {
+    return thrownIn(failure, READERS_OF_FORMS);
+  }
+
+  private static boolean thrownIn(Exception failure, List<String> readers) {
     return Arrays.stream(failure.getStackTrace())
         .limit(3)
-        .anyMatch(frame -> READERS_OF_FORMS.stream().anyMatch(frame.getClassName()::startsWith));
+        .anyMatch(frame -> readers.stream().anyMatch(frame.getClassName()::startsWith));
+  }
+
+  private static Response notThatKind(UriInfo uri) {
+    return answer(uri, 415, "Not that kind", "This address takes another kind of content.");
   }
 
   private static Response notAForm(UriInfo uri) {

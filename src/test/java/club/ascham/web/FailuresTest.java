@@ -106,6 +106,13 @@ class FailuresTest {
     Visitor.signedInAs("officer").postBytes(page, null, "").then().statusCode(415);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"/", "json", "application/"})
+  void whatIsSentAsNoKindAtAll_isRefused(String kind) {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.postBytes("/me/key", kind, "{}").then().statusCode(415);
+  }
+
   @Test
   void programs_getNoCookies() {
     officer().get("/api/risers?size=1").then().statusCode(200).header("Set-Cookie", nullValue());
