@@ -3,6 +3,7 @@ package club.ascham.store;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.WeakHashMap;
@@ -15,6 +16,7 @@ import org.sqlite.SQLiteConnection;
  */
 final class KeptStatements {
   private static final int AT_MOST = 256;
+  private static final int LONG_TEXT = 1_000;
   private static final Map<SQLiteConnection, KeptStatements> OF = new WeakHashMap<>();
 
   private final SQLiteConnection connection;
@@ -64,9 +66,18 @@ final class KeptStatements {
     return statement;
   }
 
-  /** It ran; what was bound is let go, since a note or a picture may be long. */
-  void done(PreparedStatement statement) throws SQLException {
-    statement.clearParameters();
+  /**
+   * It ran. A long note or a picture that was bound is let go; short values stay until the next
+   * ones, since SQLite may prepare a cleared statement anew, and that costs more than to run it.
+   */
+  void done(PreparedStatement statement, Object[] bound) throws SQLException {
+    if (Arrays.stream(bound).anyMatch(KeptStatements::isLong)) {
+      statement.clearParameters();
+    }
+  }
+
+  private static boolean isLong(Object value) {
+    return value instanceof byte[] || value instanceof String text && text.length() > LONG_TEXT;
   }
 
   /** It failed: nobody knows what it still holds. */

@@ -90,7 +90,7 @@ public class Rows {
       try {
         bind(statement, parameters);
         T outcome = running.of(kept, statement);
-        kept.done(statement);
+        kept.done(statement, parameters);
         ran = true;
         return outcome;
       } finally {

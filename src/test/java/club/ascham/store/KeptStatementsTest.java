@@ -43,7 +43,7 @@ class KeptStatementsTest {
       assertSame(first, statement);
       statement.setString(1, name);
       assertEquals(1, kept.changed(statement));
-      kept.done(statement);
+      kept.done(statement, new Object[0]);
     }
     assertEquals("Tern Kestrel", text("SELECT group_concat(name, ' ') FROM bow"));
   }
@@ -103,7 +103,7 @@ class KeptStatementsTest {
     PreparedStatement statement = kept.prepared(sql);
     statement.setString(1, "Tern");
     statement.executeUpdate();
-    kept.done(statement);
+    kept.done(statement, new Object[0]);
     assertEquals("2", text("SELECT count(*) FROM bow"));
   }
 
