@@ -18,13 +18,18 @@ import club.ascham.verdict.Judgement;
 import club.ascham.verdict.Reading;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
+import club.ascham.verdict.Sign;
 import club.ascham.verdict.Turns;
 import club.ascham.verdict.Verdict;
 import club.ascham.verdict.WorkDone;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Keeps a check and judges it; what the verdict withdraws is withdrawn at once. */
 @ApplicationScoped
@@ -218,16 +223,7 @@ class RecordCheck {
     Instant happened = entry.happened() == null ? now : entry.happened();
     VerdictWords words = VerdictWords.of(verdict);
     long check = add(card, entry, seen, words, happened, now);
-    seen.signs()
-        .forEach(
-            sign ->
-                rows.change(
-                    "INSERT INTO check_sign (check_id, part, gravity, words) VALUES (?1, ?2, ?3,"
-                        + " ?4)",
-                    check,
-                    sign.part(),
-                    sign.gravity(),
-                    sign.words()));
+    keepSigns(check, seen.signs());
     if (entry.adjustment() != null) {
       rows.change("UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check);
     }
@@ -241,6 +237,23 @@ class RecordCheck {
     }
     pressed.leads(formKey, CheckPages.verdictPage(card.id(), check));
     return new CheckOutcome.Judged(check, words);
+  }
+
+  private void keepSigns(long check, List<Sign> signs) {
+    if (!signs.isEmpty()) {
+      Object[] values =
+          Stream.concat(
+                  Stream.of(check),
+                  signs.stream().flatMap(one -> Stream.of(one.part(), one.gravity(), one.words())))
+              .toArray();
+      rows.change(
+          IntStream.range(0, signs.size())
+              .mapToObj(i -> "(?1, ?%d, ?%d, ?%d)".formatted(3 * i + 2, 3 * i + 3, 3 * i + 4))
+              .collect(
+                  Collectors.joining(
+                      ", ", "INSERT INTO check_sign (check_id, part, gravity, words) VALUES ", "")),
+          values);
+    }
   }
 
   /** Added by a statement of its own: a check is saved the most, and prepared once. */

@@ -18,16 +18,24 @@ import club.ascham.store.Rows;
 import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Reads what parts are, for the rules that decide about them: six statements, however many. */
+/**
+ * Reads what parts are, for the rules that decide about them: one statement for each kind asked for
+ * and one for what a bow scale showed, however many parts.
+ */
 @ApplicationScoped
 public class PartSpecs {
+  private static final Set<ItemKind> ALL =
+      EnumSet.of(ItemKind.RISER, ItemKind.LIMBS, ItemKind.BOW, ItemKind.STRING, ItemKind.STRINGER);
+
   private final Rows rows;
 
   PartSpecs(Rows rows) {
@@ -36,19 +44,23 @@ public class PartSpecs {
 
   /** What the items of these ids are; ids of other kinds, and null, are passed over. */
   public Parts of(Collection<ItemId> wanted) {
+    return of(wanted, ALL);
+  }
+
+  /** As {@link #of(Collection)}, when all that are parts are known to be of these kinds. */
+  public Parts of(Collection<ItemId> wanted, Set<ItemKind> kinds) {
     List<ItemId> ids = wanted.stream().filter(Objects::nonNull).distinct().toList();
-    if (ids.isEmpty()) {
-      return new Parts(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
-    }
-    return read(" WHERE p.id IN " + Items.places(ids), ids.toArray());
+    return ids.isEmpty()
+        ? new Parts(Map.of(), Map.of(), Map.of(), Map.of(), Map.of())
+        : read(kinds, " WHERE p.id IN " + Items.places(ids), ids.toArray());
   }
 
   /** What every part in use is. */
   public Parts ofAllInUse() {
-    return read(" WHERE i.retired_on IS NULL");
+    return read(ALL, " WHERE i.retired_on IS NULL");
   }
 
-  private Parts read(String where, Object... parameters) {
+  private Parts read(Set<ItemKind> kinds, String where, Object... parameters) {
     Map<ItemId, List<ScaleReading>> weighed =
         rows
             .list(
@@ -66,6 +78,7 @@ public class PartSpecs {
                     Collectors.mapping(WeighedRow::reading, Collectors.toList())));
     return new Parts(
         byId(
+            kinds.contains(ItemKind.RISER),
             RiserRow.class,
             RiserRow::id,
             RiserRow::spec,
@@ -75,6 +88,7 @@ public class PartSpecs {
                 + where,
             parameters),
         byId(
+            kinds.contains(ItemKind.LIMBS),
             LimbsRow.class,
             LimbsRow::id,
             row -> row.spec(weighed.getOrDefault(row.id(), List.of())),
@@ -85,6 +99,7 @@ public class PartSpecs {
                 + where,
             parameters),
         byId(
+            kinds.contains(ItemKind.BOW),
             BowRow.class,
             BowRow::id,
             row -> row.spec(weighed.getOrDefault(row.id(), List.of())),
@@ -94,6 +109,7 @@ public class PartSpecs {
                 + where,
             parameters),
         byId(
+            kinds.contains(ItemKind.STRING),
             StringRow.class,
             StringRow::id,
             StringRow::spec,
@@ -103,6 +119,7 @@ public class PartSpecs {
                 + where,
             parameters),
         byId(
+            kinds.contains(ItemKind.STRINGER),
             StringerRow.class,
             StringerRow::id,
             StringerRow::spec,
@@ -114,12 +131,16 @@ public class PartSpecs {
   }
 
   private <R extends Record, S> Map<ItemId, S> byId(
+      boolean wanted,
       Class<R> shape,
       Function<R, ItemId> id,
       Function<R, S> spec,
       String sql,
       Object... parameters) {
     Map<ItemId, S> specs = new LinkedHashMap<>();
+    if (!wanted) {
+      return specs;
+    }
     rows.list(shape, sql, parameters).forEach(row -> specs.put(id.apply(row), spec.apply(row)));
     return specs;
   }

@@ -10,8 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
-/** Reads parts with their names and with what decides about fitting them: seven statements. */
+/**
+ * Reads parts with their names and with what decides about fitting them: six statements at most.
+ */
 @ApplicationScoped
 public class RigParts {
   private final Items items;
@@ -25,27 +28,27 @@ public class RigParts {
   /** The parts among these items by id; an item of another kind, and null, is left out. */
   public Map<ItemId, Part> of(Collection<ItemId> wanted) {
     List<ItemId> ids = wanted.stream().filter(Objects::nonNull).distinct().toList();
-    Parts known = specs.of(ids);
+    Map<ItemId, Items.Named> named = items.named(ids);
+    Parts known =
+        specs.of(ids, named.values().stream().map(Items.Named::kind).collect(Collectors.toSet()));
     Map<ItemId, Part> parts = new LinkedHashMap<>();
-    items
-        .named(ids)
-        .forEach(
-            (id, item) -> {
-              if (item.kind().isRigPart()) {
-                parts.put(
+    named.forEach(
+        (id, item) -> {
+          if (item.kind().isRigPart()) {
+            parts.put(
+                id,
+                new Part(
                     id,
-                    new Part(
-                        id,
-                        item.bareCode(),
-                        item.kind(),
-                        item.maker(),
-                        item.model(),
-                        known.risers().get(id),
-                        known.limbs().get(id),
-                        known.bows().get(id),
-                        known.strings().get(id)));
-              }
-            });
+                    item.bareCode(),
+                    item.kind(),
+                    item.maker(),
+                    item.model(),
+                    known.risers().get(id),
+                    known.limbs().get(id),
+                    known.bows().get(id),
+                    known.strings().get(id)));
+          }
+        });
     return parts;
   }
 }
