@@ -3,12 +3,14 @@ package club.ascham.check;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.Target;
 import club.ascham.form.Typed;
+import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.rig.CorrectParts;
 import club.ascham.rig.Outcome;
 import club.ascham.rig.RigCard;
+import club.ascham.rig.Trends;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
@@ -53,13 +55,14 @@ class CheckPages {
   record CheckPage(CheckView view, Typed typed) implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "check", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record GaugeFragment(List<Gauge> gauges) implements TemplateInstance {}
+  record GaugeFragment(List<Gauge> gauges, Trends.Shown trend) implements TemplateInstance {}
 
   private final CheckDesk desk;
   private final Queue queue;
   private final RecordCheck recordCheck;
   private final Strangers strangers;
   private final CorrectParts correctParts;
+  private final Trends trends;
   private final Actor actor;
 
   CheckPages(
@@ -68,12 +71,14 @@ class CheckPages {
       RecordCheck recordCheck,
       Strangers strangers,
       CorrectParts correctParts,
+      Trends trends,
       Actor actor) {
     this.desk = desk;
     this.queue = queue;
     this.recordCheck = recordCheck;
     this.strangers = strangers;
     this.correctParts = correctParts;
+    this.trends = trends;
     this.actor = actor;
   }
 
@@ -250,7 +255,23 @@ class CheckPages {
         };
     return gauges.isEmpty()
         ? Response.noContent().build()
-        : Response.ok(new GaugeFragment(gauges)).type(MediaType.TEXT_HTML).build();
+        : Response.ok(new GaugeFragment(gauges, trend(card, typed, quantity, brace, upper, lower)))
+            .type(MediaType.TEXT_HTML)
+            .build();
+  }
+
+  /** How this reading goes on from those before; null where it does not say. */
+  private Trends.Shown trend(
+      RigCard card, Typed typed, String quantity, Length brace, Length upper, Length lower) {
+    if (quantity.equals("brace")) {
+      return typed.value("from").isEmpty()
+              || typed.value("from").equals(Words.of(card.setUp().braceFrom()))
+          ? trends.with(card, new Trends.Typed(brace, null))
+          : null;
+    }
+    return quantity.equals("tillerLower") && upper != null
+        ? trends.with(card, new Trends.Typed(null, upper.minus(lower)))
+        : null;
   }
 
   private static List<Gauge> tiller(RigCard card, String quantity, Length upper, Length lower) {

@@ -4,6 +4,7 @@ import club.ascham.bow.Gauge;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.rig.RigCard;
+import club.ascham.rig.Trends;
 import club.ascham.time.ClubTime;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
@@ -23,6 +24,7 @@ class VerdictDesk {
   private final Judges judges;
   private final Queue queue;
   private final Withdrawals withdrawals;
+  private final Trends trends;
   private final Actor actor;
   private final ClubTime time;
 
@@ -32,6 +34,7 @@ class VerdictDesk {
       Judges judges,
       Queue queue,
       Withdrawals withdrawals,
+      Trends trends,
       Actor actor,
       ClubTime time) {
     this.desk = desk;
@@ -39,6 +42,7 @@ class VerdictDesk {
     this.judges = judges;
     this.queue = queue;
     this.withdrawals = withdrawals;
+    this.trends = trends;
     this.actor = actor;
     this.time = time;
   }
@@ -67,6 +71,7 @@ class VerdictDesk {
         words(card, check, signs, sameFigures),
         signs,
         gauges,
+        trends.of(card),
         queue.state(rig, time.today()),
         !queue.happenedSince(rig, id, check.happenedAt()),
         pair,

@@ -4,6 +4,7 @@ import club.ascham.bow.Gauge;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.form.Words;
 import club.ascham.rig.RigCard;
+import club.ascham.rig.Trends;
 import club.ascham.standing.State;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
@@ -18,6 +19,7 @@ import java.util.function.Function;
  * A check with its verdict, as its page shows it.
  *
  * @param gauges empty where nothing was measured, or other figures are in force since
+ * @param trend how its readings go, with this check among them
  * @param current whether nothing happened to the bow since
  * @param pair the adjustment that led to this check or followed it; null: none
  * @param before the check before that adjustment, where this one is its second measurement; null:
@@ -32,6 +34,7 @@ record VerdictView(
     VerdictWords words,
     List<Checks.SeenSign> signs,
     List<Gauge> gauges,
+    Trends.Shown trend,
     State state,
     boolean current,
     Checks.Adjusted pair,

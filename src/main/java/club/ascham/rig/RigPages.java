@@ -103,7 +103,7 @@ class RigPages {
       List<Fitted> parts,
       List<RigRecords.Kept> kept,
       List<Check> checks,
-      Trend trend,
+      Trends.Shown trend,
       List<String> learnt,
       DrawForce force,
       List<RigRecords.Weighed> weighings,
@@ -135,12 +135,14 @@ class RigPages {
 
   private final RigRecords records;
   private final OwnRecords ownRecords;
+  private final Trends trends;
   private final Story story;
   private final Club club;
 
-  RigPages(RigRecords records, OwnRecords ownRecords, Story story, Club club) {
+  RigPages(RigRecords records, OwnRecords ownRecords, Trends trends, Story story, Club club) {
     this.records = records;
     this.ownRecords = ownRecords;
+    this.trends = trends;
     this.story = story;
     this.club = club;
   }
@@ -258,7 +260,7 @@ class RigPages {
         fitted(card),
         records.kept(rig),
         checks.stream().map(RigPages::check).toList(),
-        trend(card, checks),
+        trends.of(card, checks),
         ownRecords.words(card),
         spec.map(s -> DrawForce.of(s, card.setUp())).orElse(null),
         records.weighings(card),
@@ -285,25 +287,6 @@ class RigPages {
                 last.tillerLower(),
                 card.setUp().nocking());
     return RigDrawing.of(spec, card.targets(), shown, card.setUp());
-  }
-
-  private Trend trend(RigCard card, List<Checked> checks) {
-    List<Trend.Reading> measured = new ArrayList<>();
-    BracePoint from =
-        checks.stream()
-            .filter(Checked::isMeasured)
-            .map(Checked::braceFrom)
-            .findFirst()
-            .orElse(null);
-    for (Checked check : checks) {
-      // Brace to the button and brace to the throat are two quantities: no line joins them.
-      if (check.isMeasured() && check.braceFrom() == from) {
-        measured.add(0, new Trend.Reading(check.happenedAt(), check.brace(), check.tiller()));
-      }
-    }
-    return card.targets() == null || measured.size() < 2
-        ? null
-        : Trend.of(measured, records.adjustments(card.id()), card.targets(), card.setUp());
   }
 
   private static List<Reading> readings(RigCard card, Checked last) {

@@ -9,8 +9,11 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
+import club.ascham.statistics.Drift;
+import club.ascham.statistics.ScatterPrior;
 import club.ascham.units.Length;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -46,7 +49,8 @@ class TrendTest {
   }
 
   private static Trend trend(Trend.Reading... readings) {
-    return Trend.of(List.of(readings), List.of(), TARGETS, setUp(216, 190, 186));
+    return Trend.of(
+        List.of(readings), new Trend.Against(List.of(), TARGETS, setUp(216, 190, 186), null));
   }
 
   @Test
@@ -57,7 +61,7 @@ class TrendTest {
   @Test
   void checks_standInTheirOrder_oneStepEach_whateverLiesBetween() {
     List<Trend.Dot> dots =
-        trend(reading(0, 216, 4), reading(1, 215, 4), reading(90, 214, 4)).brace().dots();
+        trend(reading(0, 216, 4), reading(1, 215, 4), reading(90, 214, 4)).strips().get(0).dots();
 
     assertEquals(3, dots.size());
     assertEquals(
@@ -68,7 +72,7 @@ class TrendTest {
   @Test
   void aLowerReading_standsLower_andASignSaysHowItLies() {
     List<Trend.Dot> dots =
-        trend(reading(0, 216, 4), reading(1, 207, 8), reading(2, 200, 20)).brace().dots();
+        trend(reading(0, 216, 4), reading(1, 207, 8), reading(2, 200, 20)).strips().get(0).dots();
 
     assertTrue(dots.get(0).y() < dots.get(1).y() && dots.get(1).y() < dots.get(2).y());
     assertEquals(List.of("fine", "note", "stop"), dots.stream().map(Trend.Dot::sign).toList());
@@ -76,7 +80,7 @@ class TrendTest {
 
   @Test
   void bandAndSetUp_areToTheScaleOfTheReadings() {
-    Trend.Strip brace = trend(reading(0, 222, 4), reading(1, 210, 4)).brace();
+    Trend.Strip brace = trend(reading(0, 222, 4), reading(1, 210, 4)).strips().get(0);
 
     assertEquals(brace.dots().get(0).y(), brace.band().y(), 0.11, "222 mm is the band's top");
     assertEquals(
@@ -98,8 +102,8 @@ class TrendTest {
                         Stream.of(strip.setUp(), strip.band().y()))
                     .forEach(
                         y -> assertTrue(strip.top() <= y && y <= strip.bottom(), y + " on paper")));
-    assertTrue(trend.tiller().bottom() + 12 <= Trend.HEIGHT, "room for the wedges");
-    assertTrue(trend.brace().bottom() < trend.tiller().nameY() - 13, "the strips are apart");
+    assertTrue(trend.strips().get(1).bottom() + 12 <= trend.height(), "room for the wedges");
+    assertTrue(trend.strips().get(0).bottom() < trend.strips().get(1).nameY() - 13, "the strips are apart");
   }
 
   @Test
@@ -110,12 +114,14 @@ class TrendTest {
             new Target(null, null, "none"),
             new Target(null, null, "none"));
     Trend trend =
-        Trend.of(List.of(reading(0, 216, 4), reading(1, 216.2, 4)), List.of(), noBand, null);
+        Trend.of(
+            List.of(reading(0, 216, 4), reading(1, 216.2, 4)),
+            new Trend.Against(List.of(), noBand, null, null));
 
-    List<Trend.Dot> dots = trend.brace().dots();
+    List<Trend.Dot> dots = trend.strips().get(0).dots();
     assertTrue(Math.abs(dots.get(0).y() - dots.get(1).y()) < 4);
-    assertNull(trend.brace().band());
-    assertNull(trend.brace().setUp());
+    assertNull(trend.strips().get(0).band());
+    assertNull(trend.strips().get(0).setUp());
     assertNull(dots.get(0).sign());
   }
 
@@ -125,9 +131,11 @@ class TrendTest {
         List.of(reading(0, 208, 4), reading(10, 216, 4), reading(20, 215, 4));
     Trend trend =
         Trend.of(
-            readings, List.of(day(-5), day(5), day(6), day(25)), TARGETS, setUp(216, 190, 186));
+            readings,
+            new Trend.Against(
+                List.of(day(-5), day(5), day(6), day(25)), TARGETS, setUp(216, 190, 186), null));
 
-    List<Trend.Dot> dots = trend.brace().dots();
+    List<Trend.Dot> dots = trend.strips().get(0).dots();
     assertEquals(2, trend.adjustments().size(), "two between the same checks are one wedge");
     double first = trend.adjustments().get(0).x();
     assertTrue(dots.get(0).x() < first && first < dots.get(1).x());
@@ -141,9 +149,7 @@ class TrendTest {
       Trend trend =
           Trend.of(
               List.of(reading(0, 216, 4), reading(1, 214, 5)),
-              List.of(),
-              TARGETS,
-              setUp(setUpMm, 190, 186));
+              new Trend.Against(List.of(), TARGETS, setUp(setUpMm, 190, 186), null));
       for (Trend.Strip strip : trend.strips()) {
         List<Double> rows = strip.words().stream().map(Trend.Words::y).sorted().toList();
         for (int i = 1; i < rows.size(); i++) {
@@ -151,5 +157,51 @@ class TrendTest {
         }
       }
     }
+  }
+
+  /** Twelve checks that lie well, and one that does not: the limits stand since the first. */
+  @Test
+  void limits_standSinceTheLastAdjustment_andTheAverageOnceThereAreReadingsEnough() {
+    List<Drift.Measured> measured = new ArrayList<>();
+    List<Trend.Reading> readings = new ArrayList<>();
+    readings.add(reading(-9, 210, 4));
+    for (int i = 0; i < 12; i++) {
+      double brace = 216 + (i % 3 - 1) * 0.6;
+      readings.add(reading(7 * i, brace, 4));
+      measured.add(new Drift.Measured(day(7 * i), "a", brace, 4.0));
+    }
+    for (int known : new int[] {3, 12}) {
+      Drift drift =
+          Drift.of(
+              measured.subList(0, known),
+              ScatterPrior.brace(1).scatter(),
+              ScatterPrior.tiller(1).scatter(),
+              true);
+      Trend trend =
+          Trend.of(
+              readings.subList(0, known + 1),
+              new Trend.Against(List.of(day(-2)), TARGETS, setUp(216, 190, 186), drift));
+      Trend.Strip brace = trend.strips().get(0);
+      double first = brace.dots().get(1).x();
+      assertTrue(brace.limits().startsWith("M" + SideView.number(first)), brace.limits());
+      assertEquals(2, brace.limits().chars().filter(c -> c == 'M').count(), "above and below");
+      assertEquals(known >= 8, trend.hasAverage());
+      assertTrue(trend.hasLimits());
+    }
+  }
+
+  @Test
+  void oneQuantity_isOneStrip_ofTheReadingsThatHaveIt() {
+    List<Trend.Reading> readings =
+        List.of(
+            reading(0, 216, 4),
+            reading(1, 215, 4),
+            new Trend.Reading(day(2), Length.ofMm(214), null));
+    Trend.Against against = new Trend.Against(List.of(), TARGETS, null, null);
+
+    assertEquals(3, Trend.ofBrace(readings, against).strips().get(0).dots().size());
+    assertEquals(2, Trend.ofTiller(readings, against).strips().get(0).dots().size());
+    assertEquals(1, Trend.ofBrace(readings, against).strips().size());
+    assertNull(Trend.ofTiller(readings.subList(1, 3), against));
   }
 }

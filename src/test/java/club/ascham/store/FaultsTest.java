@@ -153,6 +153,22 @@ class FaultsTest {
     assertEquals(0, borrowers("Read Only"));
   }
 
+  /** A session is a row: nobody new comes in, and those who are in may look. */
+  @Test
+  void signingIn_whereNothingCanBeWritten_saysWhy_andWhoIsInGoesOn() throws SQLException {
+    Visitor officer = Visitor.signedInAs("officer");
+    onEachConnection("PRAGMA query_only=ON");
+    Visitor newcomer = Visitor.unknown();
+    newcomer.get("/sign-in");
+    newcomer
+        .post("/sign-in", Map.of("name", "officer", "password", "demo-fleet"))
+        .then()
+        .statusCode(503)
+        .contentType("text/html")
+        .body(containsString("can be read but not written"));
+    officer.get("/rigs").then().statusCode(200);
+  }
+
   @Test
   void aFileThatAnotherProgramHolds_isSaidWith503_andWhenToTryAgain() throws SQLException {
     try (Connection other = SqliteFile.open(new DataFolder(settings.dataDir()).file());

@@ -1,0 +1,83 @@
+package club.ascham.drift;
+
+import club.ascham.statistics.Cause;
+import club.ascham.statistics.Drift;
+import club.ascham.statistics.Drift.Judged;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Whether a bow changes, as people say it. */
+public final class DriftWords {
+  private DriftWords() {}
+
+  /**
+   * In one or two sentences that begin with one of three words: steady, unsure, changing.
+   *
+   * @param day how a moment's day is said
+   */
+  public static String of(Drift drift, Function<Instant, String> day) {
+    if (drift.readings() < 2) {
+      return "Unsure: one reading alone says nothing about change. The next one will.";
+    }
+    return switch (drift.answer()) {
+      case STEADY ->
+          "Steady over %d readings: %s; readings differ by as much of themselves."
+              .formatted(drift.readings(), moved(drift));
+      case UNSURE ->
+          "Unsure: %s. That is much, and may still be the reader: measure it again soon."
+              .formatted(moved(drift));
+      case CHANGING ->
+          "Changing since about %s: %s, more than readings differ of themselves. %s"
+              .formatted(day.apply(drift.since()), moved(drift), causes(drift.causes()));
+    };
+  }
+
+  /** Why work is asked for: always the same words for the same causes, without figures. */
+  public static String because(Drift drift) {
+    return "Its readings change by more than readers differ. " + causes(drift.causes());
+  }
+
+  private static String moved(Drift drift) {
+    return Stream.of(
+            moved("brace", drift.brace(), "lower", "higher"),
+            moved("tiller", drift.tiller(), "smaller", "larger"))
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String moved(String what, Judged judged, String less, String more) {
+    if (judged == null) {
+      return "";
+    }
+    double mm = Math.round(judged.change() * 10) / 10.0;
+    return mm == 0
+        ? what + " as it was"
+        : String.format(
+            Locale.UK, "%s %.1f mm %s than it was", what, Math.abs(mm), mm < 0 ? less : more);
+  }
+
+  private static String causes(List<Cause.Likely> causes) {
+    if (causes.isEmpty()) {
+      return "Nothing that wears explains it: was it adjusted without a note?";
+    }
+    String first = "Likeliest " + said(causes.get(0)) + ".";
+    return causes.size() == 1
+        ? first
+        : first
+            + " Else "
+            + causes.stream().skip(1).map(DriftWords::said).collect(Collectors.joining(", or "))
+            + ".";
+  }
+
+  private static String said(Cause.Likely likely) {
+    return switch (likely.cause()) {
+      case STRING_CREEPS -> "the string stretches";
+      case BOLT_WALKS -> "a limb bolt walks";
+      case LIMB -> "a limb changes";
+    };
+  }
+}

@@ -1,0 +1,129 @@
+package club.ascham.rig;
+
+import club.ascham.bow.BracePoint;
+import club.ascham.drift.DriftWords;
+import club.ascham.drift.Drifts;
+import club.ascham.id.RigId;
+import club.ascham.rig.RigRecords.Checked;
+import club.ascham.statistics.Drift;
+import club.ascham.time.ClubTime;
+import club.ascham.units.Length;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How a rig's readings go, drawn and in a sentence. */
+@ApplicationScoped
+public class Trends {
+  private static final int SHOWN = 10;
+
+  private final RigRecords records;
+  private final Drifts drifts;
+  private final ClubTime time;
+
+  Trends(RigRecords records, Drifts drifts, ClubTime time) {
+    this.records = records;
+    this.drifts = drifts;
+    this.time = time;
+  }
+
+  /**
+   * @param drawing null: fewer than two readings
+   * @param sentence whether it changes; null: not set up, so that nothing says what from
+   * @param answer null likewise
+   */
+  public record Shown(Trend drawing, String sentence, Drift.Answer answer) {
+    private static final Shown NOTHING = new Shown(null, null, null);
+
+    /** The sign beside the sentence; null where it is none yet. */
+    public String sign() {
+      return switch (answer) {
+        case STEADY -> "fine";
+        case UNSURE -> null;
+        case CHANGING -> "note";
+      };
+    }
+  }
+
+  /** A reading that someone has typed and not saved yet: brace or tiller, measured now. */
+  public record Typed(Length brace, Length tiller) {}
+
+  public Shown of(RigCard card) {
+    return of(card, records.checks(card.id(), SHOWN));
+  }
+
+  /**
+   * @param checks the last of them, newest first
+   */
+  Shown of(RigCard card, List<Checked> checks) {
+    if (card.targets() == null) {
+      return Shown.NOTHING;
+    }
+    Drift drift = drift(card, null);
+    return shown(drift, Trend.of(readings(card, checks), against(card, drift)));
+  }
+
+  /** As it would be with what was typed: of that quantity alone. */
+  public Shown with(RigCard card, Typed typed) {
+    Instant now = time.now();
+    Drift drift =
+        drift(
+            card,
+            new Drift.Measured(
+                now,
+                null,
+                typed.brace() == null ? null : typed.brace().mm(),
+                typed.tiller() == null ? null : typed.tiller().mm()));
+    List<Trend.Reading> readings = readings(card, records.checks(card.id(), SHOWN));
+    readings.add(new Trend.Reading(now, typed.brace(), typed.tiller()));
+    Trend.Against against = against(card, drift);
+    return shown(
+        drift,
+        typed.brace() != null
+            ? Trend.ofBrace(readings, against)
+            : Trend.ofTiller(readings, against));
+  }
+
+  private Shown shown(Drift drift, Trend drawing) {
+    return drift == null
+        ? new Shown(drawing, null, null)
+        : new Shown(
+            drawing,
+            DriftWords.of(drift, moment -> ClubTime.said(time.dayOf(moment))),
+            drift.answer());
+  }
+
+  private Drift drift(RigCard card, Drift.Measured typed) {
+    return card.setUpId() == null || card.spec().isEmpty()
+        ? null
+        : drifts.of(card.setUpId(), card.spec().get().tillerAdjusts(), typed);
+  }
+
+  private Trend.Against against(RigCard card, Drift drift) {
+    return new Trend.Against(adjustments(card.id()), card.targets(), card.setUp(), drift);
+  }
+
+  private List<Instant> adjustments(RigId rig) {
+    return records.adjustments(rig);
+  }
+
+  /** Brace to the button and brace to the throat are two quantities: no line joins them. */
+  private static List<Trend.Reading> readings(RigCard card, List<Checked> checks) {
+    BracePoint from =
+        card.setUp() != null
+            ? card.setUp().braceFrom()
+            : checks.stream()
+                .filter(Checked::isMeasured)
+                .map(Checked::braceFrom)
+                .findFirst()
+                .orElse(null);
+    List<Trend.Reading> readings = new ArrayList<>();
+    for (Checked check : checks) {
+      if (check.isMeasured() && check.braceFrom() == from) {
+        readings.add(0, new Trend.Reading(check.happenedAt(), check.brace(), check.tiller()));
+      }
+    }
+    return readings;
+  }
+}
