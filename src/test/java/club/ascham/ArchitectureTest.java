@@ -62,6 +62,16 @@ class ArchitectureTest {
           .resideInAnyPackage("java..", "org.hipparchus..", "club.ascham.mechanics..");
 
   @ArchTest
+  static final ArchRule statistics_know_only_java_a_numeric_library_and_how_readings_scatter =
+      classes()
+          .that()
+          .resideInAPackage("..statistics..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "java..", "org.hipparchus..", "club.ascham.mechanics..", "club.ascham.statistics..");
+
+  @ArchTest
   static final ArchRule what_is_due_and_what_an_inspection_means_is_decided_by_plain_functions =
       classes()
           .that()

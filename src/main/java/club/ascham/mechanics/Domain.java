@@ -1,24 +1,24 @@
 package club.ascham.mechanics;
 
 /** What a number must be before it is reckoned with. */
-final class Domain {
+public final class Domain {
   private Domain() {}
 
-  static double finite(String quantity, double value) {
+  public static double finite(String quantity, double value) {
     if (!Double.isFinite(value)) {
       throw new OutOfDomain(quantity, "A finite number, please.");
     }
     return value;
   }
 
-  static double positive(String quantity, double value) {
+  public static double positive(String quantity, double value) {
     if (finite(quantity, value) <= 0) {
       throw new OutOfDomain(quantity, "It must be more than 0.");
     }
     return value;
   }
 
-  static double within(String quantity, double value, double low, double high) {
+  public static double within(String quantity, double value, double low, double high) {
     if (finite(quantity, value) < low || value > high) {
       throw new OutOfDomain(
           quantity, "It must lie between %s and %s.".formatted(said(low), said(high)));
