@@ -220,7 +220,7 @@ class BenchApi {
   }
 
   private static Typed typed(Record body) {
-    return body == null ? Typed.nothing() : Typed.of(body);
+    return Typed.of(body);
   }
 
   private static <T> Response answer(

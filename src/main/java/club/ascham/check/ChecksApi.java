@@ -118,7 +118,7 @@ class ChecksApi {
                          "answers": {"string": "fine", "limbs": "stop", "bolts": "fine"}}""")
               }))
   public Response check(CheckBody body) {
-    Typed typed = body.typed();
+    Typed typed = body == null ? Typed.nothing() : body.typed();
     Optional<RigCard> card = rig(typed);
     if (card.isEmpty()) {
       return Problem.of(typed);
@@ -204,7 +204,7 @@ class ChecksApi {
     if (!typed.sound()) {
       return Problem.of(typed);
     }
-    RecordAdjustment.Outcome outcome = recordAdjustment.record(id, done, body.onceKey());
+    RecordAdjustment.Outcome outcome = recordAdjustment.record(id, done, typed.value("onceKey"));
     if (outcome instanceof RecordAdjustment.Outcome.Refused refused) {
       if (refused.field().isEmpty()) {
         return Problem.response(409, "Not possible now", refused.message());

@@ -58,8 +58,7 @@ public class ClubScatter {
         day,
         reads.size(),
         Readers.learnt(
-            reads.stream().map(read -> read.of(Read::brace)).toList(),
-            ScatterPrior.brace(STEP_MM)),
+            reads.stream().map(read -> read.of(Read::brace)).toList(), ScatterPrior.brace(STEP_MM)),
         Readers.learnt(
             reads.stream().map(read -> read.of(one -> one.upper().minus(one.lower()))).toList(),
             ScatterPrior.tiller(STEP_MM)));

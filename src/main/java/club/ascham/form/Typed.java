@@ -58,8 +58,15 @@ public final class Typed {
     return new Typed(kept);
   }
 
-  /** The components of a JSON body as if they had been typed. */
+  /**
+   * The components of a JSON body as if they had been typed.
+   *
+   * @param body null: none was sent, and nothing typed
+   */
   public static Typed of(Record body) {
+    if (body == null) {
+      return nothing();
+    }
     Map<String, String> texts = new LinkedHashMap<>();
     for (RecordComponent component : body.getClass().getRecordComponents()) {
       try {

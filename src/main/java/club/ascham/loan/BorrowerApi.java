@@ -176,7 +176,7 @@ class BorrowerApi {
   }
 
   private static Typed typed(BorrowerBody body) {
-    return body == null ? Typed.nothing() : Typed.of(body);
+    return Typed.of(body);
   }
 
   private Borrowers.Row row(long id) {

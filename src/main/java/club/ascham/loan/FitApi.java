@@ -89,7 +89,7 @@ class FitApi {
                               + " \"ageBand\": \"adult\", \"experience\": \"beginner\"}")))
   public Response fit(FitBody body) {
     LendingTerms terms = lending.terms();
-    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    Typed typed = Typed.of(body);
     Optional<Archer> archer = Archer.parse(typed, terms.unit());
     if (archer.isEmpty()) {
       return Problem.of(typed);

@@ -143,7 +143,7 @@ class LoanApi {
                       value = "{\"dueOn\": \"2026-08-04\", \"drawLength\": \"24 1/2 in\"}")))
   public Response extend(@RestPath long id, LoanJson.ExtendBody body) {
     LoanSheet sheet = sheet(id);
-    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    Typed typed = Typed.of(body);
     return answer(
         typed,
         200,
@@ -165,7 +165,7 @@ class LoanApi {
                       value = "{\"line\": 4711, \"item\": \"A-0054-M\"}")))
   public Response change(@RestPath long id, LoanJson.ChangeBody body) {
     LoanSheet sheet = sheet(id);
-    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    Typed typed = Typed.of(body);
     return answer(
         typed,
         200,

@@ -181,6 +181,10 @@ class ReceiptsApi {
     }
     for (int i = 0; i < body.lines().size(); i++) {
       LineBody given = body.lines().get(i);
+      if (given == null) {
+        typed.fault("lines[" + i + "]", "No line stands here.");
+        continue;
+      }
       String field = "lines[" + i + "].code";
       Typed code = Typed.nothing().with(field, given.code());
       var read = code.code(field);

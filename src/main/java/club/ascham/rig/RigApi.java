@@ -272,7 +272,7 @@ class RigApi {
           "Refused while a figure or a step is missing, or a figure lies beyond its outer band.")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "finish", value = "{}")))
   public Response finish(@RestPath long id, RigJson.PressBody body) {
-    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    Typed typed = Typed.of(body);
     RigRow row = row(id);
     var version = typed.version();
     String key = body == null ? null : body.onceKey();
@@ -287,7 +287,7 @@ class RigApi {
   @Operation(summary = "Take a rig apart: its parts are loose again, its story stays")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "dissolve", value = "{}")))
   public Response dissolve(@RestPath long id, RigJson.PressBody body) {
-    Typed typed = body == null ? Typed.nothing() : Typed.of(body);
+    Typed typed = Typed.of(body);
     var version = typed.version();
     String key = body == null ? null : body.onceKey();
     return typed.sound()

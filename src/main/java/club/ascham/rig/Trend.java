@@ -322,11 +322,7 @@ public record Trend(List<Strip> strips, List<Adjustment> adjustments, String des
   /** Lengths onto one strip, the greatest at the top. */
   private record Scale(double low, double high, int top) {
     static Scale over(
-        List<Length> readings,
-        Band inner,
-        Length setUp,
-        List<DriftChart.Point> points,
-        int top) {
+        List<Length> readings, Band inner, Length setUp, List<DriftChart.Point> points, int top) {
       List<Double> units =
           Stream.concat(
                   Stream.concat(

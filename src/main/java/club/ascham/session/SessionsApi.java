@@ -19,6 +19,8 @@ import java.net.URI;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.Objects;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -109,9 +111,12 @@ class SessionsApi {
                       name = "three rigs",
                       value = "{\"leader\": \"Ottoline\", \"rigIds\": [3, 4, 7]}")))
   public Response lend(LendBody body) {
-    Typed typed = Typed.nothing().with("leader", body.leader());
-    if (body.rigIds() != null) {
-      body.rigIds().forEach(rig -> typed.with("rig-" + rig, "yes"));
+    Typed typed = Typed.nothing();
+    if (body != null) {
+      typed.with("leader", body.leader());
+      Optional.ofNullable(body.rigIds()).orElse(List.of()).stream()
+          .filter(Objects::nonNull)
+          .forEach(rig -> typed.with("rig-" + rig, "yes"));
     }
     String leader = SessionDetails.leader(typed);
     List<RigId> rigs = SessionDetails.rigs(typed);

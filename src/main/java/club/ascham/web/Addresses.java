@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  * Sends a page's address on to its plain spelling before anyone is asked to sign in: the platform
  * keeps the address in a cookie meanwhile, and where a cookie can't hold one of its characters the
  * request would never be answered. Programs are never asked. A wish for kinds of content that names
- * none is taken for a wish for any, as the platform would fail on it.
+ * none is taken for a wish for any, as the platform would fail on it; wishes for a language or a
+ * charset are not heard, since there is one of each.
  */
 class Addresses {
   /** Before the platform asks who it is. */
@@ -27,6 +28,9 @@ class Addresses {
           "%1$s(,%1$s)*+"
               .formatted(
                   " *+[\\w!#$&^.+*-]++/[\\w!#$&^.+*-]++(;\\s*+(q=[01](\\.\\d{1,3})?|(?!q=)[\\w-]++=[\\w.+\\-/]++)\\s*+)*+ *+"));
+
+  private static final Pattern CODINGS =
+      Pattern.compile("%1$s(,%1$s)*+".formatted(" *+[\\w*.-]++(;\\s*+q=[01](\\.\\d{1,3})?)? *+"));
 
   private static final HexFormat HEX = HexFormat.of().withUpperCase();
 
@@ -43,6 +47,11 @@ class Addresses {
     String wish = request.getHeader("Accept");
     if (wish != null && !namesKinds(wish)) {
       request.headers().set("Accept", "*/*");
+    }
+    request.headers().remove("Accept-Language").remove("Accept-Charset");
+    String coding = request.getHeader("Accept-Encoding");
+    if (coding != null && !CODINGS.matcher(coding).matches()) {
+      request.headers().remove("Accept-Encoding");
     }
     String address = request.uri();
     if (isPlain(address) || address.startsWith("/api/")) {

@@ -178,6 +178,9 @@ class InspectionsApi {
   }
 
   private static Typed typed(InspectionBody body) {
+    if (body == null) {
+      return Typed.nothing();
+    }
     Typed typed =
         Typed.nothing()
             .with("item", body.item())

@@ -103,7 +103,9 @@ class TrendTest {
                     .forEach(
                         y -> assertTrue(strip.top() <= y && y <= strip.bottom(), y + " on paper")));
     assertTrue(trend.strips().get(1).bottom() + 12 <= trend.height(), "room for the wedges");
-    assertTrue(trend.strips().get(0).bottom() < trend.strips().get(1).nameY() - 13, "the strips are apart");
+    assertTrue(
+        trend.strips().get(0).bottom() < trend.strips().get(1).nameY() - 13,
+        "the strips are apart");
   }
 
   @Test

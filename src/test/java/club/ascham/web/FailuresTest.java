@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.nullValue;
+import static org.hamcrest.Matchers.oneOf;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
@@ -84,6 +85,33 @@ class FailuresTest {
   @ValueSource(strings = {"*", "a;b;c", "text/html;q=x", "nonsense"})
   void aWishForNoKnownKind_isAWishForAny(String wish) {
     given().header("Accept", wish).get("/sign-in").then().statusCode(200);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Accept-Language", "Accept-Charset", "Accept-Encoding"})
+  void aWishThatNobodyCanRead_isNotHeard(String header) {
+    given().header(header, "'; q=x(; no").get("/sign-in").then().statusCode(200);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/api/checks",
+        "/api/checks/1/adjustment",
+        "/api/inspections",
+        "/api/receipts",
+        "/api/sessions"
+      })
+  void noBody_isRefusedInWords(String call) {
+    for (String body : new String[] {"null", ""}) {
+      officer()
+          .contentType("application/json")
+          .body(body)
+          .post(call)
+          .then()
+          .statusCode(oneOf(400, 404, 409, 422))
+          .contentType("application/problem+json");
+    }
   }
 
   @Test

@@ -1,0 +1,145 @@
+package club.ascham.check;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.check.CheckBench.Bow;
+import club.ascham.store.Rows;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** A bow whose readings change by more than its readers differ, as people see it. */
+@QuarkusTest
+class ChangingTest {
+  private static final String TASKS =
+      "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL";
+
+  @Inject CheckBench bench;
+  @Inject Rows rows;
+
+  private static long check(Bow bow, String brace, String upper, String lower) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body(
+            Map.of(
+                "rig", Long.toString(bow.rig().value()),
+                "allAsListed", true,
+                "brace", brace,
+                "braceFrom", "grip-throat",
+                "tillerUpper", upper,
+                "tillerLower", lower,
+                "answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine")))
+        .post("/api/checks")
+        .then()
+        .statusCode(201)
+        .extract()
+        .jsonPath()
+        .getLong("id");
+  }
+
+  private long asked(CheckBench.Laid item, String work) {
+    return rows.number(TASKS, item.id(), work);
+  }
+
+  @Test
+  void readingsThatScatter_areSteady_andAskForNothing() {
+    Bow bow = bench.ready();
+    check(bow, "216.5 mm", "190 mm", "186 mm");
+    long last = check(bow, "215.5 mm", "190.5 mm", "186 mm");
+
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer
+        .get("/check/" + bow.rig().value() + "/" + last)
+        .then()
+        .body(containsString("Steady over 3 readings: brace 0.5 mm lower than it was"));
+    volunteer
+        .get("/rigs/" + bow.rig().value())
+        .then()
+        .body(containsString("Steady over 3 readings"), containsString("class=\"limit\""));
+    assertEquals(0, asked(bow.string(), "STRING_REPLACEMENT"));
+  }
+
+  @Test
+  void braceThatFallsWithinItsBand_isChanging_andAsksOnceForTheString_untilSomeoneLooked() {
+    Bow bow = bench.ready();
+    check(bow, "216 mm", "190 mm", "186 mm");
+    check(bow, "209 mm", "190 mm", "186 mm");
+    assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"));
+    long last = check(bow, "209 mm", "190 mm", "186 mm");
+    assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"), "asked for once");
+    List<String> why =
+        rows.texts("SELECT why FROM upkeep_task WHERE item_id = ?1", bow.string().id());
+    assertTrue(why.get(0).contains("Likeliest the string stretches."), why.toString());
+
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .get("/check/" + bow.rig().value() + "/" + last)
+        .then()
+        .body(containsString("Changing since about"), containsString("brace 7.0 mm lower"));
+    officer.get("/upkeep").then().body(containsString(bow.string().code()));
+
+    // Someone looks at the string and keeps it: readings begin anew from there.
+    rows.change(
+        """
+        INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
+        VALUES (?1, 'STRING_REPLACEMENT', strftime('%Y-%m-%dT%H:%M:%fZ', 'now'),
+                strftime('%Y-%m-%dT%H:%M:%fZ', 'now'), 1, 'PASSED')""",
+        bow.string().id());
+    rows.change(
+        "UPDATE upkeep_task SET closed_by_record = (SELECT max(id) FROM upkeep_record) WHERE item_id = ?1",
+        bow.string().id());
+    check(bow, "209 mm", "190 mm", "186 mm");
+    check(bow, "209.5 mm", "190 mm", "186 mm");
+    assertEquals(0, asked(bow.string(), "STRING_REPLACEMENT"));
+  }
+
+  @Test
+  void tillerThatMovesAlone_asksForTheBolts() {
+    Bow bow = bench.ready();
+    check(bow, "216 mm", "190 mm", "186 mm");
+    check(bow, "216 mm", "196 mm", "186 mm");
+    assertEquals(1, asked(bow.body(), "BOLT_INSPECTION"));
+  }
+
+  @Test
+  void whatIsTyped_isJudgedBeforeItIsSaved() {
+    Bow bow = bench.ready();
+    check(bow, "216 mm", "190 mm", "186 mm");
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String gauge = "/check/" + bow.rig().value() + "/gauge?quantity=";
+    volunteer
+        .get(gauge + "brace&value=208&unit=mm")
+        .then()
+        .statusCode(200)
+        .body(containsString("Changing since about"), containsString("class=\"limit\""));
+    volunteer
+        .get(gauge + "brace&value=208&unit=mm&from=button")
+        .then()
+        .body(not(containsString("Changing")));
+    volunteer
+        .get(gauge + "tillerLower&value=186&unit=mm&tillerUpper=190&tillerUpper-unit=mm")
+        .then()
+        .body(containsString("Steady over 3 readings"));
+    assertEquals(1, rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.rig()));
+  }
+
+  @Test
+  void officers_seeHowReadersDiffer() {
+    Visitor.signedInAs("officer")
+        .get("/check/readers")
+        .then()
+        .statusCode(200)
+        .body(containsString("One person again"), containsString("officer"));
+    Visitor.signedInAs("volunteer").get("/check/readers").then().statusCode(403);
+  }
+}
