@@ -84,7 +84,7 @@ public record ArrowMass(double massGr, WeightOnFingers weight) {
   public String shortfall() {
     return String.format(
         Locale.ROOT,
-        "an arrow of %s, where up to %.1f lb on these fingers asks for at least %.0f gr (5 gr to the"
+        "%s an arrow, where up to %.1f lb on these fingers asks for at least %.0f gr (5 gr to the"
             + " pound)",
         Grains.said(massGr),
         Math.ceil(weight.highLb() * 10 - ROUNDING) / 10,

@@ -131,7 +131,7 @@ final class ItemFacts {
       add(
           "Mass of an arrow",
           kit.arrowMassGr() == null ? "unknown" : Grains.both(kit.arrowMassGr()));
-      add("Heaviest bow they are sound for", heaviest(kit.arrowMassGr()));
+      add("Heaviest bow", heaviest(kit.arrowMassGr()));
       add("Arrows", kit.arrowCount().toString());
       add("Given out", kit.pool() ? "by count" : "as one set");
       return;
@@ -144,7 +144,8 @@ final class ItemFacts {
   private static String heaviest(Double massGr) {
     return massGr == null
         ? "unknown until one is weighed"
-        : plain(Math.floor(ArrowMass.heaviestLb(massGr) * 10) / 10) + " lb on the fingers";
+        : plain(Math.floor(ArrowMass.heaviestLb(massGr) * 10) / 10)
+            + " lb on the fingers, at 5 gr to the pound";
   }
 
   private void add(String name, String value) {

@@ -85,7 +85,7 @@ class ArrowTest {
     assertEquals(300 / 60.1, mass.lowPerPound(), 1e-9);
     assertEquals(7.5, mass.highPerPound(), 1e-9);
     assertEquals(
-        "an arrow of 300 gr, where up to 60.1 lb on these fingers asks for at least 301 gr (5 gr to"
+        "300 gr an arrow, where up to 60.1 lb on these fingers asks for at least 301 gr (5 gr to"
             + " the pound)",
         mass.shortfall());
     assertEquals(

@@ -170,7 +170,7 @@ class IssuePagesTest {
     Map<String, String> form = form(rig);
     form.put("items.arrows", arrows.code());
     form.put("overrideWhy", "they are all we have");
-    refused(rig, form, "Too light: " + arrows.code() + " is an arrow of 60 gr, where up to ");
+    refused(rig, form, "Too light: " + arrows.code() + " is 60 gr an arrow, where up to ");
     kitRoom.weigh(arrows, 300);
     Response issued = officerAt(rig).post("/issue", form);
     assertEquals(303, issued.statusCode());

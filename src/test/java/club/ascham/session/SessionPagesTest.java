@@ -136,7 +136,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
         .post(page + "/archers", archer)
         .then()
         .statusCode(422)
-        .body(containsString("Too light for this archer: an arrow of 50 gr"));
+        .body(containsString("Too light for this archer: 50 gr an arrow"));
     rows.change(mass, pool, null);
     volunteer.post(page + "/archers", archer).then().statusCode(303);
     volunteer.get(page).then().body(containsString("The mass of the arrows is not recorded"));
