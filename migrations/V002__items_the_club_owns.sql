@@ -91,6 +91,7 @@ CREATE TABLE kit_item (
   size            TEXT,
   arrow_length    INTEGER CHECK (arrow_length BETWEEN 40000000 AND 105000000),
   spine           INTEGER CHECK (spine BETWEEN 200 AND 3000),
+  arrow_mass_gr   REAL    CHECK (arrow_mass_gr BETWEEN 50 AND 1500), -- of one whole arrow, the lightest
   arrow_count     INTEGER CHECK (arrow_count BETWEEN 0 AND 2000),
   pool            INTEGER NOT NULL DEFAULT 0 CHECK (pool IN (0, 1)),
   CHECK (pool = 0 OR arrow_count IS NOT NULL)

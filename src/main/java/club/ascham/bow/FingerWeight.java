@@ -4,6 +4,7 @@ import club.ascham.bow.Rise.Factor;
 import club.ascham.units.Length;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -149,6 +150,11 @@ public final class FingerWeight {
   /** Length of what does not bend in the middle of a one-piece bow: judged. */
   public static double stiffMiddleIn(int bowLengthIn) {
     return MIDDLE_OF_BOW * bowLengthIn;
+  }
+
+  /** As {@link #of}; empty where the figures do not let it reckon. */
+  public static Optional<WeightOnFingers> reckoned(RigSpec rig, SetUpFigures setUp, double drawIn) {
+    return reckons(rig, setUp, drawIn) ? Optional.of(of(rig, setUp, drawIn)) : Optional.empty();
   }
 
   /** Whether {@link #of} can reckon this rig's weight at this draw, rather than refuse. */

@@ -142,6 +142,7 @@ final class ItemLists {
     columns.add(optional("size", "kit_item.size", text(40)));
     columns.add(optional("arrowLength", "kit_item.arrow_length", length(Plausible.ARROW_LENGTH)));
     columns.add(optional("spine", "kit_item.spine", whole(200, 3000)));
+    columns.add(optional("arrowMassGr", "kit_item.arrow_mass_gr", decimal(50, 1500)));
     columns.add(optional("arrowCount", "kit_item.arrow_count", whole(0, 2000)));
     columns.add(usually(0, "pool", "kit_item.pool", yesNo()));
     columns.addAll(lastColumns());

@@ -3,9 +3,12 @@ package club.ascham.loan;
 import club.ascham.bow.AgeBand;
 import club.ascham.bow.DrawLength;
 import club.ascham.bow.Experience;
+import club.ascham.bow.FingerWeight;
 import club.ascham.bow.Hand;
 import club.ascham.bow.NewcomerAnswers;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Typed;
+import club.ascham.rig.RigCard;
 import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Plausible;
@@ -59,6 +62,12 @@ public record Archer(
       return Optional.empty();
     }
     return Optional.of(estimate);
+  }
+
+  /** Of a rig on these fingers; empty while it can't be reckoned. */
+  Optional<WeightOnFingers> weightOf(RigCard rig) {
+    return rig.spec()
+        .flatMap(spec -> FingerWeight.reckoned(spec, rig.setUp(), draw.amo().inches()));
   }
 
   NewcomerAnswers answers() {

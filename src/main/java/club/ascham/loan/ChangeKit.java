@@ -1,8 +1,5 @@
 package club.ascham.loan;
 
-import club.ascham.bow.Newcomer;
-import club.ascham.bow.RigSpec;
-import club.ascham.bow.ShortestArrow;
 import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
 import club.ascham.rig.RigCard;
@@ -67,8 +64,9 @@ class ChangeKit {
             .orElse(null);
     List<ItemAsked> given = command.given() == null ? List.of() : List.of(command.given());
     Map<String, Lendable> found = stock.coded(given, time.today());
+    ItemRules.Receiver receiver = receiver(loan, out, now);
     List<Refusal> refusals = new ArrayList<>(backRefusals(command, out, back));
-    refusals.addAll(ItemRules.refusals(given, found, receiver(loan, out, now)));
+    refusals.addAll(ItemRules.refusals(given, found, receiver));
     if (!refusals.isEmpty()) {
       return new LoanOutcome.Refused(refusals);
     }
@@ -88,7 +86,8 @@ class ChangeKit {
     String sentence = String.join(", ", said) + ".";
     story.tell(new Story.Told(now, by, sentence, null, command.loan(), about, List.of()));
     pressed.leads(formKey, Long.toString(command.loan().value()));
-    return new LoanOutcome.Done(command.loan(), sentence);
+    return new LoanOutcome.Done(
+        command.loan(), sentence + ItemRules.unchecked(found.values(), receiver));
   }
 
   private static List<Refusal> backRefusals(
@@ -113,17 +112,16 @@ class ChangeKit {
   }
 
   private ItemRules.Receiver receiver(Loan loan, List<LoanLine> out, Instant now) {
-    RigSpec bow =
+    if (loan.kind() == LoanKind.SESSION) {
+      return new ItemRules.Receiver(null, null, null, null, now);
+    }
+    RigCard bow =
         out.stream()
             .map(LoanLine::rig)
             .filter(Objects::nonNull)
             .findFirst()
             .flatMap(specs::of)
-            .flatMap(RigCard::spec)
             .orElse(null);
-    if (loan.kind() == LoanKind.SESSION) {
-      return new ItemRules.Receiver(null, null, null, now);
-    }
     Archer archer =
         new Archer(
             loan.hand(),
@@ -131,7 +129,6 @@ class ChangeKit {
             loan.draw(),
             borrowers.with(loan.borrower()).orElseThrow().details().ageBand(),
             loan.experience());
-    ShortestArrow shortest = Newcomer.fit(archer.answers()).shortestArrow();
-    return new ItemRules.Receiver(archer.hand(), bow, shortest, now);
+    return ItemRules.Receiver.of(archer, bow, now);
   }
 }

@@ -1,14 +1,17 @@
 package club.ascham.loan;
 
+import club.ascham.bow.ArrowMass;
 import club.ascham.bow.Candidate;
 import club.ascham.bow.Newcomer;
 import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Unsuited;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.rig.RigCard;
 import club.ascham.units.LengthText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Whether a loan may go on with the draw its archer has now. */
 final class ExtendRules {
@@ -41,6 +44,9 @@ final class ExtendRules {
                   + shortest.said()
                   + ". Exchange them for longer ones first."));
     }
+    if (bow != null) {
+      archer.weightOf(bow).ifPresent(weight -> refusals.addAll(tooLight(out, weight)));
+    }
     if (bow != null && bow.spec().isPresent() && overrideWhy == null) {
       Candidate<RigCard> candidate = new Candidate<>(bow, bow.spec().get(), bow.setUp());
       for (Unsuited<RigCard> unsuited :
@@ -54,6 +60,26 @@ final class ExtendRules {
     }
     return refusals;
   }
+
+  private static List<Refusal> tooLight(List<LoanLine> out, WeightOnFingers weight) {
+    String light =
+        out.stream()
+            .filter(line -> line.arrowMassGr() != null)
+            .map(line -> new Weighed(line.code(), new ArrowMass(line.arrowMassGr(), weight)))
+            .filter(one -> !one.mass().isSound())
+            .map(one -> one.code() + " is " + one.mass().shortfall())
+            .collect(Collectors.joining("; "));
+    return light.isEmpty()
+        ? List.of()
+        : List.of(
+            new Refusal(
+                "drawLength",
+                "Too light for this draw, and can't go on: "
+                    + light
+                    + ". Exchange them for heavier ones first."));
+  }
+
+  private record Weighed(String code, ArrowMass mass) {}
 
   private static String said(LoanLine line) {
     return line.code()

@@ -1,17 +1,18 @@
 package club.ascham.loan;
 
 import club.ascham.bow.Candidate;
-import club.ascham.bow.FingerWeight;
 import club.ascham.bow.Newcomer;
 import club.ascham.bow.NewcomerFit;
 import club.ascham.bow.Ranking;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Suited;
 import club.ascham.bow.Unsuited;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
+import club.ascham.units.Grains;
 import club.ascham.units.LengthText;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
@@ -141,13 +142,7 @@ class IssueDesk {
   }
 
   private static String weight(RigOffer rig, Archer archer) {
-    return rig.card()
-        .spec()
-        .map(
-            spec ->
-                RigWords.weight(
-                    FingerWeight.of(spec, rig.card().setUp(), archer.draw().amo().inches())))
-        .orElse("");
+    return archer.weightOf(rig.card()).map(RigWords::weight).orElse("");
   }
 
   private IssueView.Chosen chosen(
@@ -198,20 +193,20 @@ class IssueDesk {
       Typed typed, Archer archer, NewcomerFit suits, RigOffer rig, LocalDate today) {
     OptionalInt bowIn =
         rig.card().spec().map(spec -> spec.bowLengthIn()).orElse(OptionalInt.empty());
-    boolean posted = typed.has("once-key");
-    return KitSuggestion.of(
-            archer,
-            suits.shortestArrow(),
+    KitSuggestion.Bow bow =
+        new KitSuggestion.Bow(
             rig.card().id(),
             rig.card().level(),
             bowIn.isPresent() ? bowIn.getAsInt() : null,
-            stock.ready(today))
-        .stream()
-        .map(slot -> kitSlot(typed, slot, posted))
+            archer.weightOf(rig.card()).orElse(null));
+    boolean posted = typed.has("once-key");
+    return KitSuggestion.of(archer, suits.shortestArrow(), bow, stock.ready(today)).stream()
+        .map(slot -> kitSlot(typed, slot, bow.weight(), posted))
         .toList();
   }
 
-  private static IssueView.KitSlot kitSlot(Typed typed, KitSuggestion.Slot slot, boolean posted) {
+  private static IssueView.KitSlot kitSlot(
+      Typed typed, KitSuggestion.Slot slot, WeightOnFingers weight, boolean posted) {
     String word = slot.kind().word();
     String field = "items." + word;
     List<IssueView.Option> options = new ArrayList<>();
@@ -228,14 +223,32 @@ class IssueDesk {
         Character.toUpperCase(word.charAt(0)) + word.substring(1),
         options,
         chosen,
+        slot.options().stream()
+            .filter(one -> one.code().equals(chosen))
+            .findFirst()
+            .map(one -> perPound(one, weight))
+            .orElse(null),
         slot.options().stream().anyMatch(Lendable::pool),
         count);
+  }
+
+  /** What the chosen arrows are to this bow; null for anything else. */
+  private static String perPound(Lendable item, WeightOnFingers weight) {
+    if (!item.isArrows() || weight == null) {
+      return null;
+    }
+    return item.against(weight)
+        .map(mass -> item.code() + ": " + mass.said() + "; 5 is the least.")
+        .orElseGet(() -> ItemRules.notWeighed(item.code()));
   }
 
   private static String label(Lendable item) {
     List<String> words = new ArrayList<>(List.of(item.code()));
     if (item.arrowLength() != null) {
       words.add(LengthText.inches(item.arrowLength()));
+    }
+    if (item.arrowMassGr() != null) {
+      words.add(Grains.said(item.arrowMassGr()));
     }
     if (item.isArrows() && item.arrowCount() != null) {
       words.add(item.pool() ? item.left() + " left, by count" : "set of " + item.arrowCount());

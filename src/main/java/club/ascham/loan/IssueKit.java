@@ -83,7 +83,14 @@ class IssueKit {
     lend(loan.id(), rig, command, found, issuedAt, by);
     pressed.leads(formKey, Long.toString(loan.id().value()));
     return new LoanOutcome.Done(
-        loan.id(), "Issued " + rig.card().name() + " to " + borrower.get().details().name() + ".");
+        loan.id(),
+        "Issued "
+            + rig.card().name()
+            + " to "
+            + borrower.get().details().name()
+            + "."
+            + ItemRules.unchecked(
+                found.values(), ItemRules.Receiver.of(command.archer(), rig.card(), issuedAt)));
   }
 
   private void lend(

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.bow.ArrowMass;
 import club.ascham.form.Typed;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -33,6 +34,7 @@ class IssuePages {
       String dueOn,
       String deposit,
       String depositHow,
+      String arrowMass,
       int faults)
       implements TemplateInstance {}
 
@@ -94,6 +96,7 @@ class IssuePages {
         posted ? typed.value("dueOn") : lending.terms().usualDue().toString(),
         posted ? typed.value("deposit") : deposit.plain(lending.currency()),
         posted ? typed.value("depositHow") : deposit.minor() > 0 ? "cash" : "",
+        ArrowMass.BASIS,
         typed.faults().size());
   }
 }

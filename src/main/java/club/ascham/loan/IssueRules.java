@@ -1,6 +1,5 @@
 package club.ascham.loan;
 
-import club.ascham.bow.Newcomer;
 import club.ascham.bow.Ranking;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Unsuited;
@@ -10,8 +9,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Whether this kit may be issued to this archer. Hand, fitting parts, a ready rig and the length of
- * the arrows are hard rules; weight and bow length are advice, overridden with a reason.
+ * Whether this kit may be issued to this archer. Hand, fitting parts, a ready rig and the length
+ * and mass of the arrows are hard rules; weight and bow length are advice, overridden with a
+ * reason.
  */
 final class IssueRules {
   private IssueRules() {}
@@ -35,14 +35,7 @@ final class IssueRules {
     }
     List<Refusal> refusals = new ArrayList<>(rigRefusals(archer, rig, issuedAt, overrideWhy));
     refusals.addAll(
-        ItemRules.refusals(
-            asked,
-            found,
-            new ItemRules.Receiver(
-                archer.hand(),
-                rig.card().spec().orElse(null),
-                Newcomer.fit(archer.answers()).shortestArrow(),
-                issuedAt)));
+        ItemRules.refusals(asked, found, ItemRules.Receiver.of(archer, rig.card(), issuedAt)));
     return refusals;
   }
 

@@ -77,6 +77,7 @@ record IssueView(
    * One kind of thing beside the bow.
    *
    * @param chosen the code taken; empty: none
+   * @param note what is to be known of it; null: nothing
    * @param counted whether some of it is given out by count
    */
   record KitSlot(
@@ -84,6 +85,7 @@ record IssueView(
       String label,
       List<Option> options,
       String chosen,
+      String note,
       boolean counted,
       String count) {
     public String countField() {

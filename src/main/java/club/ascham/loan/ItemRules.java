@@ -3,18 +3,23 @@ package club.ascham.loan;
 import club.ascham.bow.Compatibility;
 import club.ascham.bow.Hand;
 import club.ascham.bow.Misfit;
+import club.ascham.bow.Newcomer;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.ShortestArrow;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Words;
+import club.ascham.rig.RigCard;
 import club.ascham.units.LengthText;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Whether things may go out beside a bow to this archer, and why not. */
 final class ItemRules {
@@ -23,9 +28,26 @@ final class ItemRules {
    *
    * @param bow the rig they go beside; null: none is in the loan
    * @param shortest the shortest arrow that this archer may be given
+   * @param weight of that rig on this archer's fingers; null: it can't be reckoned
    * @param at when they are handed over
    */
-  record Receiver(Hand hand, RigSpec bow, ShortestArrow shortest, Instant at) {}
+  record Receiver(
+      Hand hand, RigSpec bow, ShortestArrow shortest, WeightOnFingers weight, Instant at) {
+
+    /**
+     * An archer with a bow.
+     *
+     * @param card null: none is in the loan
+     */
+    static Receiver of(Archer archer, RigCard card, Instant at) {
+      return new Receiver(
+          archer.hand(),
+          card == null ? null : card.spec().orElse(null),
+          Newcomer.fit(archer.answers()).shortestArrow(),
+          card == null ? null : archer.weightOf(card).orElse(null),
+          at);
+    }
+  }
 
   private ItemRules() {}
 
@@ -58,6 +80,7 @@ final class ItemRules {
         .or(() -> wrongCount(item, count))
         .or(() -> wrongHand(item, receiver.hand()))
         .or(() -> tooShort(item, receiver.shortest()))
+        .or(() -> tooLight(item, receiver.weight()))
         .or(() -> bowMisfit(item, receiver.bow()));
   }
 
@@ -136,6 +159,40 @@ final class ItemRules {
                 + ", and the shortest safe arrow for this archer is "
                 + shortest.said()
                 + ". Choose longer ones; nobody overrides this.");
+  }
+
+  private static Optional<String> tooLight(Lendable item, WeightOnFingers weight) {
+    return item.against(weight)
+        .filter(mass -> !mass.isSound())
+        .map(
+            mass ->
+                "Too light: "
+                    + item.code()
+                    + " is "
+                    + mass.shortfall()
+                    + ". Choose heavier arrows, or a bow with lighter limbs; nobody overrides"
+                    + " this.");
+  }
+
+  /**
+   * What went out without being looked at, as one more sentence for whoever gave it; empty when
+   * nothing did.
+   */
+  static String unchecked(Collection<Lendable> given, Receiver receiver) {
+    String codes =
+        given.stream()
+            .filter(item -> item.isArrows() && item.arrowMassGr() == null)
+            .map(Lendable::code)
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return codes.isEmpty() || receiver.weight() == null ? "" : " " + notWeighed(codes);
+  }
+
+  /** That arrows of unknown mass were not held against the bow. */
+  static String notWeighed(String codes) {
+    return "The mass of "
+        + codes
+        + " is not recorded, so it was not checked against this bow. Weigh an arrow and enter it.";
   }
 
   private static Optional<String> bowMisfit(Lendable item, RigSpec bow) {

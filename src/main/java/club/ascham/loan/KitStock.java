@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class KitStock {
   private static final String COLUMNS =
-      "SELECT i.id, i.code, i.kind, i.maker, i.model, k.hand, k.size, k.arrow_length, k.arrow_count,"
+      "SELECT i.id, i.code, i.kind, i.maker, i.model, k.hand, k.size, k.arrow_length, k.arrow_mass_gr, k.arrow_count,"
           + " coalesce(k.pool, 0),"
           + " coalesce(k.arrow_count, 0) - coalesce((SELECT sum(o.arrow_count) FROM loan_line o"
           + " WHERE o.item_id = i.id AND o.back_at IS NULL), 0),"

@@ -1,9 +1,11 @@
 package club.ascham.loan;
 
 import club.ascham.bow.AgeBand;
+import club.ascham.bow.ArrowMass;
 import club.ascham.bow.Compatibility;
 import club.ascham.bow.Level;
 import club.ascham.bow.ShortestArrow;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
 import java.util.ArrayList;
@@ -50,28 +52,29 @@ final class KitSuggestion {
    */
   record Slot(ItemKind kind, List<Lendable> options, boolean preset) {}
 
+  /**
+   * The bow that the kit goes with.
+   *
+   * @param lengthIn null: not known, so that no stringer can be chosen
+   * @param weight on the archer's fingers; null: it can't be reckoned
+   */
+  record Bow(RigId rig, Level level, Integer lengthIn, WeightOnFingers weight) {}
+
   private KitSuggestion() {}
 
   /**
    * The slots of a kit.
    *
-   * @param bowLengthIn null: not known, so that no stringer can be chosen
    * @param stock what is ready today
    */
-  static List<Slot> of(
-      Archer archer,
-      ShortestArrow shortest,
-      RigId rig,
-      Level level,
-      Integer bowLengthIn,
-      List<Lendable> stock) {
+  static List<Slot> of(Archer archer, ShortestArrow shortest, Bow bow, List<Lendable> stock) {
     List<Slot> slots = new ArrayList<>();
     for (ItemKind kind : ALWAYS) {
-      slots.add(slot(kind, true, archer, shortest, rig, bowLengthIn, stock));
+      slots.add(slot(kind, true, archer, shortest, bow, stock));
     }
-    if (level == Level.FULLER) {
+    if (bow.level() == Level.FULLER) {
       for (ItemKind kind : FULLER) {
-        slots.add(slot(kind, false, archer, shortest, rig, bowLengthIn, stock));
+        slots.add(slot(kind, false, archer, shortest, bow, stock));
       }
     }
     return List.copyOf(slots);
@@ -82,8 +85,7 @@ final class KitSuggestion {
       boolean preset,
       Archer archer,
       ShortestArrow shortest,
-      RigId rig,
-      Integer bowLengthIn,
+      Bow bow,
       List<Lendable> stock) {
     List<Lendable> options =
         stock.stream()
@@ -91,8 +93,9 @@ final class KitSuggestion {
             .filter(item -> item.hand() == null || item.hand() == archer.hand())
             .filter(item -> !item.pool() || item.left() > 0)
             .filter(item -> isLongEnough(item, shortest))
-            .filter(item -> servesBow(item, bowLengthIn))
-            .sorted(best(archer, rig))
+            .filter(item -> item.against(bow.weight()).map(ArrowMass::isSound).orElse(true))
+            .filter(item -> servesBow(item, bow.lengthIn()))
+            .sorted(best(archer, bow.rig()))
             .toList();
     return new Slot(kind, options, preset);
   }

@@ -1,10 +1,12 @@
 package club.ascham.loan;
 
+import club.ascham.bow.ArrowMass;
 import club.ascham.bow.Hand;
 import club.ascham.bow.StringMaterial;
 import club.ascham.bow.StringSpec;
 import club.ascham.bow.StringerKind;
 import club.ascham.bow.StringerSpec;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
@@ -13,6 +15,7 @@ import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -21,6 +24,7 @@ import java.util.stream.Stream;
  *
  * @param bareCode the code without hyphens
  * @param hand null: either hand
+ * @param arrowMassGr of the lightest arrow, in grains; null: not weighed, or no arrows
  * @param arrowCount arrows in the set or pool; null: not counted, or no arrows
  * @param left arrows of a pool that are not out
  * @param bowFromIn with the next two, of a stringer; null: none
@@ -39,6 +43,7 @@ public record Lendable(
     Hand hand,
     String size,
     Length arrowLength,
+    Double arrowMassGr,
     Integer arrowCount,
     boolean pool,
     int left,
@@ -75,6 +80,13 @@ public record Lendable(
 
   boolean isArrows() {
     return kind == ItemKind.ARROWS;
+  }
+
+  /** Against the weight on an archer's fingers; empty for what is no arrow or was not weighed. */
+  Optional<ArrowMass> against(WeightOnFingers weight) {
+    return arrowMassGr == null || weight == null
+        ? Optional.empty()
+        : Optional.of(new ArrowMass(arrowMassGr, weight));
   }
 
   /** Whether it only ever goes out as part of a rig. */

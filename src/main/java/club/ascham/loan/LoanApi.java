@@ -117,7 +117,8 @@ class LoanApi {
       summary = "Issue a kit",
       description =
           "To a new borrower (name, contact) or a known one (borrower). Arrows shorter than the"
-              + " shortest safe one, a rig that is not ready and a wrong hand are refused; a weight"
+              + " shortest safe one or lighter than 5 grains to the pound at the high end of the"
+              + " rig's weight, a rig that is not ready and a wrong hand are refused; a weight"
               + " above the advised range needs overrideWhy.")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "a beginner", value = ISSUE)))
   public Response issue(LoanJson.IssueBody body) {

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
  * @param arrowCount arrows out of a pool; null: the whole item
  * @param backAt null: still out
  * @param arrowLength of arrows; null: not recorded, or no arrows
+ * @param arrowMassGr of the lightest arrow, in grains; null: not weighed, or no arrows
  */
 public record LoanLine(
     long id,
@@ -35,7 +36,8 @@ public record LoanLine(
     Instant backAt,
     LineOutcome outcome,
     Integer backCount,
-    Length arrowLength) {
+    Length arrowLength,
+    Double arrowMassGr) {
 
   public boolean isOut() {
     return backAt == null;

@@ -48,6 +48,7 @@ final class Changes {
           Map.entry("bowToIn", "longest bow (in)"),
           Map.entry("arrowLength", "arrow length"),
           Map.entry("spine", "spine"),
+          Map.entry("arrowMassGr", "mass of an arrow (gr)"),
           Map.entry("arrowCount", "number of arrows"),
           Map.entry("pool", "given out by count"));
   private static final int LONGEST_SHOWN = 60;

@@ -42,6 +42,7 @@ class ItemDesk {
           "retiredOn",
           "retiredWhy",
           "retiredNote",
+          "soundUpToLb",
           "onceKey");
 
   private final Items items;

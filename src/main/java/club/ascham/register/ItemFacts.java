@@ -1,5 +1,6 @@
 package club.ascham.register;
 
+import club.ascham.bow.ArrowMass;
 import club.ascham.bow.Band;
 import club.ascham.bow.Build;
 import club.ascham.bow.Known;
@@ -9,6 +10,7 @@ import club.ascham.bow.RiserSpec;
 import club.ascham.bow.StringSpec;
 import club.ascham.bow.StringerKind;
 import club.ascham.form.Words;
+import club.ascham.units.Grains;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.Money;
@@ -126,12 +128,24 @@ final class ItemFacts {
     if (kind == ItemKind.ARROWS) {
       add("Length", LengthText.both(kit.arrowLength()));
       add("Spine", kit.spine() == null ? "unknown" : kit.spine().toString());
+      add(
+          "Mass of an arrow",
+          kit.arrowMassGr() == null ? "unknown" : Grains.both(kit.arrowMassGr()));
+      add("Heaviest bow", heaviest(kit.arrowMassGr()));
       add("Arrows", kit.arrowCount().toString());
       add("Given out", kit.pool() ? "by count" : "as one set");
       return;
     }
     add("Hand", kit.hand() == null ? null : Words.said(kit.hand()));
     add("Size", kit.size());
+  }
+
+  /** Rounded down, so that the figure shown never promises too much. */
+  private static String heaviest(Double massGr) {
+    return massGr == null
+        ? "unknown until one is weighed"
+        : plain(Math.floor(ArrowMass.heaviestLb(massGr) * 10) / 10)
+            + " lb on the fingers, at 5 gr to the pound";
   }
 
   private void add(String name, String value) {

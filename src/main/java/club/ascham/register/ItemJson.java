@@ -1,5 +1,6 @@
 package club.ascham.register;
 
+import club.ascham.bow.ArrowMass;
 import club.ascham.bow.Band;
 import club.ascham.form.Words;
 import club.ascham.standing.State;
@@ -211,6 +212,12 @@ final class ItemJson {
       @Schema(examples = "M") String size,
       @Schema(description = "of arrows", examples = "660.4 mm") String arrowLength,
       @Schema(description = "of arrows") Integer spine,
+      @Schema(description = "of one whole arrow in grains, the lightest of them", examples = "312")
+          Double arrowMassGr,
+      @Schema(
+              readOnly = true,
+              description = "the heaviest weight on the fingers that arrows of this mass are for")
+          Double soundUpToLb,
       @Schema(description = "of arrows") Integer arrowCount,
       @Schema(description = "of arrows: given out by count") Boolean pool) {
     static KitItemJson of(Common common, Registered item) {
@@ -221,6 +228,8 @@ final class ItemJson {
           kit.size(),
           text(kit.arrowLength()),
           kit.spine(),
+          kit.arrowMassGr(),
+          kit.arrowMassGr() == null ? null : ArrowMass.heaviestLb(kit.arrowMassGr()),
           kit.arrowCount(),
           item.kind() == ItemKind.ARROWS ? kit.pool() : null);
     }

@@ -94,7 +94,16 @@ public final class ItemWriter {
                   "twists",
                   "firstUsed");
           case STRINGER -> List.of("stringerKind", "bowFromIn", "bowToIn");
-          default -> List.of("kind", "hand", "size", "arrowLength", "spine", "arrowCount", "pool");
+          default ->
+              List.of(
+                  "kind",
+                  "hand",
+                  "size",
+                  "arrowLength",
+                  "spine",
+                  "arrowMassGr",
+                  "arrowCount",
+                  "pool");
         });
     return fields;
   }
@@ -151,6 +160,7 @@ public final class ItemWriter {
       put("size", kit.size());
       put("arrowLength", kit.arrowLength());
       put("spine", kit.spine());
+      put("arrowMassGr", kit.arrowMassGr());
       put("arrowCount", kit.arrowCount());
       if (kit.arrowLength() != null) {
         put("pool", kit.pool());

@@ -15,12 +15,13 @@ class KitItem extends Item {
   private String size;
   private Length arrowLength;
   private Integer spine;
+  private Double arrowMassGr;
   private Integer arrowCount;
   private boolean pool;
 
   @Override
   Particulars particulars(String model) {
-    return new Particulars.OfKitItem(hand, size, arrowLength, spine, arrowCount, pool);
+    return new Particulars.OfKitItem(hand, size, arrowLength, spine, arrowMassGr, arrowCount, pool);
   }
 
   @Override
@@ -30,6 +31,7 @@ class KitItem extends Item {
     size = of.size();
     arrowLength = of.arrowLength();
     spine = of.spine();
+    arrowMassGr = of.arrowMassGr();
     arrowCount = of.arrowCount();
     pool = of.pool();
   }

@@ -72,7 +72,7 @@ class KitItemsApi {
                   @ExampleObject(
                       name = "a pool of arrows",
                       value =
-                          "{\"kind\": \"arrows\", \"arrowLength\": \"26 in\", \"spine\": 1300, \"arrowCount\": 36, \"pool\": true, \"maker\": \"Quaysley\"}")))
+                          "{\"kind\": \"arrows\", \"arrowLength\": \"26 in\", \"spine\": 1300, \"arrowMassGr\": 214, \"arrowCount\": 36, \"pool\": true, \"maker\": \"Quaysley\"}")))
   @APIResponse(responseCode = "201", description = "Registered")
   public Response add(Map<String, Object> body) {
     return desk.add(LIST, body, SHAPE);

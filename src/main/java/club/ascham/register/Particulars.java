@@ -50,10 +50,17 @@ public sealed interface Particulars {
    * @param size as marked; null: one size
    * @param arrowLength for arrows only
    * @param spine for arrows only; null: unknown
+   * @param arrowMassGr for arrows only: one whole arrow in grains, the lightest; null: not weighed
    * @param arrowCount for arrows only
    * @param pool whether arrows are given out by count rather than as one set
    */
   record OfKitItem(
-      Hand hand, String size, Length arrowLength, Integer spine, Integer arrowCount, boolean pool)
+      Hand hand,
+      String size,
+      Length arrowLength,
+      Integer spine,
+      Double arrowMassGr,
+      Integer arrowCount,
+      boolean pool)
       implements Particulars {}
 }

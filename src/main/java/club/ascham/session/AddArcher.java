@@ -1,13 +1,17 @@
 package club.ascham.session;
 
 import club.ascham.bow.ArrowLength;
+import club.ascham.bow.ArrowMass;
+import club.ascham.bow.FingerWeight;
 import club.ascham.bow.ShortestArrow;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
+import club.ascham.rig.RigSpecs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
@@ -21,21 +25,33 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Gives an archer of a session a share in a rig and arrows long enough. An archer of a session
- * counts as a beginner whose draw may have been estimated: the rule for arrows is the careful one.
+ * Gives an archer of a session a share in a rig and arrows long and heavy enough. An archer of a
+ * session counts as a beginner whose draw may have been estimated: the rule for arrows is the
+ * careful one.
  */
 @ApplicationScoped
 class AddArcher {
+  private static final String NOTED = "The archer is noted.";
+
   private final Rows rows;
   private final LoanLines lines;
+  private final RigSpecs rigs;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  AddArcher(Rows rows, LoanLines lines, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  AddArcher(
+      Rows rows,
+      LoanLines lines,
+      RigSpecs rigs,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.rows = rows;
     this.lines = lines;
+    this.rigs = rigs;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -45,6 +61,7 @@ class AddArcher {
   private record Arrows(
       ItemId id,
       Length length,
+      Double massGr,
       boolean pool,
       Integer count,
       boolean outHere,
@@ -53,13 +70,15 @@ class AddArcher {
 
   /**
    * Faults stay at the fields {@code rig}, {@code draw} and {@code arrows}; null arrows: none yet.
+   *
+   * @return what was done, for the person who did it; null when there are faults
    */
   @Writes
-  void add(
+  String add(
       LoanId loan, RigId rig, Length draw, boolean estimated, ItemCode arrowsCode, Typed typed) {
     String formKey = typed.value("once-key");
     if (pressed.ledTo(formKey).isPresent()) {
-      return;
+      return NOTED;
     }
     if (rows.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL",
@@ -67,30 +86,16 @@ class AddArcher {
             rig)
         == 0) {
       typed.fault("rig", "That rig is not out with this session.");
-      return;
+      return null;
     }
     Arrows arrows = arrowsCode == null ? null : arrows(loan, arrowsCode, typed).orElse(null);
+    Optional<WeightOnFingers> weight = arrows == null ? Optional.empty() : weight(rig, draw);
     if (arrows != null) {
-      ShortestArrow shortest = ArrowLength.shortestSafe(draw.inches(), estimated, true, false);
-      if (arrows.length() == null) {
-        typed.fault("arrows", "The length of these arrows is not recorded: measure one first.");
-      } else if (!shortest.allows(arrows.length())) {
-        typed.fault(
-            "arrows",
-            "Too short for this archer: "
-                + LengthText.both(arrows.length())
-                + ", and the shortest that is safe is "
-                + LengthText.both(shortest.length())
-                + ". "
-                + shortest.why());
-      } else if (arrows.outElsewhere()) {
-        typed.fault("arrows", "These are on loan elsewhere.");
-      } else if (arrows.withdrawn()) {
-        typed.fault("arrows", "These are withdrawn. Take others, or have them released first.");
-      }
+      unfit(arrows, ArrowLength.shortestSafe(draw.inches(), estimated, true, false), weight)
+          .ifPresent(why -> typed.fault("arrows", why));
     }
     if (!typed.sound()) {
-      return;
+      return null;
     }
     rows.change(
         "INSERT INTO session_archer (loan_id, rig_id, draw_length, arrows_id) VALUES (?1, ?2, ?3,"
@@ -107,6 +112,50 @@ class AddArcher {
                 time.now(), actor.id(), rig, List.of(), "An archer shares it this session.")
             .on(loan));
     pressed.leads(formKey, "/sessions/" + loan.value());
+    return arrows != null && arrows.massGr() == null && weight.isPresent()
+        ? NOTED
+            + " The mass of the arrows is not recorded, so it was not checked against the bow. Weigh"
+            + " one and have it entered."
+        : NOTED;
+  }
+
+  private static Optional<String> unfit(
+      Arrows arrows, ShortestArrow shortest, Optional<WeightOnFingers> weight) {
+    if (arrows.length() == null) {
+      return Optional.of("The length of these arrows is not recorded: measure one first.");
+    }
+    if (!shortest.allows(arrows.length())) {
+      return Optional.of(
+          "Too short for this archer: "
+              + LengthText.both(arrows.length())
+              + ", and the shortest that is safe is "
+              + LengthText.both(shortest.length())
+              + ". "
+              + shortest.why());
+    }
+    if (arrows.outElsewhere()) {
+      return Optional.of("These are on loan elsewhere.");
+    }
+    if (arrows.withdrawn()) {
+      return Optional.of("These are withdrawn. Take others, or have them released first.");
+    }
+    return weight
+        .filter(lb -> arrows.massGr() != null)
+        .map(lb -> new ArrowMass(arrows.massGr(), lb))
+        .filter(mass -> !mass.isSound())
+        .map(
+            mass ->
+                "Too light for this archer: "
+                    + mass.shortfall()
+                    + ". Take heavier arrows, or a bow with lighter limbs.");
+  }
+
+  private Optional<WeightOnFingers> weight(RigId rig, Length draw) {
+    return rigs.of(rig)
+        .flatMap(
+            card ->
+                card.spec()
+                    .flatMap(spec -> FingerWeight.reckoned(spec, card.setUp(), draw.inches())));
   }
 
   private Optional<Arrows> arrows(LoanId loan, ItemCode code, Typed typed) {
@@ -114,7 +163,7 @@ class AddArcher {
         rows.one(
             Arrows.class,
 """
-SELECT i.id, k.arrow_length, k.pool, k.arrow_count,
+SELECT i.id, k.arrow_length, k.arrow_mass_gr, k.pool, k.arrow_count,
        EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL),
        k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL),
        EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)

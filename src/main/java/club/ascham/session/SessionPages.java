@@ -160,11 +160,13 @@ class SessionPages {
       typed.fault("draw", "The draw length decides how long the arrows must be.");
     }
     if (typed.sound()) {
-      addArcher.add(loan, new RigId(rig), draw, typed.ticked("estimated"), arrows, typed);
+      String said =
+          addArcher.add(loan, new RigId(rig), draw, typed.ticked("estimated"), arrows, typed);
+      if (said != null) {
+        return Go.to("/sessions/" + id, said);
+      }
     }
-    return typed.sound()
-        ? Go.to("/sessions/" + id, "The archer is noted.")
-        : Go.again(page(loan, typed));
+    return Go.again(page(loan, typed));
   }
 
   private LendPage lendPage(Typed typed, Set<RigId> chosen) {

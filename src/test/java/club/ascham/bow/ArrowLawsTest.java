@@ -1,5 +1,6 @@
 package club.ascham.bow;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.units.Length;
@@ -27,5 +28,21 @@ class ArrowLawsTest {
         }) {
       assertTrue(stricter.compareTo(shortest) >= 0);
     }
+  }
+
+  @Property
+  void mass_isSoundExactlyUpToTheHeaviestBow_andItsRangeHoldsTheLikeliest(
+      @ForAll @DoubleRange(min = 50, max = 1500) double massGr,
+      @ForAll @DoubleRange(min = 5, max = 80) double lb,
+      @ForAll @DoubleRange(min = 0, max = 5) double spreadLb) {
+    WeightOnFingers weight =
+        new WeightOnFingers(lb, Math.max(0, lb - spreadLb), lb + spreadLb, 0, "");
+    ArrowMass mass = new ArrowMass(massGr, weight);
+    double heaviest = ArrowMass.heaviestLb(massGr);
+    if (Math.abs(heaviest - weight.highLb()) > 1e-6) {
+      assertEquals(weight.highLb() < heaviest, mass.isSound());
+    }
+    assertTrue(mass.lowPerPound() <= mass.perPound() && mass.perPound() <= mass.highPerPound());
+    assertTrue(new ArrowMass(mass.leastGr(), weight).isSound());
   }
 }

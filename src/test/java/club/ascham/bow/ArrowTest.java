@@ -69,16 +69,38 @@ class ArrowTest {
 
   // Source: staging.bloodsportarchery.com/arrow-safety (R)
   @Test
-  @DisplayName("5 grains to the pound: 300 gr for 60 lb, bloodsportarchery.com (R)")
-  void grainsPerPound_least() {
-    assertEquals(5, ArrowMass.grainsPerPound(300, 60), 1e-9);
-    assertFalse(ArrowMass.tooLight(300, 60));
-    assertTrue(ArrowMass.tooLight(299, 60));
+  @DisplayName("5 grains to the pound: 300 gr for 60 lb, staging.bloodsportarchery.com (R)")
+  void mass_leastForItsWeight() {
+    assertEquals(60, ArrowMass.heaviestLb(300), 1e-9);
+    assertEquals(300, new ArrowMass(400, weight(60, 60, 60)).leastGr(), 1e-9);
+    assertTrue(new ArrowMass(300, weight(60, 60, 60)).isSound());
+    assertFalse(new ArrowMass(299.9, weight(60, 60, 60)).isSound());
   }
 
   @Test
-  void grainsPerPound_nothing_isRefused() {
-    assertThrows(IllegalArgumentException.class, () -> ArrowMass.grainsPerPound(0, 30));
-    assertThrows(IllegalArgumentException.class, () -> ArrowMass.grainsPerPound(300, 0));
+  void mass_isHeldAgainstTheHighEnd_andTheRangeIsTold() {
+    ArrowMass mass = new ArrowMass(300, weight(50, 40, 60.1));
+    assertFalse(mass.isSound());
+    assertEquals(6, mass.perPound(), 1e-9);
+    assertEquals(300 / 60.1, mass.lowPerPound(), 1e-9);
+    assertEquals(7.5, mass.highPerPound(), 1e-9);
+    assertEquals(
+        "300 gr an arrow, where up to 60.1 lb on these fingers asks for at least 301 gr (5 gr to"
+            + " the pound)",
+        mass.shortfall());
+    assertEquals(
+        "300 gr, which is 10.0 gr to the pound on these fingers (7.5 to 15.0)",
+        new ArrowMass(300, weight(30, 20, 40)).said());
+  }
+
+  @Test
+  void mass_ofNothing_isRefused() {
+    assertThrows(IllegalArgumentException.class, () -> new ArrowMass(0, weight(30, 28, 32)));
+    assertThrows(IllegalArgumentException.class, () -> new ArrowMass(300, weight(0, 0, 0)));
+    assertThrows(IllegalArgumentException.class, () -> ArrowMass.heaviestLb(Double.NaN));
+  }
+
+  private static WeightOnFingers weight(double lb, double lowLb, double highLb) {
+    return new WeightOnFingers(lb, lowLb, highLb, 0, "");
   }
 }

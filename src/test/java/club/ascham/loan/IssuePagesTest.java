@@ -163,6 +163,54 @@ class IssuePagesTest {
   }
 
   @Test
+  void arrowsTooLightForTheBow_areRefused_whoeverAsks() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
+    kitRoom.weigh(arrows, 60);
+    Map<String, String> form = form(rig);
+    form.put("items.arrows", arrows.code());
+    form.put("overrideWhy", "they are all we have");
+    refused(rig, form, "Too light: " + arrows.code() + " is 60 gr an arrow, where up to ");
+    kitRoom.weigh(arrows, 300);
+    Response issued = officerAt(rig).post("/issue", form);
+    assertEquals(303, issued.statusCode());
+  }
+
+  @Test
+  void arrowsChosen_showGrainsToThePound_andWhatIsNotKnownIsSaid() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
+    kitRoom.keepWith(arrows, rig.id());
+    String page = PERSON + "&rig=" + rig.id().value();
+    String unweighed = "The mass of " + arrows.code() + " is not recorded";
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get(page).then().body(containsString(unweighed));
+    kitRoom.weigh(arrows, 300);
+    officer
+        .get(page)
+        .then()
+        .body(containsString(arrows.code() + ": 300 gr, which is "))
+        .body(containsString("staging.bloodsportarchery.com/arrow-safety"))
+        .body(not(containsString(unweighed)));
+    kitRoom.weigh(arrows, 60);
+    officer.get(page).then().body(not(containsString(arrows.code())));
+  }
+
+  @Test
+  void arrowsOfUnknownMass_goOut_withACalmWord() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
+    Map<String, String> form = form(rig);
+    form.put("items.arrows", arrows.code());
+    Visitor officer = officerAt(rig);
+    long loan = loanOf(officer.post("/issue", form));
+    officer
+        .get("/loans/" + loan)
+        .then()
+        .body(containsString("The mass of " + arrows.code() + " is not recorded"));
+  }
+
+  @Test
   void bowTooHeavy_needsAReason_whichIsKept() {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(44);
     Map<String, String> form = form(rig);

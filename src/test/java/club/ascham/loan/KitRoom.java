@@ -75,6 +75,10 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
     return arrows;
   }
 
+  void weigh(Stocked arrows, double grains) {
+    rows.change("UPDATE kit_item SET arrow_mass_gr = ?2 WHERE id = ?1", arrows.id(), grains);
+  }
+
   Stocked anArrowPool(double inches, int count) {
     Stocked arrows = item('A', "ARROWS");
     rows.change(

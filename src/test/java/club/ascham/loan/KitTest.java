@@ -12,6 +12,7 @@ import club.ascham.bow.Level;
 import club.ascham.bow.Newcomer;
 import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.StringerKind;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
@@ -29,6 +30,7 @@ class KitTest {
   private static final Instant NOW = Instant.parse("2026-06-09T18:00:00Z");
   private static final RigId RIG = new RigId(3);
   private static final Archer BEGINNER = archer(AgeBand.ADULT, 26);
+  private static final WeightOnFingers WEIGHT = new WeightOnFingers(28, 26, 30, 0, "");
   private int next = 100;
 
   @Test
@@ -81,14 +83,12 @@ class KitTest {
   @Test
   void fullerRig_mayCarryASight_whichThePersonChooses() {
     Lendable sight = kit(ItemKind.SIGHT, Hand.RIGHT, null);
-    List<KitSuggestion.Slot> slots =
-        KitSuggestion.of(BEGINNER, shortest(BEGINNER), RIG, Level.FULLER, 68, List.of(sight));
+    List<KitSuggestion.Slot> slots = suggested(BEGINNER, Level.FULLER, sight);
     KitSuggestion.Slot slot =
         slots.stream().filter(one -> one.kind() == ItemKind.SIGHT).findFirst().orElseThrow();
     assertFalse(slot.preset());
     assertTrue(
-        KitSuggestion.of(BEGINNER, shortest(BEGINNER), RIG, Level.BEGINNER, 68, List.of(sight))
-            .stream()
+        suggested(BEGINNER, Level.BEGINNER, sight).stream()
             .noneMatch(one -> one.kind() == ItemKind.SIGHT));
   }
 
@@ -114,6 +114,29 @@ class KitTest {
   @Test
   void arrowsWithoutALength_areRefused() {
     assertTrue(refused(arrows(0, 6, false), null).get(0).contains("not recorded"));
+  }
+
+  // 5 grains to the pound at the high end, 30 lb: staging.bloodsportarchery.com/arrow-safety (R).
+  @Test
+  @DisplayName("arrows below 5 grains to the pound (staging.bloodsportarchery.com/arrow-safety)")
+  void arrowsTooLight_areRefusedWithBothFigures_andNotSuggested() {
+    Lendable light = arrows(28, 149.0, 6, false);
+    Lendable just = arrows(28, 150.0, 6, false);
+    String why = refused(light, null).get(0);
+    assertTrue(why.contains("149 gr") && why.contains("30.0 lb") && why.contains("150 gr"), why);
+    assertTrue(why.contains("heavier arrows") && why.contains("lighter limbs"), why);
+    assertEquals(List.of(), refused(just, null));
+    assertEquals(List.of(just), slot(ItemKind.ARROWS, BEGINNER, light, just).options());
+  }
+
+  @Test
+  void arrowsOfUnknownMass_goOut_andItIsSaidThatTheyWereNotChecked() {
+    Lendable unweighed = arrows(28, 6, false);
+    Lendable weighed = arrows(28, 300.0, 6, false);
+    assertEquals(List.of(), refused(unweighed, null));
+    String said = ItemRules.unchecked(List.of(weighed, unweighed), receiver());
+    assertTrue(said.contains(unweighed.code()) && !said.contains(weighed.code()), said);
+    assertEquals("", ItemRules.unchecked(List.of(weighed), receiver()));
   }
 
   @Test
@@ -166,11 +189,15 @@ class KitTest {
   }
 
   private KitSuggestion.Slot slot(ItemKind kind, Archer archer, Lendable... stock) {
-    return KitSuggestion.of(archer, shortest(archer), RIG, Level.BEGINNER, 68, List.of(stock))
-        .stream()
+    return suggested(archer, Level.BEGINNER, stock).stream()
         .filter(slot -> slot.kind() == kind)
         .findFirst()
         .orElseThrow();
+  }
+
+  private static List<KitSuggestion.Slot> suggested(Archer archer, Level level, Lendable... stock) {
+    KitSuggestion.Bow bow = new KitSuggestion.Bow(RIG, level, 68, WEIGHT);
+    return KitSuggestion.of(archer, shortest(archer), bow, List.of(stock));
   }
 
   private static List<String> refused(Lendable item, Integer count) {
@@ -181,7 +208,7 @@ class KitTest {
   }
 
   private static ItemRules.Receiver receiver() {
-    return new ItemRules.Receiver(Hand.RIGHT, null, shortest(BEGINNER), NOW);
+    return new ItemRules.Receiver(Hand.RIGHT, null, shortest(BEGINNER), WEIGHT, NOW);
   }
 
   private static ShortestArrow shortest(Archer archer) {
@@ -194,6 +221,10 @@ class KitTest {
   }
 
   private Lendable arrows(double inches, int count, boolean pool) {
+    return arrows(inches, null, count, pool);
+  }
+
+  private Lendable arrows(double inches, Double massGr, int count, boolean pool) {
     return new Lendable(
         new ItemId(next),
         bare('A'),
@@ -203,6 +234,7 @@ class KitTest {
         null,
         null,
         inches == 0 ? null : Length.ofInches(inches),
+        massGr,
         count,
         pool,
         count,
@@ -234,6 +266,7 @@ class KitTest {
         size,
         null,
         null,
+        null,
         false,
         0,
         null,
@@ -253,6 +286,7 @@ class KitTest {
         new ItemId(next),
         bare('T'),
         ItemKind.STRINGER,
+        null,
         null,
         null,
         null,

@@ -231,6 +231,34 @@ class LoanApiTest {
   }
 
   @Test
+  void arrowsTooLightForTheDraw_areRefusedWhenChangedAndWhenExtended() {
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(30);
+    kitRoom.weigh(arrows, 60);
+    int loan = issued(kitRoom.aReadyRig(20));
+    as("officer")
+        .body(Map.of("item", arrows.code()))
+        .post("/api/loans/" + loan + "/items")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("item"))
+        .body("errors[0].message", containsString("60 gr"));
+    kitRoom.weigh(arrows, 300);
+    as("officer")
+        .body(Map.of("item", arrows.code()))
+        .post("/api/loans/" + loan + "/items")
+        .then()
+        .statusCode(200);
+    kitRoom.weigh(arrows, 60);
+    as("officer")
+        .body(Map.of("dueOn", time.today().plusDays(60).toString(), "drawLength", "28 in"))
+        .post("/api/loans/" + loan + "/extend")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("drawLength"))
+        .body("errors[0].message", containsString("Too light for this draw"));
+  }
+
+  @Test
   void staleExtension_isRefused() {
     int loan = issued(kitRoom.aReadyRig(20));
     as("officer")

@@ -100,6 +100,7 @@ class ReceiptDetailsTest {
         null,
         null,
         null,
+        null,
         null);
   }
 }

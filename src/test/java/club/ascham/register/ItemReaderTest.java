@@ -92,9 +92,14 @@ class ItemReaderTest {
         "ARROWS   | arrowCount=0        | arrowCount    | from 1 to 2000",
         "ARROWS   | arrowCount=         | arrowCount    | how many arrows",
         "ARROWS   | spine=20            | spine         | from 200 to 3000",
+        "ARROWS   | arrowMassGr=20      | arrowMassGr   | Did you mean 20 g (308.6 gr)",
+        "ARROWS   | arrowMassGr=20 gr   | arrowMassGr   | from 50 to 1500",
+        "ARROWS   | arrowMassGr=150 g   | arrowMassGr   | from 50 to 1500",
+        "ARROWS   | arrowMassGr=light   | arrowMassGr   | from 50 to 1500",
         "ARROWS   | hand=right          | hand          | either hand",
         "TAB      | hand=               | hand          | which hand draws",
         "TAB      | arrowLength=26      | arrowLength   | Only arrows",
+        "TAB      | arrowMassGr=300     | arrowMassGr   | Only arrows",
         "QUIVER   | pool=yes            | pool          | Only arrows",
       })
   void aFault_isSaidAtItsField(ItemKind kind, String changed, String field, String words) {
@@ -185,6 +190,14 @@ class ItemReaderTest {
             .orElseThrow();
     assertEquals(
         Length.ofInches(26), ((Particulars.OfKitItem) details.particulars()).arrowLength());
+  }
+
+  @ParameterizedTest(name = "{0} is {1} gr")
+  @CsvSource({"312, 312", "'312,5 gr', 312.5", "20.2 g, 311.7", "300 Grains, 300"})
+  void arrowsAreWeighed_inGrains_orInGrams(String written, double grains) {
+    Typed typed = typed(ItemKind.ARROWS, "arrowMassGr=" + written);
+    ItemDetails details = read(ItemKind.ARROWS, typed).orElseThrow();
+    assertEquals(grains, ((Particulars.OfKitItem) details.particulars()).arrowMassGr());
   }
 
   @Test

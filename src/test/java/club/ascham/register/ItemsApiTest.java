@@ -74,7 +74,7 @@ class ItemsApiTest {
         "stringers | {\"stringerKind\": \"tip-and-saddle\", \"bowFromIn\": 60, \"bowToIn\": 70} |"
             + " stringerKind | tip-and-saddle",
         "kit-items | {\"kind\": \"arrows\", \"arrowLength\": \"26 in\", \"arrowCount\": 36,"
-            + " \"pool\": true} | arrowLength | 660.4 mm",
+            + " \"pool\": true, \"arrowMassGr\": 217.5} | arrowLength | 660.4 mm",
       })
   void whatIsAdded_isReadBack_andPutsItselfInItsOwnPlace(
       String list, String body, String field, String value) {

@@ -152,10 +152,10 @@ class ItemsTest {
         new ItemDetails(
             ItemKind.ARROWS,
             FROM,
-            new Particulars.OfKitItem(null, null, Length.ofInches(26), 1300, 36, true)),
+            new Particulars.OfKitItem(null, null, Length.ofInches(26), 1300, 217.5, 36, true)),
         new ItemDetails(
             ItemKind.TAB,
             FROM,
-            new Particulars.OfKitItem(Hand.RIGHT, "M", null, null, null, false)));
+            new Particulars.OfKitItem(Hand.RIGHT, "M", null, null, null, null, false)));
   }
 }

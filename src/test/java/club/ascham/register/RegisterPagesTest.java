@@ -13,6 +13,7 @@ import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -79,6 +80,36 @@ class RegisterPagesTest {
     assertEquals(listBefore, statements(officer, "/register?kind=string"), "the list");
     assertEquals(itemBefore, statements(officer, "/items/" + code), "an item");
     assertEquals(formBefore, statements(officer, "/register/new?kind=string"), "the form");
+  }
+
+  @Test
+  void arrows_sayTheHeaviestBowTheyAreSoundFor_onceOneIsWeighed() {
+    Visitor officer = Visitor.signedInAs("officer");
+    Map<String, String> form = new HashMap<>();
+    form.put("kind", "arrows");
+    form.put("arrowLength", "28 in");
+    form.put("arrowCount", "6");
+    form.put("arrowMassGr", "20");
+    form.put("once-key", unique());
+    officer.get("/register/new?kind=arrows");
+    officer
+        .post("/register/new", form)
+        .then()
+        .statusCode(422)
+        .body(containsString("name=\"take-arrowMassGr\" value=\"20 g\""));
+    form.put("take-arrowMassGr", "20 g");
+    officer
+        .get("/items/" + added(officer, form))
+        .then()
+        .body(containsString("308.6 gr · 20 g"))
+        // 5 gr to the pound, rounded down: staging.bloodsportarchery.com/arrow-safety (R).
+        .body(containsString("61.7 lb on the fingers"));
+    form.keySet().removeAll(Set.of("arrowMassGr", "take-arrowMassGr"));
+    form.put("once-key", unique());
+    officer
+        .get("/items/" + added(officer, form))
+        .then()
+        .body(containsString("unknown until one is weighed"));
   }
 
   @Test

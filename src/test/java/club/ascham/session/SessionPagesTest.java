@@ -111,6 +111,40 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
   }
 
   @Test
+  void arrowsTooLightForTheBow_areRefused_andUnknownOnesAreSaidToBeUnchecked() {
+    String rig = readyRigs(1).get(0);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = lend(volunteer, List.of(rig));
+    String pool =
+        rows.texts(
+                "SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id WHERE k.pool = 1 AND"
+                    + " k.arrow_length > 75000000 ORDER BY i.code LIMIT 1")
+            .get(0);
+    String mass =
+        "UPDATE kit_item SET arrow_mass_gr = ?2 WHERE id = (SELECT id FROM item WHERE code = ?1)";
+    Map<String, String> archer = Map.of("rig", rig, "draw", "26 in", "arrows", pool);
+    double before =
+        Double.parseDouble(
+            rows.texts(
+                    "SELECT k.arrow_mass_gr FROM item i JOIN kit_item k ON k.id = i.id WHERE i.code ="
+                        + " ?1",
+                    pool)
+                .get(0));
+    rows.change(mass, pool, 50.0);
+    volunteer.get(page);
+    volunteer
+        .post(page + "/archers", archer)
+        .then()
+        .statusCode(422)
+        .body(containsString("Too light for this archer: 50 gr an arrow"));
+    rows.change(mass, pool, null);
+    volunteer.post(page + "/archers", archer).then().statusCode(303);
+    volunteer.get(page).then().body(containsString("The mass of the arrows is not recorded"));
+    rows.change(mass, pool, before);
+    volunteer.post(page, Map.of("once-key", "end-" + System.nanoTime())).then().statusCode(303);
+  }
+
+  @Test
   void anArcherNotedByADoublePress_isNotedOnce() {
     String rig = readyRigs(1).get(0);
     Visitor volunteer = Visitor.signedInAs("volunteer");
