@@ -19,8 +19,8 @@ import java.net.URI;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.Objects;
+import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -155,10 +155,10 @@ class SessionsApi {
     List<Sessions.Out> rigs = sessions.rigsOf(head.id());
     for (Sessions.Out rig : rigs) {
       RigBackBody given =
-          body.rigs() == null
+          body == null || body.rigs() == null
               ? null
               : body.rigs().stream()
-                  .filter(r -> r.rigId() != null && r.rigId() == rig.rig().value())
+                  .filter(r -> r != null && r.rigId() != null && r.rigId() == rig.rig().value())
                   .findFirst()
                   .orElse(null);
       if (given == null) {
@@ -169,7 +169,11 @@ class SessionsApi {
     }
     List<ReturnSession.RigBack> back = SessionDetails.back(typed, rigs);
     return typed.sound()
-        ? Response.ok(new Said(returnSession.takeBack(head.id(), back, body.onceKey()).said()))
+        ? Response.ok(
+                new Said(
+                    returnSession
+                        .takeBack(head.id(), back, body == null ? null : body.onceKey())
+                        .said()))
             .build()
         : Problem.of(typed);
   }
