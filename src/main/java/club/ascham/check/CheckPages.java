@@ -59,7 +59,7 @@ class CheckPages {
 
   private final CheckDesk desk;
   private final Queue queue;
-  private final RecordCheck recordCheck;
+  private final SaveCheck saveCheck;
   private final Strangers strangers;
   private final CorrectParts correctParts;
   private final Trends trends;
@@ -68,14 +68,14 @@ class CheckPages {
   CheckPages(
       CheckDesk desk,
       Queue queue,
-      RecordCheck recordCheck,
+      SaveCheck saveCheck,
       Strangers strangers,
       CorrectParts correctParts,
       Trends trends,
       Actor actor) {
     this.desk = desk;
     this.queue = queue;
-    this.recordCheck = recordCheck;
+    this.saveCheck = saveCheck;
     this.strangers = strangers;
     this.correctParts = correctParts;
     this.trends = trends;
@@ -162,7 +162,7 @@ class CheckPages {
     if (!typed.sound()) {
       return again(card, typed, entry.stranger());
     }
-    CheckOutcome outcome = recordCheck.record(card.id(), entry, typed.value("once-key"));
+    CheckOutcome outcome = saveCheck.save(card, entry, typed.value("once-key"));
     if (outcome instanceof CheckOutcome.Judged judged) {
       return Go.to(verdictPage(card.id(), judged.check()));
     }

@@ -45,7 +45,7 @@ class ChecksApi {
 
   private final Checks checks;
   private final CheckDesk desk;
-  private final RecordCheck recordCheck;
+  private final SaveCheck saveCheck;
   private final RecordAdjustment recordAdjustment;
   private final PutBack putBack;
   private final Strangers strangers;
@@ -54,14 +54,14 @@ class ChecksApi {
   ChecksApi(
       Checks checks,
       CheckDesk desk,
-      RecordCheck recordCheck,
+      SaveCheck saveCheck,
       RecordAdjustment recordAdjustment,
       PutBack putBack,
       Strangers strangers,
       RigSpecs specs) {
     this.checks = checks;
     this.desk = desk;
-    this.recordCheck = recordCheck;
+    this.saveCheck = saveCheck;
     this.recordAdjustment = recordAdjustment;
     this.putBack = putBack;
     this.strangers = strangers;
@@ -127,7 +127,7 @@ class ChecksApi {
     if (!typed.sound()) {
       return Problem.of(typed);
     }
-    CheckOutcome outcome = recordCheck.record(card.get().id(), entry, body.onceKey());
+    CheckOutcome outcome = saveCheck.save(card.get(), entry, body.onceKey());
     if (outcome instanceof CheckOutcome.Judged judged) {
       return created(judged.check());
     }

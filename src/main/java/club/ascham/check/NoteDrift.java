@@ -7,27 +7,28 @@ import club.ascham.rig.RigCard;
 import club.ascham.statistics.Cause;
 import club.ascham.statistics.Drift;
 import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
 import club.ascham.upkeep.AskForWork;
 import club.ascham.upkeep.Request;
 import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Instant;
 
-/** Asks for upkeep where a check shows that the bow is really changing; once, until it is done. */
+/** Asks for upkeep where a bow is really changing; once, until it is done. */
 @ApplicationScoped
 class NoteDrift {
   private final Drifts drifts;
   private final AskForWork askForWork;
   private final Rows rows;
+  private final ClubTime time;
 
-  NoteDrift(Drifts drifts, AskForWork askForWork, Rows rows) {
+  NoteDrift(Drifts drifts, AskForWork askForWork, Rows rows, ClubTime time) {
     this.drifts = drifts;
     this.askForWork = askForWork;
     this.rows = rows;
+    this.time = time;
   }
 
-  /** After the check is kept, in its transaction. */
-  void of(RigCard card, Instant happened) {
+  void of(RigCard card) {
     Drift drift = drifts.of(card.setUpId(), card.spec().orElseThrow().tillerAdjusts());
     if (drift.answer() != Drift.Answer.CHANGING) {
       return;
@@ -35,7 +36,7 @@ class NoteDrift {
     Work work = drift.causes().isEmpty() ? Work.LIMB_INSPECTION : work(drift.causes().get(0));
     ItemId item = new Judging(card).item(part(work)).id();
     if (!isAskedFor(item, work)) {
-      askForWork.ask(item, new Request(work, DriftWords.because(drift), false), happened, null);
+      askForWork.ask(item, new Request(work, DriftWords.because(drift), false), time.now(), null);
     }
   }
 

@@ -45,7 +45,6 @@ class RecordCheck {
   private final RigSpecs specs;
   private final Strangers strangers;
   private final WithdrawParts withdrawParts;
-  private final NoteDrift noteDrift;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
@@ -58,7 +57,6 @@ class RecordCheck {
       RigSpecs specs,
       Strangers strangers,
       WithdrawParts withdrawParts,
-      NoteDrift noteDrift,
       Rows rows,
       Story story,
       Pressed pressed,
@@ -69,7 +67,6 @@ class RecordCheck {
     this.specs = specs;
     this.strangers = strangers;
     this.withdrawParts = withdrawParts;
-    this.noteDrift = noteDrift;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -237,9 +234,6 @@ class RecordCheck {
               ? stranger.id()
               : null;
       withdrawParts.of(card, withdraw, alsoStranger, check, happened);
-    }
-    if (entry.measured().reading().isPresent()) {
-      noteDrift.of(card, happened);
     }
     pressed.leads(formKey, CheckPages.verdictPage(card.id(), check));
     return new CheckOutcome.Judged(check, words);
