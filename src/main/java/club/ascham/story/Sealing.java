@@ -37,7 +37,9 @@ class Sealing {
     seals.noteWhatOthersChanged();
     Object outcome = use.proceed();
     if (!transaction.getRollbackOnly()) {
-      entities.flush();
+      if (EntitiesInUse.in(transaction)) {
+        entities.flush();
+      }
       seals.close();
     }
     return outcome;
