@@ -78,8 +78,7 @@ final class Numbers {
             .stream()
             .mapToInt(Integer::intValue)
             .toArray();
-    double moreLoans =
-        rigs == 0 ? 0 : assumed.coursesATerm() * assumed.course().loansADay() / rigs;
+    double moreLoans = rigs == 0 ? 0 : assumed.coursesATerm() * assumed.course().loansADay() / rigs;
     int next = 0;
     for (int p = 0; p < parts; p++) {
       Part part = fleet.parts().get(p);
@@ -142,8 +141,7 @@ final class Numbers {
     return due(r, 0, each.dueInDays(), each.loansLeft(), each.shotsLeft(), usage);
   }
 
-  private double due(
-      int r, double from, Integer days, Integer loans, Integer shots, double usage) {
+  private double due(int r, double from, Integer days, Integer loans, Integer shots, double usage) {
     int part = partOf[r];
     double due = Double.POSITIVE_INFINITY;
     if (days != null) {

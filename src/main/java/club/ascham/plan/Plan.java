@@ -67,7 +67,12 @@ public record Plan(
    *     room for it, nor any before that it may be done in
    */
   public record Job(
-      LocalDate week, String code, String name, String work, LocalDate due, int minutes,
+      LocalDate week,
+      String code,
+      String name,
+      String work,
+      LocalDate due,
+      int minutes,
       boolean safety) {
     public boolean fits() {
       return week != null;

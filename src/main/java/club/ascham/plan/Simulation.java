@@ -55,11 +55,7 @@ public final class Simulation {
   }
 
   private static Tallies share(
-      Numbers numbers,
-      Assumptions assumed,
-      AtomicInteger next,
-      AtomicInteger done,
-      Watch watch) {
+      Numbers numbers, Assumptions assumed, AtomicInteger next, AtomicInteger done, Watch watch) {
     Tallies tallies = new Tallies(numbers);
     Replication replication = new Replication(numbers);
     for (int n = next.getAndIncrement();
@@ -78,7 +74,8 @@ public final class Simulation {
     Map<LocalDate, Integer> foreseen =
         jobs.stream()
             .filter(Plan.Job::fits)
-            .collect(Collectors.groupingBy(Plan.Job::week, Collectors.summingInt(Plan.Job::minutes)));
+            .collect(
+                Collectors.groupingBy(Plan.Job::week, Collectors.summingInt(Plan.Job::minutes)));
     return new Plan(
         assumed,
         IntStream.range(0, calendar.weeks())
@@ -137,8 +134,7 @@ public final class Simulation {
         Band count = all.bought[g][m].band();
         if (count.mean() > 0) {
           purchases.add(
-              new Plan.Purchase(
-                  numbers.calendar.month(m), kindOf[g], numbers.alike.get(g), count));
+              new Plan.Purchase(numbers.calendar.month(m), kindOf[g], numbers.alike.get(g), count));
         }
       }
     }

@@ -5,7 +5,8 @@ import java.util.Arrays;
 /**
  * Counts values of nought or more in a bounded number of buckets, so that memory does not grow with
  * how many are counted: whole up to 127, beyond that 64 buckets to each doubling, hence no quantile
- * is off by more than 1 in 128, and what never varies is given exactly. Tallies of parts add up to the tally of the whole, in any order.
+ * is off by more than 1 in 128, and what never varies is given exactly. Tallies of parts add up to
+ * the tally of the whole, in any order.
  */
 final class Tally {
   private static final int EXACT = 128;
@@ -53,7 +54,9 @@ final class Tally {
     return all == 0 ? 0 : (double) sum / all;
   }
 
-  /** The smallest counted value that at least this share does not exceed; the middle of its bucket. */
+  /**
+   * The smallest counted value that at least this share does not exceed; the middle of its bucket.
+   */
   long quantile(double share) {
     long wanted = Math.max(1, (long) Math.ceil(share * all));
     long seen = 0;

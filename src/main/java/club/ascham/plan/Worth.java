@@ -27,8 +27,6 @@ public record Worth(long cost, long writtenDown, long replacement) {
 
   public Worth plus(Worth other) {
     return new Worth(
-        cost + other.cost,
-        writtenDown + other.writtenDown,
-        replacement + other.replacement);
+        cost + other.cost, writtenDown + other.writtenDown, replacement + other.replacement);
   }
 }

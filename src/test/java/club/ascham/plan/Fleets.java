@@ -54,7 +54,16 @@ public final class Fleets {
 
   static Routine inspection(int everyDays, int dueInDays, int minutes, int slackDays) {
     return new Routine(
-        "inspection", minutes, everyDays, null, null, dueInDays, null, null, slackDays, true,
+        "inspection",
+        minutes,
+        everyDays,
+        null,
+        null,
+        dueInDays,
+        null,
+        null,
+        slackDays,
+        true,
         false);
   }
 

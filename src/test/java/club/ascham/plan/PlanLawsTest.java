@@ -67,8 +67,7 @@ class PlanLawsTest {
   void anotherSeed_givesAnotherCourse() {
     Fleet fleet = Fleets.large(40, 1);
     Assumptions one = Fleets.assumed(50, 3, 0.2);
-    Assumptions other =
-        new Assumptions(8, 50, 3, 0, one.course(), 0.2, Map.of(), Map.of());
+    Assumptions other = new Assumptions(8, 50, 3, 0, one.course(), 0.2, Map.of(), Map.of());
     assertNotEquals(
         plan(fleet, one, 1).years().get(0).cost(), plan(fleet, other, 1).years().get(0).cost());
   }

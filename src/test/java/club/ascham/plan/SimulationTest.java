@@ -46,12 +46,8 @@ class SimulationTest {
         plan.purchases().stream().map(Plan.Purchase::month).toList());
   }
 
-  private static List<Integer> months(
-      Plan plan, java.util.function.Predicate<Plan.Month> holds) {
-    return IntStream.range(0, 24)
-        .filter(m -> holds.test(plan.months().get(m)))
-        .boxed()
-        .toList();
+  private static List<Integer> months(Plan plan, java.util.function.Predicate<Plan.Month> holds) {
+    return IntStream.range(0, 24).filter(m -> holds.test(plan.months().get(m))).boxed().toList();
   }
 
   @Test
@@ -74,9 +70,7 @@ class SimulationTest {
             Fleets.string(1, null, Fleets.inspection(1000, 71, 60, 14)),
             Fleets.string(2, null, Fleets.inspection(1000, 72, 60, 14)),
             Fleets.string(3, null, Fleets.inspection(1000, 73, 60, 14)));
-    Plan plan =
-        plan(
-            Fleets.fleet(parts, Map.of(), Fleets.terms(100, 7)), Fleets.assumed(10, 1, 0));
+    Plan plan = plan(Fleets.fleet(parts, Map.of(), Fleets.terms(100, 7)), Fleets.assumed(10, 1, 0));
     assertEquals(
         List.of(56L, 63L, 70L),
         plan.jobs().stream()
@@ -92,19 +86,25 @@ class SimulationTest {
   @Test
   void useOnRecord_bringsACountedIntervalForward_andACourseMoreSo() {
     Routine everyFourThousand =
-        new Routine(
-            "replacement", 30, 730, null, 4000, 700, null, 1000, 0, false, true);
+        new Routine("replacement", 30, 730, null, 4000, 700, null, 1000, 0, false, true);
     Part string =
         new Part(
-            "S1", "string", Kind.STRING, "string", 0, 100, 0.1, 5, null,
+            "S1",
+            "string",
+            Kind.STRING,
+            "string",
+            0,
+            100,
+            0.1,
+            5,
+            null,
             List.of(everyFourThousand));
     Fleet fleet = Fleets.fleet(List.of(string), Map.of(), Fleets.terms(1000, 0));
     Assumptions asOnRecord = Fleets.assumed(1, 5, 0);
     assertEquals(
         Fleets.TODAY.plusDays(200), plan(fleet, asOnRecord).jobs().get(0).due(), "1000 at 5 a day");
     Assumptions oneCourseMore =
-        new Assumptions(
-            7, 1, 5, 1, new Assumptions.Course(3, 12, 6, 60), 0, Map.of(), Map.of());
+        new Assumptions(7, 1, 5, 1, new Assumptions.Course(3, 12, 6, 60), 0, Map.of(), Map.of());
     // 3 x 12 x 6 loans a year of 60 shots, all on the one rig: 35.48 shots a day beside the 5.
     assertEquals(Fleets.TODAY.plusDays(24), plan(fleet, oneCourseMore).jobs().get(0).due());
   }
