@@ -7,6 +7,7 @@ import club.ascham.rules.PlanRules;
 import club.ascham.upkeep.Work;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -177,14 +178,17 @@ public final class PlanView {
         .toList();
   }
 
-  /** How many more parts chance will ask for in the coming year, whichever they are. */
+  /** What chance will ask for in the coming year beside them: {@code 12.3 × string}. */
   public String byChance() {
-    return Amounts.number(
-        thisYear()
-            .map(purchase -> purchase.count().mean())
-            .filter(mean -> mean < WORTH_A_LINE)
-            .mapToDouble(Double::doubleValue)
-            .sum());
+    Map<Kind, Double> means = new EnumMap<>(Kind.class);
+    thisYear()
+        .filter(purchase -> purchase.count().mean() < WORTH_A_LINE)
+        .forEach(purchase -> means.merge(purchase.kind(), purchase.count().mean(), Double::sum));
+    return means.isEmpty()
+        ? "nothing"
+        : means.entrySet().stream()
+            .map(e -> Amounts.number(e.getValue()) + " × " + PlanRules.kindSaid(e.getKey()))
+            .collect(Collectors.joining(", "));
   }
 
   private Stream<Plan.Purchase> thisYear() {
@@ -246,6 +250,14 @@ public final class PlanView {
 
   public int unfittingCount() {
     return plan.unfitting().size();
+  }
+
+  public long unfittingForSafety() {
+    return plan.unfitting().stream().filter(Plan.Job::safety).count();
+  }
+
+  public long unfittingOther() {
+    return unfittingCount() - unfittingForSafety();
   }
 
   public int moreUnfitting() {
