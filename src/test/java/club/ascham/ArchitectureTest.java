@@ -71,6 +71,14 @@ class ArchitectureTest {
           .resideInAnyPackage(
               "java..", "org.hipparchus..", "club.ascham.mechanics..", "club.ascham.statistics..");
 
+  static final ArchRule the_plan_is_reckoned_by_java_alone =
+      classes()
+          .that()
+          .resideInAPackage("club.ascham.plan..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("java..", "club.ascham.plan..");
+
   @ArchTest
   static final ArchRule what_is_due_and_what_an_inspection_means_is_decided_by_plain_functions =
       classes()

@@ -58,8 +58,9 @@ class RightsTest {
           "GET /first-officer",
           "POST /first-officer");
 
-  /** POST because they are handed a body: they reckon and keep nothing. */
-  private static final List<String> RECKONING = List.of("POST /api/fit", "POST /api/bench/");
+  /** POST because they are handed a body, or stop what is being reckoned: they keep nothing. */
+  private static final List<String> RECKONING =
+      List.of("POST /api/fit", "POST /api/bench/", "POST /plan/stop", "POST /api/plan/stop/");
 
   /** POST because what is looked for may be a name, which no address should hold. */
   private static final Set<String> LOOKING = Set.of("POST /find", "POST /loans", "POST /borrowers");

@@ -48,6 +48,12 @@ class RulesPages {
   /** The club's settings in words. */
   public record Said(ClubRules rules, String deposit, String table, String tableSource) {}
 
+  /** What the plan takes for granted. */
+  public record Planned(PlanRules.Basis basis, String minutes, List<TermsLine> terms) {}
+
+  /** A kind of part; price null: what the club paid on average. */
+  public record TermsLine(PlanRules.Terms terms, String price) {}
+
   @CheckedTemplate(basePath = "rules", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RulesPage(
       Said said,
@@ -55,6 +61,7 @@ class RulesPages {
       List<BandLine> bands,
       boolean ownBands,
       List<UpkeepRules.Rule> upkeep,
+      Planned plan,
       Typed typed)
       implements TemplateInstance {}
 
@@ -64,6 +71,7 @@ class RulesPages {
   private final Club club;
   private final ChangeRules changeRules;
   private final UpkeepRules upkeepRules;
+  private final PlanRules planRules;
   private final Rows rows;
   private final Actor actor;
   private final Currency currency;
@@ -72,12 +80,14 @@ class RulesPages {
       Club club,
       ChangeRules changeRules,
       UpkeepRules upkeepRules,
+      PlanRules planRules,
       Rows rows,
       Actor actor,
       Settings settings) {
     this.club = club;
     this.changeRules = changeRules;
     this.upkeepRules = upkeepRules;
+    this.planRules = planRules;
     this.rows = rows;
     this.actor = actor;
     this.currency = Currency.getInstance(settings.currency());
@@ -166,7 +176,25 @@ class RulesPages {
         bands,
         bands.stream().anyMatch(line -> line.own() != null),
         upkeepRules.all(),
+        planned(),
         typed);
+  }
+
+  private Planned planned() {
+    return new Planned(
+        planRules.basis(),
+        planRules.minutes().entrySet().stream()
+            .map(time -> time.getKey().said() + " " + time.getValue() + " min")
+            .collect(Collectors.joining(", ")),
+        planRules.terms().stream()
+            .map(
+                terms ->
+                    new TermsLine(
+                        terms,
+                        terms.priceMinor() == null
+                            ? null
+                            : new Money(terms.priceMinor()).format(currency)))
+            .toList());
   }
 
   private Changed changed() {

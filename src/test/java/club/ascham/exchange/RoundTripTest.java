@@ -103,6 +103,9 @@ class RoundTripTest {
         // Settings, accounts and secrets stay here; the plan follows from the rest.
         Set.of(
             "club",
+            "replacement_terms",
+            "work_time",
+            "plan_rule",
             "account",
             "pressed",
             "upkeep_plan",

@@ -1,0 +1,31 @@
+package club.ascham.plan;
+
+import java.util.List;
+
+/**
+ * A part the club owns and uses.
+ *
+ * @param code on its label
+ * @param name maker and model, or the kind
+ * @param alike what may stand in for it: parts of one word are bought and kept as spares for each
+ *     other
+ * @param rig the place of its rig in {@link Fleet#rigs()}; negative: it is fitted to none
+ * @param ageDays in service so far
+ * @param loansADay what it goes through on average (likewise shots)
+ * @param life null: it does not fail of itself
+ */
+public record Part(
+    String code,
+    String name,
+    Kind kind,
+    String alike,
+    int rig,
+    double ageDays,
+    double loansADay,
+    double shotsADay,
+    Life life,
+    List<Routine> routines) {
+  public Part {
+    routines = List.copyOf(routines);
+  }
+}

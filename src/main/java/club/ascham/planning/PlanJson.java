@@ -1,0 +1,84 @@
+package club.ascham.planning;
+
+import club.ascham.form.Words;
+import club.ascham.plan.Band;
+import club.ascham.plan.Kind;
+import club.ascham.plan.Plan;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** A plan in JSON. */
+record PlanJson(
+    String currency,
+    long seed,
+    int replications,
+    double hoursAWeek,
+    List<Plan.Year> years,
+    List<MonthJson> months,
+    List<Plan.Week> weeks,
+    List<PurchaseJson> purchases,
+    List<Plan.Job> jobs,
+    int jobsThatDoNotFit,
+    Band mostRigsOut) {
+
+  /** A month. */
+  record MonthJson(
+      LocalDate from,
+      Map<String, Double> planned,
+      Map<String, Double> unplanned,
+      Band replaced,
+      Band cost,
+      Band costSoFar) {}
+
+  /** What is ordered in a month. */
+  record PurchaseJson(LocalDate month, String kind, String alike, Band count) {}
+
+  static PlanJson of(Plan plan, String currency) {
+    return new PlanJson(
+        currency,
+        plan.assumed().seed(),
+        plan.assumed().replications(),
+        plan.assumed().hoursAWeek(),
+        plan.years(),
+        plan.months().stream()
+            .map(
+                m ->
+                    new MonthJson(
+                        m.from(),
+                        byWord(m.planned()),
+                        byWord(m.unplanned()),
+                        m.replaced(),
+                        m.cost(),
+                        m.costSoFar()))
+            .toList(),
+        plan.weeks(),
+        plan.purchases().stream()
+            .map(p -> new PurchaseJson(p.month(), Words.of(p.kind()), p.alike(), p.count()))
+            .toList(),
+        plan.jobs(),
+        plan.unfitting().size(),
+        plan.mostOut());
+  }
+
+  private static Map<String, Double> byWord(Map<Kind, Double> byKind) {
+    Map<String, Double> byWord = new TreeMap<>();
+    byKind.forEach((kind, value) -> byWord.put(Words.of(kind), value));
+    return byWord;
+  }
+
+  static final String EXAMPLE =
+      """
+      {"currency": "GBP", "seed": 1, "replications": 1000, "hoursAWeek": 3.0,
+       "years": [{"from": "2026-11-25",
+         "cost": {"low90": 61000, "low50": 74000, "median": 84000, "high50": 95000, "high90": 112000, "mean": 84800.0},
+         "replaced": {"low90": 21, "low50": 24, "median": 26, "high50": 28, "high90": 32, "mean": 26.1},
+         "minutes": {"low90": 3300, "low50": 3400, "median": 3450, "high50": 3500, "high90": 3600, "mean": 3450.0}}],
+       "months": [], "weeks": [], "purchases": [],
+       "jobs": [{"week": "2026-12-02", "code": "R-0101-E", "name": "Alderfen Fenlight 25", "work": "bolt-inspection",
+         "due": "2026-12-05", "minutes": 15, "safety": true}],
+       "jobsThatDoNotFit": 0,
+       "mostRigsOut": {"low90": 1, "low50": 2, "median": 2, "high50": 3, "high90": 4, "mean": 2.3}}
+      """;
+}

@@ -1,0 +1,87 @@
+package club.ascham.journey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The plan as people see it: narrow and wide, by day and by night, on paper, without script. */
+@QuarkusTest
+class PlanJourneyTest {
+  @TestHTTPResource String address;
+
+  @ParameterizedTest
+  @CsvSource({"360, LIGHT", "360, DARK", "1280, LIGHT", "1280, DARK"})
+  void thePlan_isReadable(int width, ColorScheme theme) {
+    try (Chromium chromium = new Chromium();
+        Person committee =
+            Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, true)
+                .signIn("committee")) {
+      reckoned(committee, "/plan"); // the library comes once and is kept for an hour
+      for (String path : new String[] {"/plan?courses=1", "/plan/insurance"}) {
+        reckoned(committee, path);
+        if (path.startsWith("/plan?")) {
+          assertEquals(4, committee.page().locator("figure.chart svg[role=img]").count());
+          assertTrue(committee.page().locator("figure.chart .bars rect").count() > 100);
+        }
+        committee.lookCarefully(
+            "plan" + path.replaceAll("\\W", "-") + "-" + width + "-" + theme.name().toLowerCase());
+      }
+    }
+  }
+
+  @Test
+  void onPaper_chartsAreDarkOnWhite_evenWhereTheScreenIsDark() {
+    try (Chromium chromium = new Chromium();
+        Person officer =
+            Person.at(
+                    chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.DARK, true)
+                .signIn("officer")) {
+      reckoned(officer, "/plan");
+      Page page = officer.page();
+      page.pdf(
+          new Page.PdfOptions()
+              .setFormat("A4")
+              .setPrintBackground(true)
+              .setPath(Path.of("target", "screenshots", "plan-on-paper.pdf")));
+      page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+      page.waitForFunction(
+          "() => { const line = document.querySelector('figure.chart .middle');"
+              + " return line && getComputedStyle(line).stroke === 'rgb(0, 0, 0)'; }");
+    }
+  }
+
+  @Test
+  void withoutScript_theTablesSayTheSame() {
+    try (Chromium chromium = new Chromium();
+        Person officer =
+            Person.at(
+                    chromium.browser(),
+                    address.replaceAll("/$", ""),
+                    1280,
+                    ColorScheme.LIGHT,
+                    false)
+                .signIn("officer")) {
+      reckoned(officer, "/plan");
+      assertEquals(0, officer.page().locator("figure.chart svg").count());
+      assertEquals(24, officer.page().locator("#money-table tbody tr").count());
+    }
+  }
+
+  private static void reckoned(Person person, String path) {
+    for (int i = 0; i < 30; i++) {
+      if (!person.open(path).sees("Still reckoning")) {
+        return;
+      }
+    }
+    throw new AssertionError("never reckoned");
+  }
+}
