@@ -5,6 +5,9 @@ const MARGIN = { top: 12, right: 8, bottom: 24, left: 44 };
 const HEIGHT = 220;
 const NARROW = 480;
 
+// A row stands for a day, or for an age.
+const whereOf = ({ day, age }) => (day ? new Date(`${day}T00:00:00`) : Number(age));
+
 const rowsOf = (figure) => {
   const table = document.getElementById(figure.dataset.table);
   const columns = [...table.tHead.rows[0].cells].flatMap((cell, at) => {
@@ -12,7 +15,7 @@ const rowsOf = (figure) => {
     return series === figure.dataset.series ? [[part, at]] : [];
   });
   return [...table.tBodies[0].rows].map((row) => ({
-    day: new Date(`${row.querySelector("[data-day]").dataset.day}T00:00:00`),
+    day: whereOf(row.cells[0].dataset),
     ...Object.fromEntries(columns.map(([part, at]) => [part, Number(row.cells[at].dataset.value)])),
   }));
 };
@@ -26,10 +29,11 @@ const draw = (figure) => {
   const width = Math.max(280, Math.floor(figure.clientWidth));
   const last = rows[rows.length - 1].day;
   const step = rows.length > 1 ? last - rows[rows.length - 2].day : 7 * 864e5;
-  const end = new Date(last.getTime() + step);
+  const byAge = typeof last === "number";
+  const end = byAge ? last : new Date(last.getTime() + step);
   const limit = Number(figure.dataset.limit ?? 0);
   const top = d3.max(rows, (row) => Math.max(limit, row.high90 ?? 0, row.bar ?? 0, (row.low ?? 0) + (row.high ?? 0)));
-  const scaleX = d3.scaleTime([rows[0].day, end], [MARGIN.left, width - MARGIN.right]);
+  const scaleX = (byAge ? d3.scaleLinear : d3.scaleTime)([rows[0].day, end], [MARGIN.left, width - MARGIN.right]);
   const y = d3.scaleLinear([0, top > 0 ? top : 1], [HEIGHT - MARGIN.bottom, MARGIN.top]).nice(4);
   const x = (row) => scaleX(row.day);
 
@@ -51,7 +55,7 @@ const draw = (figure) => {
 
   if (figure.dataset.chart === "band") {
     stretch(svg, held, x, y, "low90", "high90", "outer");
-    stretch(svg, held, x, y, "low50", "high50", "inner");
+    if ("low50" in rows[0]) stretch(svg, held, x, y, "low50", "high50", "inner");
     svg.append("path").attr("class", "middle").attr("d", d3.line(x, (row) => y(row.median)).curve(d3.curveStepAfter)(held));
   } else if (figure.dataset.chart === "stack") {
     bar("bars", () => 0, (row) => row.low);

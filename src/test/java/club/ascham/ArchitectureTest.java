@@ -71,6 +71,7 @@ class ArchitectureTest {
           .resideInAnyPackage(
               "java..", "org.hipparchus..", "club.ascham.mechanics..", "club.ascham.statistics..");
 
+  @ArchTest
   static final ArchRule the_plan_is_reckoned_by_java_alone =
       classes()
           .that()

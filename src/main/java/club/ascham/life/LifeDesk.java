@@ -1,0 +1,149 @@
+package club.ascham.life;
+
+import club.ascham.life.PartLife.Measure;
+import club.ascham.plan.Kind;
+import club.ascham.register.ItemKind;
+import club.ascham.rules.PlanRules;
+import club.ascham.statistics.KaplanMeier;
+import club.ascham.statistics.Life;
+import club.ascham.statistics.PooledLife;
+import club.ascham.statistics.Service;
+import club.ascham.statistics.WeibullFit;
+import club.ascham.upkeep.UpkeepRules;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Lays out how long the parts of one kind last, group by group, and what its rules could become.
+ */
+@ApplicationScoped
+public class LifeDesk {
+  private final PartLives lives;
+  private final UpkeepRules rules;
+  private final PlanRules planRules;
+
+  LifeDesk(PartLives lives, UpkeepRules rules, PlanRules planRules) {
+    this.lives = lives;
+    this.rules = rules;
+    this.planRules = planRules;
+  }
+
+  /**
+   * One group of a kind.
+   *
+   * @param name empty: the kind has no groups
+   * @param fit its life, leaning on its kind while it is small; null: the kind carries none
+   */
+  record Group(String name, List<PartLife> parts, WeibullFit fit) {
+    long failed() {
+      return parts.stream().filter(PartLife::failed).count();
+    }
+
+    long inUse() {
+      return parts.stream().filter(part -> part.end() == End.IN_USE).count();
+    }
+
+    long leftOtherwise() {
+      return parts.size() - failed() - inUse();
+    }
+  }
+
+  /** A rule whose interval in days is about replacing, and what the record makes of it. */
+  record Ruled(UpkeepRules.Rule rule, String group, Proposal proposal) {}
+
+  /**
+   * @param untold parts that tell nothing in this measure
+   * @param refusal why no life is told; null: one is
+   * @param survival of all of the kind
+   * @param failureTimes what one that fails costs, in costs of one replaced in time
+   */
+  record Lasting(
+      ItemKind kind,
+      Measure measure,
+      List<Group> groups,
+      WeibullFit together,
+      int untold,
+      String refusal,
+      KaplanMeier survival,
+      double failureTimes,
+      List<Ruled> ruled) {
+    List<PartLife> parts() {
+      return groups.stream().flatMap(group -> group.parts().stream()).toList();
+    }
+  }
+
+  Lasting of(ItemKind kind, Measure measure) {
+    Map<String, List<PartLife>> byGroup =
+        lives.of(kind).stream()
+            .collect(Collectors.groupingBy(PartLife::group, TreeMap::new, Collectors.toList()));
+    Map<String, List<Service>> services = new LinkedHashMap<>();
+    byGroup.forEach((group, parts) -> services.put(group, services(parts, measure)));
+    List<Service> all = services.values().stream().flatMap(List::stream).toList();
+    int parts = byGroup.values().stream().mapToInt(List::size).sum();
+    Optional<PooledLife> pooled = PooledLife.of(services);
+    List<Group> groups = new ArrayList<>();
+    byGroup.forEach(
+        (name, of) ->
+            groups.add(new Group(name, of, pooled.map(p -> p.groups().get(name)).orElse(null))));
+    double times =
+        planRules.terms().stream()
+            .filter(terms -> terms.kind() == Kind.valueOf(kind.name()))
+            .mapToDouble(PlanRules.Terms::failureTimes)
+            .findFirst()
+            .orElse(1);
+    String refusal = Life.of(all) instanceof Life.Refused refused ? refused.why() : null;
+    return new Lasting(
+        kind,
+        measure,
+        groups,
+        pooled.map(PooledLife::together).orElse(null),
+        parts - all.size(),
+        refusal,
+        KaplanMeier.of(all, Life.BAND),
+        times,
+        measure == Measure.DAYS ? ruled(kind, groups, pooled, refusal, times) : List.of());
+  }
+
+  private static List<Service> services(List<PartLife> parts, Measure measure) {
+    return parts.stream().flatMap(part -> part.service(measure).stream()).toList();
+  }
+
+  private List<Ruled> ruled(
+      ItemKind kind,
+      List<Group> groups,
+      Optional<PooledLife> pooled,
+      String refusal,
+      double times) {
+    List<Ruled> ruled = new ArrayList<>();
+    for (UpkeepRules.Rule rule : rules.all()) {
+      if (!rule.itemKind().equals(kind.name())
+          || rule.work().isInspection()
+          || rule.everyDays() == null) {
+        continue;
+      }
+      String group = rule.material() == null ? null : PartLife.groupSaid(rule.material().name());
+      WeibullFit fit =
+          group == null
+              ? pooled.map(PooledLife::together).orElse(null)
+              : groups.stream()
+                  .filter(one -> one.name().equals(group))
+                  .map(Group::fit)
+                  .findFirst()
+                  .orElse(null);
+      ruled.add(
+          new Ruled(
+              rule,
+              group,
+              fit == null
+                  ? new Proposal.Untold(refusal == null ? "No such part was in use." : refusal)
+                  : Proposal.of(fit, times, rule.everyDays())));
+    }
+    return ruled;
+  }
+}

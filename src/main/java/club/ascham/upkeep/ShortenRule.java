@@ -1,0 +1,55 @@
+package club.ascham.upkeep;
+
+import club.ascham.people.Actor;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+
+/** Takes over what the club's own record proposes for a rule: it asks earlier, never later. */
+@ApplicationScoped
+public class ShortenRule {
+  private final Rows rows;
+  private final Story story;
+  private final Actor actor;
+  private final ClubTime time;
+
+  ShortenRule(Rows rows, Story story, Actor actor, ClubTime time) {
+    this.rows = rows;
+    this.story = story;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /**
+   * Answers false, and changes nothing, when the rule was changed since, or asks as early already.
+   *
+   * @param source what the number rests on
+   */
+  @Writes
+  public boolean shorten(long rule, int version, int everyDays, String source) {
+    boolean changed =
+        rows.change(
+                """
+                UPDATE upkeep_rule SET every_days = ?3, source = ?4, changed_by = ?5, changed_at = ?6,
+                       version = version + 1
+                 WHERE id = ?1 AND version = ?2 AND every_days > ?3""",
+                rule,
+                version,
+                everyDays,
+                source,
+                actor.id(),
+                time.now())
+            == 1;
+    if (changed) {
+      story.tell(
+          Story.Told.ofClub(
+                  time.now(),
+                  actor.id(),
+                  "Shortened a rule of upkeep to " + everyDays + " days, as the record proposed.")
+              .because(source));
+    }
+    return changed;
+  }
+}
