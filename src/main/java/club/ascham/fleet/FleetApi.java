@@ -56,7 +56,7 @@ class FleetApi {
       name = "list",
       in = ParameterIn.QUERY,
       required = true,
-      description = "rigs, loans-overdue, inspections-overdue, strings-due or withdrawals",
+      description = "rigs, loans-overdue, inspections-overdue, strings-due, withdrawals or trouble",
       schema = @Schema(type = SchemaType.STRING),
       example = "rigs")
   @Parameter(

@@ -10,7 +10,8 @@ public enum FleetList {
   LOANS_OVERDUE("Loans overdue"),
   INSPECTIONS_OVERDUE("Safety inspections overdue"),
   STRINGS_DUE("Strings due in the next three months"),
-  WITHDRAWALS("Parts withdrawn");
+  WITHDRAWALS("Parts withdrawn"),
+  TROUBLE("What went wrong in the last twelve months");
 
   private final String title;
 
@@ -28,6 +29,11 @@ public enum FleetList {
 
   public String word() {
     return Words.of(this);
+  }
+
+  /** Of one rig alone. */
+  Figure figure(int count, long rig) {
+    return new Figure(word(), title, count, "list=" + word() + "&rig=" + rig);
   }
 
   Figure figure(int count) {

@@ -2,6 +2,8 @@ package club.ascham.fleet;
 
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.planning.InsuranceList;
+import club.ascham.planning.PlanBrief;
 import club.ascham.story.Seal;
 import club.ascham.story.SealedEntries;
 import club.ascham.time.ClubTime;
@@ -13,33 +15,88 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.UriInfo;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 
 /** Can we run the next course, and are we safe? */
 @Path("/fleet")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class FleetPages {
+  private static final int SHOWN = 5;
+  private static final Duration PATIENCE = Duration.ofSeconds(2);
+
   private final FleetReading reading;
+  private final ReportReading reporting;
+  private final PlanBrief brief;
   private final SealedEntries sealed;
   private final ClubTime time;
   private final Actor actor;
 
-  FleetPages(FleetReading reading, SealedEntries sealed, ClubTime time, Actor actor) {
+  FleetPages(
+      FleetReading reading,
+      ReportReading reporting,
+      PlanBrief brief,
+      SealedEntries sealed,
+      ClubTime time,
+      Actor actor) {
     this.reading = reading;
+    this.reporting = reporting;
+    this.brief = brief;
     this.sealed = sealed;
     this.time = time;
     this.actor = actor;
   }
 
   @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record FleetPage(Fleet fleet, String seal) implements TemplateInstance {}
+  record FleetPage(
+      Fleet fleet,
+      List<TroubledRig> troubled,
+      PlanBrief.Brief planned,
+      boolean mayPlan,
+      String seal)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ReportPage(
+      Fleet fleet,
+      Report report,
+      List<TroubledRig> troubled,
+      PlanBrief.Brief planned,
+      InsuranceList.Total worth,
+      String seal)
+      implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RowsPage(FleetRows rows) implements TemplateInstance {}
 
   @GET
   public TemplateInstance fleet() {
-    return new FleetPage(reading.fleet(time.today()), Seal.shortened(sealed.newest().orElse(null)));
+    LocalDate today = time.today();
+    return new FleetPage(
+        reading.fleet(today),
+        TroubledRig.most(reading.troubles(today, null), SHOWN),
+        brief.within(Duration.ZERO),
+        actor.role() != Role.VOLUNTEER,
+        seal());
+  }
+
+  @GET
+  @Path("/report")
+  @RolesAllowed({Role.OFFICERS, Role.COMMITTEES})
+  public TemplateInstance report() {
+    LocalDate today = time.today();
+    return new ReportPage(
+        reading.fleet(today),
+        reporting.lastTwelveMonths(today),
+        TroubledRig.most(reading.troubles(today, null), SHOWN),
+        brief.within(PATIENCE),
+        brief.worth(today),
+        seal());
+  }
+
+  private String seal() {
+    return Seal.shortened(sealed.newest().orElse(null));
   }
 
   @GET
@@ -56,7 +113,14 @@ class FleetPages {
     return reading.rows(
         list,
         RigChoice.parse(address.getQueryParameters()::getFirst),
+        rigAt(address),
         today,
         reader != Role.COMMITTEE);
+  }
+
+  /** Null where all are meant. */
+  private static Long rigAt(UriInfo address) {
+    String rig = address.getQueryParameters().getFirst("rig");
+    return rig == null || !rig.matches("\\d{1,9}") ? null : Long.valueOf(rig);
   }
 }

@@ -19,6 +19,7 @@ import java.util.List;
 public class FleetReading {
   private static final int DAYS_TO_THE_COURSE = 7;
   private static final int MONTHS_OF_STRINGS = 3;
+  private static final int MONTHS_OF_TROUBLE = 12;
 
   private static final String DUE_WORK =
       """
@@ -155,6 +156,37 @@ public class FleetReading {
          ORDER BY w.happened_at DESC, w.id DESC""");
   }
 
+  /**
+   * What went wrong with the rigs there are in the last twelve months, newest first: checks that
+   * did not find them fit, and parts withdrawn without a check.
+   *
+   * @param rig null: every one
+   */
+  List<Trouble> troubles(LocalDate today, Long rig) {
+    return rows.list(
+        Trouble.class,
+        """
+        SELECT e.rig_id, i.code, i.maker, i.model, e.happened_at, e.what, e.said
+          FROM (SELECT c.rig_id, c.happened_at, iif(c.verdict = 'ADJUST', 'adjust first', 'withdraw') AS what,
+                       c.verdict_text AS said
+                  FROM bow_check c
+                 WHERE c.verdict <> 'FIT' AND c.happened_at >= ?1
+                   AND NOT EXISTS (SELECT 1 FROM bow_check x WHERE x.corrects_id = c.id)
+                UNION ALL
+                SELECT f.rig_id, w.happened_at, 'withdrawn', w.why
+                  FROM withdrawal w
+                  JOIN fitting f ON f.item_id = w.item_id AND f.from_at <= w.happened_at
+                                AND (f.until_at IS NULL OR f.until_at >= w.happened_at)
+                 WHERE w.check_id IS NULL AND w.happened_at >= ?1) e
+          JOIN rig r ON r.id = e.rig_id AND r.dissolved_at IS NULL
+          LEFT JOIN fitting b ON b.rig_id = e.rig_id AND b.place = 'BODY' AND b.until_at IS NULL
+          LEFT JOIN item i ON i.id = b.item_id
+         WHERE ?2 IS NULL OR e.rig_id = ?2
+         ORDER BY e.happened_at DESC, e.rig_id""",
+        today.minusMonths(MONTHS_OF_TROUBLE),
+        rig);
+  }
+
   List<OpenLoan> loansOverdue(LocalDate today) {
     return loansDueBy(today.minusDays(1));
   }
@@ -166,9 +198,10 @@ public class FleetReading {
   /**
    * The rows that one figure counts.
    *
+   * @param rig of which alone troubles are asked for; null: of all
    * @param names whether the reader may see who has what
    */
-  FleetRows rows(FleetList list, RigChoice choice, LocalDate today, boolean names) {
+  FleetRows rows(FleetList list, RigChoice choice, Long rig, LocalDate today, boolean names) {
     return switch (list) {
       case RIGS -> FleetRows.rigs(list, choice, choice.of(rigs(today)));
       case LOANS_OVERDUE -> {
@@ -179,6 +212,7 @@ public class FleetReading {
       case INSPECTIONS_OVERDUE -> FleetRows.work(list, inspectionsOverdue(today));
       case STRINGS_DUE -> FleetRows.work(list, stringsDue(today));
       case WITHDRAWALS -> FleetRows.withdrawals(list, withdrawals());
+      case TROUBLE -> FleetRows.troubles(list, troubles(today, rig));
     };
   }
 

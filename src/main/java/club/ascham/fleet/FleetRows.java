@@ -9,26 +9,32 @@ public record FleetRows(
     List<FleetRig> rigs,
     List<OpenLoan> loans,
     List<DueWork> work,
-    List<OpenWithdrawal> withdrawals) {
+    List<OpenWithdrawal> withdrawals,
+    List<Trouble> troubles) {
 
   static FleetRows rigs(FleetList list, RigChoice choice, List<FleetRig> rigs) {
-    return new FleetRows(list, choice, rigs, List.of(), List.of(), List.of());
+    return new FleetRows(list, choice, rigs, List.of(), List.of(), List.of(), List.of());
   }
 
   static FleetRows loans(FleetList list, List<OpenLoan> loans) {
-    return new FleetRows(list, RigChoice.ALL, List.of(), loans, List.of(), List.of());
+    return new FleetRows(list, RigChoice.ALL, List.of(), loans, List.of(), List.of(), List.of());
   }
 
   static FleetRows work(FleetList list, List<DueWork> work) {
-    return new FleetRows(list, RigChoice.ALL, List.of(), List.of(), work, List.of());
+    return new FleetRows(list, RigChoice.ALL, List.of(), List.of(), work, List.of(), List.of());
   }
 
   static FleetRows withdrawals(FleetList list, List<OpenWithdrawal> withdrawals) {
-    return new FleetRows(list, RigChoice.ALL, List.of(), List.of(), List.of(), withdrawals);
+    return new FleetRows(
+        list, RigChoice.ALL, List.of(), List.of(), List.of(), withdrawals, List.of());
+  }
+
+  static FleetRows troubles(FleetList list, List<Trouble> troubles) {
+    return new FleetRows(list, RigChoice.ALL, List.of(), List.of(), List.of(), List.of(), troubles);
   }
 
   public int count() {
-    return rigs.size() + loans.size() + work.size() + withdrawals.size();
+    return rigs.size() + loans.size() + work.size() + withdrawals.size() + troubles.size();
   }
 
   public String title() {

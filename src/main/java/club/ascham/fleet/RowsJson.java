@@ -14,7 +14,8 @@ record RowsJson(
     List<RigJson> rigs,
     List<LoanJson> loans,
     List<WorkJson> work,
-    List<WithdrawalJson> withdrawals) {
+    List<WithdrawalJson> withdrawals,
+    List<TroubleJson> troubles) {
 
   /** A rig. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -98,6 +99,14 @@ record RowsJson(
     }
   }
 
+  /** Something that went wrong with a rig. */
+  record TroubleJson(long rig, String code, Instant at, String what, String said) {
+    static TroubleJson of(Trouble trouble) {
+      return new TroubleJson(
+          trouble.rig().value(), trouble.title(), trouble.at(), trouble.what(), trouble.said());
+    }
+  }
+
   static RowsJson of(FleetRows rows) {
     return new RowsJson(
         Words.of(rows.list()),
@@ -105,7 +114,8 @@ record RowsJson(
         rows.rigs().stream().map(RigJson::of).toList(),
         rows.loans().stream().map(LoanJson::of).toList(),
         rows.work().stream().map(WorkJson::of).toList(),
-        rows.withdrawals().stream().map(WithdrawalJson::of).toList());
+        rows.withdrawals().stream().map(WithdrawalJson::of).toList(),
+        rows.troubles().stream().map(TroubleJson::of).toList());
   }
 
   static final String EXAMPLE =

@@ -1,18 +1,15 @@
 package club.ascham.planning;
 
-import club.ascham.plan.Plan;
 import club.ascham.rules.Club;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.quarkus.runtime.ShutdownEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -23,7 +20,7 @@ import org.jboss.logging.Logger;
  * and for the record as it is, whose newest entry is part of its key.
  */
 @ApplicationScoped
-public class PlanDesk {
+class PlanDesk {
   private static final Logger LOG = Logger.getLogger(PlanDesk.class);
   private static final int KEPT = 12;
   private static final int MOST_THREADS = 2;
@@ -50,11 +47,6 @@ public class PlanDesk {
   }
 
   private record Key(LocalDate today, long newest, WhatIf whatIf) {}
-
-  /** The plan as things stand, if it is reckoned already; it is begun if not. */
-  public Optional<Plan> standing() {
-    return ask(WhatIf.NOTHING).within(Duration.ZERO);
-  }
 
   /** The run of this what-if, begun unless it is there. */
   PlanRun ask(WhatIf whatIf) {

@@ -71,15 +71,25 @@ class PlanPages {
   record InsurancePage(InsuranceList list, LocalDate today, String seal)
       implements TemplateInstance {}
 
+  @CheckedTemplate(basePath = "planning", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record AboutToPage(List<PlanBrief.Soon> parts, int days) implements TemplateInstance {}
+
   private final PlanDesk desk;
+  private final PlanBrief brief;
   private final Insurance insurance;
   private final SealedEntries sealed;
   private final ClubTime time;
   private final Amounts amounts;
 
   PlanPages(
-      PlanDesk desk, Insurance insurance, SealedEntries sealed, ClubTime time, Settings settings) {
+      PlanDesk desk,
+      PlanBrief brief,
+      Insurance insurance,
+      SealedEntries sealed,
+      ClubTime time,
+      Settings settings) {
     this.desk = desk;
+    this.brief = brief;
     this.insurance = insurance;
     this.sealed = sealed;
     this.time = time;
@@ -136,6 +146,12 @@ class PlanPages {
   @Path("/stopped")
   public TemplateInstance stopped() {
     return new StoppedPage();
+  }
+
+  @GET
+  @Path("/about-to")
+  public TemplateInstance aboutTo() {
+    return new AboutToPage(brief.aboutTo(), PlanBrief.DAYS);
   }
 
   @GET

@@ -26,7 +26,8 @@ class PlanJourneyTest {
             Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, true)
                 .signIn("committee")) {
       reckoned(committee, "/plan"); // the library comes once and is kept for an hour
-      for (String path : new String[] {"/plan?courses=1", "/plan/insurance"}) {
+      for (String path :
+          new String[] {"/plan?courses=1", "/plan/insurance", "/plan/about-to", "/fleet/report"}) {
         reckoned(committee, path);
         if (path.startsWith("/plan?")) {
           assertEquals(4, committee.page().locator("figure.chart svg[role=img]").count());

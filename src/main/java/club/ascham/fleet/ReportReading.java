@@ -1,0 +1,138 @@
+package club.ascham.fleet;
+
+import club.ascham.planning.PlanBrief;
+import club.ascham.store.Rows;
+import club.ascham.upkeep.Work;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Reads what happened in twelve months: one statement for each part of the report. */
+@ApplicationScoped
+class ReportReading {
+  private static final int MONTHS = 12;
+
+  private final Rows rows;
+  private final PlanBrief brief;
+
+  ReportReading(Rows rows, PlanBrief brief) {
+    this.rows = rows;
+    this.brief = brief;
+  }
+
+  private record Lent(int kits, int sessions) {}
+
+  private record Withdrawn(int all, int released) {}
+
+  private record Checks(String month, int fit, int unfit) {}
+
+  private record Done(Work work, int done, int failed) {}
+
+  private record Bought(String kind, int count, Long paid) {}
+
+  private record Left(String why, int count) {}
+
+  Report lastTwelveMonths(LocalDate today) {
+    LocalDate from = today.minusMonths(MONTHS);
+    Lent lent =
+        rows.one(
+                Lent.class,
+                """
+                SELECT count(*) FILTER (WHERE kind = 'KIT'), count(*) FILTER (WHERE kind = 'SESSION')
+                  FROM loan WHERE issued_at >= ?1""",
+                from)
+            .orElseThrow();
+    Withdrawn withdrawn =
+        rows.one(
+                Withdrawn.class,
+                "SELECT count(*), count(released_at) FROM withdrawal WHERE happened_at >= ?1",
+                from)
+            .orElseThrow();
+    return new Report(
+        from,
+        today,
+        lent.kits(),
+        lent.sessions(),
+        rows.number(
+            """
+            SELECT coalesce(sum(l.shots), 0) FROM loan_line l JOIN item i ON i.id = l.item_id
+             WHERE i.kind IN ('RISER', 'BOW') AND l.back_at >= ?1""",
+            from),
+        condition(today),
+        work(from),
+        come(from),
+        gone(from),
+        withdrawn.all(),
+        withdrawn.released());
+  }
+
+  /** Calendar months, those without a check too. */
+  private List<Report.Month> condition(LocalDate today) {
+    Map<LocalDate, Report.Month> months = new TreeMap<>();
+    LocalDate first = today.withDayOfMonth(1).minusMonths(2L * MONTHS - 1);
+    for (LocalDate month = first; !month.isAfter(today); month = month.plusMonths(1)) {
+      months.put(month, new Report.Month(month, 0, 0));
+    }
+    rows.list(
+            Checks.class,
+            """
+            SELECT substr(happened_at, 1, 7), count(*) FILTER (WHERE verdict = 'FIT'),
+                   count(*) FILTER (WHERE verdict <> 'FIT')
+              FROM bow_check c
+             WHERE happened_at >= ?1 AND NOT EXISTS (SELECT 1 FROM bow_check x WHERE x.corrects_id = c.id)
+             GROUP BY 1""",
+            first)
+        .forEach(
+            checks ->
+                months.computeIfPresent(
+                    LocalDate.parse(checks.month() + "-01"),
+                    (month, none) -> new Report.Month(month, checks.fit(), checks.unfit())));
+    return List.copyOf(months.values());
+  }
+
+  private List<Report.WorkDone> work(LocalDate from) {
+    return rows
+        .list(
+            Done.class,
+            """
+            SELECT work, count(*), count(*) FILTER (WHERE result = 'FAILED') FROM upkeep_record
+             WHERE happened_at >= ?1 GROUP BY work ORDER BY 2 DESC""",
+            from)
+        .stream()
+        .map(done -> new Report.WorkDone(done.work().said(), done.done(), done.failed()))
+        .toList();
+  }
+
+  private List<Report.Come> come(LocalDate from) {
+    return rows
+        .list(
+            Bought.class,
+            """
+            SELECT kind, count(*), sum(price_minor) FROM item WHERE bought_on >= ?1
+             GROUP BY kind ORDER BY 2 DESC""",
+            from)
+        .stream()
+        .map(
+            bought ->
+                new Report.Come(
+                    Naming.word(bought.kind()),
+                    bought.count(),
+                    bought.paid() == null ? null : brief.money(bought.paid())))
+        .toList();
+  }
+
+  private List<Report.Gone> gone(LocalDate from) {
+    return rows
+        .list(
+            Left.class,
+            "SELECT retired_why, count(*) FROM item WHERE retired_on >= ?1 GROUP BY 1 ORDER BY 2"
+                + " DESC",
+            from)
+        .stream()
+        .map(left -> new Report.Gone(left.why().toLowerCase(Locale.ROOT), left.count()))
+        .toList();
+  }
+}
