@@ -78,6 +78,13 @@ public class LifeDesk {
     }
   }
 
+  /** The life in days of all parts of a kind; empty where the record does not carry one. */
+  public Optional<WeibullFit> inDays(ItemKind kind) {
+    return Life.of(services(lives.of(kind), Measure.DAYS)) instanceof Life.Fitted fitted
+        ? Optional.of(fitted.fit())
+        : Optional.empty();
+  }
+
   Lasting of(ItemKind kind, Measure measure) {
     Map<String, List<PartLife>> byGroup =
         lives.of(kind).stream()

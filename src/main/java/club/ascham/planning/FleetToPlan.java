@@ -220,7 +220,16 @@ class FleetToPlan {
     }
     Gathered gathered =
         new Gathered(
-            today, placeOf, use(today), planned(), asked(), rules.minutes(), prices, basis, items);
+            today,
+            placeOf,
+            use(today),
+            planned(),
+            asked(),
+            rules.minutes(),
+            prices,
+            lives.onRecord(),
+            basis,
+            items);
     List<Part> parts = new ArrayList<>();
     Map<String, Integer> spares = new HashMap<>();
     for (ItemRow item : items) {
@@ -247,6 +256,7 @@ class FleetToPlan {
       Map<Long, List<Asked>> asked,
       Map<Work, Integer> minutes,
       Map<Kind, Priced> prices,
+      Map<Kind, Life> lives,
       PlanRules.Basis basis,
       Map<Long, ItemRow> bodies) {
     Gathered(
@@ -257,6 +267,7 @@ class FleetToPlan {
         Map<Long, List<Asked>> asked,
         Map<Work, Integer> minutes,
         Map<Kind, Priced> prices,
+        Map<Kind, Life> lives,
         PlanRules.Basis basis,
         List<ItemRow> items) {
       this(
@@ -267,6 +278,7 @@ class FleetToPlan {
           asked,
           minutes,
           prices,
+          lives,
           basis,
           items.stream()
               .filter(item -> item.rig() != null)
@@ -287,7 +299,11 @@ class FleetToPlan {
     Life life =
         spare || item.pool()
             ? null
-            : lives.of(of.prices().get(item.kind()).terms(), of.basis(), everyDays);
+            : lives.of(
+                of.lives().get(item.kind()),
+                of.prices().get(item.kind()).terms(),
+                of.basis(),
+                everyDays);
     // What is fitted is used as its rig is, whose body has been in it the longest.
     ItemRow used = item.rig() == null ? item : of.bodies().getOrDefault(item.rig(), item);
     Use use = of.use().getOrDefault(used.id(), new Use(used.id(), 0, 0));

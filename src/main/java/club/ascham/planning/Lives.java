@@ -1,14 +1,17 @@
 package club.ascham.planning;
 
+import club.ascham.life.LifeDesk;
+import club.ascham.plan.Kind;
 import club.ascham.plan.Life;
+import club.ascham.register.ItemKind;
 import club.ascham.rules.PlanRules;
+import club.ascham.statistics.WeibullFit;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.EnumMap;
+import java.util.Map;
 import org.hipparchus.special.Gamma;
 
-/**
- * How long parts last: what is assumed where the club's own record says nothing. The one place to
- * put a life fitted from the record in the stead of an assumption.
- */
+/** How long parts last: by the club's own record, and what is assumed where it says nothing. */
 @ApplicationScoped
 class Lives {
   /** A part that wears: the likelihood to fail rises in proportion to its age (judged). */
@@ -16,11 +19,37 @@ class Lives {
 
   private static final double DAYS_A_YEAR = 365.25;
 
+  private final LifeDesk desk;
+
+  Lives(LifeDesk desk) {
+    this.desk = desk;
+  }
+
+  /** Of the kinds of which the record tells a life. */
+  Map<Kind, Life> onRecord() {
+    Map<Kind, Life> lives = new EnumMap<>(Kind.class);
+    for (Kind kind : Kind.values()) {
+      desk.inDays(ItemKind.valueOf(kind.name())).ifPresent(fit -> lives.put(kind, life(fit)));
+    }
+    return lives;
+  }
+
+  private static Life life(WeibullFit fit) {
+    return new Life(
+        fit.life().shape(),
+        fit.life().scale(),
+        "the club’s own record: %d of %d failed".formatted(fit.failures(), fit.parts()));
+  }
+
   /**
+   * @param onRecord null: the record tells none
    * @param everyDays after which such a part is replaced in any case; null: only when it fails
    * @return null: it is not thought to fail of itself
    */
-  Life of(PlanRules.Terms terms, PlanRules.Basis basis, Integer everyDays) {
+  Life of(Life onRecord, PlanRules.Terms terms, PlanRules.Basis basis, Integer everyDays) {
+    if (onRecord != null) {
+      return onRecord;
+    }
     if (everyDays == null) {
       return new Life(
           SHAPE,
