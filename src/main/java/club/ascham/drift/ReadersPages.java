@@ -66,7 +66,8 @@ class ReadersPages {
 
   /** With its 90 % range. */
   private static String offset(Scatter.Offset offset) {
-    return String.format(Locale.UK, "%+.1f ± %.1f mm", offset.mean(), 1.645 * offset.sd())
+    double mean = Math.round(10 * offset.mean()) / 10.0;
+    return String.format(Locale.UK, "%+.1f ± %.1f mm", mean == 0 ? 0 : mean, 1.645 * offset.sd())
         .replace('-', '−');
   }
 

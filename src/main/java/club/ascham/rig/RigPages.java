@@ -260,7 +260,7 @@ class RigPages {
         fitted(card),
         records.kept(rig),
         checks.stream().map(RigPages::check).toList(),
-        trends.of(card, checks),
+        trends.of(card),
         ownRecords.words(card),
         spec.map(s -> DrawForce.of(s, card.setUp())).orElse(null),
         records.weighings(card),

@@ -195,6 +195,20 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
         atMost);
   }
 
+  /** The last checks that were measured, newest first. */
+  List<Checked> measured(RigId rig, int atMost) {
+    return rows.list(
+        Checked.class,
+        """
+        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
+          FROM bow_check c JOIN account a ON a.id = c.checked_by
+         WHERE c.rig_id = ?1 AND c.brace IS NOT NULL AND c.tiller_upper IS NOT NULL
+           AND c.tiller_lower IS NOT NULL
+         ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2""",
+        rig,
+        atMost);
+  }
+
   private record Adjusted(Instant at) {}
 
   /** When it was adjusted, oldest first. */

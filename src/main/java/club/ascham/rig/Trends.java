@@ -50,18 +50,11 @@ public class Trends {
   public record Typed(Length brace, Length tiller) {}
 
   public Shown of(RigCard card) {
-    return of(card, records.checks(card.id(), SHOWN));
-  }
-
-  /**
-   * @param checks the last of them, newest first
-   */
-  Shown of(RigCard card, List<Checked> checks) {
     if (card.targets() == null) {
       return Shown.NOTHING;
     }
     Drift drift = drift(card, null);
-    return shown(drift, Trend.of(readings(card, checks), against(card, drift)));
+    return shown(drift, Trend.of(readings(card), against(card, drift)));
   }
 
   /** As it would be with what was typed: of that quantity alone. */
@@ -75,7 +68,7 @@ public class Trends {
                 null,
                 typed.brace() == null ? null : typed.brace().mm(),
                 typed.tiller() == null ? null : typed.tiller().mm()));
-    List<Trend.Reading> readings = readings(card, records.checks(card.id(), SHOWN));
+    List<Trend.Reading> readings = readings(card);
     readings.add(new Trend.Reading(now, typed.brace(), typed.tiller()));
     Trend.Against against = against(card, drift);
     return shown(
@@ -109,18 +102,15 @@ public class Trends {
   }
 
   /** Brace to the button and brace to the throat are two quantities: no line joins them. */
-  private static List<Trend.Reading> readings(RigCard card, List<Checked> checks) {
+  private List<Trend.Reading> readings(RigCard card) {
+    List<Checked> checks = records.measured(card.id(), SHOWN);
     BracePoint from =
         card.setUp() != null
             ? card.setUp().braceFrom()
-            : checks.stream()
-                .filter(Checked::isMeasured)
-                .map(Checked::braceFrom)
-                .findFirst()
-                .orElse(null);
+            : checks.isEmpty() ? null : checks.get(0).braceFrom();
     List<Trend.Reading> readings = new ArrayList<>();
     for (Checked check : checks) {
-      if (check.isMeasured() && check.braceFrom() == from) {
+      if (check.braceFrom() == from) {
         readings.add(0, new Trend.Reading(check.happenedAt(), check.brace(), check.tiller()));
       }
     }
