@@ -219,11 +219,11 @@ class BenchApi {
     return answer(typed, body.reckon(typed), Function.identity());
   }
 
-  private static Typed typed(Record body) {
+  static Typed typed(Record body) {
     return body == null ? Typed.nothing() : Typed.of(body);
   }
 
-  private static <T> Response answer(
+  static <T> Response answer(
       Typed typed, Optional<T> reckoned, Function<T, ? extends Object> shape) {
     return reckoned
         .map(answer -> Response.ok(shape.apply(answer)).build())
