@@ -151,7 +151,7 @@ class BenchApi {
                               + " \"strandDiameterMm\": 0.45, \"twists\": 35, \"braceMm\": 228.6,"
                               + " \"targetMm\": 222.25}")))
   public Response twists(TwistBody body) {
-    Typed typed = typed(body);
+    Typed typed = Typed.of(body);
     return answer(typed, BenchQuestions.twists(typed, club.rules().twistLimits()), TwistAnswer::of);
   }
 
@@ -168,7 +168,7 @@ class BenchApi {
                           "{\"tillerMm\": 9.5, \"targetMm\": 4.8, \"upperTurnsOut\": 2.0,"
                               + " \"lowerTurnsOut\": 2.0, \"maxTurnsOut\": 4.0}")))
   public Response bolts(BoltBody body) {
-    Typed typed = typed(body);
+    Typed typed = Typed.of(body);
     return answer(typed, BenchQuestions.bolts(typed), BoltAnswer::of);
   }
 
@@ -185,7 +185,7 @@ class BenchApi {
                           "{\"markedLb\": 30, \"markedAtIn\": 28, \"markedRiserIn\": 25,"
                               + " \"riserIn\": 25, \"drawLengthIn\": 29}")))
   public Response drawWeight(DrawWeightBody body) {
-    Typed typed = typed(body);
+    Typed typed = Typed.of(body);
     return answer(typed, BenchQuestions.drawWeight(typed), DrawWeightAnswer::of);
   }
 
@@ -211,7 +211,7 @@ class BenchApi {
                             + " \"braceIn\": 6, \"drawsIn\": [10, 16, 28]}")
               }))
   public Response statics(StaticsQuestion body) {
-    Typed typed = typed(body);
+    Typed typed = Typed.of(body);
     if (body == null) {
       typed.fault("model", "One of these, please: rigid-limb, elastica.");
       return Problem.of(typed);
@@ -219,11 +219,7 @@ class BenchApi {
     return answer(typed, body.reckon(typed), Function.identity());
   }
 
-  private static Typed typed(Record body) {
-    return Typed.of(body);
-  }
-
-  private static <T> Response answer(
+  static <T> Response answer(
       Typed typed, Optional<T> reckoned, Function<T, ? extends Object> shape) {
     return reckoned
         .map(answer -> Response.ok(shape.apply(answer)).build())

@@ -7,6 +7,8 @@ import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.rules.Club;
+import club.ascham.statistics.Drift;
+import club.ascham.statistics.Life;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
@@ -56,6 +58,16 @@ class BenchPages {
   @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record HowPage(HalfBow bow) implements TemplateInstance {}
 
+  /**
+   * What the watch over a bow and the lives of parts rest on.
+   *
+   * @param fall checks after which a sudden fall is found, {@code creep} a slow one
+   * @param charts readings from which the charts judge
+   * @param fewest failures with which a life is told
+   */
+  @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record HowUpkeepPage(int fall, int creep, int charts, int fewest) implements TemplateInstance {}
+
   private static final HalfBow SOLVED = HalfBow.solved();
 
   private final Actor actor;
@@ -97,6 +109,13 @@ class BenchPages {
     return new HowPage(SOLVED);
   }
 
+  @GET
+  @Path("/how-upkeep")
+  public TemplateInstance howUpkeep() {
+    return new HowUpkeepPage(
+        Drift.CHECKS_FOR_A_FALL, Drift.CHECKS_FOR_CREEP, Drift.CHARTS_FROM, Life.FEWEST_FAILURES);
+  }
+
   private Said twists(Typed typed) {
     Typed question =
         question(
@@ -130,7 +149,8 @@ class BenchPages {
             .formatted(Math.abs(twists.low()), Math.abs(twists.high()), in ? "put in" : "take out"),
         List.of(
             "String off with the stringer. Twist in the direction it is twisted already.",
-            "String on, loops seated, the string down the middle of both limbs; then measure brace and both tillers again.",
+            "String on, loops seated, the string down the middle of both limbs; then measure brace"
+                + " and both tillers again.",
             "The string has to change by %s in length.".formatted(change(twists.stringChangeMm()))),
         twists.basis());
   }
@@ -185,8 +205,10 @@ class BenchPages {
             : "Tiller then about %.1f mm, 9 times in 10 between %.1f and %.1f"
                 .formatted(bolts.expectedMm(), bolts.lowMm(), bolts.highMm()),
         List.of(
-            "String off with the stringer before a bolt is turned. Loosen its locking screw, turn, tighten the locking screw.",
-            "String on, loops seated; measure both tillers and brace again. If tiller went the wrong way, put the bolts back: workshop.",
+            "String off with the stringer before a bolt is turned. Loosen its locking screw, turn,"
+                + " tighten the locking screw.",
+            "String on, loops seated; measure both tillers and brace again. If tiller went the"
+                + " wrong way, put the bolts back: workshop.",
             "In all, once it is measured again: %s."
                 .formatted(
                     String.join(
@@ -249,7 +271,7 @@ class BenchPages {
   }
 
   /** Faults of the question at the fields of the page; a field's own fault comes first. */
-  private static void faults(Typed question, Typed page, Map<String, String> otherNames) {
+  static void faults(Typed question, Typed page, Map<String, String> otherNames) {
     question
         .faults()
         .forEach(
