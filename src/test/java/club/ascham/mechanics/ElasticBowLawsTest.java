@@ -166,8 +166,8 @@ class ElasticBowLawsTest {
     ElasticBow bow = bow(made, by);
     ElasticBow mirrored = new ElasticBow(bow.lower(), bow.upper());
     double string = braced(bow).stringIn();
-    Braced one = bow.strung(string);
-    Braced other = mirrored.strung(string);
+    Braced one = strung(bow, string);
+    Braced other = strung(mirrored, string);
     assertEquals(one.tillerIn(0, 12), -other.tillerIn(0, 12), 1e-7);
     assertEquals(one.braceIn(), other.braceIn(), 1e-7);
     double draw = one.braceIn() + 12;
@@ -192,7 +192,7 @@ class ElasticBowLawsTest {
   void theStringOfABrace_braceItSoAgain(@ForAll("limbs") Made made, @ForAll("unlike") Unlike by) {
     ElasticBow bow = bow(made, by);
     Braced braced = braced(bow);
-    Braced again = bow.strung(braced.stringIn());
+    Braced again = strung(bow, braced.stringIn());
     assertEquals(braced.braceIn(), again.braceIn(), 1e-7);
     assertEquals(braced.leanRad(), again.leanRad(), 1e-8);
     assertEquals(again.upper().tensionLb(), again.lower().tensionLb(), 1e-12);
