@@ -1,6 +1,10 @@
 package club.ascham.life;
 
+import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -48,6 +52,14 @@ class LifePagesTest {
       }
     }
     committee.get("/upkeep/life/tab").then().statusCode(404);
+    given()
+        .auth()
+        .preemptive()
+        .basic("committee", "demo-fleet")
+        .get("/api/lives/string?in=loans")
+        .then()
+        .statusCode(200)
+        .body("in", equalTo("loans"), "groups.name", hasItem("polyester"), "rules", empty());
   }
 
   @Test

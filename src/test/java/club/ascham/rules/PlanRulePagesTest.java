@@ -37,6 +37,7 @@ class PlanRulePagesTest {
             "leadDays", String.valueOf(terms.leadDays()),
             "minutes", String.valueOf(terms.minutes()),
             "years", String.valueOf(terms.years()),
+            "failureTimes", String.valueOf(terms.failureTimes()),
             "source", "The dealer's list.",
             "version", String.valueOf(terms.version())));
   }
