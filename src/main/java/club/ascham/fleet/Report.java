@@ -1,7 +1,9 @@
 package club.ascham.fleet;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What the record says of twelve months.
@@ -29,6 +31,13 @@ public record Report(
    * @param unfit to be adjusted first, or withdrawn
    */
   public record Month(LocalDate from, int fit, int unfit) {
+    private static final DateTimeFormatter MONTH =
+        DateTimeFormatter.ofPattern("MMM yyyy", Locale.UK);
+
+    public String said() {
+      return MONTH.format(from);
+    }
+
     public String share() {
       return fit + unfit == 0 ? "" : Math.round(100.0 * fit / (fit + unfit)) + " %";
     }

@@ -27,7 +27,7 @@ public record Plan(
    * A week.
    *
    * @param minutes of work done
-   * @param foreseen minutes of the jobs planned for it
+   * @param foreseen minutes of work where nothing fails and use stays as it was
    * @param lateSafety minutes that its hours did not suffice for (likewise lateOther)
    * @param out rigs out of use
    */

@@ -203,6 +203,8 @@ public final class PlanView {
             .filter(Plan.Job::fits)
             .collect(Collectors.groupingBy(Plan.Job::week, TreeMap::new, Collectors.toList()));
     List<WorkLine> lines = new ArrayList<>();
+    Map<LocalDate, Integer> minutes =
+        plan.weeks().stream().collect(Collectors.toMap(Plan.Week::from, Plan.Week::foreseen));
     byWeek.entrySet().stream()
         .limit(WEEKS_SHOWN)
         .forEach(
@@ -210,7 +212,7 @@ public final class PlanView {
                 lines.add(
                     new WorkLine(
                         week.getKey(),
-                        Amounts.hours(week.getValue().stream().mapToInt(Plan.Job::minutes).sum()),
+                        Amounts.hours(minutes.get(week.getKey())),
                         works(week.getValue()))));
     return lines;
   }

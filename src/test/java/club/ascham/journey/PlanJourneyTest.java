@@ -46,13 +46,17 @@ class PlanJourneyTest {
             Person.at(
                     chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.DARK, true)
                 .signIn("officer")) {
-      reckoned(officer, "/plan");
       Page page = officer.page();
-      page.pdf(
-          new Page.PdfOptions()
-              .setFormat("A4")
-              .setPrintBackground(true)
-              .setPath(Path.of("target", "screenshots", "plan-on-paper.pdf")));
+      for (String path : new String[] {"/fleet/report", "/plan"}) {
+        reckoned(officer, path);
+        page.pdf(
+            new Page.PdfOptions()
+                .setFormat("A4")
+                .setPrintBackground(true)
+                .setPath(
+                    Path.of(
+                        "target", "screenshots", path.replaceAll("\\W", "-") + "-on-paper.pdf")));
+      }
       page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
       page.waitForFunction(
           "() => { const line = document.querySelector('figure.chart .middle');"

@@ -39,6 +39,7 @@ class PlanLawsTest {
     }
     for (Plan.Week week : plan.weeks()) {
       assertTrue(week.minutes().high90() <= Math.round(hours * 60), week.toString());
+      assertTrue(week.foreseen() <= Math.round(hours * 60), week.toString());
     }
   }
 
