@@ -75,4 +75,18 @@ const watch = new ResizeObserver((seen) => seen.forEach((one) => {
     draw(one.target);
   }
 }));
-document.querySelectorAll("figure[data-chart]").forEach((figure) => watch.observe(figure));
+const begin = (figure) => watch.observe(figure);
+
+// A page whose charts lie further down asks for the library when someone gets there.
+let library = null;
+const load = (address) => library ??= new Promise((ready) => {
+  const script = document.createElement("script");
+  script.src = address;
+  script.addEventListener("load", ready);
+  document.head.append(script);
+});
+const arrive = new IntersectionObserver((seen) => seen.filter((one) => one.isIntersecting).forEach((one) => {
+  arrive.unobserve(one.target);
+  load(one.target.dataset.library).then(() => begin(one.target));
+}), { rootMargin: "400px" });
+document.querySelectorAll("figure[data-chart]").forEach((figure) => (figure.dataset.library ? arrive.observe(figure) : begin(figure)));

@@ -51,6 +51,7 @@ class FleetPages {
   @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FleetPage(
       Fleet fleet,
+      List<Report.Month> condition,
       List<TroubledRig> troubled,
       PlanBrief.Brief planned,
       boolean mayPlan,
@@ -75,6 +76,7 @@ class FleetPages {
     LocalDate today = time.today();
     return new FleetPage(
         reading.fleet(today),
+        reporting.condition(today),
         TroubledRig.most(reading.troubles(today, null), SHOWN),
         brief.within(Duration.ZERO),
         actor.role() != Role.VOLUNTEER,

@@ -70,7 +70,7 @@ class ReportReading {
   }
 
   /** Calendar months, those without a check too. */
-  private List<Report.Month> condition(LocalDate today) {
+  List<Report.Month> condition(LocalDate today) {
     Map<LocalDate, Report.Month> months = new TreeMap<>();
     LocalDate first = today.withDayOfMonth(1).minusMonths(2L * MONTHS - 1);
     for (LocalDate month = first; !month.isAfter(today); month = month.plusMonths(1)) {

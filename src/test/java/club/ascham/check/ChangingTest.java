@@ -25,10 +25,14 @@ class ChangingTest {
   @Inject Rows rows;
 
   private static long check(Bow bow, String brace, String upper, String lower) {
+    return check("volunteer", bow, brace, upper, lower);
+  }
+
+  private static long check(String who, Bow bow, String brace, String upper, String lower) {
     return given()
         .auth()
         .preemptive()
-        .basic("volunteer", "demo-fleet")
+        .basic(who, "demo-fleet")
         .contentType("application/json")
         .body(
             Map.of(
@@ -113,8 +117,9 @@ class ChangingTest {
   @Test
   void tillerThatMovesAlone_asksForTheBolts() {
     Bow bow = bench.ready();
-    check(bow, "216 mm", "190 mm", "186 mm");
-    check(bow, "216 mm", "196 mm", "186 mm");
+    rows.change("UPDATE set_up SET tiller_upper = 19150000 WHERE rig_id = ?1", bow.rig());
+    check("officer", bow, "216 mm", "191.5 mm", "186 mm");
+    check("officer", bow, "216 mm", "186.5 mm", "186 mm");
     assertEquals(1, asked(bow.body(), "BOLT_INSPECTION"));
   }
 
