@@ -59,11 +59,6 @@ final class Evidence {
   private void add(Finding finding) {
     findings.add(finding);
     rest(capital(finding.quantity().words()) + ": " + finding.target().basis());
-    if (finding.moved() && finding.asItShouldBe()) {
-      notes.add(
-          "%s has moved by %s since the set-up, more than readings scatter."
-              .formatted(capital(finding.quantity().words()), LengthText.both(finding.change())));
-    }
   }
 
   private void weigh(Sign sign) {
