@@ -229,7 +229,7 @@ class FleetToPlan {
             prices,
             lives.onRecord(),
             basis,
-            items);
+            bodies(items));
     List<Part> parts = new ArrayList<>();
     Map<String, Integer> spares = new HashMap<>();
     for (ItemRow item : items) {
@@ -258,33 +258,14 @@ class FleetToPlan {
       Map<Kind, Priced> prices,
       Map<Kind, Life> lives,
       PlanRules.Basis basis,
-      Map<Long, ItemRow> bodies) {
-    Gathered(
-        LocalDate today,
-        Map<Long, Integer> placeOf,
-        Map<Long, Use> use,
-        Map<Long, List<Planned>> planned,
-        Map<Long, List<Asked>> asked,
-        Map<Work, Integer> minutes,
-        Map<Kind, Priced> prices,
-        Map<Kind, Life> lives,
-        PlanRules.Basis basis,
-        List<ItemRow> items) {
-      this(
-          today,
-          placeOf,
-          use,
-          planned,
-          asked,
-          minutes,
-          prices,
-          lives,
-          basis,
-          items.stream()
-              .filter(item -> item.rig() != null)
-              .filter(item -> item.kind() == Kind.RISER || item.kind() == Kind.BOW)
-              .collect(Collectors.toMap(ItemRow::rig, Function.identity())));
-    }
+      Map<Long, ItemRow> bodies) {}
+
+  /** The body of each rig. */
+  private static Map<Long, ItemRow> bodies(List<ItemRow> items) {
+    return items.stream()
+        .filter(item -> item.rig() != null)
+        .filter(item -> item.kind() == Kind.RISER || item.kind() == Kind.BOW)
+        .collect(Collectors.toMap(ItemRow::rig, Function.identity()));
   }
 
   private Part part(ItemRow item, boolean spare, Gathered of) {
