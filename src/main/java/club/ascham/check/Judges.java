@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.drift.ClubScatter;
 import club.ascham.learnt.SecondMeasurement;
 import club.ascham.rig.OwnRecords;
 import club.ascham.rig.RigCard;
@@ -11,16 +12,19 @@ import jakarta.enterprise.context.ApplicationScoped;
 class Judges {
   private final OwnRecords records;
   private final Club club;
+  private final ClubScatter scatter;
 
-  Judges(OwnRecords records, Club club) {
+  Judges(OwnRecords records, Club club, ClubScatter scatter) {
     this.records = records;
     this.club = club;
+    this.scatter = scatter;
   }
 
   /**
    * @param second the measurement after an adjustment that is to be judged; null: none
    */
   Judging of(RigCard card, SecondMeasurement second) {
-    return new Judging(card, records.of(card, second), club.rules().twistLimits());
+    return new Judging(
+        card, records.of(card, second), club.rules().twistLimits(), scatter.change());
   }
 }

@@ -6,6 +6,7 @@ import club.ascham.mechanics.TwistLimits;
 import club.ascham.rig.Part;
 import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
+import club.ascham.units.Length;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.BenchAdvice;
 import club.ascham.verdict.Gravity;
@@ -26,21 +27,24 @@ import java.util.Set;
 final class Judging {
   private final RigCard card;
   private final Learnt learnt;
+  private final Length scatter;
   private final Judge judge;
 
   /**
    * @param learnt what the bow's own record says of it
    * @param limits the twists that this club takes as sound
+   * @param scatter how far two readings by its people may lie apart without a change
    */
-  Judging(RigCard card, Learnt learnt, TwistLimits limits) {
+  Judging(RigCard card, Learnt learnt, TwistLimits limits, Length scatter) {
     this.card = card;
     this.learnt = learnt;
+    this.scatter = scatter;
     this.judge = new Judge(new BenchAdvice(limits, learnt.record()));
   }
 
   /** For those who ask what is open or wrong, and take no advice from it. */
   Judging(RigCard card) {
-    this(card, Learnt.NOTHING, TwistLimits.IN_PRINT);
+    this(card, Learnt.NOTHING, TwistLimits.IN_PRINT, Judge.READERS_SCATTER);
   }
 
   /** Whether there are figures to judge the bow by; without them it is still in the workshop. */
@@ -54,7 +58,10 @@ final class Judging {
   Judgement verdict(Seen seen, WorkDone done, boolean permit) {
     OnRecord bow =
         new OnRecord(
-            learnt.now(card.spec().orElseThrow()), learnt.now(card.setUp()), card.targets());
+            learnt.now(card.spec().orElseThrow()),
+            learnt.now(card.setUp()),
+            card.targets(),
+            scatter);
     return done == null
         ? judge.verdict(bow, seen, permit)
         : judge.afterAdjustment(bow, done, seen, permit);

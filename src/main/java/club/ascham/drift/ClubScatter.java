@@ -52,6 +52,19 @@ public class ClubScatter {
     return now;
   }
 
+  /**
+   * How far two readings of one bow by two people may lie apart before it counts as changed; the
+   * larger of brace and tiller, which hardly differ.
+   */
+  public Length change() {
+    Known known = today();
+    return Length.ofMm(Math.max(change(known.brace()), change(known.tiller())));
+  }
+
+  static double change(Scatter of) {
+    return of.allowedChange(of.reproducibility(), Scatter.FALSE_ALARMS / 2);
+  }
+
   private Known reckoned(LocalDate day) {
     List<Read> reads = reads();
     return new Known(

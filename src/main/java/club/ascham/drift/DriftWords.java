@@ -25,8 +25,8 @@ public final class DriftWords {
     }
     return switch (drift.answer()) {
       case STEADY ->
-          "Steady over %d readings: %s; readings differ by as much of themselves."
-              .formatted(drift.readings(), moved(drift));
+          "Steady over %d readings since %s: %s; readings differ by as much of themselves."
+              .formatted(drift.readings(), day.apply(drift.begun()), moved(drift));
       case UNSURE ->
           "Unsure: %s. That is much, and may still be the reader: measure it again soon."
               .formatted(moved(drift));
@@ -38,7 +38,9 @@ public final class DriftWords {
 
   /** Why work is asked for: always the same words for the same causes, without figures. */
   public static String because(Drift drift) {
-    return "Its readings change by more than readers differ. " + causes(drift.causes());
+    return "Its readings change by more than readers differ. "
+        + causes(drift.causes())
+        + " Look at it, and keep or replace what is worn.";
   }
 
   private static String moved(Drift drift) {

@@ -55,7 +55,7 @@ class ReadersPages {
         mm(of.repeatability()),
         mm(of.between()),
         mm(of.reproducibility()),
-        mm(of.allowedChange(of.reproducibility(), Scatter.FALSE_ALARMS / 2)));
+        mm(ClubScatter.change(of)));
   }
 
   private static Reader reader(Account account, ClubScatter.Known known) {

@@ -118,9 +118,12 @@ public record TwistReckoning(
         braceMm + change.high(),
         response.restsOn(),
         basis(response, direction * likely, limits)
-            + (reached && search.likely() > room
-                ? " It is all that this string has room for; if it is not enough, fit another."
-                : ""));
+            + (!reached
+                ? " This string has not so many twists to give: fit another, %s."
+                    .formatted(direction < 0 ? "longer" : "shorter")
+                : search.likely() > room
+                    ? " It is all that this string has room for; if it is not enough, fit another."
+                    : ""));
   }
 
   private static String basis(TwistResponse response, int turns, TwistLimits limits) {

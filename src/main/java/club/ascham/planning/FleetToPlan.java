@@ -62,6 +62,14 @@ class FleetToPlan {
       int loans,
       int shots) {
 
+    /**
+     * From when it is due soon, or a sixth of its interval before (judged): done any earlier, too
+     * much of the interval would be given away.
+     */
+    private int slackDays() {
+      return everyDays == null ? soonDays : Math.max(soonDays, everyDays / 6);
+    }
+
     Routine routine(LocalDate today, int minutes) {
       return new Routine(
           work.word(),
@@ -72,7 +80,7 @@ class FleetToPlan {
           dueOn == null ? null : days(today, dueOn),
           everyLoans == null ? null : Math.max(1, everyLoans - loans),
           everyShots == null ? null : Math.max(1, everyShots - shots),
-          soonDays,
+          slackDays(),
           blocks,
           work == Work.STRING_REPLACEMENT);
     }

@@ -47,11 +47,14 @@ class Insurance {
     return new InsuranceList(groups, total(count, all, amounts));
   }
 
+  /** New it costs what the club's rule says, else what was paid for it, else for its kind. */
   private static Worth worth(FleetToPlan.ItemRow item, FleetToPlan.Priced price, LocalDate today) {
     LocalDate bought = item.boughtOn() == null ? item.since() : item.boughtOn();
     return Worth.of(
         item.priceMinor(),
-        price.minor(),
+        price.terms().priceMinor() == null && item.priceMinor() != null
+            ? item.priceMinor()
+            : price.minor(),
         ChronoUnit.DAYS.between(bought, today),
         price.terms().years());
   }

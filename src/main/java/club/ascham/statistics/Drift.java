@@ -46,6 +46,12 @@ public record Drift(
   /** This share of a limit, as 1.96 is of 2.807, is not nothing any more. */
   private static final double UNSURE_FROM = 0.7;
 
+  /** When the first reading was taken that the others are held against; null: there is none. */
+  public Instant begun() {
+    Judged any = brace == null ? tiller : brace;
+    return any == null ? null : any.chart().points().get(0).at();
+  }
+
   /** Never more than three. */
   public enum Answer {
     /** Nothing beyond what readers scatter. */

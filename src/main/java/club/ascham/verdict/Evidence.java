@@ -34,10 +34,21 @@ final class Evidence {
     }
     SetUpFigures setUp = bow.setUp();
     if (reading.from() == setUp.braceFrom()) {
-      add(new Finding(Quantity.BRACE, reading.brace(), bow.targets().brace(), setUp.brace()));
+      add(
+          new Finding(
+              Quantity.BRACE,
+              reading.brace(),
+              bow.targets().brace(),
+              setUp.brace(),
+              bow.scatter()));
     }
     Finding tiller =
-        new Finding(Quantity.TILLER, reading.tiller(), bow.targets().tiller(), setUp.tiller());
+        new Finding(
+            Quantity.TILLER,
+            reading.tiller(),
+            bow.targets().tiller(),
+            setUp.tiller(),
+            bow.scatter());
     add(tiller);
     if (!bow.rig().tillerAdjusts() && tiller.place() == Place.IN_OUTER && !tiller.asItShouldBe()) {
       // Nothing can be done about it, and nothing is wrong: whoever issues the bow should know.
@@ -52,8 +63,10 @@ final class Evidence {
                 LengthText.both(setUp.tillerUpper()),
                 LengthText.both(setUp.tillerLower())));
     rest(
-        "A change of up to %s may be nothing but two people measuring: judged, not measured."
-            .formatted(LengthText.both(Judge.READERS_SCATTER)));
+        "A change of up to %s may be nothing but two people measuring%s."
+            .formatted(
+                LengthText.both(bow.scatter()),
+                bow.scatter().equals(Judge.READERS_SCATTER) ? ": judged, not measured" : ""));
   }
 
   private void add(Finding finding) {

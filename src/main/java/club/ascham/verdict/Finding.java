@@ -7,8 +7,10 @@ import club.ascham.units.Length;
  * One measured quantity beside what it should be and what it was.
  *
  * @param setUpFigure what it measured when the set-up was finished
+ * @param scatter how far two readings of it may lie apart without a change
  */
-public record Finding(Quantity quantity, Length reading, Target target, Length setUpFigure) {
+public record Finding(
+    Quantity quantity, Length reading, Target target, Length setUpFigure, Length scatter) {
 
   public Place place() {
     return Place.of(reading, target);
@@ -30,6 +32,6 @@ public record Finding(Quantity quantity, Length reading, Target target, Length s
 
   /** Whether it moved by more than two people measuring one bow may differ. */
   public boolean moved() {
-    return change().abs().compareTo(Judge.READERS_SCATTER) > 0;
+    return change().abs().compareTo(scatter) > 0;
   }
 }

@@ -134,7 +134,12 @@ public final class Judge {
     }
     if (bow.rig().tillerAdjusts()) {
       boolean setUpWasRight =
-          new Finding(Quantity.TILLER, tiller.setUpFigure(), tiller.target(), tiller.setUpFigure())
+          new Finding(
+                  Quantity.TILLER,
+                  tiller.setUpFigure(),
+                  tiller.target(),
+                  tiller.setUpFigure(),
+                  tiller.scatter())
               .asItShouldBe();
       boolean turnedOver = (tillerOff || setUpWasRight) && turnedOver(tiller);
       boolean distanceMoved = tillerOff && distanceMoved(bow, seen.reading());

@@ -4,17 +4,24 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
+import club.ascham.units.Length;
 
 /**
  * What is on record about a bow before it is looked at: its parts, what it measured when it was set
  * up, and what it should measure.
  *
  * @param rig its string's twists are those in it now; null: not counted
+ * @param scatter how far two readings may lie apart without a change of the bow
  * @param setUp its bolt turns are those the bolts stand out now; null: unknown
  * @throws IllegalArgumentException when brace or tiller has no set-up figure or no outer band; a
  *     bow like that is still in the workshop and there is nothing to judge it by
  */
-public record OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
+public record OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets, Length scatter) {
+  /** Of a club whose readers are not known yet. */
+  public OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
+    this(rig, setUp, targets, Judge.READERS_SCATTER);
+  }
+
   public OnRecord {
     if (setUp.brace() == null
         || setUp.braceFrom() == null

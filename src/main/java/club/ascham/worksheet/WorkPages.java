@@ -57,6 +57,7 @@ class WorkPages {
   private final Spares spares;
   private final InspectItem inspectItem;
   private final ReplaceString replaceString;
+  private final KeepString keepString;
   private final AskForWork askForWork;
   private final Actor actor;
   private final ClubTime time;
@@ -67,6 +68,7 @@ class WorkPages {
       Spares spares,
       InspectItem inspectItem,
       ReplaceString replaceString,
+      KeepString keepString,
       AskForWork askForWork,
       Actor actor,
       ClubTime time) {
@@ -75,6 +77,7 @@ class WorkPages {
     this.spares = spares;
     this.inspectItem = inspectItem;
     this.replaceString = replaceString;
+    this.keepString = keepString;
     this.askForWork = askForWork;
     this.actor = actor;
     this.time = time;
@@ -151,6 +154,9 @@ class WorkPages {
   }
 
   private Response replaced(Subject subject, Typed typed) {
+    if (typed.ticked("stays")) {
+      return kept(subject, typed);
+    }
     Optional<Replacement> replacement = Replacement.parse(typed, time.today());
     if (replacement.isEmpty()) {
       return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
@@ -170,6 +176,16 @@ class WorkPages {
               refused.field() == null ? refused.message() : null));
     }
     return Go.to(((ReplaceString.Outcome.Replaced) outcome).page());
+  }
+
+  private Response kept(Subject subject, Typed typed) {
+    String found =
+        typed.required("found", KeepString.LONGEST, "What did you see? Strands, servings, loops.");
+    return typed.sound()
+        ? Go.to(
+            keepString.keep(subject, found, typed.value("once-key")),
+            subject.code() + " stays on; its readings are held against the next one.")
+        : Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
   }
 
   private TemplateInstance page(Subject subject, Work work, Typed typed, String refusal) {

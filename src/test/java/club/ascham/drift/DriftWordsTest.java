@@ -41,8 +41,8 @@ class DriftWordsTest {
   @Test
   void readingsThatScatter_areSteady_withWhatTheyDid() {
     assertEquals(
-        "Steady over 3 readings: brace 0.5 mm lower than it was, tiller as it was; readings differ"
-            + " by as much of themselves.",
+        "Steady over 3 readings since 2026-03-02: brace 0.5 mm lower than it was, tiller as it was;"
+            + " readings differ by as much of themselves.",
         words(216, 216.5, 215.5));
   }
 
