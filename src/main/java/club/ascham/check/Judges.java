@@ -25,6 +25,6 @@ class Judges {
    */
   Judging of(RigCard card, SecondMeasurement second) {
     return new Judging(
-        card, records.of(card, second), club.rules().twistLimits(), scatter.change());
+        card, records.of(card, second), club.rules().twistLimits(), scatter.today().change());
   }
 }

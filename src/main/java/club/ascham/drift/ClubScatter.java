@@ -34,8 +34,10 @@ public class ClubScatter {
   /**
    * @param day the club's day on which it was reckoned
    * @param readings what it was reckoned from
+   * @param change how far two readings of one bow by two people may lie apart before it counts as
+   *     changed; the larger of brace and tiller, which hardly differ
    */
-  public record Known(LocalDate day, int readings, Scatter brace, Scatter tiller) {}
+  public record Known(LocalDate day, int readings, Scatter brace, Scatter tiller, Length change) {}
 
   private record Read(String bow, String reader, Length brace, Length upper, Length lower) {
     Readers.Reading of(Function<Read, Length> quantity) {
@@ -52,29 +54,21 @@ public class ClubScatter {
     return now;
   }
 
-  /**
-   * How far two readings of one bow by two people may lie apart before it counts as changed; the
-   * larger of brace and tiller, which hardly differ.
-   */
-  public Length change() {
-    Known known = today();
-    return Length.ofMm(Math.max(change(known.brace()), change(known.tiller())));
-  }
-
   static double change(Scatter of) {
     return of.allowedChange(of.reproducibility(), Scatter.FALSE_ALARMS / 2);
   }
 
   private Known reckoned(LocalDate day) {
     List<Read> reads = reads();
-    return new Known(
-        day,
-        reads.size(),
+    Scatter brace =
         Readers.learnt(
-            reads.stream().map(read -> read.of(Read::brace)).toList(), ScatterPrior.brace(STEP_MM)),
+            reads.stream().map(read -> read.of(Read::brace)).toList(), ScatterPrior.brace(STEP_MM));
+    Scatter tiller =
         Readers.learnt(
             reads.stream().map(read -> read.of(one -> one.upper().minus(one.lower()))).toList(),
-            ScatterPrior.tiller(STEP_MM)));
+            ScatterPrior.tiller(STEP_MM));
+    return new Known(
+        day, reads.size(), brace, tiller, Length.ofMm(Math.max(change(brace), change(tiller))));
   }
 
   /** One bow within one month between two adjustments counts as one thing: it hardly drifts. */

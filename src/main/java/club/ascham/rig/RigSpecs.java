@@ -58,7 +58,8 @@ public class RigSpecs {
 
   /** The card of one rig; empty when it was taken apart, or never was. */
   public Optional<RigCard> of(RigId rig) {
-    return Optional.ofNullable(of(List.of(rig)).get(rig));
+    return Optional.ofNullable(
+        cards(rows.list(Row.class, COLUMNS + "WHERE p.rig_id = ?1", rig)).get(rig));
   }
 
   /** Every assembled rig. */
