@@ -110,7 +110,8 @@ final class Codecs {
         if (!DECIMAL.matcher(number).matches()) {
           return fault("%s is not a number with a decimal point", quoted(text));
         }
-        double value = Double.parseDouble(number);
+        // Adding 0 makes of a zero with a minus the plain one that it is read back as.
+        double value = Double.parseDouble(number) + 0.0;
         return value < low || value > high
             ? fault("%s is outside %s to %s", number, plain(low), plain(high))
             : value(value, plain(value));
