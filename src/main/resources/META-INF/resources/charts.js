@@ -75,18 +75,18 @@ const watch = new ResizeObserver((seen) => seen.forEach((one) => {
     draw(one.target);
   }
 }));
-const begin = (figure) => watch.observe(figure);
-
-// A page whose charts lie further down asks for the library when someone gets there.
+// The library is large: what is for the screen alone waits for it until someone gets there.
+const LIBRARY = "/webjars/d3/7.9.0/dist/d3.min.js";
 let library = null;
-const load = (address) => library ??= new Promise((ready) => {
+const load = () => library ??= new Promise((ready) => {
   const script = document.createElement("script");
-  script.src = address;
+  script.src = LIBRARY;
   script.addEventListener("load", ready);
   document.head.append(script);
 });
+const begin = (figure) => load().then(() => watch.observe(figure));
 const arrive = new IntersectionObserver((seen) => seen.filter((one) => one.isIntersecting).forEach((one) => {
   arrive.unobserve(one.target);
-  load(one.target.dataset.library).then(() => begin(one.target));
+  begin(one.target);
 }), { rootMargin: "400px" });
-document.querySelectorAll("figure[data-chart]").forEach((figure) => (figure.dataset.library ? arrive.observe(figure) : begin(figure)));
+document.querySelectorAll("figure[data-chart]").forEach((figure) => (figure.closest(".screen-only") ? arrive.observe(figure) : begin(figure)));

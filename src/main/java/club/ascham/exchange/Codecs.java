@@ -2,7 +2,6 @@ package club.ascham.exchange;
 
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
-import club.ascham.store.Stored;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
@@ -13,12 +12,6 @@ import club.ascham.units.Money;
 import club.ascham.units.MoneyParse;
 import club.ascham.units.Plausible;
 import java.math.BigDecimal;
-import java.time.DateTimeException;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
@@ -32,14 +25,7 @@ final class Codecs {
   private static final Pattern SHORT_OF_DECIMALS = Pattern.compile("[0-9]+\\.[0-9]{1,2}");
   private static final Pattern DECIMAL = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,9})?");
 
-  private static final Instant FIRST = newYear(Typed.FIRST_YEAR);
-  private static final Instant PAST_LAST = newYear(Typed.LAST_YEAR + 1);
-
   private Codecs() {}
-
-  private static Instant newYear(int year) {
-    return LocalDate.of(year, 1, 1).atStartOfDay(ZoneOffset.UTC).toInstant();
-  }
 
   /**
    * Free text of at most so many characters. What a spreadsheet would take for a formula gets an
@@ -138,68 +124,6 @@ final class Codecs {
           case "no" -> value(0, "no");
           default -> fault("%s is neither yes nor no", quoted(text));
         };
-      }
-    };
-  }
-
-  /**
-   * A day: {@code 2026-03-15} out, and in also {@code 15/3/2026} as the forms take it, since
-   * spreadsheets write what they take for a date in their own way.
-   */
-  static Codec day() {
-    return new Codec() {
-      @Override
-      public String written(Object selected, Surroundings around) {
-        return selected.toString();
-      }
-
-      @Override
-      public CellReading read(String text, Surroundings around) {
-        try {
-          LocalDate day = dayOf(text.strip());
-          if (day.getYear() < Typed.FIRST_YEAR || day.getYear() > Typed.LAST_YEAR) {
-            return fault(
-                "%s lies outside %d to %d", quoted(text), Typed.FIRST_YEAR, Typed.LAST_YEAR);
-          }
-          String stored = Stored.day(day.plusDays(around.shiftDays()));
-          return value(stored, stored);
-        } catch (DateTimeException | NumberFormatException unreadable) {
-          return fault("%s is not a day, which is written like 2026-03-15", quoted(text));
-        }
-      }
-    };
-  }
-
-  private static LocalDate dayOf(String text) {
-    String[] parts = text.split("[/.]");
-    return parts.length == 3
-        ? LocalDate.of(
-            Integer.parseInt(parts[2]), Integer.parseInt(parts[1]), Integer.parseInt(parts[0]))
-        : LocalDate.parse(text);
-  }
-
-  /** A moment in UTC, {@code 2026-03-15T18:30:00.000Z}. */
-  static Codec moment() {
-    return new Codec() {
-      @Override
-      public String written(Object selected, Surroundings around) {
-        return selected.toString();
-      }
-
-      @Override
-      public CellReading read(String text, Surroundings around) {
-        try {
-          Instant moment = Instant.parse(text.strip());
-          if (moment.isBefore(FIRST) || !moment.isBefore(PAST_LAST)) {
-            return fault(
-                "%s lies outside %d to %d", quoted(text), Typed.FIRST_YEAR, Typed.LAST_YEAR);
-          }
-          String stored = Stored.moment(moment.plus(around.shiftDays(), ChronoUnit.DAYS));
-          return value(stored, stored);
-        } catch (DateTimeParseException unreadable) {
-          return fault(
-              "%s is not a moment, which is written like 2026-03-15T18:30:00Z (UTC)", quoted(text));
-        }
       }
     };
   }

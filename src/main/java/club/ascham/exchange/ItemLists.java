@@ -1,7 +1,6 @@
 package club.ascham.exchange;
 
 import static club.ascham.exchange.Codecs.code;
-import static club.ascham.exchange.Codecs.day;
 import static club.ascham.exchange.Codecs.decimal;
 import static club.ascham.exchange.Codecs.length;
 import static club.ascham.exchange.Codecs.money;
@@ -12,6 +11,7 @@ import static club.ascham.exchange.Codecs.yesNo;
 import static club.ascham.exchange.Column.optional;
 import static club.ascham.exchange.Column.required;
 import static club.ascham.exchange.Column.usually;
+import static club.ascham.exchange.DayCodecs.day;
 
 import club.ascham.bow.Hand;
 import club.ascham.bow.Known;

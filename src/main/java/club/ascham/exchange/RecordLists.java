@@ -1,11 +1,9 @@
 package club.ascham.exchange;
 
 import static club.ascham.exchange.Codecs.account;
-import static club.ascham.exchange.Codecs.day;
 import static club.ascham.exchange.Codecs.decimal;
 import static club.ascham.exchange.Codecs.item;
 import static club.ascham.exchange.Codecs.length;
-import static club.ascham.exchange.Codecs.moment;
 import static club.ascham.exchange.Codecs.money;
 import static club.ascham.exchange.Codecs.number;
 import static club.ascham.exchange.Codecs.text;
@@ -15,6 +13,8 @@ import static club.ascham.exchange.Codecs.yesNo;
 import static club.ascham.exchange.Column.optional;
 import static club.ascham.exchange.Column.required;
 import static club.ascham.exchange.Column.usually;
+import static club.ascham.exchange.DayCodecs.day;
+import static club.ascham.exchange.DayCodecs.moment;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Hand;

@@ -3,7 +3,6 @@ package club.ascham.exchange;
 import static club.ascham.exchange.Codecs.account;
 import static club.ascham.exchange.Codecs.item;
 import static club.ascham.exchange.Codecs.length;
-import static club.ascham.exchange.Codecs.moment;
 import static club.ascham.exchange.Codecs.number;
 import static club.ascham.exchange.Codecs.text;
 import static club.ascham.exchange.Codecs.whole;
@@ -12,6 +11,7 @@ import static club.ascham.exchange.Codecs.yesNo;
 import static club.ascham.exchange.Column.optional;
 import static club.ascham.exchange.Column.required;
 import static club.ascham.exchange.Column.usually;
+import static club.ascham.exchange.DayCodecs.moment;
 import static club.ascham.exchange.RecordLists.numbered;
 
 import club.ascham.bow.Build;

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -54,14 +55,17 @@ public class LifeDesk {
     }
   }
 
-  /** A rule whose interval in days is about replacing, and what the record makes of it. */
-  record Ruled(UpkeepRules.Rule rule, String group, Proposal proposal) {}
+  /**
+   * A rule whose interval in days is about replacing, and what the record makes of it.
+   *
+   * @param failureTimes what a part that fails costs, in costs of one replaced in time
+   */
+  record Ruled(UpkeepRules.Rule rule, double failureTimes, Proposal proposal) {}
 
   /**
    * @param untold parts that tell nothing in this measure
    * @param refusal why no life is told; null: one is
    * @param survival of all of the kind
-   * @param failureTimes what one that fails costs, in costs of one replaced in time
    */
   record Lasting(
       ItemKind kind,
@@ -70,9 +74,7 @@ public class LifeDesk {
       WeibullFit together,
       int untold,
       String refusal,
-      KaplanMeier survival,
-      double failureTimes,
-      List<Ruled> ruled) {
+      KaplanMeier survival) {
     List<PartLife> parts() {
       return groups.stream().flatMap(group -> group.parts().stream()).toList();
     }
@@ -98,12 +100,6 @@ public class LifeDesk {
     byGroup.forEach(
         (name, of) ->
             groups.add(new Group(name, of, pooled.map(p -> p.groups().get(name)).orElse(null))));
-    double times =
-        planRules.terms().stream()
-            .filter(terms -> terms.kind() == Kind.valueOf(kind.name()))
-            .mapToDouble(PlanRules.Terms::failureTimes)
-            .findFirst()
-            .orElse(1);
     String refusal = Life.of(all) instanceof Life.Refused refused ? refused.why() : null;
     return new Lasting(
         kind,
@@ -112,45 +108,45 @@ public class LifeDesk {
         pooled.map(PooledLife::together).orElse(null),
         parts - all.size(),
         refusal,
-        KaplanMeier.of(all, Life.BAND),
-        times,
-        measure == Measure.DAYS ? ruled(kind, groups, pooled, refusal, times) : List.of());
+        KaplanMeier.of(all, Life.BAND));
   }
 
   private static List<Service> services(List<PartLife> parts, Measure measure) {
     return parts.stream().flatMap(part -> part.service(measure).stream()).toList();
   }
 
-  private List<Ruled> ruled(
-      ItemKind kind,
-      List<Group> groups,
-      Optional<PooledLife> pooled,
-      String refusal,
-      double times) {
-    List<Ruled> ruled = new ArrayList<>();
-    for (UpkeepRules.Rule rule : rules.all()) {
-      if (!rule.itemKind().equals(kind.name())
-          || rule.work().isInspection()
-          || rule.everyDays() == null) {
-        continue;
-      }
-      String group = rule.material() == null ? null : PartLife.groupSaid(rule.material().name());
-      WeibullFit fit =
-          group == null
-              ? pooled.map(PooledLife::together).orElse(null)
-              : groups.stream()
-                  .filter(one -> one.name().equals(group))
-                  .map(Group::fit)
-                  .findFirst()
-                  .orElse(null);
-      ruled.add(
-          new Ruled(
-              rule,
-              group,
-              fit == null
-                  ? new Proposal.Untold(refusal == null ? "No such part was in use." : refusal)
-                  : Proposal.of(fit, times, rule.everyDays())));
+  /** The rules that replace such parts after so many days; none for a life in loans or shots. */
+  List<Ruled> ruled(Lasting lasting) {
+    if (lasting.measure() != Measure.DAYS) {
+      return List.of();
     }
-    return ruled;
+    double times =
+        planRules.terms().stream()
+            .filter(terms -> terms.kind() == Kind.valueOf(lasting.kind().name()))
+            .mapToDouble(PlanRules.Terms::failureTimes)
+            .findFirst()
+            .orElse(1);
+    return rules.all().stream()
+        .filter(rule -> rule.itemKind().equals(lasting.kind().name()))
+        .filter(rule -> !rule.work().isInspection() && rule.everyDays() != null)
+        .map(rule -> new Ruled(rule, times, proposal(lasting, rule, times)))
+        .toList();
+  }
+
+  private static Proposal proposal(Lasting lasting, UpkeepRules.Rule rule, double times) {
+    WeibullFit fit =
+        rule.material() == null
+            ? lasting.together()
+            : lasting.groups().stream()
+                .filter(group -> group.name().equals(PartLife.groupSaid(rule.material().name())))
+                .map(Group::fit)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    if (fit != null) {
+      return Proposal.of(fit, times, rule.everyDays());
+    }
+    return new Proposal.Untold(
+        lasting.refusal() == null ? "No such part was in use." : lasting.refusal());
   }
 }

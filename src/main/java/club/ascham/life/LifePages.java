@@ -141,7 +141,7 @@ class LifePages {
     Integer rule = typed.whole("rule", 1, Integer.MAX_VALUE);
     Integer days = typed.whole("days", 1, 4000);
     Lasting lasting = desk.of(kind(kind), Measure.DAYS);
-    for (Ruled ruled : lasting.ruled()) {
+    for (Ruled ruled : desk.ruled(lasting)) {
       if (rule != null
           && days != null
           && ruled.rule().id() == rule
@@ -152,7 +152,7 @@ class LifePages {
               rule,
               typed.version().getAsInt(),
               days,
-              LifeWords.source(to, lasting, ClubTime.said(time.today())))) {
+              LifeWords.source(to, ruled, lasting, ClubTime.said(time.today())))) {
         return Go.to(
             "/upkeep/life/" + kind,
             "The rule asks after " + days + " days now; what is due follows it.");
@@ -172,7 +172,7 @@ class LifePages {
         lasting.groups().stream().map(group -> line(group, lasting.measure())).toList(),
         lasting.untold(),
         survival(lasting),
-        lasting.ruled().stream().map(LifePages::line).toList(),
+        desk.ruled(lasting).stream().map(LifePages::line).toList(),
         lasting.parts().stream().map(part -> line(part, lasting.measure())).toList(),
         typed);
   }

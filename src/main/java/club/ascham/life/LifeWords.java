@@ -67,7 +67,7 @@ final class LifeWords {
   }
 
   /** What a shortened rule rests on, for its source. */
-  static String source(Proposal.Shorten to, Lasting lasting, String day) {
+  static String source(Proposal.Shorten to, Ruled ruled, Lasting lasting, String day) {
     long parts = lasting.parts().size();
     long failed = lasting.parts().stream().filter(PartLife::failed).count();
     return "This club’s record on %s: %d of %d failed; %d days cost least%s, one that fails costing %s times one replaced in time."
@@ -77,7 +77,7 @@ final class LifeWords {
             parts,
             to.days(),
             between(to.low(), to.high()),
-            String.format(Locale.UK, "%.3g", lasting.failureTimes()));
+            String.format(Locale.UK, "%.3g", ruled.failureTimes()));
   }
 
   static String between(Integer low, Integer high) {

@@ -108,6 +108,6 @@ class LivesApi {
         LifeJson.of(lasting.together()),
         lasting.refusal(),
         lasting.survival().steps(),
-        lasting.ruled().stream().map(RuleJson::of).toList());
+        desk.ruled(lasting).stream().map(RuleJson::of).toList());
   }
 }

@@ -3,7 +3,6 @@ package club.ascham.rig;
 import club.ascham.bow.BracePoint;
 import club.ascham.drift.DriftWords;
 import club.ascham.drift.Drifts;
-import club.ascham.id.RigId;
 import club.ascham.rig.RigRecords.Checked;
 import club.ascham.statistics.Drift;
 import club.ascham.time.ClubTime;
@@ -94,11 +93,7 @@ public class Trends {
   }
 
   private Trend.Against against(RigCard card, Drift drift) {
-    return new Trend.Against(adjustments(card.id()), card.targets(), card.setUp(), drift);
-  }
-
-  private List<Instant> adjustments(RigId rig) {
-    return records.adjustments(rig);
+    return new Trend.Against(records.adjustments(card.id()), card.targets(), card.setUp(), drift);
   }
 
   /** Brace to the button and brace to the throat are two quantities: no line joins them. */

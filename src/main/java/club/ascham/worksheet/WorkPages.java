@@ -181,7 +181,7 @@ class WorkPages {
   private Response kept(Subject subject, Typed typed) {
     String found =
         typed.required("found", KeepString.LONGEST, "What did you see? Strands, servings, loops.");
-    return typed.sound()
+    return typed.sound() && !subject.isRetired()
         ? Go.to(
             keepString.keep(subject, found, typed.value("once-key")),
             subject.code() + " stays on; its readings are held against the next one.")

@@ -55,6 +55,10 @@ class PlanPagesTest {
     assertEquals(4, charts);
     Visitor visitor = Visitor.signedInAs("committee");
     Matcher script = Pattern.compile("<script[^>]* src=\"(/[^\"]+)\"").matcher(page.asString());
+    Matcher library =
+        Pattern.compile("LIBRARY = \"(/[^\"]+)\"").matcher(visitor.get("/charts.js").asString());
+    assertTrue(library.find(), "the library's address");
+    visitor.get(library.group(1)).then().statusCode(200);
     while (script.find()) {
       visitor.get(script.group(1)).then().statusCode(200);
     }

@@ -82,7 +82,7 @@ class ClubsFileTest {
     try (RandomAccessFile bytes = new RandomAccessFile(folder.file().toFile(), "rw")) {
       for (long page = 1; page * 4096 < bytes.length(); page++) {
         bytes.seek(page * 4096);
-        bytes.write("XXXXXXXXXXXX".getBytes(StandardCharsets.US_ASCII));
+        bytes.write("scribbled on".getBytes(StandardCharsets.US_ASCII));
       }
     }
   }

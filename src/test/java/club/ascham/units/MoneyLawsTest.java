@@ -45,7 +45,7 @@ class MoneyLawsTest {
   }
 
   private static void isAnswered(String text) {
-    for (String code : new String[] {"GBP", "JPY", "KWD", "XXX"}) {
+    for (String code : new String[] {"GBP", "JPY", "KWD", "XAU"}) {
       Currency currency = Currency.getInstance(code);
       MoneyParse parse = Money.parse(text, currency);
       if (parse instanceof MoneyParse.Read read) {
