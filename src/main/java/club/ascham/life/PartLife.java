@@ -1,6 +1,5 @@
 package club.ascham.life;
 
-import club.ascham.id.ItemId;
 import club.ascham.statistics.Service;
 import club.ascham.units.ItemCode;
 import java.time.LocalDate;
@@ -18,7 +17,6 @@ import java.util.Optional;
  * @param loans it went out on, as far as the record knows (likewise {@code shots})
  */
 record PartLife(
-    ItemId id,
     String bareCode,
     String group,
     LocalDate since,

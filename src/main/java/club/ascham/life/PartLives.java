@@ -1,6 +1,5 @@
 package club.ascham.life;
 
-import club.ascham.id.ItemId;
 import club.ascham.register.ItemKind;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
@@ -21,7 +20,6 @@ public class PartLives {
   }
 
   private record Row(
-      ItemId id,
       String code,
       String group,
       LocalDate since,
@@ -44,7 +42,7 @@ public class PartLives {
         .list(
             Row.class,
             """
-            SELECT i.id, i.code, coalesce(s.material, ri.build, li.build, ''),
+            SELECT i.code, coalesce(s.material, ri.build, li.build, ''),
                    coalesce(s.first_used, i.bought_on, i.registered_on), i.registered_on, i.retired_on, i.retired_why,
                    nullif(max(
                      coalesce((SELECT max(w.happened_at) FROM withdrawal w
@@ -80,7 +78,6 @@ public class PartLives {
         };
     LocalDate watched = row.registered().isAfter(row.since()) ? row.registered() : row.since();
     return new PartLife(
-        row.id(),
         row.code(),
         PartLife.groupSaid(row.group()),
         row.since(),

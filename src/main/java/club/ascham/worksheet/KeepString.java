@@ -16,6 +16,7 @@ import java.time.Instant;
 @ApplicationScoped
 class KeepString {
   static final int LONGEST = 1000;
+  static final String WHAT = "What did you see? Strands, servings, loops.";
 
   private final WorkRecords records;
   private final Story story;

@@ -51,13 +51,19 @@ class ReplacementsApi {
   private final Subjects subjects;
   private final WorkRecords records;
   private final ReplaceString replaceString;
+  private final KeepString keepString;
   private final ClubTime time;
 
   ReplacementsApi(
-      Subjects subjects, WorkRecords records, ReplaceString replaceString, ClubTime time) {
+      Subjects subjects,
+      WorkRecords records,
+      ReplaceString replaceString,
+      KeepString keepString,
+      ClubTime time) {
     this.subjects = subjects;
     this.records = records;
     this.replaceString = replaceString;
+    this.keepString = keepString;
     this.time = time;
   }
 
@@ -130,6 +136,44 @@ class ReplacementsApi {
       return Problem.of(typed);
     }
     long id = WorkJson.idIn(((ReplaceString.Outcome.Replaced) outcome).page());
+    return Response.created(URI.create("/api/replacements/" + id)).entity(one(id)).build();
+  }
+
+  /**
+   * What was seen of a string that a replacement was asked for.
+   *
+   * @param onceKey null: none
+   */
+  public record KeptBody(String item, String found, String onceKey) {}
+
+  @POST
+  @Path("/kept")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+  @Operation(summary = "Look at a string that a replacement was asked for, and keep it on")
+  @RequestBody(
+      content =
+          @Content(
+              schema = @Schema(implementation = KeptBody.class),
+              examples =
+                  @ExampleObject(
+                      name = "twisted up",
+                      value =
+                          "{\"item\": \"S-0221-3\", \"found\": \"All whole; five twists in.\"}")))
+  @APIResponse(responseCode = "201", description = "It stays on")
+  @APIResponse(responseCode = "422", description = "An answer is missing")
+  public Response keep(KeptBody body) {
+    Typed typed = Typed.of(body);
+    ItemCode code = typed.code("item");
+    Optional<Subject> string = code == null ? Optional.empty() : subjects.coded(code);
+    if (string.filter(of -> of.kind().equals("STRING") && !of.isRetired()).isEmpty()) {
+      typed.fault("item", "The code of a string that the club has, please.");
+    }
+    String found = typed.required("found", KeepString.LONGEST, KeepString.WHAT);
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    long id = WorkJson.idIn(keepString.keep(string.orElseThrow(), found, typed.value("onceKey")));
     return Response.created(URI.create("/api/replacements/" + id)).entity(one(id)).build();
   }
 }

@@ -179,8 +179,7 @@ class WorkPages {
   }
 
   private Response kept(Subject subject, Typed typed) {
-    String found =
-        typed.required("found", KeepString.LONGEST, "What did you see? Strands, servings, loops.");
+    String found = typed.required("found", KeepString.LONGEST, KeepString.WHAT);
     return typed.sound() && !subject.isRetired()
         ? Go.to(
             keepString.keep(subject, found, typed.value("once-key")),

@@ -2,6 +2,7 @@ package club.ascham.check;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +11,7 @@ import club.ascham.check.CheckBench.Bow;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
@@ -120,6 +122,30 @@ class ChangingTest {
     check("officer", bow, "216 mm", "191.5 mm", "186 mm");
     check("officer", bow, "216 mm", "186.5 mm", "186 mm");
     assertEquals(1, asked(bow.body(), "BOLT_INSPECTION"));
+  }
+
+  @Test
+  void programs_mayKeepAStringToo() {
+    Bow bow = bench.ready();
+    check(bow, "209 mm", "190 mm", "186 mm");
+    assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"));
+    keep(Map.of("item", bow.string().code()))
+        .statusCode(422)
+        .body("errors.field", hasItem("found"));
+    keep(Map.of("item", bow.body().code(), "found", "Whole.")).statusCode(422);
+    keep(Map.of("item", bow.string().code(), "found", "Whole.")).statusCode(201);
+    assertEquals(0, asked(bow.string(), "STRING_REPLACEMENT"));
+  }
+
+  private static ValidatableResponse keep(Map<String, String> body) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body(body)
+        .post("/api/replacements/kept")
+        .then();
   }
 
   @Test

@@ -2,7 +2,6 @@ package club.ascham.life;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import club.ascham.id.ItemId;
 import club.ascham.life.PartLife.Measure;
 import club.ascham.statistics.Service;
 import java.time.LocalDate;
@@ -13,8 +12,7 @@ class PartLifeTest {
   private static final LocalDate NEW = LocalDate.of(2024, 3, 1);
 
   private static PartLife part(LocalDate watched, LocalDate until, End end, long loans) {
-    return new PartLife(
-        new ItemId(1), "S00001", "polyester", NEW, watched, until, end, loans, 40 * loans);
+    return new PartLife("S00001", "polyester", NEW, watched, until, end, loans, 40 * loans);
   }
 
   @Test
