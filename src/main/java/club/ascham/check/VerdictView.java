@@ -84,10 +84,6 @@ record VerdictView(
     return words.isForWorkshop();
   }
 
-  public boolean advisesTwists() {
-    return words.has(club.ascham.verdict.BenchStep.Key.TWISTS);
-  }
-
   public boolean measuredAgain() {
     return before != null;
   }

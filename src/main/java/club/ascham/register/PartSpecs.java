@@ -55,11 +55,6 @@ public class PartSpecs {
         : read(kinds, " WHERE p.id IN " + Items.places(ids), ids.toArray());
   }
 
-  /** What every part in use is. */
-  public Parts ofAllInUse() {
-    return read(ALL, " WHERE i.retired_on IS NULL");
-  }
-
   private Parts read(Set<ItemKind> kinds, String where, Object... parameters) {
     Map<ItemId, List<ScaleReading>> weighed =
         rows
