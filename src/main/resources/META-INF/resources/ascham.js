@@ -54,6 +54,9 @@ for (const field of all("input[data-gauge]")) {
   const slot = document.querySelector(`.gauge-slot[data-for="${CSS.escape(field.id)}"]`);
   if (!slot) continue;
   const units = [...all(".unit-switch input", field.parentElement)];
+  // A tiller is judged with the distance typed before it, brace by the point it was measured to.
+  const also = new URL(field.dataset.gauge, location.href).searchParams.get("with");
+  const other = field.form?.elements[also];
   let waiting = 0;
   let latest = 0;
   const ask = async () => {
@@ -64,11 +67,10 @@ for (const field of all("input[data-gauge]")) {
     address.searchParams.set("value", typed);
     const unit = units.find((choice) => choice.checked);
     if (unit) address.searchParams.set("unit", unit.value);
-    const other = field.form?.elements[address.searchParams.get("with")]; // a tiller is judged with the distance typed before it
     if (other) {
-      address.searchParams.set(other.name, other.value.trim());
-      const otherUnit = field.form.elements[`${other.name}-unit`];
-      if (otherUnit) address.searchParams.set(`${other.name}-unit`, otherUnit.value);
+      address.searchParams.set(also, other.value.trim());
+      const otherUnit = field.form.elements[`${also}-unit`];
+      if (otherUnit) address.searchParams.set(`${also}-unit`, otherUnit.value);
     }
     try {
       const answer = await fetch(address, { headers: { Accept: "text/html" } });
@@ -80,6 +82,6 @@ for (const field of all("input[data-gauge]")) {
   };
   const soon = () => { clearTimeout(waiting); waiting = setTimeout(ask, 350); };
   field.addEventListener("input", soon);
-  field.form?.elements[new URL(field.dataset.gauge, location.href).searchParams.get("with")]?.addEventListener("input", soon);
+  (other instanceof RadioNodeList ? [...other] : other ? [other] : []).forEach((one) => one.addEventListener("input", soon));
   units.forEach((choice) => choice.addEventListener("change", soon));
 }

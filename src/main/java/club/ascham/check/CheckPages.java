@@ -249,25 +249,31 @@ class CheckPages {
     Length lower = typed.length("tillerLower", actor.unit(), Plausible.TILLER_DISTANCE);
     List<Gauge> gauges =
         switch (quantity) {
-          case "brace" -> brace == null ? List.of() : List.of(BowGauges.brace(card, brace));
+          case "brace" ->
+              brace == null || elsewhere(card, typed)
+                  ? List.of()
+                  : List.of(BowGauges.brace(card, brace));
           case "tillerUpper", "tillerLower" -> tiller(card, quantity, upper, lower);
           default -> throw new NoSuchThing("There is no gauge for that.");
         };
     return gauges.isEmpty()
         ? Response.noContent().build()
-        : Response.ok(new GaugeFragment(gauges, trend(card, typed, quantity, brace, upper, lower)))
+        : Response.ok(new GaugeFragment(gauges, trend(card, quantity, brace, upper, lower)))
             .type(MediaType.TEXT_HTML)
             .build();
   }
 
+  /** Brace to another point than the set-up's is another quantity. */
+  private static boolean elsewhere(RigCard card, Typed typed) {
+    String from = typed.value("braceFrom");
+    return !from.isEmpty() && !from.equals(Words.of(card.setUp().braceFrom()));
+  }
+
   /** How this reading goes on from those before; null where it does not say. */
   private Trends.Shown trend(
-      RigCard card, Typed typed, String quantity, Length brace, Length upper, Length lower) {
+      RigCard card, String quantity, Length brace, Length upper, Length lower) {
     if (quantity.equals("brace")) {
-      return typed.value("from").isEmpty()
-              || typed.value("from").equals(Words.of(card.setUp().braceFrom()))
-          ? trends.with(card, new Trends.Typed(brace, null))
-          : null;
+      return trends.with(card, new Trends.Typed(brace, null));
     }
     return quantity.equals("tillerLower") && upper != null
         ? trends.with(card, new Trends.Typed(null, upper.minus(lower)))

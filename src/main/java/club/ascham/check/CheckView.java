@@ -89,6 +89,11 @@ record CheckView(
     return path() + "/gauge?quantity=" + quantity;
   }
 
+  /** Brace is judged by the point that it was measured to. */
+  public String braceGauge() {
+    return gauge("brace") + "&with=braceFrom";
+  }
+
   /** The lower distance completes the tiller: the upper one is asked with it. */
   public String tillerGauge() {
     return gauge("tillerLower") + "&with=tillerUpper";

@@ -3,8 +3,8 @@ package club.ascham.check;
 import club.ascham.drift.DriftWords;
 import club.ascham.drift.Drifts;
 import club.ascham.id.ItemId;
+import club.ascham.rig.Part;
 import club.ascham.rig.RigCard;
-import club.ascham.statistics.Cause;
 import club.ascham.statistics.Drift;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
@@ -33,10 +33,12 @@ class NoteDrift {
     if (drift.answer() != Drift.Answer.CHANGING) {
       return;
     }
-    Work work = drift.causes().isEmpty() ? Work.LIMB_INSPECTION : work(drift.causes().get(0));
-    ItemId item = new Judging(card).item(part(work)).id();
-    if (!isAskedFor(item, work)) {
-      askForWork.ask(item, new Request(work, DriftWords.because(drift), false), time.now(), null);
+    club.ascham.verdict.Part changed = changed(drift);
+    Part item = new Judging(card).item(changed);
+    Work work = WithdrawParts.work(changed, item.kind());
+    if (!isAskedFor(item.id(), work)) {
+      askForWork.ask(
+          item.id(), new Request(work, DriftWords.because(drift), false), time.now(), null);
     }
   }
 
@@ -48,20 +50,14 @@ class NoteDrift {
         > 0;
   }
 
-  /** What stretches is not mended: it is looked at, and kept or replaced. */
-  private static Work work(Cause.Likely likely) {
-    return switch (likely.cause()) {
-      case STRING_CREEPS -> Work.STRING_REPLACEMENT;
-      case BOLT_WALKS -> Work.BOLT_INSPECTION;
-      case LIMB -> Work.LIMB_INSPECTION;
-    };
-  }
-
-  private static club.ascham.verdict.Part part(Work work) {
-    return switch (work) {
-      case STRING_REPLACEMENT -> club.ascham.verdict.Part.STRING;
-      case BOLT_INSPECTION -> club.ascham.verdict.Part.BOLTS;
-      default -> club.ascham.verdict.Part.LIMBS;
-    };
+  /** Where the likeliest cause lies; the limbs, where none is likely. */
+  private static club.ascham.verdict.Part changed(Drift drift) {
+    return drift.causes().isEmpty()
+        ? club.ascham.verdict.Part.LIMBS
+        : switch (drift.causes().get(0).cause()) {
+          case STRING_CREEPS -> club.ascham.verdict.Part.STRING;
+          case BOLT_WALKS -> club.ascham.verdict.Part.BOLTS;
+          case LIMB -> club.ascham.verdict.Part.LIMBS;
+        };
   }
 }

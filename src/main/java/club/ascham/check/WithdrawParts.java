@@ -73,7 +73,8 @@ class WithdrawParts {
     return reason.toLowerCase().startsWith(part.words() + ":");
   }
 
-  private static Work work(Part part, ItemKind kind) {
+  /** The work that a part of the bow asks for where something is wrong with it. */
+  static Work work(Part part, ItemKind kind) {
     return switch (part) {
       case STRING -> Work.STRING_REPLACEMENT;
       case LIMBS -> Work.LIMB_INSPECTION;
