@@ -25,11 +25,10 @@ import club.ascham.verdict.WorkDone;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import java.util.StringJoiner;
 
 /** Keeps a check and judges it; what the verdict withdraws is withdrawn at once. */
 @ApplicationScoped
@@ -114,13 +113,15 @@ class RecordCheck {
     if (entry.version().isPresent() && entry.version().getAsInt() != card.version()) {
       return refused("", PARTS_CHANGED);
     }
-    long newest = checks.newest(card.id());
-    if (entry.lastCheck() != null && entry.lastCheck() != newest) {
-      Checks.Row theirs = checks.one(newest).orElseThrow();
-      return refused(
-          "",
-          "%s checked this bow while you did: %s. Nothing of yours is lost; save again to add it."
-              .formatted(theirs.by(), said(theirs.verdict())));
+    if (entry.lastCheck() != null) {
+      long newest = checks.newest(card.id());
+      if (entry.lastCheck() != newest) {
+        Checks.Row theirs = checks.one(newest).orElseThrow();
+        return refused(
+            "",
+            "%s checked this bow while you did: %s. Nothing of yours is lost; save again to add it."
+                .formatted(theirs.by(), said(theirs.verdict())));
+      }
     }
     if (entry.happened() != null && beforeSetUp(card, entry.happened())) {
       return refused("on", "That is before the set-up whose figures it would be judged by.");
@@ -240,20 +241,19 @@ class RecordCheck {
   }
 
   private void keepSigns(long check, List<Sign> signs) {
-    if (!signs.isEmpty()) {
-      Object[] values =
-          Stream.concat(
-                  Stream.of(check),
-                  signs.stream().flatMap(one -> Stream.of(one.part(), one.gravity(), one.words())))
-              .toArray();
-      rows.change(
-          IntStream.range(0, signs.size())
-              .mapToObj(i -> "(?1, ?%d, ?%d, ?%d)".formatted(3 * i + 2, 3 * i + 3, 3 * i + 4))
-              .collect(
-                  Collectors.joining(
-                      ", ", "INSERT INTO check_sign (check_id, part, gravity, words) VALUES ", "")),
-          values);
+    if (signs.isEmpty()) {
+      return;
     }
+    List<Object> values = new ArrayList<>(List.of(check));
+    StringJoiner rowsOfThem = new StringJoiner(", ");
+    for (Sign sign : signs) {
+      int last = values.size();
+      rowsOfThem.add("(?1, ?" + (last + 1) + ", ?" + (last + 2) + ", ?" + (last + 3) + ")");
+      values.addAll(List.of(sign.part(), sign.gravity(), sign.words()));
+    }
+    rows.change(
+        "INSERT INTO check_sign (check_id, part, gravity, words) VALUES " + rowsOfThem,
+        values.toArray());
   }
 
   /** Added by a statement of its own: a check is saved the most, and prepared once. */

@@ -162,8 +162,7 @@ final class Carried {
   /** Twists in the string of this rig just before a moment; null where nobody can tell. */
   private Integer twists(RigId rig, Instant before) {
     SetUp setUp = history.setUp(rig, before).orElse(null);
-    if (setUp == null
-        || !Objects.equals(history.parts(rig, setUp.finishedAt()).string(), now.string())) {
+    if (setUp == null || !Objects.equals(setUp.string(), now.string())) {
       return null;
     }
     Integer twists = setUp.twists();

@@ -24,7 +24,10 @@ record History(
     List<Fitting> fittings,
     List<SetUp> setUps,
     Map<Bow, Integer> bowLengthsIn) {
-  static final History NOTHING = new History(List.of(), List.of(), List.of(), List.of(), Map.of());
+  /** Of a bow on which nothing was done since it was set up. */
+  static History untouched(List<SetUp> setUps) {
+    return new History(List.of(), List.of(), List.of(), setUps, Map.of());
+  }
 
   /**
    * An adjustment.
@@ -131,11 +134,17 @@ record History(
   /**
    * A finished set-up; what was not counted is null.
    *
+   * @param string the one that was fitted then
    * @param twists in the string it was done with; where none were counted then, those that the
    *     register has of the string that is fitted now
    */
   record SetUp(
-      RigId rig, Instant finishedAt, Integer twists, Double turnsUpper, Double turnsLower) {}
+      RigId rig,
+      Instant finishedAt,
+      ItemId string,
+      Integer twists,
+      Double turnsUpper,
+      Double turnsLower) {}
 
   /**
    * @param limbs null: a one-piece bow

@@ -8,7 +8,6 @@ import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Status;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -53,18 +52,6 @@ public class Items {
   /** The item with this code; empty where the club has none such. */
   public Optional<Named> coded(ItemCode code) {
     return rows.one(Named.class, NAMED + "WHERE code = ?1", code.bare());
-  }
-
-  /** The items of these ids that exist, in the order of the ids. */
-  public Map<ItemId, Named> named(Collection<ItemId> ids) {
-    Map<ItemId, Named> found = new LinkedHashMap<>();
-    if (!ids.isEmpty()) {
-      List<Named> named =
-          rows.list(Named.class, NAMED + "WHERE id IN " + places(ids), ids.toArray());
-      Map<ItemId, Named> byId = named.stream().collect(Collectors.toMap(Named::id, n -> n));
-      ids.forEach(id -> Optional.ofNullable(byId.get(id)).ifPresent(n -> found.put(id, n)));
-    }
-    return found;
   }
 
   /** All that the register holds of the item with this code, in one statement. */

@@ -18,23 +18,34 @@ import club.ascham.store.Rows;
 import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/**
- * Reads what parts are, for the rules that decide about them: one statement for each kind asked for
- * and one for what a bow scale showed, however many parts.
- */
+/** Reads what parts are, for the rules that decide about them: two statements at most for all. */
 @ApplicationScoped
 public class PartSpecs {
-  private static final Set<ItemKind> ALL =
-      EnumSet.of(ItemKind.RISER, ItemKind.LIMBS, ItemKind.BOW, ItemKind.STRING, ItemKind.STRINGER);
+  private static final String PARTS =
+      """
+      SELECT i.id, i.kind, i.code, i.maker, i.model,
+             r.id, r.build, r.hand, r.length_in, r.limb_fitting, r.limb_model, r.max_turns_out, r.lateral,
+             l.id, l.build, l.size, l.bow_length_in, l.limb_fitting, l.marked_lb, l.marked_at_in,
+             l.marked_riser_in, l.hmpe_tips, l.brace_low, l.brace_high,
+             b.id, b.hand, b.bow_length_in, b.marked_lb, b.marked_at_in, b.hmpe_tips, b.brace_low, b.brace_high,
+             s.id, s.for_bow_in, s.measured_length, s.material, s.strands, s.strand_diameter, s.twists,
+             e.id, e.stringer_kind, e.bow_from_in, e.bow_to_in,
+             EXISTS (SELECT 1 FROM scale_reading w WHERE w.item_id = i.id)
+        FROM item i
+        LEFT JOIN riser r ON r.id = i.id
+        LEFT JOIN limbs l ON l.id = i.id
+        LEFT JOIN bow b ON b.id = i.id
+        LEFT JOIN bowstring s ON s.id = i.id
+        LEFT JOIN stringer e ON e.id = i.id
+       WHERE i.id IN\s""";
 
   private final Rows rows;
 
@@ -42,115 +53,101 @@ public class PartSpecs {
     this.rows = rows;
   }
 
+  /**
+   * An item and what it is; all but one of the specs are null, and that one too for an item that is
+   * no part of a bow and no stringer.
+   */
+  public record Described(
+      Items.Named item,
+      RiserSpec riser,
+      LimbsSpec limbs,
+      OnePieceSpec bow,
+      StringSpec string,
+      StringerSpec stringer) {}
+
   /** What the items of these ids are; ids of other kinds, and null, are passed over. */
   public Parts of(Collection<ItemId> wanted) {
-    return of(wanted, ALL);
-  }
-
-  /** As {@link #of(Collection)}, when all that are parts are known to be of these kinds. */
-  public Parts of(Collection<ItemId> wanted, Set<ItemKind> kinds) {
-    List<ItemId> ids = wanted.stream().filter(Objects::nonNull).distinct().toList();
-    return ids.isEmpty()
-        ? new Parts(Map.of(), Map.of(), Map.of(), Map.of(), Map.of())
-        : read(kinds, " WHERE p.id IN " + Items.places(ids), ids.toArray());
-  }
-
-  private Parts read(Set<ItemKind> kinds, String where, Object... parameters) {
-    Map<ItemId, List<ScaleReading>> weighed =
-        rows
-            .list(
-                WeighedRow.class,
-                """
-                SELECT p.item_id, p.draw_in, p.force_lb, p.riser_in
-                  FROM scale_reading p JOIN item i ON i.id = p.item_id"""
-                    + where.replace("p.id", "p.item_id")
-                    + " ORDER BY p.happened_at, p.id",
-                parameters)
-            .stream()
-            .collect(
-                Collectors.groupingBy(
-                    WeighedRow::item,
-                    Collectors.mapping(WeighedRow::reading, Collectors.toList())));
+    Map<ItemId, Described> known = described(wanted);
     return new Parts(
-        byId(
-            kinds.contains(ItemKind.RISER),
-            RiserRow.class,
-            RiserRow::id,
-            RiserRow::spec,
-            """
-            SELECT p.id, p.build, p.hand, p.length_in, p.limb_fitting, p.limb_model, p.max_turns_out, p.lateral
-              FROM riser p JOIN item i ON i.id = p.id"""
-                + where,
-            parameters),
-        byId(
-            kinds.contains(ItemKind.LIMBS),
-            LimbsRow.class,
-            LimbsRow::id,
-            row -> row.spec(weighed.getOrDefault(row.id(), List.of())),
-            """
-            SELECT p.id, p.build, p.size, p.bow_length_in, p.limb_fitting, i.model, p.marked_lb,
-                   p.marked_at_in, p.marked_riser_in, p.hmpe_tips, p.brace_low, p.brace_high
-              FROM limbs p JOIN item i ON i.id = p.id"""
-                + where,
-            parameters),
-        byId(
-            kinds.contains(ItemKind.BOW),
-            BowRow.class,
-            BowRow::id,
-            row -> row.spec(weighed.getOrDefault(row.id(), List.of())),
-            """
-            SELECT p.id, p.hand, p.bow_length_in, p.marked_lb, p.marked_at_in, p.hmpe_tips, p.brace_low, p.brace_high
-              FROM bow p JOIN item i ON i.id = p.id"""
-                + where,
-            parameters),
-        byId(
-            kinds.contains(ItemKind.STRING),
-            StringRow.class,
-            StringRow::id,
-            StringRow::spec,
-            """
-            SELECT p.id, p.for_bow_in, p.measured_length, p.material, p.strands, p.strand_diameter, p.twists
-              FROM bowstring p JOIN item i ON i.id = p.id"""
-                + where,
-            parameters),
-        byId(
-            kinds.contains(ItemKind.STRINGER),
-            StringerRow.class,
-            StringerRow::id,
-            StringerRow::spec,
-            """
-            SELECT p.id, p.stringer_kind, p.bow_from_in, p.bow_to_in
-              FROM stringer p JOIN item i ON i.id = p.id"""
-                + where,
-            parameters));
+        only(known, Described::riser),
+        only(known, Described::limbs),
+        only(known, Described::bow),
+        only(known, Described::string),
+        only(known, Described::stringer));
   }
 
-  private <R extends Record, S> Map<ItemId, S> byId(
-      boolean wanted,
-      Class<R> shape,
-      Function<R, ItemId> id,
-      Function<R, S> spec,
-      String sql,
-      Object... parameters) {
+  private static <S> Map<ItemId, S> only(
+      Map<ItemId, Described> known, Function<Described, S> spec) {
     Map<ItemId, S> specs = new LinkedHashMap<>();
-    if (!wanted) {
-      return specs;
-    }
-    rows.list(shape, sql, parameters).forEach(row -> specs.put(id.apply(row), spec.apply(row)));
+    known.forEach(
+        (id, item) -> Optional.ofNullable(spec.apply(item)).ifPresent(s -> specs.put(id, s)));
     return specs;
+  }
+
+  /** The items of these ids that exist, in the order of the ids; null is passed over. */
+  public Map<ItemId, Described> described(Collection<ItemId> wanted) {
+    List<ItemId> ids = wanted.stream().filter(Objects::nonNull).distinct().toList();
+    if (ids.isEmpty()) {
+      return Map.of();
+    }
+    String among = Items.places(ids);
+    Map<ItemId, Row> found =
+        rows.list(Row.class, PARTS + among, ids.toArray()).stream()
+            .collect(Collectors.toMap(row -> row.item().id(), row -> row));
+    Map<ItemId, List<ScaleReading>> weighed =
+        found.values().stream().anyMatch(Row::weighed) ? weighed(among, ids) : Map.of();
+    Map<ItemId, Described> described = new LinkedHashMap<>();
+    for (ItemId id : ids) {
+      Optional.ofNullable(found.get(id))
+          .ifPresent(row -> described.put(id, row.described(weighed.getOrDefault(id, List.of()))));
+    }
+    return described;
+  }
+
+  private Map<ItemId, List<ScaleReading>> weighed(String among, List<ItemId> ids) {
+    return rows
+        .list(
+            WeighedRow.class,
+            "SELECT item_id, draw_in, force_lb, riser_in FROM scale_reading WHERE item_id IN "
+                + among
+                + " ORDER BY happened_at, id",
+            ids.toArray())
+        .stream()
+        .collect(
+            Collectors.groupingBy(
+                WeighedRow::item, Collectors.mapping(WeighedRow::reading, Collectors.toList())));
   }
 
   private static Band band(Length low, Length high) {
     return low == null ? null : new Band(low, high);
   }
 
-  record WeighedRow(ItemId item, double drawIn, double forceLb, Integer riserIn) {
+  private record Row(
+      Items.Named item,
+      RiserRow riser,
+      LimbsRow limbs,
+      BowRow bow,
+      StringRow string,
+      StringerRow stringer,
+      boolean weighed) {
+    Described described(List<ScaleReading> readings) {
+      return new Described(
+          item,
+          riser == null ? null : riser.spec(),
+          limbs == null ? null : limbs.spec(item.model(), readings),
+          bow == null ? null : bow.spec(readings),
+          string == null ? null : string.spec(),
+          stringer == null ? null : stringer.spec());
+    }
+  }
+
+  private record WeighedRow(ItemId item, double drawIn, double forceLb, Integer riserIn) {
     ScaleReading reading() {
       return new ScaleReading(drawIn, forceLb, riserIn);
     }
   }
 
-  record RiserRow(
+  private record RiserRow(
       ItemId id,
       Build build,
       Hand hand,
@@ -164,20 +161,19 @@ public class PartSpecs {
     }
   }
 
-  record LimbsRow(
+  private record LimbsRow(
       ItemId id,
       Build build,
       LimbSize size,
       Integer bowLengthIn,
       String fitting,
-      String model,
       double markedLb,
       double markedAtIn,
       Integer markedRiserIn,
       Known hmpeTips,
       Length braceLow,
       Length braceHigh) {
-    LimbsSpec spec(List<ScaleReading> weighed) {
+    LimbsSpec spec(String model, List<ScaleReading> weighed) {
       return new LimbsSpec(
           build,
           size,
@@ -193,7 +189,7 @@ public class PartSpecs {
     }
   }
 
-  record BowRow(
+  private record BowRow(
       ItemId id,
       Hand hand,
       int bowLengthIn,
@@ -208,7 +204,7 @@ public class PartSpecs {
     }
   }
 
-  record StringRow(
+  private record StringRow(
       ItemId id,
       int forBowIn,
       Length measured,
@@ -221,7 +217,7 @@ public class PartSpecs {
     }
   }
 
-  record StringerRow(ItemId id, StringerKind kind, int bowFromIn, int bowToIn) {
+  private record StringerRow(ItemId id, StringerKind kind, int bowFromIn, int bowToIn) {
     StringerSpec spec() {
       return new StringerSpec(kind, bowFromIn, bowToIn);
     }

@@ -9,11 +9,14 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * How a row becomes a record: the n-th column is the n-th component, read by the component's type.
+ * A component that is a record itself takes as many columns as it has components, the first of them
+ * the joined row's id: where that is null, nothing was joined and the record is null.
  */
 final class RowShape<R extends Record> {
   private static final Map<Class<?>, RowShape<?>> KNOWN = new ConcurrentHashMap<>();
@@ -23,6 +26,7 @@ final class RowShape<R extends Record> {
 
   private final Constructor<R> constructor;
   private final Cell[] cells;
+  private final int width;
 
   private RowShape(Class<R> shape) {
     RecordComponent[] components = shape.getRecordComponents();
@@ -38,6 +42,7 @@ final class RowShape<R extends Record> {
     } catch (NoSuchMethodException impossible) {
       throw new IllegalStateException(impossible);
     }
+    width = Arrays.stream(cells).mapToInt(Cell::width).sum();
   }
 
   @SuppressWarnings("unchecked")
@@ -47,17 +52,23 @@ final class RowShape<R extends Record> {
 
   R read(ResultSet row) throws SQLException {
     int columns = row.getMetaData().getColumnCount();
-    if (columns != cells.length) {
+    if (columns != width) {
       throw new IllegalStateException(
           columns
               + " columns for the "
-              + cells.length
+              + width
               + " components of "
               + constructor.getDeclaringClass());
     }
+    return read(row, 1);
+  }
+
+  private R read(ResultSet row, int first) throws SQLException {
     Object[] values = new Object[cells.length];
+    int at = first;
     for (int i = 0; i < cells.length; i++) {
-      values[i] = cells[i].read(row, i + 1);
+      values[i] = cells[i].read(row, at);
+      at += cells[i].width();
     }
     return made(constructor, values);
   }
@@ -159,7 +170,24 @@ final class RowShape<R extends Record> {
         throw new IllegalStateException(impossible);
       }
     }
+    if (type.isRecord()) {
+      return joined(new RowShape<>(type.asSubclass(Record.class)));
+    }
     throw new IllegalArgumentException("no way to read a column as " + type);
+  }
+
+  private static Cell joined(RowShape<?> shape) {
+    return new Cell() {
+      @Override
+      public Object read(ResultSet row, int at) throws SQLException {
+        return row.getObject(at) == null ? null : shape.read(row, at);
+      }
+
+      @Override
+      public int width() {
+        return shape.width;
+      }
+    };
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"})
@@ -183,5 +211,10 @@ final class RowShape<R extends Record> {
 
   private interface Cell {
     Object read(ResultSet row, int at) throws SQLException;
+
+    /** How many columns it takes. */
+    default int width() {
+      return 1;
+    }
   }
 }

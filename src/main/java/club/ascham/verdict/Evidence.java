@@ -55,18 +55,22 @@ final class Evidence {
       notes.add(off(tiller));
     }
     rest(
-        "Set-up figures: brace %s from %s, tiller %s (upper %s, lower %s)."
-            .formatted(
-                LengthText.both(setUp.brace()),
-                Judge.words(setUp.braceFrom()),
-                LengthText.both(setUp.tiller()),
-                LengthText.both(setUp.tillerUpper()),
-                LengthText.both(setUp.tillerLower())));
+        "Set-up figures: brace "
+            + LengthText.both(setUp.brace())
+            + " from "
+            + Judge.words(setUp.braceFrom())
+            + ", tiller "
+            + LengthText.both(setUp.tiller())
+            + " (upper "
+            + LengthText.both(setUp.tillerUpper())
+            + ", lower "
+            + LengthText.both(setUp.tillerLower())
+            + ").");
     rest(
-        "A change of up to %s may be nothing but two people measuring%s."
-            .formatted(
-                LengthText.both(bow.scatter()),
-                bow.scatter().equals(Judge.READERS_SCATTER) ? ": judged, not measured" : ""));
+        "A change of up to "
+            + LengthText.both(bow.scatter())
+            + " may be nothing but two people measuring"
+            + (bow.scatter().equals(Judge.READERS_SCATTER) ? ": judged, not measured." : "."));
   }
 
   private void add(Finding finding) {

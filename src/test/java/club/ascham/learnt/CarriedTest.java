@@ -272,7 +272,13 @@ class CarriedTest {
   }
 
   private void setUp(RigId rig, int day, Integer twists) {
-    setUps.add(new SetUp(rig, day(day), twists, 2.0, 2.0));
+    ItemId string =
+        fittings.stream()
+            .filter(one -> one.rig().equals(rig) && one.place() == Place.STRING && one.at(day(day)))
+            .map(Fitting::item)
+            .findFirst()
+            .orElse(null);
+    setUps.add(new SetUp(rig, day(day), string, twists, 2.0, 2.0));
   }
 
   /** Answers the second check. */
