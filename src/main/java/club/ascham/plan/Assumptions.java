@@ -29,6 +29,11 @@ public record Assumptions(
     intervalDays = Map.copyOf(intervalDays);
   }
 
+  Assumptions withHours(double hours) {
+    return new Assumptions(
+        seed, replications, hours, coursesATerm, course, usageSpread, priceFactors, intervalDays);
+  }
+
   /**
    * A beginners' course.
    *

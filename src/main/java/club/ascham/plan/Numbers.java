@@ -42,6 +42,10 @@ final class Numbers {
 
   // by kind
   final long[] price;
+
+  /** What a failure costs beside the part: its evening, and what it takes along. */
+  final long[] besidePart;
+
   final int[] leadDays;
   final int[] fitMinutes;
 
@@ -108,12 +112,14 @@ final class Numbers {
 
     Kind[] kinds = Kind.values();
     price = new long[kinds.length];
+    besidePart = new long[kinds.length];
     leadDays = new int[kinds.length];
     fitMinutes = new int[kinds.length];
     for (Kind each : kinds) {
       Terms terms = fleet.terms().get(each);
       price[each.ordinal()] =
           Math.round(terms.priceMinor() * assumed.priceFactors().getOrDefault(each, 1.0));
+      besidePart[each.ordinal()] = Math.round(price[each.ordinal()] * (terms.failureTimes() - 1));
       leadDays[each.ordinal()] = terms.leadDays();
       fitMinutes[each.ordinal()] = terms.minutes();
     }

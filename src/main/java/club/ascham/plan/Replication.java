@@ -148,6 +148,7 @@ final class Replication {
     failures.remove(p);
     int kind = of.kind[p];
     happened.replaced(kind, month(day), false);
+    happened.failed(month(day), of.besidePart[kind]);
     int wait = buy(p, day) ? of.leadDays[kind] : 0;
     repairs += of.fitMinutes[kind];
     if (of.rig[p] >= 0) {

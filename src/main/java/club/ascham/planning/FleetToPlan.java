@@ -251,7 +251,12 @@ class FleetToPlan {
     prices.forEach(
         (kind, price) ->
             terms.put(
-                kind, new Terms(price.minor(), price.terms().leadDays(), price.terms().minutes())));
+                kind,
+                new Terms(
+                    price.minor(),
+                    price.terms().leadDays(),
+                    price.terms().minutes(),
+                    price.terms().failureTimes())));
     return new Read(new Fleet(today, rigs, parts, spares, terms), basis, items, prices);
   }
 
