@@ -61,8 +61,7 @@ class ReplacementAgeTest {
     // slope is 0: (T / scale)^shape = planned / unplanned / (shape - 1).
     double byHand = 1000 * Math.pow(planned / unplanned / (shape - 1), 1 / shape);
     assertEquals(byHand, best.age(), 1e-4 * byHand);
-    assertEquals(
-        planned / byHand * shape / (shape - 1), best.costRate(), 1e-4 * best.costRate());
+    assertEquals(planned / byHand * shape / (shape - 1), best.costRate(), 1e-4 * best.costRate());
   }
 
   /** By summing the survival curve, without the incomplete gamma function. */
