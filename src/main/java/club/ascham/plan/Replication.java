@@ -179,8 +179,9 @@ final class Replication {
 
   private void fails(int p, double day, int notBefore) {
     failsOn[p] = day;
-    if (day < of.calendar.days()) {
-      failures.put(p, Math.max(notBefore, (int) (day / WEEK)));
+    double week = Math.max(notBefore, Math.floor(day / WEEK));
+    if (day < of.calendar.days() && week < weeks) {
+      failures.put(p, (int) week);
     } else {
       failures.remove(p);
     }

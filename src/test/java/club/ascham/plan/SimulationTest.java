@@ -254,6 +254,19 @@ class SimulationTest {
     assertTrue(told[0] >= 10 && told[0] <= 12, "stopped at once: " + told[0]);
   }
 
+  /** Of this life one in three fails within two years, and one in ten within two days. */
+  @Test
+  void whatFailsInTheLastWeek_rightAfterItWasReplaced_isBeyondThePlan() {
+    Life young = new Life(0.2, 100_000, "made up");
+    Fleet fleet =
+        Fleets.fleet(
+            List.of(Fleets.string(0, young, Fleets.replacement(1000, 728))),
+            Map.of(),
+            Fleets.terms(100, 0));
+    Plan plan = plan(fleet, Fleets.assumed(500, 5, 0));
+    assertEquals(1, plan.months().get(23).replaced().median());
+  }
+
   @Test
   void anEmptyFleet_hasAnEmptyPlan() {
     Plan plan =
