@@ -62,14 +62,19 @@ public record AboutTo(Part part, LocalDate dueOn, Due by, double failing) {
         failing);
   }
 
+  /** A count that is reached, else the one that will be first. */
   private static Due by(Numbers numbers, int r, double due) {
     Routine routine = numbers.routine[r];
-    if (routine.dueInDays() != null && routine.dueInDays() <= due) {
-      return new Due(By.DAYS, routine.everyDays());
+    int part = numbers.partOf[r];
+    if (reached(routine.shotsLeft(), numbers.shotsADay[part], due)) {
+      return new Due(By.SHOTS, routine.everyShots());
     }
-    return routine.loansLeft() != null
-            && routine.loansLeft() / numbers.loansADay[numbers.partOf[r]] <= due
+    return reached(routine.loansLeft(), numbers.loansADay[part], due)
         ? new Due(By.LOANS, routine.everyLoans())
-        : new Due(By.SHOTS, routine.everyShots());
+        : new Due(By.DAYS, routine.everyDays());
+  }
+
+  private static boolean reached(Integer left, double aDay, double due) {
+    return left != null && (left == 0 || left / aDay <= due);
   }
 }

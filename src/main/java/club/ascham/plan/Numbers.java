@@ -102,8 +102,7 @@ final class Numbers {
       firstRoutine[p] = next;
       for (Routine each : part.routines()) {
         partOf[next] = p;
-        Integer days = assumed.intervalDays().get(each.work());
-        routine[next] = days == null ? each : each.every(days);
+        routine[next] = assumed.asAssumed(each);
         slack[next] = Arrays.binarySearch(slackWeeks, each.slackDays() / DAYS_A_WEEK);
         next++;
       }
@@ -154,11 +153,16 @@ final class Numbers {
       due = from + days;
     }
     if (loans != null) {
-      due = Math.min(due, from + loans / (loansADay[part] * usage));
+      due = Math.min(due, from + lasts(loans, loansADay[part] * usage));
     }
     if (shots != null) {
-      due = Math.min(due, from + shots / (shotsADay[part] * usage));
+      due = Math.min(due, from + lasts(shots, shotsADay[part] * usage));
     }
     return due;
+  }
+
+  /** Days until so many are reached; what is reached already is so whatever the use. */
+  private static double lasts(int left, double aDay) {
+    return left == 0 ? 0 : left / aDay;
   }
 }

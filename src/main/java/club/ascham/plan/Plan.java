@@ -61,9 +61,9 @@ public record Plan(
   /**
    * Twelve months.
    *
-   * @param besideParts what of the cost is no part: what failures cost beside it
+   * @param ordered what of the cost is for parts to buy: the rest is what failures cost beside them
    */
-  public record Year(LocalDate from, Band cost, Band besideParts, Band replaced, Band minutes) {}
+  public record Year(LocalDate from, Band cost, Band ordered, Band replaced, Band minutes) {}
 
   /**
    * What is ordered in one month of parts that may stand in for each other; none where none is
@@ -90,7 +90,9 @@ public record Plan(
     }
   }
 
+  /** Work that more hours would get done in time; what was due before today they would not. */
   public List<Job> unfitting() {
-    return jobs.stream().filter(job -> !job.fits()).toList();
+    LocalDate today = weeks.get(0).from();
+    return jobs.stream().filter(job -> !job.fits() && !job.due().isBefore(today)).toList();
   }
 }

@@ -78,8 +78,8 @@ class FleetToPlan {
           everyLoans,
           everyShots,
           dueOn == null ? null : days(today, dueOn),
-          everyLoans == null ? null : Math.max(1, everyLoans - loans),
-          everyShots == null ? null : Math.max(1, everyShots - shots),
+          everyLoans == null ? null : Math.max(0, everyLoans - loans),
+          everyShots == null ? null : Math.max(0, everyShots - shots),
           slackDays(),
           blocks,
           work == Work.STRING_REPLACEMENT);

@@ -36,13 +36,13 @@ public final class PlanView {
   /** A number to draw, and as it is said. */
   public record Cell(double value, String said) {}
 
-  /** Twelve months; beside the parts, what failures cost. */
+  /** Twelve months; ordered, what of the money is for parts to buy. */
   public record YearLine(
       LocalDate from,
       String cost,
       String half,
       String nine,
-      String besideParts,
+      String ordered,
       String parts,
       String hours) {}
 
@@ -82,7 +82,7 @@ public final class PlanView {
                     amounts.whole(year.cost().median()),
                     range(year.cost().low50(), year.cost().high50()),
                     range(year.cost().low90(), year.cost().high90()),
-                    amounts.whole(year.besideParts().median()),
+                    amounts.whole(year.ordered().median()),
                     year.replaced().low90() + " to " + year.replaced().high90(),
                     Amounts.hours(year.minutes().median())))
         .toList();
@@ -278,6 +278,17 @@ public final class PlanView {
 
   public String enoughHoursSaid() {
     return Amounts.hoursAWeek(enoughHours());
+  }
+
+  /** What was due before today, as hours of work. */
+  public String lateHours() {
+    return Amounts.hours(plan.enough().late().stream().mapToLong(Plan.Job::minutes).sum());
+  }
+
+  /** Hours a week that do once that is done; null: none that people have. */
+  public String caughtUpSaid() {
+    Double hours = plan.enough().onceCaughtUp();
+    return hours == null ? null : Amounts.hoursAWeek(hours);
   }
 
   public int mostHours() {

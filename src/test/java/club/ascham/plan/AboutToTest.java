@@ -34,6 +34,7 @@ class AboutToTest {
     assertEquals(new AboutTo.Due(AboutTo.By.SHOTS, 4000), due(30, 2, 50));
     assertEquals(new AboutTo.Due(AboutTo.By.LOANS, 60), due(30, 2, 500));
     assertEquals(new AboutTo.Due(AboutTo.By.DAYS, 730), due(30, 20, 500));
+    assertEquals(new AboutTo.Due(AboutTo.By.SHOTS, 4000), due(-9, 20, 0), "reached nine days ago");
   }
 
   private static AboutTo.Due due(int days, int loans, int shots) {

@@ -48,9 +48,10 @@ class EnoughHoursTest {
     EnoughHours enough =
         enough(
             List.of(
-                Fleets.string(0, null, Fleets.inspection(1000, -3, 60, 14)),
-                Fleets.string(1, null, Fleets.inspection(1000, 0, 60, 14))));
-    assertEquals(2, enough.hoursAWeek());
+                Fleets.string(0, null, Fleets.inspection(1000, -3, 600, 14)),
+                Fleets.string(1, null, Fleets.inspection(1000, 30, 60, 14))));
+    assertEquals(2.25, enough.hoursAWeek(), "eleven hours in five weeks");
+    assertEquals(0.5, enough.onceCaughtUp(), "an hour in its three weeks");
     assertEquals(List.of("S0"), enough.late().stream().map(Plan.Job::code).toList());
   }
 

@@ -113,11 +113,11 @@ class PlanPagesTest {
         Pattern.compile("<a href=\"(/plan\\?hours=([0-9.]+))#work\">Try \\2 hours</a>")
             .matcher(page);
     assertTrue(link.find(), "no hours are named");
-    assertTrue(page.contains("all of it fits with " + link.group(2) + " hours a week"));
+    assertTrue(page.contains("all of them fit with " + link.group(2) + " hours a week"));
     reckoned(officer, link.group(1))
         .then()
         .body(containsString("If: " + link.group(2) + " hours a week"))
-        .body(containsString("All work fits into the hours before it is due."));
+        .body(containsString("fits into the hours before it is due."));
     assertEquals(
         Float.parseFloat(link.group(2)),
         io.restassured.path.json.JsonPath.from(json("")).getFloat("hoursThatDo"));
