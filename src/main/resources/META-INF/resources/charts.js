@@ -1,7 +1,7 @@
 // Charts are drawn from the table beneath them, which says the same without script. Colours are the
 // stylesheet's, so that dark and paper need nothing here.
 /* global d3 */
-const MARGIN = { top: 12, right: 8, bottom: 24, left: 54 };
+const MARGIN = { top: 12, right: 20, bottom: 24, left: 54 };
 const HEIGHT = 220;
 const NARROW = 480;
 

@@ -41,6 +41,17 @@ class DemoLifeTest {
         .body(not(containsString("<button class=\"button\">Replace after ")));
   }
 
+  /** The one bow that failed was the oldest by far. */
+  @Test
+  void whereACurveRestsOnFew_thatIsSaid_andMarked() {
+    Visitor.signedInAs("committee")
+        .get("/upkeep/life/bow")
+        .then()
+        .body(containsString("on fewer than 5 parts: one that fails moves the curve far."))
+        .body(containsString("<tr data-few>"))
+        .body(containsString("<small>few</small>"));
+  }
+
   @Test
   void theLifeOfStrings_isToldInJson_byMaterial() {
     JsonPath told =
