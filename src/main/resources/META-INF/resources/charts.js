@@ -1,7 +1,7 @@
 // Charts are drawn from the table beneath them, which says the same without script. Colours are the
 // stylesheet's, so that dark and paper need nothing here.
 /* global d3 */
-const MARGIN = { top: 12, right: 8, bottom: 24, left: 44 };
+const MARGIN = { top: 12, right: 20, bottom: 24, left: 54 };
 const HEIGHT = 220;
 const NARROW = 480;
 
@@ -16,6 +16,7 @@ const rowsOf = (figure) => {
   });
   return [...table.tBodies[0].rows].map((row) => ({
     day: whereOf(row.cells[0].dataset),
+    few: "few" in row.dataset,
     ...Object.fromEntries(columns.map(([part, at]) => [part, Number(row.cells[at].dataset.value)])),
   }));
 };
@@ -56,7 +57,11 @@ const draw = (figure) => {
   if (figure.dataset.chart === "band") {
     stretch(svg, held, x, y, "low90", "high90", "outer");
     if ("low50" in rows[0]) stretch(svg, held, x, y, "low50", "high50", "inner");
-    svg.append("path").attr("class", "middle").attr("d", d3.line(x, (row) => y(row.median)).curve(d3.curveStepAfter)(held));
+    // A step that rests on few parts is dashed, with the fall that leads to it.
+    for (const few of [false, true]) {
+      svg.append("path").attr("class", few ? "middle few" : "middle").attr("d", rows.map((row, at) => (row.few === few
+        ? `M${x(row)} ${y((rows[at - 1] ?? row).median)}V${y(row.median)}H${x(held[at + 1])}` : "")).join(""));
+    }
   } else if (figure.dataset.chart === "stack") {
     bar("bars", () => 0, (row) => row.low);
     bar("bars more", (row) => row.low, (row) => row.low + row.high);

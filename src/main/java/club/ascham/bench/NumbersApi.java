@@ -55,8 +55,9 @@ class NumbersApi {
   /**
    * @param value share that reaches more than this age, within {@code low} and {@code high} 19
    *     times in 20
+   * @param few it rests on fewer than 5 parts
    */
-  record Survival(double time, double value, double low, double high) {}
+  record Survival(double time, double value, double low, double high, boolean few) {}
 
   /**
    * @param shape null, as the other numbers but the survival, where {@code refusal} says why
@@ -74,7 +75,9 @@ class NumbersApi {
     static LifeAnswer of(LifeTold told) {
       List<Survival> survival =
           told.curve().steps().stream()
-              .map(step -> new Survival(step.time(), step.value(), step.low(), step.high()))
+              .map(
+                  step ->
+                      new Survival(step.time(), step.value(), step.low(), step.high(), step.few()))
               .toList();
       WeibullFit fit = told.fit();
       return fit == null

@@ -195,7 +195,7 @@ class NumbersPages {
                     row(
                         heads,
                         number(step.time()),
-                        Integer.toString(step.watched()),
+                        step.watched() + (step.few() ? " (few)" : ""),
                         Integer.toString(step.failed()),
                         percent(step.value()),
                         percent(step.low()) + " to " + percent(step.high())))

@@ -13,7 +13,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Wherrybridge Archers: two years of an invented club, ending today. */
+/**
+ * Wherrybridge Archers: two years of an invented club, ending today, and its string book of five.
+ */
 @ApplicationScoped
 public class DemoClub {
   private static final String FOLDER = "demo-data/";

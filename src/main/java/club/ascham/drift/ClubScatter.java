@@ -22,6 +22,9 @@ public class ClubScatter {
 
   private static final int READINGS = 4_000;
 
+  /** So many standard deviations to either side hold nine in ten. */
+  static final double LIKELY = 1.645;
+
   private final Rows rows;
   private final ClubTime time;
   private volatile Known known;

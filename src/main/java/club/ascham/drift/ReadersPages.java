@@ -2,7 +2,6 @@ package club.ascham.drift;
 
 import club.ascham.people.Role;
 import club.ascham.statistics.Scatter;
-import club.ascham.store.Rows;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -25,28 +24,20 @@ class ReadersPages {
   /** One who measured. */
   record Reader(String name, String brace, String tiller) {}
 
-  private record Account(long id, String name) {}
+  private final ReadersOffsets offsets;
 
-  private final ClubScatter scatter;
-  private final Rows rows;
-
-  ReadersPages(ClubScatter scatter, Rows rows) {
-    this.scatter = scatter;
-    this.rows = rows;
+  ReadersPages(ReadersOffsets offsets) {
+    this.offsets = offsets;
   }
 
   @GET
   public TemplateInstance readers() {
-    ClubScatter.Known known = scatter.today();
-    List<Reader> readers =
-        rows.list(Account.class, "SELECT id, name FROM account ORDER BY name").stream()
-            .filter(account -> known.brace().offsets().containsKey(Long.toString(account.id())))
-            .map(account -> reader(account, known))
-            .toList();
+    ReadersOffsets.Told told = offsets.today();
+    ClubScatter.Known known = told.known();
     return new ReadersPage(
         known,
         List.of(quantity("Brace", known.brace()), quantity("Tiller", known.tiller())),
-        readers);
+        told.readers().stream().map(ReadersPages::reader).toList());
   }
 
   private static Quantity quantity(String name, Scatter of) {
@@ -58,16 +49,15 @@ class ReadersPages {
         mm(ClubScatter.change(of)));
   }
 
-  private static Reader reader(Account account, ClubScatter.Known known) {
-    String id = Long.toString(account.id());
-    return new Reader(
-        account.name(), offset(known.brace().offsetOf(id)), offset(known.tiller().offsetOf(id)));
+  private static Reader reader(ReadersOffsets.Reader reader) {
+    return new Reader(reader.name(), offset(reader.brace()), offset(reader.tiller()));
   }
 
   /** With its 90 % range. */
   private static String offset(Scatter.Offset offset) {
     double mean = Math.round(10 * offset.mean()) / 10.0;
-    return String.format(Locale.UK, "%+.1f ± %.1f mm", mean == 0 ? 0 : mean, 1.645 * offset.sd())
+    return String.format(
+            Locale.UK, "%+.1f ± %.1f mm", mean == 0 ? 0 : mean, ClubScatter.LIKELY * offset.sd())
         .replace('-', '−');
   }
 

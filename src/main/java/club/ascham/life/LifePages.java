@@ -52,21 +52,36 @@ class LifePages {
 
   /** A row of the survival curve, in percent. */
   record Reach(
-      String age, double at, String watched, String failed, Share share, Share low, Share high) {
+      String age,
+      double at,
+      String watched,
+      String failed,
+      boolean few,
+      Share share,
+      Share low,
+      Share high) {
     static Reach of(KaplanMeier.Step step) {
       return new Reach(
           LifeWords.whole(step.time()),
           step.time(),
           Integer.toString(step.watched()),
           Integer.toString(step.failed()),
+          step.few(),
           new Share(step.value()),
           new Share(step.low()),
           new Share(step.high()));
     }
 
-    static Reach at(double age, double share, double low, double high) {
+    static Reach at(double age, boolean few, double share, double low, double high) {
       return new Reach(
-          LifeWords.whole(age), age, "", "", new Share(share), new Share(low), new Share(high));
+          LifeWords.whole(age),
+          age,
+          "",
+          "",
+          few,
+          new Share(share),
+          new Share(low),
+          new Share(high));
     }
   }
 
@@ -93,6 +108,7 @@ class LifePages {
       List<GroupLine> groups,
       int untold,
       List<Reach> survival,
+      String few,
       List<RuleLine> rules,
       List<PartLine> parts,
       Typed typed)
@@ -172,6 +188,7 @@ class LifePages {
         lasting.groups().stream().map(group -> line(group, lasting.measure())).toList(),
         lasting.untold(),
         survival(lasting),
+        LifeWords.few(lasting.survival(), lasting.measure()),
         desk.ruled(lasting).stream().map(LifePages::line).toList(),
         lasting.parts().stream().map(part -> line(part, lasting.measure())).toList(),
         typed);
@@ -191,13 +208,13 @@ class LifePages {
       return List.of();
     }
     List<Reach> rows = new ArrayList<>();
-    rows.add(Reach.at(0, 1, 1, 1));
+    rows.add(Reach.at(0, false, 1, 1, 1));
     steps.forEach(step -> rows.add(Reach.of(step)));
     KaplanMeier.Step last = steps.get(steps.size() - 1);
     double oldest =
         lasting.parts().stream().mapToDouble(part -> part.age(lasting.measure())).max().orElse(0);
     if (oldest > last.time()) {
-      rows.add(Reach.at(oldest, last.value(), last.low(), last.high()));
+      rows.add(Reach.at(oldest, last.few(), last.value(), last.low(), last.high()));
     }
     return rows;
   }

@@ -5,6 +5,7 @@ import club.ascham.life.LifeDesk.Lasting;
 import club.ascham.life.LifeDesk.Ruled;
 import club.ascham.life.PartLife.Measure;
 import club.ascham.statistics.Interval;
+import club.ascham.statistics.KaplanMeier;
 import club.ascham.statistics.WeibullFit;
 import java.util.Locale;
 
@@ -44,6 +45,20 @@ final class LifeWords {
     return lasting.together() == null
         ? lasting.refusal()
         : life(lasting.together(), lasting.measure());
+  }
+
+  /** Where the curve rests on few; empty where it does not. */
+  static String few(KaplanMeier curve, Measure measure) {
+    long few = curve.steps().stream().filter(KaplanMeier.Step::few).count();
+    if (few == 0) {
+      return "";
+    }
+    String rests =
+        curve.fewFrom() == null
+            ? "%d of the %d steps rest".formatted(few, curve.steps().size())
+            : "From %s %s on the steps rest".formatted(whole(curve.fewFrom()), measure.said());
+    return "%s on fewer than %d parts: one that fails moves the curve far. Do not lean on what is dashed; where few begins is our choice."
+        .formatted(rests, KaplanMeier.FEW);
   }
 
   static String proposal(Ruled ruled) {

@@ -60,6 +60,33 @@ class LivesApi {
   }
 
   /**
+   * A step of the survival curve.
+   *
+   * @param few it rests on fewer than 5 parts: one that fails moves it far
+   */
+  public record StepJson(
+      double time,
+      int watched,
+      int failed,
+      double value,
+      double standardError,
+      double low,
+      double high,
+      boolean few) {
+    static StepJson of(KaplanMeier.Step step) {
+      return new StepJson(
+          step.time(),
+          step.watched(),
+          step.failed(),
+          step.value(),
+          step.standardError(),
+          step.low(),
+          step.high(),
+          step.few());
+    }
+  }
+
+  /**
    * @param shortenTo days that the record proposes; null: it proposes nothing
    */
   public record RuleJson(long id, String items, int everyDays, Integer shortenTo, String words) {
@@ -84,7 +111,7 @@ class LivesApi {
       List<GroupJson> groups,
       LifeJson together,
       String refusal,
-      List<KaplanMeier.Step> survival,
+      List<StepJson> survival,
       List<RuleJson> rules) {}
 
   private final LifeDesk desk;
@@ -107,7 +134,7 @@ class LivesApi {
         lasting.groups().stream().map(GroupJson::of).toList(),
         LifeJson.of(lasting.together()),
         lasting.refusal(),
-        lasting.survival().steps(),
+        lasting.survival().steps().stream().map(StepJson::of).toList(),
         desk.ruled(lasting).stream().map(RuleJson::of).toList());
   }
 }

@@ -29,6 +29,17 @@ public record Assumptions(
     intervalDays = Map.copyOf(intervalDays);
   }
 
+  /** At the interval that is assumed. */
+  Routine asAssumed(Routine routine) {
+    Integer days = intervalDays.get(routine.work());
+    return days == null ? routine : routine.every(days);
+  }
+
+  Assumptions withHours(double hours) {
+    return new Assumptions(
+        seed, replications, hours, coursesATerm, course, usageSpread, priceFactors, intervalDays);
+  }
+
   /**
    * A beginners' course.
    *

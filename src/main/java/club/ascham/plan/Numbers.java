@@ -42,6 +42,10 @@ final class Numbers {
 
   // by kind
   final long[] price;
+
+  /** What a failure costs beside the part: its evening, and what it takes along. */
+  final long[] besidePart;
+
   final int[] leadDays;
   final int[] fitMinutes;
 
@@ -98,8 +102,7 @@ final class Numbers {
       firstRoutine[p] = next;
       for (Routine each : part.routines()) {
         partOf[next] = p;
-        Integer days = assumed.intervalDays().get(each.work());
-        routine[next] = days == null ? each : each.every(days);
+        routine[next] = assumed.asAssumed(each);
         slack[next] = Arrays.binarySearch(slackWeeks, each.slackDays() / DAYS_A_WEEK);
         next++;
       }
@@ -108,12 +111,14 @@ final class Numbers {
 
     Kind[] kinds = Kind.values();
     price = new long[kinds.length];
+    besidePart = new long[kinds.length];
     leadDays = new int[kinds.length];
     fitMinutes = new int[kinds.length];
     for (Kind each : kinds) {
       Terms terms = fleet.terms().get(each);
       price[each.ordinal()] =
           Math.round(terms.priceMinor() * assumed.priceFactors().getOrDefault(each, 1.0));
+      besidePart[each.ordinal()] = Math.round(price[each.ordinal()] * (terms.failureTimes() - 1));
       leadDays[each.ordinal()] = terms.leadDays();
       fitMinutes[each.ordinal()] = terms.minutes();
     }
@@ -148,11 +153,16 @@ final class Numbers {
       due = from + days;
     }
     if (loans != null) {
-      due = Math.min(due, from + loans / (loansADay[part] * usage));
+      due = Math.min(due, from + lasts(loans, loansADay[part] * usage));
     }
     if (shots != null) {
-      due = Math.min(due, from + shots / (shotsADay[part] * usage));
+      due = Math.min(due, from + lasts(shots, shotsADay[part] * usage));
     }
     return due;
+  }
+
+  /** Days until so many are reached; what is reached already is so whatever the use. */
+  private static double lasts(int left, double aDay) {
+    return left == 0 ? 0 : left / aDay;
   }
 }

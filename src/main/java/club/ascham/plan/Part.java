@@ -28,4 +28,8 @@ public record Part(
   public Part {
     routines = List.copyOf(routines);
   }
+
+  Part with(List<Routine> others) {
+    return new Part(code, name, kind, alike, rig, ageDays, loansADay, shotsADay, life, others);
+  }
 }

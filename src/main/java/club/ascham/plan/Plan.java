@@ -20,6 +20,7 @@ public record Plan(
     List<Year> years,
     List<Purchase> purchases,
     List<Job> jobs,
+    EnoughHours enough,
     Band mostOut,
     Band lateSafetyMinutes) {
 
@@ -27,12 +28,18 @@ public record Plan(
    * A week.
    *
    * @param minutes of work done
-   * @param foreseen minutes of work where nothing fails and use stays as it was
+   * @param ifNothingFails minutes of work in the one course in which nothing fails and use stays as
+   *     it was: none of the chances, so that it may lie outside their band
    * @param lateSafety minutes that its hours did not suffice for (likewise lateOther)
    * @param out rigs out of use
    */
   public record Week(
-      LocalDate from, Band minutes, int foreseen, Band lateSafety, Band lateOther, Band out) {}
+      LocalDate from,
+      Band minutes,
+      int ifNothingFails,
+      Band lateSafety,
+      Band lateOther,
+      Band out) {}
 
   /**
    * A month.
@@ -40,7 +47,7 @@ public record Plan(
    * @param planned parts replaced when due, on average
    * @param unplanned parts replaced because they failed, on average
    * @param replaced all of them together
-   * @param cost of what is ordered in it
+   * @param cost of what is ordered and what fails in it
    * @param costSoFar with all months before
    */
   public record Month(
@@ -51,8 +58,12 @@ public record Plan(
       Band cost,
       Band costSoFar) {}
 
-  /** Twelve months. */
-  public record Year(LocalDate from, Band cost, Band replaced, Band minutes) {}
+  /**
+   * Twelve months.
+   *
+   * @param ordered what of the cost is for parts to buy: the rest is what failures cost beside them
+   */
+  public record Year(LocalDate from, Band cost, Band ordered, Band replaced, Band minutes) {}
 
   /**
    * What is ordered in one month of parts that may stand in for each other; none where none is
@@ -79,7 +90,9 @@ public record Plan(
     }
   }
 
+  /** Work that more hours would get done in time; what was due before today they would not. */
   public List<Job> unfitting() {
-    return jobs.stream().filter(job -> !job.fits()).toList();
+    LocalDate today = weeks.get(0).from();
+    return jobs.stream().filter(job -> !job.fits() && !job.due().isBefore(today)).toList();
   }
 }

@@ -148,6 +148,7 @@ final class Replication {
     failures.remove(p);
     int kind = of.kind[p];
     happened.replaced(kind, month(day), false);
+    happened.failed(month(day), of.besidePart[kind]);
     int wait = buy(p, day) ? of.leadDays[kind] : 0;
     repairs += of.fitMinutes[kind];
     if (of.rig[p] >= 0) {
@@ -178,8 +179,9 @@ final class Replication {
 
   private void fails(int p, double day, int notBefore) {
     failsOn[p] = day;
-    if (day < of.calendar.days()) {
-      failures.put(p, Math.max(notBefore, (int) (day / WEEK)));
+    double week = Math.max(notBefore, Math.floor(day / WEEK));
+    if (day < of.calendar.days() && week < weeks) {
+      failures.put(p, (int) week);
     } else {
       failures.remove(p);
     }

@@ -70,7 +70,7 @@ public final class Simulation {
   private static Plan plan(Fleet fleet, Assumptions assumed, Numbers numbers, Tallies all) {
     Calendar calendar = numbers.calendar;
     List<Plan.Job> jobs = new ArrayList<>();
-    int[] foreseen = foreseen(fleet, numbers, jobs);
+    int[] ifNothingFails = ifNothingFails(fleet, numbers, jobs);
     return new Plan(
         assumed,
         IntStream.range(0, calendar.weeks())
@@ -79,7 +79,7 @@ public final class Simulation {
                     new Plan.Week(
                         calendar.week(w),
                         all.minutes[w].band(),
-                        foreseen[w],
+                        ifNothingFails[w],
                         all.lateSafety[w].band(),
                         all.lateOther[w].band(),
                         all.out[w].band()))
@@ -101,11 +101,13 @@ public final class Simulation {
                     new Plan.Year(
                         calendar.month(y * Calendar.MONTHS_A_YEAR),
                         all.costOfYear[y].band(),
+                        all.orderedOfYear[y].band(),
                         all.replacedOfYear[y].band(),
                         all.minutesOfYear[y].band()))
             .toList(),
         purchases(fleet, numbers, all),
         List.copyOf(jobs),
+        EnoughHours.of(fleet, assumed, jobs),
         all.mostOut.band(),
         all.lateSafetyInAll.band());
   }
@@ -140,7 +142,7 @@ public final class Simulation {
    * Work as it goes where nothing fails: the minutes of each week, and into {@code jobs} each piece
    * by the week it is done in, what does not fit last.
    */
-  private static int[] foreseen(Fleet fleet, Numbers numbers, List<Plan.Job> jobs) {
+  private static int[] ifNothingFails(Fleet fleet, Numbers numbers, List<Plan.Job> jobs) {
     Replication asExpected = new Replication(numbers);
     asExpected.run(
         Chance.NONE,

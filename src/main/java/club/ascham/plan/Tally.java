@@ -13,8 +13,8 @@ final class Tally {
   private static final int STEPS = 64;
   private static final int STEP_BITS = 6;
 
-  /** Beyond every sum of money that a form takes. */
-  static final long MOST = (1L << 42) - 1;
+  /** Beyond every sum of money that comes of what forms take; a thousand of them still add up. */
+  static final long MOST = (1L << 52) - 1;
 
   private int[] counts = new int[4];
   private long sum;

@@ -39,6 +39,11 @@ final class Amounts {
     return currency.getCurrencyCode();
   }
 
+  /** Hours a week to a hundredth: {@code 4.75}, {@code 3}. */
+  static String hoursAWeek(double hours) {
+    return String.format(Locale.ROOT, "%.2f", hours).replaceAll("\\.?0+$", "");
+  }
+
   /** Minutes as hours: {@code 2.5 h}. */
   static String hours(long minutes) {
     return number(minutes / 60.0) + " h";

@@ -78,8 +78,8 @@ class FleetToPlan {
           everyLoans,
           everyShots,
           dueOn == null ? null : days(today, dueOn),
-          everyLoans == null ? null : Math.max(1, everyLoans - loans),
-          everyShots == null ? null : Math.max(1, everyShots - shots),
+          everyLoans == null ? null : Math.max(0, everyLoans - loans),
+          everyShots == null ? null : Math.max(0, everyShots - shots),
           slackDays(),
           blocks,
           work == Work.STRING_REPLACEMENT);
@@ -251,7 +251,12 @@ class FleetToPlan {
     prices.forEach(
         (kind, price) ->
             terms.put(
-                kind, new Terms(price.minor(), price.terms().leadDays(), price.terms().minutes())));
+                kind,
+                new Terms(
+                    price.minor(),
+                    price.terms().leadDays(),
+                    price.terms().minutes(),
+                    price.terms().failureTimes())));
     return new Read(new Fleet(today, rigs, parts, spares, terms), basis, items, prices);
   }
 

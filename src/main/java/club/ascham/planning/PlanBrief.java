@@ -1,6 +1,7 @@
 package club.ascham.planning;
 
 import club.ascham.Settings;
+import club.ascham.form.Words;
 import club.ascham.plan.AboutTo;
 import club.ascham.rules.Club;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -43,6 +44,7 @@ public class PlanBrief {
    * A part that may have to be replaced soon.
    *
    * @param dueOn null: not within the days that are looked at
+   * @param why in few words
    * @param failing in per cent
    */
   public record Soon(
@@ -50,6 +52,7 @@ public class PlanBrief {
       String name,
       String kind,
       LocalDate dueOn,
+      String why,
       String failing,
       long ageDays,
       String basis) {
@@ -92,9 +95,18 @@ public class PlanBrief {
         about.part().name(),
         about.part().alike(),
         about.dueOn(),
+        why(about),
         Amounts.number(100 * about.failing()) + " %",
         Math.round(about.part().ageDays()),
         about.part().life() == null ? "" : about.part().life().basis());
+  }
+
+  /** {@code due by shots, every 4000}; {@code 12 % fail in 90 days at its age}. */
+  private static String why(AboutTo about) {
+    return about.by() == null
+        ? "not due, but %s %% fail in %d days at its age"
+            .formatted(Amounts.number(100 * about.failing()), DAYS)
+        : "due by %s, every %d".formatted(Words.said(about.by().by()), about.by().every());
   }
 
   /** What everything is worth, and would cost new. */

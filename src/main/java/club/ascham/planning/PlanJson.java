@@ -9,7 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** A plan in JSON. */
+/**
+ * A plan in JSON.
+ *
+ * @param jobsThatDoNotFit that more hours would get done in time
+ * @param hoursThatDo with so many hours a week they are, if nothing fails; null: no hours that
+ *     people have
+ * @param hoursThatDoOnceCaughtUp the same if what is late already had been done by today
+ * @param lateWhateverTheHours what was due before today
+ */
 record PlanJson(
     String currency,
     long seed,
@@ -21,6 +29,9 @@ record PlanJson(
     List<PurchaseJson> purchases,
     List<Plan.Job> jobs,
     int jobsThatDoNotFit,
+    Double hoursThatDo,
+    Double hoursThatDoOnceCaughtUp,
+    List<Plan.Job> lateWhateverTheHours,
     Band mostRigsOut) {
 
   /** A month. */
@@ -59,6 +70,9 @@ record PlanJson(
             .toList(),
         plan.jobs(),
         plan.unfitting().size(),
+        plan.enough().hoursAWeek(),
+        plan.enough().onceCaughtUp(),
+        plan.enough().late(),
         plan.mostOut());
   }
 
@@ -73,12 +87,13 @@ record PlanJson(
       {"currency": "GBP", "seed": 1, "replications": 1000, "hoursAWeek": 3.0,
        "years": [{"from": "2026-11-25",
          "cost": {"low90": 61000, "low50": 74000, "median": 84000, "high50": 95000, "high90": 112000, "mean": 84800.0},
+         "ordered": {"low90": 22000, "low50": 25000, "median": 28000, "high50": 31000, "high90": 36000, "mean": 28100.0},
          "replaced": {"low90": 21, "low50": 24, "median": 26, "high50": 28, "high90": 32, "mean": 26.1},
          "minutes": {"low90": 3300, "low50": 3400, "median": 3450, "high50": 3500, "high90": 3600, "mean": 3450.0}}],
        "months": [], "weeks": [], "purchases": [],
        "jobs": [{"week": "2026-12-02", "code": "R-0101-E", "name": "Alderfen Fenlight 25", "work": "bolt-inspection",
          "due": "2026-12-05", "minutes": 15, "safety": true}],
-       "jobsThatDoNotFit": 0,
+       "jobsThatDoNotFit": 0, "hoursThatDo": 2.75, "hoursThatDoOnceCaughtUp": 2.5, "lateWhateverTheHours": [],
        "mostRigsOut": {"low90": 1, "low50": 2, "median": 2, "high50": 3, "high90": 4, "mean": 2.3}}
       """;
 }

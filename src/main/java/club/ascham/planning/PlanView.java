@@ -1,6 +1,7 @@
 package club.ascham.planning;
 
 import club.ascham.plan.Band;
+import club.ascham.plan.EnoughHours;
 import club.ascham.plan.Kind;
 import club.ascham.plan.Plan;
 import club.ascham.rules.PlanRules;
@@ -35,20 +36,26 @@ public final class PlanView {
   /** A number to draw, and as it is said. */
   public record Cell(double value, String said) {}
 
-  /** Twelve months. */
+  /** Twelve months; ordered, what of the money is for parts to buy. */
   public record YearLine(
-      LocalDate from, String cost, String half, String nine, String parts, String hours) {}
+      LocalDate from,
+      String cost,
+      String half,
+      String nine,
+      String ordered,
+      String parts,
+      String hours) {}
 
   /** A month's money, and with all before it at 5, 25, 50, 75 and 95 %. */
-  public record MoneyLine(LocalDate from, String ordered, String upTo, List<Cell> soFar) {}
+  public record MoneyLine(LocalDate from, String middle, String upTo, List<Cell> soFar) {}
 
   /** A month's replacements. */
   public record PartsLine(
       LocalDate from, Cell planned, Cell unplanned, String range, List<String> byKind) {}
 
-  /** A week. */
+  /** A week; hours and rigs out at 5, 25, 50, 75 and 95 %. */
   public record WeekLine(
-      LocalDate from, Cell foreseen, List<Cell> hours, Cell late, List<Cell> out) {}
+      LocalDate from, List<Cell> hours, Cell ifNothingFails, Cell late, List<Cell> out) {}
 
   /** What to order. */
   public record OrderLine(LocalDate month, String what, String count, long upTo) {}
@@ -62,8 +69,9 @@ public final class PlanView {
   /** One piece of work. */
   public record Job(String code, String name, String work, LocalDate due, String href) {}
 
-  /** The price of a kind. */
-  public record PriceLine(String said, String price, String whence, String life, int leadDays) {}
+  /** The price of a kind, and what one that fails costs in all. */
+  public record PriceLine(
+      String said, String price, String whence, String failed, String life, int leadDays) {}
 
   public List<YearLine> years() {
     return plan.years().stream()
@@ -74,6 +82,7 @@ public final class PlanView {
                     amounts.whole(year.cost().median()),
                     range(year.cost().low50(), year.cost().high50()),
                     range(year.cost().low90(), year.cost().high90()),
+                    amounts.whole(year.ordered().median()),
                     year.replaced().low90() + " to " + year.replaced().high90(),
                     Amounts.hours(year.minutes().median())))
         .toList();
@@ -89,7 +98,7 @@ public final class PlanView {
             month ->
                 new MoneyLine(
                     month.from(),
-                    amounts.whole(Math.round(month.cost().mean())),
+                    amounts.whole(month.cost().median()),
                     amounts.whole(month.cost().high90()),
                     five(month.costSoFar())
                         .map(minor -> new Cell(amounts.units(minor), amounts.whole(minor)))
@@ -149,8 +158,8 @@ public final class PlanView {
             week ->
                 new WeekLine(
                     week.from(),
-                    hours(week.foreseen()),
                     five(week.minutes()).map(PlanView::hours).toList(),
+                    hours(week.ifNothingFails()),
                     hours(week.lateSafety().mean() + week.lateOther().mean()),
                     five(week.out()).map(PlanView::cell).toList()))
         .toList();
@@ -161,7 +170,7 @@ public final class PlanView {
   }
 
   public String hoursAWeekSaid() {
-    return Amounts.number(plan.assumed().hoursAWeek());
+    return Amounts.hoursAWeek(plan.assumed().hoursAWeek());
   }
 
   /** What is likely to be ordered in the coming year; the rest stands in {@link #byChance()}. */
@@ -204,7 +213,7 @@ public final class PlanView {
             .collect(Collectors.groupingBy(Plan.Job::week, TreeMap::new, Collectors.toList()));
     List<WorkLine> lines = new ArrayList<>();
     Map<LocalDate, Integer> minutes =
-        plan.weeks().stream().collect(Collectors.toMap(Plan.Week::from, Plan.Week::foreseen));
+        plan.weeks().stream().collect(Collectors.toMap(Plan.Week::from, Plan.Week::ifNothingFails));
     byWeek.entrySet().stream()
         .limit(WEEKS_SHOWN)
         .forEach(
@@ -262,6 +271,35 @@ public final class PlanView {
     return unfittingCount() - unfittingForSafety();
   }
 
+  /** Hours a week that would do if nothing fails; null: none that people have. */
+  public Double enoughHours() {
+    return plan.enough().hoursAWeek();
+  }
+
+  public String enoughHoursSaid() {
+    return Amounts.hoursAWeek(enoughHours());
+  }
+
+  /** What was due before today, as hours of work. */
+  public String lateHours() {
+    return Amounts.hours(plan.enough().late().stream().mapToLong(Plan.Job::minutes).sum());
+  }
+
+  /** Hours a week that do once that is done; null: none that people have. */
+  public String caughtUpSaid() {
+    Double hours = plan.enough().onceCaughtUp();
+    return hours == null ? null : Amounts.hoursAWeek(hours);
+  }
+
+  public int mostHours() {
+    return EnoughHours.MOST_HOURS;
+  }
+
+  /** What was due before today: no hours make it be in time. */
+  public List<Job> late() {
+    return plan.enough().late().stream().map(PlanView::job).toList();
+  }
+
   public int moreUnfitting() {
     return Math.max(0, unfittingCount() - UNFITTING_SHOWN);
   }
@@ -289,6 +327,7 @@ public final class PlanView {
                     PlanRules.kindSaid(price.terms().kind()),
                     amounts.exact(price.minor()),
                     price.whence(),
+                    Amounts.number(price.terms().failureTimes()) + " times",
                     lifeOf(price.terms().kind()),
                     price.terms().leadDays()))
         .toList();

@@ -65,6 +65,11 @@ public record WhatIf(
     return new WhatIf(0, null, 0, null, null, null, seed);
   }
 
+  /** The same with other hours. */
+  public WhatIf with(double hoursAWeek) {
+    return new WhatIf(courses, dearer, percent, work, days, hoursAWeek, seed);
+  }
+
   public boolean changesNothing() {
     return equals(base());
   }
@@ -100,7 +105,7 @@ public record WhatIf(
       said.add(work.said() + " every " + days + " days");
     }
     if (hours != null) {
-      said.add(Amounts.number(hours) + " hours a week");
+      said.add(Amounts.hoursAWeek(hours) + " hours a week");
     }
     return said.length() == 0 ? "as things stand" : said.toString();
   }
@@ -119,7 +124,7 @@ public record WhatIf(
       query.add("work=" + work.word()).add("days=" + days);
     }
     if (hours != null) {
-      query.add("hours=" + hours);
+      query.add("hours=" + Amounts.hoursAWeek(hours));
     }
     if (seed != SEED) {
       query.add("seed=" + seed);

@@ -14,6 +14,9 @@ import java.util.List;
  * @param steps by rising age; empty where nothing failed
  */
 public record KaplanMeier(List<Step> steps) {
+  /** With fewer parts at risk one that fails moves the curve by more than a fifth (judged). */
+  public static final int FEW = 5;
+
   /**
    * @param watched parts at risk just before
    * @param value share that reaches more than this age, given that it reached the youngest age
@@ -28,7 +31,12 @@ public record KaplanMeier(List<Step> steps) {
       double value,
       double standardError,
       double low,
-      double high) {}
+      double high) {
+    /** It rests on fewer than {@link #FEW}. */
+    public boolean few() {
+      return watched < FEW;
+    }
+  }
 
   /**
    * @param level of the band at each age by itself, such as 0.95
@@ -80,6 +88,15 @@ public record KaplanMeier(List<Step> steps) {
       at += orAt ? 1 : -1;
     }
     return at;
+  }
+
+  /** The age from which on every step rests on few; null: the last one does not. */
+  public Double fewFrom() {
+    Double from = null;
+    for (Step step : steps) {
+      from = step.few() ? from == null ? Double.valueOf(step.time()) : from : null;
+    }
+    return from;
   }
 
   /** The age that half the parts reach; null: more than half reach every age that was watched. */

@@ -20,8 +20,11 @@ public record ReplacementAge(Double age, double costRate, double runToFailureCos
   private static final double PRECISION = 1e-11;
   private static final int MOST = 500;
 
-  /** The hazard that a part has gone through is looked for within these. */
-  private static final double LEAST_HAZARD = 1e-12;
+  /**
+   * The hazard that a part has gone through is looked for within these. For small ones the equation
+   * is (shape - 1) hazard = ratio, so that no costs and no shape that are let in ask for a smaller.
+   */
+  private static final double LEAST_HAZARD = 1e-22;
 
   private static final double MOST_HAZARD = 700;
 
@@ -41,7 +44,7 @@ public record ReplacementAge(Double age, double costRate, double runToFailureCos
     double ratio = planned / (unplanned - planned);
     double last = Math.log(MOST_HAZARD);
     double first = Math.log(LEAST_HAZARD);
-    if (excess(life, last, ratio) < 0 || excess(life, first, ratio) > 0) {
+    if (excess(life, last, ratio) < 0) {
       return none;
     }
     double hazard =
@@ -52,11 +55,14 @@ public record ReplacementAge(Double age, double costRate, double runToFailureCos
     return rate < toFailure * (1 - NEGLIGIBLE) ? new ReplacementAge(age, rate, toFailure) : none;
   }
 
-  /** h(T) integral R - F(T) - ratio, by the logarithm of the hazard gone through by T. */
+  /**
+   * (h(T) integral R - F(T)) / ratio - 1, by the logarithm of the hazard gone through by T: in
+   * shares of the ratio, which may be a millionth of a millionth.
+   */
   private static double excess(Weibull life, double logHazard, double ratio) {
     double hazard = Math.exp(logHazard);
     double age = life.scale() * Math.exp(logHazard / life.shape());
-    return life.shape() * hazard / age * life.meanUpTo(age) + Math.expm1(-hazard) - ratio;
+    return (life.shape() * hazard / age * life.meanUpTo(age) + Math.expm1(-hazard)) / ratio - 1;
   }
 
   /**

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
@@ -88,6 +89,7 @@ class NumbersApiTest {
         .body("survival", hasSize(10))
         .body("survival[0].time", equalTo(54.0))
         .body("survival[0].value", closeTo(0.95, 1e-9))
+        .body("survival.few", everyItem(equalTo(false)))
         .body("refusal", nullValue());
   }
 
@@ -98,6 +100,8 @@ class NumbersApiTest {
         .body("shape", nullValue())
         .body("survival", hasSize(2))
         .body("survival[0].value", closeTo(0.75, 1e-9))
+        .body("survival.few", everyItem(equalTo(true)))
+        .body("survival[0].size()", equalTo(5))
         .body("refusal", containsString("2 of 4 parts failed"));
     ask("life", "{'failed':[],'suspended':[50,60]}")
         .statusCode(200)

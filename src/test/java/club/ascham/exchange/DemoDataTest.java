@@ -44,7 +44,7 @@ class DemoDataTest {
         "left-handed risers| 7| 9 | SELECT count(*) FROM riser WHERE hand = 'LEFT'",
         "one-piece bows| 4| 8 | SELECT count(*) FROM bow",
         "limbs| 58| 62 | SELECT count(*) FROM limbs",
-        "strings| 65| 75 | SELECT count(*) FROM bowstring",
+        "strings| 95| 110 | SELECT count(*) FROM bowstring",
         "stringers| 18| 22 | SELECT count(*) FROM stringer",
         "kits lent| 220| 280 | SELECT count(*) FROM loan WHERE kind = 'KIT'",
         "sessions| 80| 110 | SELECT count(*) FROM loan WHERE kind = 'SESSION'",

@@ -1,6 +1,7 @@
 package club.ascham.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 
 import java.util.List;
 import java.util.Map;
@@ -21,8 +22,38 @@ class AboutToTest {
     assertEquals(
         List.of("S4", "S3", "S2", "S1"), about.stream().map(a -> a.part().code()).toList());
     assertEquals(Fleets.TODAY.minusDays(3), about.get(0).dueOn());
+    assertEquals(new AboutTo.Due(AboutTo.By.DAYS, 365), about.get(0).by());
+    assertNull(about.get(2).by());
     // 1 - S(990) / S(900) = 1 - exp(0.81 - 0.9801)
     assertEquals(0.15642, about.get(2).failing(), 1e-5);
+  }
+
+  /** 30 days by its age, 20 by loans (2 at 0.1 a day), 10 by shots (50 at 5 a day). */
+  @Test
+  void whatMakesItDue_isTheCountThatIsReachedFirst() {
+    assertEquals(new AboutTo.Due(AboutTo.By.SHOTS, 4000), due(30, 2, 50));
+    assertEquals(new AboutTo.Due(AboutTo.By.LOANS, 60), due(30, 2, 500));
+    assertEquals(new AboutTo.Due(AboutTo.By.DAYS, 730), due(30, 20, 500));
+    assertEquals(new AboutTo.Due(AboutTo.By.SHOTS, 4000), due(-9, 20, 0), "reached nine days ago");
+  }
+
+  private static AboutTo.Due due(int days, int loans, int shots) {
+    Part part =
+        new Part(
+            "S1",
+            "string",
+            Kind.STRING,
+            "string",
+            0,
+            100,
+            0.1,
+            5,
+            null,
+            List.of(
+                new Routine(
+                    "replacement", 30, 730, 60, 4000, days, loans, shots, 60, false, true)));
+    Fleet fleet = Fleets.fleet(List.of(part), Map.of(), Fleets.terms(1, 1));
+    return AboutTo.within(90, fleet, Fleets.assumed(1, 1, 0)).get(0).by();
   }
 
   private static Part part(String code, double age, Life life, Routine... routines) {

@@ -13,10 +13,15 @@ public final class Fleets {
 
   private Fleets() {}
 
+  /** One that fails costs no more than one replaced in time. */
   static Map<Kind, Terms> terms(long price, int leadDays) {
+    return terms(price, leadDays, 1);
+  }
+
+  static Map<Kind, Terms> terms(long price, int leadDays, double failureTimes) {
     Map<Kind, Terms> terms = new EnumMap<>(Kind.class);
     for (Kind kind : Kind.values()) {
-      terms.put(kind, new Terms(price, leadDays, 30));
+      terms.put(kind, new Terms(price, leadDays, 30, failureTimes));
     }
     return terms;
   }

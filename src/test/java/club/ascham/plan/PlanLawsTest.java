@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -41,8 +42,37 @@ class PlanLawsTest {
     }
     for (Plan.Week week : plan.weeks()) {
       assertTrue(week.minutes().high90() <= Math.round(hours * 60), week.toString());
-      assertTrue(week.foreseen() <= Math.round(hours * 60), week.toString());
+      assertTrue(week.ifNothingFails() <= Math.round(hours * 60), week.toString());
     }
+  }
+
+  @Property(tries = 40)
+  void everyBand_isInOrder_andHoldsTheFigureInItsMiddle(
+      @ForAll @IntRange(min = 1, max = 40) int rigs,
+      @ForAll @DoubleRange(min = 0.2, max = 6) double hours,
+      @ForAll long seed) {
+    Plan plan = plan(Fleets.large(rigs, seed), Fleets.assumed(60, hours, 0.2), 1);
+    bands(plan)
+        .forEach(
+            band ->
+                assertTrue(
+                    band.low90() <= band.low50()
+                        && band.low50() <= band.median()
+                        && band.median() <= band.high50()
+                        && band.high50() <= band.high90(),
+                    band.toString()));
+  }
+
+  private static Stream<Band> bands(Plan plan) {
+    return Stream.of(
+            Stream.of(plan.mostOut(), plan.lateSafetyMinutes()),
+            plan.years().stream()
+                .flatMap(y -> Stream.of(y.cost(), y.ordered(), y.replaced(), y.minutes())),
+            plan.months().stream().flatMap(m -> Stream.of(m.replaced(), m.cost(), m.costSoFar())),
+            plan.weeks().stream()
+                .flatMap(w -> Stream.of(w.minutes(), w.lateSafety(), w.lateOther(), w.out())),
+            plan.purchases().stream().map(Plan.Purchase::count))
+        .flatMap(bands -> bands);
   }
 
   /**

@@ -182,6 +182,36 @@ class SimulationTest {
     return m[steps];
   }
 
+  /** By hand: of this life all fail in days 94 to 102, so three times in 365 days. */
+  @Test
+  void whatFails_costsAsManyTimesItsPrice_asTheRuleSays_aSpareOnlySavesThePart() {
+    Part failing = Fleets.string(0, new Life(200, 99, "made up"));
+    Fleet bought = Fleets.fleet(List.of(failing), Map.of(), Fleets.terms(1150, 0, 5));
+    Plan plan = plan(bought, Fleets.assumed(200, 50, 0));
+    assertEquals(exactly(3 * 5 * 1150), plan.years().get(0).cost());
+    assertEquals(exactly(3 * 1150), plan.years().get(0).ordered());
+    assertEquals(exactly(5 * 1150), plan.months().get(3).costSoFar());
+    assertEquals(exactly(7 * 5 * 1150), plan.months().get(23).costSoFar());
+
+    Fleet withASpare =
+        Fleets.fleet(List.of(failing), Map.of("string, 68 in", 1), Fleets.terms(1150, 0, 5));
+    Plan saving = plan(withASpare, Fleets.assumed(200, 50, 0));
+    assertEquals(exactly(3 * 5 * 1150 - 1150), saving.years().get(0).cost());
+    assertEquals(exactly(2 * 1150), saving.years().get(0).ordered());
+  }
+
+  @Test
+  void whatIsReplacedInTime_costsItsPrice_whateverAFailureCosts() {
+    Fleet fleet =
+        Fleets.fleet(
+            List.of(Fleets.string(0, null, Fleets.replacement(365, 40))),
+            Map.of(),
+            Fleets.terms(1150, 14, 5));
+    Plan plan = plan(fleet, Fleets.assumed(10, 5, 0));
+    assertEquals(exactly(1150), plan.years().get(0).cost());
+    assertEquals(exactly(1150), plan.years().get(0).ordered());
+  }
+
   @Test
   @DisplayName("a part of age a fails within t with 1 - S(a + t)/S(a)")
   void anOldPart_isReckonedFromItsAge() {
@@ -222,6 +252,19 @@ class SimulationTest {
     assertTrue(
         Simulation.of(Fleets.large(5, 1), Fleets.assumed(100_000, 5, 0.2), 2, untilTen).isEmpty());
     assertTrue(told[0] >= 10 && told[0] <= 12, "stopped at once: " + told[0]);
+  }
+
+  /** Of this life one in three fails within two years, and one in ten within two days. */
+  @Test
+  void whatFailsInTheLastWeek_rightAfterItWasReplaced_isBeyondThePlan() {
+    Life young = new Life(0.2, 100_000, "made up");
+    Fleet fleet =
+        Fleets.fleet(
+            List.of(Fleets.string(0, young, Fleets.replacement(1000, 728))),
+            Map.of(),
+            Fleets.terms(100, 0));
+    Plan plan = plan(fleet, Fleets.assumed(500, 5, 0));
+    assertEquals(1, plan.months().get(23).replaced().median());
   }
 
   @Test

@@ -64,6 +64,65 @@ class PlanPagesTest {
     }
   }
 
+  /** The middle course, on the page, in the chart's data and in JSON; within its own band. */
+  @Test
+  void theHoursOfAWeek_areTheMiddleOfTheirBand_alikeOnPageAndInJson() {
+    String table = reckoned(Visitor.signedInAs("committee"), "/plan").asString();
+    table = table.substring(table.indexOf("id=\"week-table\""));
+    table = table.substring(0, table.indexOf("</table>"));
+    List<String> heads =
+        Pattern.compile("<th scope=\"col\"[^>]*>")
+            .matcher(table)
+            .results()
+            .map(m -> m.group())
+            .toList();
+    assertTrue(heads.get(3).contains("data-series=\"hours.bar\""), heads.toString());
+    List<Float> middles =
+        io.restassured.path.json.JsonPath.from(json("")).getList("weeks.minutes.median");
+    String[] rows = table.split("<tr>");
+    assertEquals(middles.size(), rows.length - 2);
+    for (int week = 0; week < middles.size(); week++) {
+      List<Double> hours =
+          Pattern.compile("data-value=\"([^\"]+)\" data-label=\"hours")
+              .matcher(rows[week + 2])
+              .results()
+              .map(m -> Double.valueOf(m.group(1)))
+              .toList();
+      assertEquals(5, hours.size());
+      for (int i = 1; i < 5; i++) {
+        assertTrue(hours.get(i - 1) <= hours.get(i), hours.toString());
+      }
+      assertEquals(((Number) middles.get(week)).doubleValue() / 60, hours.get(2), 1e-9);
+    }
+  }
+
+  @Test
+  void whatAFailureCosts_isCounted_andSaid() {
+    reckoned(Visitor.signedInAs("officer"), "/plan")
+        .then()
+        .body(containsString("for what failures cost beside them"))
+        .body(containsString("data-label=\"one that fails\">5 times<"));
+  }
+
+  /** The demo club has three hours a week, and asks for more work than they hold. */
+  @Test
+  void whatDoesNotFit_isSaidWithTheHoursThatDo_andTheLinkShowsThatTheyDo() {
+    Visitor officer = Visitor.signedInAs("officer");
+    String page = reckoned(officer, "/plan").asString();
+    Matcher link =
+        Pattern.compile("<a href=\"(/plan\\?hours=([0-9.]+))#work\">Try \\2 hours</a>")
+            .matcher(page);
+    assertTrue(link.find(), "no hours are named");
+    assertTrue(page.contains("all of them fit with " + link.group(2) + " hours a week"));
+    reckoned(officer, link.group(1))
+        .then()
+        .body(containsString("If: " + link.group(2) + " hours a week"))
+        .body(containsString("fits into the hours before it is due."));
+    assertEquals(
+        Float.parseFloat(link.group(2)),
+        io.restassured.path.json.JsonPath.from(json("")).getFloat("hoursThatDo"));
+  }
+
   @Test
   void aWhatIf_isShownSideBySide_underTheSameChances() {
     Visitor officer = Visitor.signedInAs("officer");

@@ -104,6 +104,36 @@ class LifeTest {
     assertEquals(2 / 3.0 * 2 / 3 / 2, steps.get(2).value(), 1e-12);
   }
 
+  /** By hand: 6 at risk at 10, 5 at 20, 4 at 30, then 2 after two were taken off. */
+  @Test
+  void steps_thatRestOnFewerThanFive_areMarked_andFromWhichAgeOn() {
+    KaplanMeier curve = KaplanMeier.of(services("10 20 30 50", "40 60"), 0.95);
+    assertEquals(
+        List.of(6, 5, 4, 2), curve.steps().stream().map(KaplanMeier.Step::watched).toList());
+    assertEquals(
+        List.of(false, false, true, true),
+        curve.steps().stream().map(KaplanMeier.Step::few).toList());
+    assertEquals(30, curve.fewFrom());
+    assertNull(KaplanMeier.of(services("10 20", "40 50 60 70"), 0.95).fewFrom());
+    assertNull(KaplanMeier.of(services("", "40"), 0.95).fewFrom());
+  }
+
+  /** Only the youngest were watched by few: the tail does not rest on few. */
+  @Test
+  void fewAtTheBeginning_areMarkedThereOnly() {
+    List<Service> late =
+        List.of(
+            new Service(0, 10, true),
+            new Service(0, 90, false),
+            new Service(20, 50, true),
+            new Service(20, 90, false),
+            new Service(20, 90, false),
+            new Service(20, 90, false));
+    KaplanMeier curve = KaplanMeier.of(late, 0.95);
+    assertEquals(List.of(true, false), curve.steps().stream().map(KaplanMeier.Step::few).toList());
+    assertNull(curve.fewFrom());
+  }
+
   @Test
   void kaplanMeier_whereTheLastOneFails_staysFinite() {
     KaplanMeier curve = KaplanMeier.of(services("1 2 3", ""), 0.95);

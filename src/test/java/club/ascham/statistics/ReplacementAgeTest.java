@@ -51,6 +51,19 @@ class ReplacementAgeTest {
     assertEquals(costRate(life, best.age(), unplanned), best.costRate(), 1e-6 * best.costRate());
   }
 
+  @ParameterizedTest(name = "shape {0}, costs {1} and {2}")
+  @CsvSource({"50, 0.001, 1e8", "2, 0.001, 1e8", "1.1, 1e-9, 1e9", "100, 1e-9, 1e9"})
+  void howeverDearAFailure_anAgePays(double shape, double planned, double unplanned) {
+    Weibull life = new Weibull(shape, 1000);
+    ReplacementAge best = ReplacementAge.of(life, planned, unplanned);
+    assertNotNull(best.age());
+    // Long before any fail, C(T) = (planned + unplanned (T / scale)^shape) / T, least where its
+    // slope is 0: (T / scale)^shape = planned / unplanned / (shape - 1).
+    double byHand = 1000 * Math.pow(planned / unplanned / (shape - 1), 1 / shape);
+    assertEquals(byHand, best.age(), 1e-4 * byHand);
+    assertEquals(planned / byHand * shape / (shape - 1), best.costRate(), 1e-4 * best.costRate());
+  }
+
   /** By summing the survival curve, without the incomplete gamma function. */
   private static double costRate(Weibull life, double age, double unplanned) {
     int steps = 20_000;
