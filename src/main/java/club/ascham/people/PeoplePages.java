@@ -198,7 +198,7 @@ class PeoplePages {
         typed.required(
             "why", LONGEST_WHY, "Why, and how do you know it is they who ask? A few words.");
     if (account.id().equals(actor.id())) {
-      typed.fault("why", "Your own second step is turned off under My account, with a code.");
+      typed.fault("own", "Your own second step is turned off under My account, with a code.");
     }
     if (!typed.sound()) {
       return Go.again(page(account, typed.with("role", Words.of(account.role()))));
