@@ -201,7 +201,13 @@ class PeoplePages {
       typed.fault("own", "Your own second step is turned off under My account, with a code.");
     }
     if (!typed.sound()) {
-      return Go.again(page(account, typed.with("role", Words.of(account.role()))));
+      // The other form of that page shows what holds, or saving it next would end the permit.
+      return Go.again(
+          page(
+              account,
+              typed
+                  .with("role", Words.of(account.role()))
+                  .with("permitUntil", account.permitUntil())));
     }
     return Go.to(
         "/people",
