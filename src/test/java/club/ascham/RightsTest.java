@@ -53,6 +53,8 @@ class RightsTest {
       Set.of(
           "GET /sign-in",
           "POST /sign-in",
+          "GET /sign-in/code",
+          "POST /sign-in/code",
           "GET /join/{secret}",
           "POST /join/{secret}",
           "GET /first-officer",

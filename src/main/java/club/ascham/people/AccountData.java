@@ -31,6 +31,7 @@ class AccountData {
    *
    * @param handedOut when this was written
    * @param permitUntil null: no permit
+   * @param secondStepSince null: it has no second step
    * @param closedOn null: it is open
    * @param told what was done with it, as the record tells it, oldest first
    * @param changes of its name
@@ -43,6 +44,7 @@ class AccountData {
       LocalDate permitUntil,
       String lengthUnit,
       boolean hasAccessKey,
+      Instant secondStepSince,
       LocalDate closedOn,
       List<Instant> signedInSince,
       List<Told> told,
@@ -69,6 +71,7 @@ class AccountData {
         account.permitUntil(),
         rows.texts("SELECT lower(length_unit) FROM account WHERE id = ?1", id).get(0),
         account.hasKey(),
+        account.secondStepSince(),
         account.closedOn(),
         sessions.open(id).stream().map(Sessions.Open::since).toList(),
         rows.list(

@@ -17,7 +17,12 @@ public class Accounts implements PanacheRepository<Account> {
     this.rows = rows;
   }
 
-  /** What signing in needs to know of an account. */
+  /**
+   * What signing in needs to know of an account.
+   *
+   * @param secondStep whether it has one
+   * @param secondStepAsked whether the club's rule wants one of it
+   */
   record Credentials(
       AccountId id,
       String name,
@@ -25,15 +30,35 @@ public class Accounts implements PanacheRepository<Account> {
       String accessKeyHash,
       Role role,
       LocalDate permitUntil,
-      LengthUnit lengthUnit) {}
+      LengthUnit lengthUnit,
+      boolean secondStep,
+      boolean secondStepAsked) {
+
+    /** Whether a password alone is not enough, now or by the rule. */
+    boolean needsTwoSteps() {
+      return secondStep || secondStepAsked;
+    }
+
+    /** Whether nothing else is open to it before it has one. */
+    boolean lacksSecondStep() {
+      return secondStepAsked && !secondStep;
+    }
+  }
 
   private static final String OPEN =
       """
-      SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit
+      SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit,
+             EXISTS (SELECT 1 FROM second_step s WHERE s.account_id = a.id),
+             EXISTS (SELECT 1 FROM door_rule WHERE second_step_for = 'EVERYONE'
+                OR second_step_for = 'OFFICERS' AND a.role = 'OFFICER')
         FROM account a WHERE closed_on IS NULL AND\s""";
 
   Optional<Credentials> named(String name) {
     return rows.one(Credentials.class, OPEN + "name = ?1", name);
+  }
+
+  Optional<Credentials> numbered(AccountId account) {
+    return rows.one(Credentials.class, OPEN + "id = ?1", account);
   }
 
   /** The account that this session is of, unless it was ended or never was. */

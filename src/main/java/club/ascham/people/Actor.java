@@ -50,6 +50,16 @@ public class Actor {
     return account().permitUntil() != null && !account().permitUntil().isBefore(today);
   }
 
+  /** Whether the club wants a second step of this account. */
+  boolean secondStepAsked() {
+    return account().secondStepAsked();
+  }
+
+  /** Whether this account must have a second step and has none yet. */
+  boolean lacksSecondStep() {
+    return signedIn() && account().lacksSecondStep();
+  }
+
   /** The number of the session that this request belongs to; 0 for a program's request. */
   long session() {
     Session session = identity.getAttribute(Identities.SESSION);

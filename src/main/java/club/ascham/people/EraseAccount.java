@@ -70,6 +70,7 @@ class EraseAccount {
                   .because(why));
         });
     personalValues.erase("account", listed.id().value());
+    rows.change("DELETE FROM second_step WHERE account_id = ?1", listed.id());
     // When someone came and went goes with the name.
     rows.change("DELETE FROM session WHERE account_id = ?1", listed.id());
     rows.change("DELETE FROM password_link WHERE account_id = ?1", listed.id());

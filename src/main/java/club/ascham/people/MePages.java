@@ -2,11 +2,9 @@ package club.ascham.people;
 
 import club.ascham.form.Typed;
 import club.ascham.rules.Club;
-import club.ascham.time.ClubTime;
 import club.ascham.units.LengthUnit;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
-import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.security.RolesAllowed;
@@ -24,55 +22,40 @@ import java.util.List;
 @Path("/me")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class MePages {
-  /**
-   * @param newKey an access key just made, shown this once; null: none was
-   * @param here the number of the session that this page was asked in
-   */
-  @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record MePage(
-      People.Listed account,
-      boolean permitHolds,
-      String unit,
-      String newKey,
-      List<Sessions.Open> open,
-      long here,
-      Typed typed)
-      implements TemplateInstance {}
-
   private final People people;
   private final ChangeAccounts changeAccounts;
   private final AccountData accountData;
-  private final SignIn signIn;
+  private final AskAgain askAgain;
+  private final MyAccount myAccount;
   private final Sessions sessions;
   private final SessionCookie cookie;
   private final Club club;
   private final Actor actor;
-  private final ClubTime time;
 
   MePages(
       People people,
       ChangeAccounts changeAccounts,
       AccountData accountData,
-      SignIn signIn,
+      AskAgain askAgain,
+      MyAccount myAccount,
       Sessions sessions,
       SessionCookie cookie,
       Club club,
-      Actor actor,
-      ClubTime time) {
+      Actor actor) {
     this.people = people;
     this.changeAccounts = changeAccounts;
     this.accountData = accountData;
-    this.signIn = signIn;
+    this.askAgain = askAgain;
+    this.myAccount = myAccount;
     this.sessions = sessions;
     this.cookie = cookie;
     this.club = club;
     this.actor = actor;
-    this.time = time;
   }
 
   @GET
   public TemplateInstance me() {
-    return page(Typed.nothing(), null);
+    return myAccount.page(Typed.nothing());
   }
 
   /** Everything kept of oneself, as a file. */
@@ -90,7 +73,7 @@ class MePages {
     Typed typed = Forms.typed(form);
     LengthUnit unit = typed.requiredWord("unit", LengthUnit.class, "Which unit?");
     if (!typed.sound()) {
-      return Go.again(page(typed, null));
+      return Go.again(myAccount.page(typed));
     }
     changeAccounts.measureIn(actor.id(), unit);
     return Go.to("/me", "A length without a unit is now read that way.");
@@ -105,18 +88,10 @@ class MePages {
     PasswordRules.fault(fresh, List.of(actor.name(), club.rules().name()))
         .ifPresent(fault -> typed.fault("newPassword", fault));
     if (typed.sound()) {
-      String old = Forms.exactly(form, "oldPassword");
-      SignIn.Outcome known = signIn.byPassword(actor.name(), old, Visit.of(request));
-      if (known instanceof SignIn.Outcome.Wait waiting) {
-        typed.fault(
-            "oldPassword",
-            "Too many wrong tries: wait " + Visit.seconds(waiting.length()) + " seconds.");
-      } else if (known instanceof SignIn.Outcome.Wrong) {
-        typed.fault("oldPassword", "That is not the password until now.");
-      }
+      askAgain.forPassword(typed, "oldPassword", form, request);
     }
     if (!typed.sound()) {
-      return Go.again(page(typed, null));
+      return Go.again(myAccount.page(typed));
     }
     changeAccounts.setPassword(actor.id(), changeAccounts.hash(fresh));
     cookie.end(request);
@@ -144,7 +119,7 @@ class MePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response newKey(MultivaluedMap<String, String> form) {
     String key = changeAccounts.newAccessKey(actor.id());
-    return Response.ok(page(Typed.nothing(), key))
+    return Response.ok(myAccount.page(Typed.nothing(), key))
         .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
         .build();
   }
@@ -155,16 +130,5 @@ class MePages {
   public Response revokeKey(MultivaluedMap<String, String> form) {
     changeAccounts.revokeAccessKey(actor.id());
     return Go.to("/me", "The access key no longer opens anything.");
-  }
-
-  private TemplateInstance page(Typed typed, String newKey) {
-    return new MePage(
-        people.listed(actor.id().value()).orElseThrow(),
-        actor.holdsPermit(time.today()),
-        actor.unit().name().toLowerCase(java.util.Locale.ROOT),
-        newKey,
-        sessions.open(actor.id()),
-        actor.session(),
-        typed);
   }
 }

@@ -3,6 +3,7 @@ package club.ascham.people;
 import club.ascham.id.AccountId;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ class People {
    *
    * @param permitUntil null: no permit
    * @param joined whether someone chose a password for it
+   * @param secondStepSince null: it has no second step
    * @param closedOn null: it is open
    * @param erasedOn null: it has its name still
    */
@@ -30,13 +32,14 @@ class People {
       Role role,
       LocalDate permitUntil,
       boolean hasKey,
+      Instant secondStepSince,
       boolean joined,
       LocalDate closedOn,
       LocalDate erasedOn,
       int version) {}
 
   private static final String LISTED =
-      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, password_hash <> '', closed_on, erased_on, version FROM account ";
+      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, (SELECT turned_on_at FROM second_step s WHERE s.account_id = account.id), password_hash <> '', closed_on, erased_on, version FROM account ";
 
   /** All of them, the closed ones last. */
   List<Listed> all() {
@@ -45,5 +48,9 @@ class People {
 
   Optional<Listed> listed(long id) {
     return rows.one(Listed.class, LISTED + "WHERE id = ?1", id);
+  }
+
+  DoorRule rule() {
+    return DoorRule.valueOf(rows.texts("SELECT second_step_for FROM door_rule").get(0));
   }
 }

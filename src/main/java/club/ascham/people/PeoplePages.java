@@ -40,12 +40,23 @@ class PeoplePages {
               "volunteer", "volunteer", "receives, checks, and inspects within the permit"),
           new RoleOption("committee", "committee", "reads only"));
 
+  private static final List<RoleOption> RULES =
+      List.of(
+          new RoleOption("nobody", "nobody", "each may have one"),
+          new RoleOption("officers", "officers", null),
+          new RoleOption("everyone", "everyone", null));
+
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record PeoplePage(List<People.Listed> accounts, List<RoleOption> roles, Typed typed)
+  record PeoplePage(
+      List<People.Listed> accounts,
+      List<RoleOption> roles,
+      List<RoleOption> rules,
+      String rule,
+      Typed typed)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record AccountPage(People.Listed account, List<RoleOption> roles, Typed typed)
+  record AccountPage(People.Listed account, boolean oneself, List<RoleOption> roles, Typed typed)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -58,26 +69,32 @@ class PeoplePages {
 
   private final People people;
   private final ChangeAccounts changeAccounts;
+  private final ChangeSecondStep changeSecondStep;
   private final EraseAccount eraseAccount;
   private final AccountData accountData;
+  private final Actor actor;
   private final ClubTime time;
 
   PeoplePages(
       People people,
       ChangeAccounts changeAccounts,
+      ChangeSecondStep changeSecondStep,
       EraseAccount eraseAccount,
       AccountData accountData,
+      Actor actor,
       ClubTime time) {
     this.people = people;
     this.changeAccounts = changeAccounts;
+    this.changeSecondStep = changeSecondStep;
     this.eraseAccount = eraseAccount;
     this.accountData = accountData;
+    this.actor = actor;
     this.time = time;
   }
 
   @GET
   public TemplateInstance people() {
-    return new PeoplePage(people.all(), ROLES, Typed.nothing());
+    return page(Typed.nothing());
   }
 
   @POST
@@ -89,10 +106,29 @@ class PeoplePages {
       typed.fault("name", "That name is taken by another account.");
     }
     if (!typed.sound()) {
-      return Go.again(new PeoplePage(people.all(), ROLES, typed));
+      return Go.again(page(typed));
     }
     String secret = changeAccounts.invite(details.orElseThrow());
     return shown(details.get().name(), secret, uri);
+  }
+
+  /** Who must have a second step. */
+  @POST
+  @Path("/second-step")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response askOf(MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    DoorRule rule =
+        typed.requiredWord("secondStepFor", DoorRule.class, "Who must have a second step?");
+    if (!typed.sound()) {
+      return Go.again(page(typed));
+    }
+    changeSecondStep.askOf(rule);
+    return Go.to(
+        "/people",
+        rule == DoorRule.NOBODY
+            ? "A second step is for each to choose."
+            : "Whoever of them has no second step is led to it at the next press.");
   }
 
   @GET
@@ -149,6 +185,35 @@ class PeoplePages {
     People.Listed account = listed(id);
     changeAccounts.endSessions(account.id());
     return Go.to("/people", account.name() + " is signed out everywhere.");
+  }
+
+  /** For who lost phone and recovery codes; one's own is turned off on one's own page. */
+  @POST
+  @Path("/{id}/second-step/off")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response takeSecondStepOff(@RestPath String id, MultivaluedMap<String, String> form) {
+    People.Listed account = listed(id);
+    Typed typed = Forms.typed(form);
+    String why =
+        typed.required(
+            "why", LONGEST_WHY, "Why, and how do you know it is they who ask? A few words.");
+    if (account.id().equals(actor.id())) {
+      typed.fault("own", "Your own second step is turned off under My account, with a code.");
+    }
+    if (!typed.sound()) {
+      // The other form of that page shows what holds, or saving it next would end the permit.
+      return Go.again(
+          page(
+              account,
+              typed
+                  .with("role", Words.of(account.role()))
+                  .with("permitUntil", account.permitUntil())));
+    }
+    return Go.to(
+        "/people",
+        changeSecondStep.takeOff(account.id(), why)
+            ? account.name() + " signs in with the password alone, until a new second step is on."
+            : account.name() + " had no second step.");
   }
 
   @POST
@@ -222,8 +287,12 @@ class PeoplePages {
   private static final String LAST_OFFICER =
       "This is the last officer's account. Make someone else an officer first.";
 
-  private static TemplateInstance page(People.Listed account, Typed typed) {
-    return new AccountPage(account, ROLES, typed);
+  private TemplateInstance page(Typed typed) {
+    return new PeoplePage(people.all(), ROLES, RULES, Words.of(people.rule()), typed);
+  }
+
+  private TemplateInstance page(People.Listed account, Typed typed) {
+    return new AccountPage(account, account.id().equals(actor.id()), ROLES, typed);
   }
 
   private Response shown(String name, String secret, UriInfo uri) {

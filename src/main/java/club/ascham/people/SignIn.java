@@ -20,19 +20,26 @@ class SignIn {
   private final Passwords passwords;
   private final KnownBrowsers browsers;
   private final Sessions sessions;
+  private final SecondSteps secondSteps;
+  private final ChangeSecondStep changeSecondStep;
   private final Clock clock;
-  private final Throttle throttle = new Throttle();
+  private final Throttle throttle = new Throttle(Throttle.FOR_PASSWORDS);
+  private final Throttle codes = new Throttle(Throttle.FOR_CODES);
 
   SignIn(
       Accounts accounts,
       Passwords passwords,
       KnownBrowsers browsers,
       Sessions sessions,
+      SecondSteps secondSteps,
+      ChangeSecondStep changeSecondStep,
       Clock clock) {
     this.accounts = accounts;
     this.passwords = passwords;
     this.browsers = browsers;
     this.sessions = sessions;
+    this.secondSteps = secondSteps;
+    this.changeSecondStep = changeSecondStep;
     this.clock = clock;
   }
 
@@ -47,16 +54,27 @@ class SignIn {
     record Wait(Duration length) implements Outcome {}
   }
 
+  /**
+   * For programs, which give no code: where one is needed, a password is wrong and a key is not.
+   */
   Outcome attempt(String name, String secret, Visit visit) {
     // A key is too long to guess: programs that hold one never wait for people who mistype.
     return accounts
         .named(name)
         .filter(account -> isKeyOf(account, secret))
         .<Outcome>map(Outcome.In::new)
-        .orElseGet(() -> byPassword(name, secret, visit));
+        .orElseGet(() -> byPassword(name, secret, visit, true));
   }
 
+  /** For people. Of an account with a second step it is half of the way. */
   Outcome byPassword(String name, String secret, Visit visit) {
+    return byPassword(name, secret, visit, false);
+  }
+
+  /**
+   * @param alone whether nothing else will be asked for
+   */
+  private Outcome byPassword(String name, String secret, Visit visit, boolean alone) {
     Accounts.Credentials account = accounts.named(name).orElse(null);
     Throttle.Try tried =
         new Throttle.Try(name, visit.caller(), browsers.mark(name, visit.browser()).orElse(null));
@@ -65,7 +83,8 @@ class SignIn {
       LOG.infof("A try to sign in must wait %d s.", wait.toSeconds());
       return new Outcome.Wait(wait);
     }
-    if (account == null) {
+    if (account == null || alone && account.needsTwoSteps()) {
+      // Not even looked at: whoever guesses here must not learn from a wait that one was right.
       passwords.pretendToMatch();
       return wrong();
     }
@@ -73,6 +92,41 @@ class SignIn {
       return wrong();
     }
     throttle.right(tried, clock.instant());
+    return new Outcome.In(account);
+  }
+
+  /** The account that is half-way in, as it is now; empty where the password must be given anew. */
+  Optional<Accounts.Credentials> halfWay(HalfWay halfWay) {
+    return accounts
+        .numbered(halfWay.account())
+        .filter(account -> halfWay.leadsOn(account, clock.instant()));
+  }
+
+  /** A code from the phone, or a recovery code, of someone who gave the right password. */
+  Outcome byCode(Accounts.Credentials account, String typed, Visit visit) {
+    boolean recovered =
+        RecoveryCode.parse(typed)
+            .map(code -> changeSecondStep.useRecoveryCode(account.id(), code))
+            .orElse(false);
+    if (recovered) {
+      // Too long to guess, so it never waits: nobody who holds one can be kept out.
+      return new Outcome.In(account);
+    }
+    Throttle.Try tried =
+        new Throttle.Try(
+            account.name(),
+            visit.caller(),
+            browsers.mark(account.name(), visit.browser()).orElse(null));
+    Duration wait = codes.begin(tried, clock.instant());
+    if (!wait.isZero()) {
+      LOG.infof("A one-time code must wait %d s.", wait.toSeconds());
+      return new Outcome.Wait(wait);
+    }
+    if (!secondSteps.take(account.id(), typed)) {
+      LOG.info("A right password, and a wrong one-time code.");
+      return new Outcome.Wrong();
+    }
+    codes.right(tried, clock.instant());
     return new Outcome.In(account);
   }
 

@@ -22,6 +22,24 @@ final class Throttle {
   static final Duration CROWD_EACH = Duration.ofSeconds(2);
   static final int REMEMBERED_AT_MOST = 10_000;
 
+  /**
+   * How strict it is.
+   *
+   * @param longestWait of a name's own count, which is forgotten {@code forgotten} after its last
+   *     try
+   * @param crowd so many tries of strangers at one name at once, then one in each {@code crowdEach}
+   */
+  record Limits(Duration longestWait, Duration forgotten, int crowd, Duration crowdEach) {}
+
+  static final Limits FOR_PASSWORDS = new Limits(LONGEST_WAIT, FORGOTTEN, CROWD, CROWD_EACH);
+
+  /**
+   * Of a million codes three are right at any time: a day of guessing, from however many places,
+   * finds one with a chance under one in two thousand. Only who knows the password gets to guess.
+   */
+  static final Limits FOR_CODES =
+      new Limits(Duration.ofMinutes(15), Duration.ofDays(1), 10, Duration.ofMinutes(10));
+
   /** A try. The browser's mark is null for one in which this name never signed in. */
   record Try(String name, Caller caller, String browser) {
     private String own() {
@@ -36,21 +54,24 @@ final class Throttle {
   private record Own(int wrong, Instant last, Instant next, boolean gotIn) {
     static final Own NONE = new Own(0, Instant.MIN, Instant.MIN, false);
 
-    Own on(Instant now) {
-      boolean old = last.isBefore(now.minus(FORGOTTEN));
+    Own on(Instant now, Limits limits) {
+      boolean old = last.isBefore(now.minus(limits.forgotten()));
       // Later than now: the clock was set back.
       return old || last.isAfter(now) ? new Own(0, Instant.MIN, Instant.MIN, gotIn) : this;
     }
 
-    Own oneMore(Instant now) {
+    Own oneMore(Instant now, Limits limits) {
       long seconds =
           wrong + 1 < FREE
               ? 0
-              : Math.min(LONGEST_WAIT.toSeconds(), 2L << Math.min(wrong + 1 - FREE, 10));
+              : Math.min(limits.longestWait().toSeconds(), 2L << Math.min(wrong + 1 - FREE, 10));
       return new Own(wrong + 1, now, now.plusSeconds(seconds), gotIn);
     }
   }
 
+  private final Limits limits;
+  private final Pace atAddress = new Pace(CROWD, CROWD_EACH, REMEMBERED_AT_MOST);
+  private final Pace atName;
   private final Map<String, Own> owns =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -60,15 +81,18 @@ final class Throttle {
           return size() > REMEMBERED_AT_MOST;
         }
       };
-  private final Pace atAddress = new Pace(CROWD, CROWD_EACH, REMEMBERED_AT_MOST);
-  private final Pace atName = new Pace(CROWD, CROWD_EACH, REMEMBERED_AT_MOST);
+
+  Throttle(Limits limits) {
+    this.limits = limits;
+    this.atName = new Pace(limits.crowd(), limits.crowdEach(), REMEMBERED_AT_MOST);
+  }
 
   /**
    * Zero: go on. The try counts as wrong from here on, so that a hundred at once are no way around;
    * {@link #right} takes that back.
    */
   synchronized Duration begin(Try tried, Instant now) {
-    Own own = owns.getOrDefault(tried.own(), Own.NONE).on(now);
+    Own own = owns.getOrDefault(tried.own(), Own.NONE).on(now, limits);
     Duration wait = own.wrong() == 0 ? Duration.ZERO : Duration.between(now, own.next());
     if (wait.compareTo(Duration.ZERO) > 0) {
       return wait;
@@ -85,7 +109,7 @@ final class Throttle {
         return crowd;
       }
     }
-    owns.put(tried.own(), own.oneMore(now));
+    owns.put(tried.own(), own.oneMore(now, limits));
     return Duration.ZERO;
   }
 

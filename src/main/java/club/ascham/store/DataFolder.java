@@ -31,6 +31,11 @@ public record DataFolder(Path path) {
     return path.resolve("ascham.db.restoring");
   }
 
+  /** Opens what is sealed of second steps; it stays here when the file is copied. */
+  public Path secondStepKey() {
+    return path.resolve("second-step.key");
+  }
+
   Path inUse() {
     return path.resolve("in-use");
   }

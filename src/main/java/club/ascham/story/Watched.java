@@ -26,7 +26,9 @@ record Watched(String table, List<String> columns) {
           "pressed",
           "session",
           "clock_offset",
-          "password_link");
+          "password_link",
+          "code_taken",
+          "recovery_code");
 
   /**
    * What says who someone is, and free text, which may name them; by table: kept apart from the
@@ -47,7 +49,8 @@ record Watched(String table, List<String> columns) {
           "upkeep_task", Set.of("why"));
 
   /** That these changed is recorded, never what they are. */
-  private static final Set<String> SECRET = Set.of("password_hash", "access_key_hash");
+  private static final Set<String> SECRET =
+      Set.of("password_hash", "access_key_hash", "sealed_secret");
 
   private static final String NEXT_STORY = "(SELECT coalesce(max(id), 0) + 1 FROM story)";
   private static final UnaryOperator<String> NOTHING = column -> "NULL";

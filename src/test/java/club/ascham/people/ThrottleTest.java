@@ -14,7 +14,7 @@ class ThrottleTest {
   private static final Instant EVENING = Instant.parse("2026-06-09T18:30:00Z");
   private static final Caller CLUB = new Caller("192.0.2.1", false);
 
-  private final Throttle throttle = new Throttle();
+  private final Throttle throttle = new Throttle(Throttle.FOR_PASSWORDS);
 
   @Test
   void theFirstFewWrongOnes_waitForNothing() {

@@ -1,0 +1,114 @@
+package club.ascham.people;
+
+import club.ascham.id.AccountId;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+
+/**
+ * Turns second steps on and off. Whatever changes of one ends every session of its account: who is
+ * at the browser begins a new one.
+ */
+@ApplicationScoped
+class ChangeSecondStep {
+  private final Rows rows;
+  private final SecondSteps secondSteps;
+  private final Sessions sessions;
+  private final Story story;
+  private final Actor actor;
+  private final ClubTime time;
+
+  ChangeSecondStep(
+      Rows rows,
+      SecondSteps secondSteps,
+      Sessions sessions,
+      Story story,
+      Actor actor,
+      ClubTime time) {
+    this.rows = rows;
+    this.secondSteps = secondSteps;
+    this.sessions = sessions;
+    this.story = story;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /**
+   * One's own, after a code proved that the phone knows the secret.
+   *
+   * @param stepOfTheProof that code's time step: it is taken with it
+   * @return recovery codes, told this once; none: it is on already, and nothing was changed
+   */
+  @Writes
+  List<RecoveryCode> turnOn(AccountId account, SharedSecret secret, long stepOfTheProof) {
+    if (!secondSteps.add(account, secret, stepOfTheProof)) {
+      return List.of();
+    }
+    sessions.endAll(account);
+    tell(account, "Turned the second step on.");
+    return secondSteps.newRecoveryCodes(account);
+  }
+
+  /** One's own. False: it was off; nothing was changed. */
+  @Writes
+  boolean turnOff(AccountId account) {
+    if (!secondSteps.remove(account)) {
+      return false;
+    }
+    sessions.endAll(account);
+    tell(account, "Turned the second step off.");
+    return true;
+  }
+
+  /** None: it is off, and nothing was changed. */
+  @Writes
+  List<RecoveryCode> newRecoveryCodes(AccountId account) {
+    if (secondSteps.of(account).isEmpty()) {
+      return List.of();
+    }
+    sessions.endAll(account);
+    tell(account, "Made new recovery codes.");
+    return secondSteps.newRecoveryCodes(account);
+  }
+
+  /** False: it is none of the account's, or was used; nothing was changed. */
+  @Writes
+  boolean useRecoveryCode(AccountId account, RecoveryCode code) {
+    if (!secondSteps.use(account, code)) {
+      return false;
+    }
+    tell(account, "Used a recovery code in the place of the second step.");
+    return true;
+  }
+
+  /**
+   * Someone else's, for who lost phone and recovery codes.
+   *
+   * @param why as asked of the officer
+   * @return false: it was off; nothing was changed
+   */
+  @Writes
+  boolean takeOff(AccountId account, String why) {
+    if (!secondSteps.remove(account)) {
+      return false;
+    }
+    sessions.endAll(account);
+    story.tell(
+        Story.Told.ofClub(time.now(), actor.id(), "Took the second step off an account.")
+            .because(why));
+    return true;
+  }
+
+  @Writes
+  void askOf(DoorRule rule) {
+    rows.change("UPDATE door_rule SET second_step_for = ?1", rule);
+    tell(actor.id(), "Set who must have a second step: " + rule.said() + ".");
+  }
+
+  private void tell(AccountId by, String sentence) {
+    story.tell(Story.Told.ofClub(time.now(), by, sentence));
+  }
+}

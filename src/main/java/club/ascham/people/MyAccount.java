@@ -1,0 +1,66 @@
+package club.ascham.people;
+
+import club.ascham.form.Typed;
+import club.ascham.time.ClubTime;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Locale;
+
+/** The page of one's own account. */
+@ApplicationScoped
+class MyAccount {
+  /**
+   * @param newKey an access key just made, shown this once; null: none was
+   * @param step the second step; null: it is off
+   * @param stepAsked whether the club wants one of this account
+   * @param here the number of the session that this page was asked in
+   */
+  @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record MePage(
+      People.Listed account,
+      boolean permitHolds,
+      String unit,
+      String newKey,
+      SecondSteps.State step,
+      boolean stepAsked,
+      List<Sessions.Open> open,
+      long here,
+      Typed typed)
+      implements TemplateInstance {}
+
+  private final People people;
+  private final SecondSteps secondSteps;
+  private final Sessions sessions;
+  private final Actor actor;
+  private final ClubTime time;
+
+  MyAccount(People people, SecondSteps secondSteps, Sessions sessions, Actor actor, ClubTime time) {
+    this.people = people;
+    this.secondSteps = secondSteps;
+    this.sessions = sessions;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  TemplateInstance page(Typed typed) {
+    return page(typed, null);
+  }
+
+  /**
+   * @param newKey null: none was made
+   */
+  TemplateInstance page(Typed typed, String newKey) {
+    return new MePage(
+        people.listed(actor.id().value()).orElseThrow(),
+        actor.holdsPermit(time.today()),
+        actor.unit().name().toLowerCase(Locale.ROOT),
+        newKey,
+        secondSteps.of(actor.id()).orElse(null),
+        actor.secondStepAsked(),
+        sessions.open(actor.id()),
+        actor.session(),
+        typed);
+  }
+}
