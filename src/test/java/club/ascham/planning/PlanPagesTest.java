@@ -104,23 +104,26 @@ class PlanPagesTest {
         .body(containsString("data-label=\"one that fails\">5 times<"));
   }
 
-  /** The demo club has three hours a week, and asks for more work than they hold. */
+  /** One hour a week is too few for the demo club, and more so with what other tests leave. */
   @Test
   void whatDoesNotFit_isSaidWithTheHoursThatDo_andTheLinkShowsThatTheyDo() {
     Visitor officer = Visitor.signedInAs("officer");
-    String page = reckoned(officer, "/plan").asString();
+    String page = reckoned(officer, "/plan?hours=1").asString();
+    String hours = io.restassured.path.json.JsonPath.from(json("?hours=1")).get("hoursThatDo") + "";
+    if (hours.equals("null")) {
+      assertTrue(page.contains("Not even 200 hours a week would do"));
+      return;
+    }
     Matcher link =
         Pattern.compile("<a href=\"(/plan\\?hours=([0-9.]+))#work\">Try \\2 hours</a>")
             .matcher(page);
     assertTrue(link.find(), "no hours are named");
+    assertEquals(Double.parseDouble(hours), Double.parseDouble(link.group(2)));
     assertTrue(page.contains("all of them fit with " + link.group(2) + " hours a week"));
     reckoned(officer, link.group(1))
         .then()
         .body(containsString("If: " + link.group(2) + " hours a week"))
         .body(containsString("fits into the hours before it is due."));
-    assertEquals(
-        Float.parseFloat(link.group(2)),
-        io.restassured.path.json.JsonPath.from(json("")).getFloat("hoursThatDo"));
   }
 
   @Test
