@@ -12,7 +12,7 @@ final class Happened {
   final int[][] unplanned = new int[Kind.values().length][Calendar.MONTHS];
   final int[][] bought;
   final long[] cost = new long[Calendar.MONTHS];
-  final long[] ordered = new long[Calendar.MONTHS];
+  final long[] beside = new long[Calendar.MONTHS];
 
   Happened(int weeks, int groups) {
     minutes = new int[weeks];
@@ -28,7 +28,7 @@ final class Happened {
     Arrays.fill(lateOtherMinutes, 0);
     Arrays.fill(out, 0);
     Arrays.fill(cost, 0);
-    Arrays.fill(ordered, 0);
+    Arrays.fill(beside, 0);
     for (int[][] each : new int[][][] {planned, unplanned, bought}) {
       for (int[] row : each) {
         Arrays.fill(row, 0);
@@ -43,12 +43,11 @@ final class Happened {
   void bought(int group, int month, long price) {
     bought[group][month]++;
     cost[month] += price;
-    ordered[month] += price;
   }
 
   /** A failure costs this beside its part, which may come out of the cupboard. */
   void failed(int month, long besidePart) {
-    cost[month] += besidePart;
+    beside[month] += besidePart;
   }
 
   void late(int week, int byMinutes, boolean safety) {

@@ -47,7 +47,7 @@ public record Plan(
    * @param planned parts replaced when due, on average
    * @param unplanned parts replaced because they failed, on average
    * @param replaced all of them together
-   * @param cost of what is ordered and what fails in it
+   * @param cost of what is ordered in it
    * @param costSoFar with all months before
    */
   public record Month(
@@ -61,9 +61,11 @@ public record Plan(
   /**
    * Twelve months.
    *
-   * @param ordered what of the cost is for parts to buy: the rest is what failures cost beside them
+   * @param cost of what is ordered
+   * @param besideParts what failures cost beside the parts that take their place: evenings, and what
+   *     they took along
    */
-  public record Year(LocalDate from, Band cost, Band ordered, Band replaced, Band minutes) {}
+  public record Year(LocalDate from, Band cost, Band besideParts, Band replaced, Band minutes) {}
 
   /**
    * What is ordered in one month of parts that may stand in for each other; none where none is

@@ -101,7 +101,7 @@ public final class Simulation {
                     new Plan.Year(
                         calendar.month(y * Calendar.MONTHS_A_YEAR),
                         all.costOfYear[y].band(),
-                        all.orderedOfYear[y].band(),
+                        all.besideOfYear[y].band(),
                         all.replacedOfYear[y].band(),
                         all.minutesOfYear[y].band()))
             .toList(),

@@ -16,7 +16,7 @@ final class Tallies {
   final Tally[] cost = tallies(Calendar.MONTHS);
   final Tally[] costSoFar = tallies(Calendar.MONTHS);
   final Tally[] costOfYear = tallies(Calendar.MONTHS / Calendar.MONTHS_A_YEAR);
-  final Tally[] orderedOfYear = tallies(Calendar.MONTHS / Calendar.MONTHS_A_YEAR);
+  final Tally[] besideOfYear = tallies(Calendar.MONTHS / Calendar.MONTHS_A_YEAR);
   final Tally[] minutesOfYear = tallies(Calendar.MONTHS / Calendar.MONTHS_A_YEAR);
   final Tally[] replacedOfYear = tallies(Calendar.MONTHS / Calendar.MONTHS_A_YEAR);
   final Tally lateSafetyInAll = new Tally();
@@ -58,7 +58,7 @@ final class Tallies {
     lateSafetyInAll.add(late);
     long soFar = 0;
     long[] costs = new long[costOfYear.length];
-    long[] ordered = new long[orderedOfYear.length];
+    long[] beside = new long[besideOfYear.length];
     long[] parts = new long[replacedOfYear.length];
     for (int m = 0; m < Calendar.MONTHS; m++) {
       int year = m / Calendar.MONTHS_A_YEAR;
@@ -77,11 +77,11 @@ final class Tallies {
       cost[m].add(one.cost[m]);
       costSoFar[m].add(soFar);
       costs[year] += one.cost[m];
-      ordered[year] += one.ordered[m];
+      beside[year] += one.beside[m];
     }
     for (int y = 0; y < costs.length; y++) {
       costOfYear[y].add(costs[y]);
-      orderedOfYear[y].add(ordered[y]);
+      besideOfYear[y].add(beside[y]);
       minutesOfYear[y].add(worked[y]);
       replacedOfYear[y].add(parts[y]);
     }
@@ -105,7 +105,7 @@ final class Tallies {
     add(cost, other.cost);
     add(costSoFar, other.costSoFar);
     add(costOfYear, other.costOfYear);
-    add(orderedOfYear, other.orderedOfYear);
+    add(besideOfYear, other.besideOfYear);
     add(minutesOfYear, other.minutesOfYear);
     add(replacedOfYear, other.replacedOfYear);
   }

@@ -16,16 +16,22 @@ public record Compared(String what, String now, String then, String difference) 
       String year = y == 0 ? "in the coming year" : "in the year after";
       lines.add(
           new Compared(
-              "Money " + year,
+              "Money for parts " + year,
               amounts.whole(a.cost().median()),
               amounts.whole(b.cost().median()),
               amounts.change(b.cost().median() - a.cost().median())));
       lines.add(
           new Compared(
-              "Money %s, at most in nine of ten".formatted(year),
+              "Money for parts %s, at most in nine of ten".formatted(year),
               amounts.whole(a.cost().high90()),
               amounts.whole(b.cost().high90()),
               amounts.change(b.cost().high90() - a.cost().high90())));
+      lines.add(
+          new Compared(
+              "What failures cost beside, " + year,
+              amounts.whole(a.besideParts().median()),
+              amounts.whole(b.besideParts().median()),
+              amounts.change(b.besideParts().median() - a.besideParts().median())));
       lines.add(count("Parts replaced " + year, a.replaced().median(), b.replaced().median()));
       lines.add(
           new Compared(

@@ -86,8 +86,8 @@ record PlanJson(
       """
       {"currency": "GBP", "seed": 1, "replications": 1000, "hoursAWeek": 3.0,
        "years": [{"from": "2026-11-25",
-         "cost": {"low90": 61000, "low50": 74000, "median": 84000, "high50": 95000, "high90": 112000, "mean": 84800.0},
-         "ordered": {"low90": 22000, "low50": 25000, "median": 28000, "high50": 31000, "high90": 36000, "mean": 28100.0},
+         "cost": {"low90": 22000, "low50": 25000, "median": 28000, "high50": 31000, "high90": 36000, "mean": 28100.0},
+         "besideParts": {"low90": 39000, "low50": 49000, "median": 56000, "high50": 64000, "high90": 76000, "mean": 56700.0},
          "replaced": {"low90": 21, "low50": 24, "median": 26, "high50": 28, "high90": 32, "mean": 26.1},
          "minutes": {"low90": 3300, "low50": 3400, "median": 3450, "high50": 3500, "high90": 3600, "mean": 3450.0}}],
        "months": [], "weeks": [], "purchases": [],

@@ -36,13 +36,14 @@ public final class PlanView {
   /** A number to draw, and as it is said. */
   public record Cell(double value, String said) {}
 
-  /** Twelve months; ordered, what of the money is for parts to buy. */
+  /** Twelve months' money for parts, and what failures cost beside them. */
   public record YearLine(
       LocalDate from,
       String cost,
       String half,
       String nine,
-      String ordered,
+      String besideParts,
+      String besideNine,
       String parts,
       String hours) {}
 
@@ -82,7 +83,8 @@ public final class PlanView {
                     amounts.whole(year.cost().median()),
                     range(year.cost().low50(), year.cost().high50()),
                     range(year.cost().low90(), year.cost().high90()),
-                    amounts.whole(year.ordered().median()),
+                    amounts.whole(year.besideParts().median()),
+                    range(year.besideParts().low90(), year.besideParts().high90()),
                     year.replaced().low90() + " to " + year.replaced().high90(),
                     Amounts.hours(year.minutes().median())))
         .toList();

@@ -67,7 +67,7 @@ class PlanLawsTest {
     return Stream.of(
             Stream.of(plan.mostOut(), plan.lateSafetyMinutes()),
             plan.years().stream()
-                .flatMap(y -> Stream.of(y.cost(), y.ordered(), y.replaced(), y.minutes())),
+                .flatMap(y -> Stream.of(y.cost(), y.besideParts(), y.replaced(), y.minutes())),
             plan.months().stream().flatMap(m -> Stream.of(m.replaced(), m.cost(), m.costSoFar())),
             plan.weeks().stream()
                 .flatMap(w -> Stream.of(w.minutes(), w.lateSafety(), w.lateOther(), w.out())),

@@ -188,16 +188,16 @@ class SimulationTest {
     Part failing = Fleets.string(0, new Life(200, 99, "made up"));
     Fleet bought = Fleets.fleet(List.of(failing), Map.of(), Fleets.terms(1150, 0, 5));
     Plan plan = plan(bought, Fleets.assumed(200, 50, 0));
-    assertEquals(exactly(3 * 5 * 1150), plan.years().get(0).cost());
-    assertEquals(exactly(3 * 1150), plan.years().get(0).ordered());
-    assertEquals(exactly(5 * 1150), plan.months().get(3).costSoFar());
-    assertEquals(exactly(7 * 5 * 1150), plan.months().get(23).costSoFar());
+    assertEquals(exactly(3 * 1150), plan.years().get(0).cost());
+    assertEquals(exactly(3 * 4 * 1150), plan.years().get(0).besideParts());
+    assertEquals(exactly(1150), plan.months().get(3).costSoFar());
+    assertEquals(exactly(7 * 1150), plan.months().get(23).costSoFar());
 
     Fleet withASpare =
         Fleets.fleet(List.of(failing), Map.of("string, 68 in", 1), Fleets.terms(1150, 0, 5));
     Plan saving = plan(withASpare, Fleets.assumed(200, 50, 0));
-    assertEquals(exactly(3 * 5 * 1150 - 1150), saving.years().get(0).cost());
-    assertEquals(exactly(2 * 1150), saving.years().get(0).ordered());
+    assertEquals(exactly(2 * 1150), saving.years().get(0).cost());
+    assertEquals(exactly(3 * 4 * 1150), saving.years().get(0).besideParts());
   }
 
   @Test
@@ -209,7 +209,7 @@ class SimulationTest {
             Fleets.terms(1150, 14, 5));
     Plan plan = plan(fleet, Fleets.assumed(10, 5, 0));
     assertEquals(exactly(1150), plan.years().get(0).cost());
-    assertEquals(exactly(1150), plan.years().get(0).ordered());
+    assertEquals(exactly(0), plan.years().get(0).besideParts());
   }
 
   @Test

@@ -100,7 +100,7 @@ class PlanPagesTest {
   void whatAFailureCosts_isCounted_andSaid() {
     reckoned(Visitor.signedInAs("officer"), "/plan")
         .then()
-        .body(containsString("for what failures cost beside them"))
+        .body(containsString("Failures cost beside them"))
         .body(containsString("data-label=\"one that fails\">5 times<"));
   }
 
