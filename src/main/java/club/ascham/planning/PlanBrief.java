@@ -18,7 +18,7 @@ public class PlanBrief {
   private static final int FEW = 5;
 
   /** Under this a failure is nothing to speak of. */
-  private static final double WORTH_A_LINE = 0.01;
+  private static final double WORTH_A_LINE = 0.05;
 
   private final PlanDesk desk;
   private final Insurance insurance;
@@ -74,7 +74,7 @@ public class PlanBrief {
     return new Brief(plan.orElse(null), aboutTo(run).stream().limit(FEW).toList());
   }
 
-  /** Every part that is due, or of which one in a hundred fails, in the coming months. */
+  /** Every part that is due, or of which one in twenty fails, in the coming months. */
   List<Soon> aboutTo() {
     return aboutTo(desk.ask(WhatIf.NOTHING));
   }
