@@ -18,7 +18,9 @@ class SecondStepFirst {
 
   @ServerRequestFilter
   Response leadThere(ContainerRequestContext request) {
-    if (!actor.lacksSecondStep() || isOnTheWay(request.getMethod(), path(request))) {
+    // A program's request brought a key, and no code could be asked of it.
+    boolean led = actor.session() != 0 && actor.lacksSecondStep();
+    if (!led || isOnTheWay(request.getMethod(), path(request))) {
       return null;
     }
     return Go.to("/me", "Your club asks for a second step: please turn it on first.");
@@ -28,9 +30,7 @@ class SecondStepFirst {
     return path.equals("/me") && method.equals("GET")
         || path.equals("/me/second-step")
         || path.equals("/me/second-step/confirm")
-        || path.equals("/sign-out")
-        // A program's request brought a key, which is made by whoever was through here.
-        || path.startsWith("/api/");
+        || path.equals("/sign-out");
   }
 
   private static String path(ContainerRequestContext request) {

@@ -467,6 +467,7 @@ class SecondStepTest {
       chief.browser.get("/people").then().statusCode(200);
       chief.browser.post("/people/second-step", Map.of()).then().statusCode(422);
       assertEquals(200, api(chief.name, PASSWORD));
+      String key = found(KEY, chief.browser.post("/me/key", Map.of("x", "y")));
       chief
           .browser
           .post("/people/second-step", Map.of("secondStepFor", rule))
@@ -491,6 +492,7 @@ class SecondStepTest {
           .header("Location", endsWith("/me"));
       assertEquals(before, rows.number("SELECT max(id) FROM story"));
       assertEquals(401, api(chief.name, PASSWORD), "else the password alone would open the API");
+      assertEquals(200, api(chief.name, key));
       pia.browser.get("/rigs").then().statusCode(rule.equals("everyone") ? 303 : 200);
       chief.withSecondStep();
       chief.browser.get("/people").then().statusCode(200);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,7 +91,8 @@ class SharedSecretTest {
         address,
         new QRCodeReader()
             .decode(
-                new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(side, side, pixels))))
+                new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(side, side, pixels))),
+                Map.of(DecodeHintType.PURE_BARCODE, true))
             .getText());
   }
 

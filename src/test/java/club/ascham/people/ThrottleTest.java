@@ -41,6 +41,24 @@ class ThrottleTest {
     assertEquals(Throttle.LONGEST_WAIT, before);
   }
 
+  /** Three codes in a million are right at any time. */
+  @Test
+  void aDayOfGuessingAtCodes_fromManyPlacesOrFromTheOwners_findsOneInLessThanOneOfTwoThousand() {
+    Throttle codes = new Throttle(Throttle.FOR_CODES);
+    int fromManyPlaces = 0;
+    int fromTheOwners = 0;
+    codes.begin(petraAt(CLUB), EVENING);
+    codes.right(petraAt(CLUB), EVENING);
+    for (int second = 0; second < Duration.ofDays(1).toSeconds(); second++) {
+      Instant now = EVENING.plusSeconds(second);
+      Caller another = new Caller("198.51." + second / 256 % 256 + "." + second % 256, false);
+      fromManyPlaces += codes.begin(petraAt(another), now).isZero() ? 1 : 0;
+      fromTheOwners += codes.begin(petraAt(CLUB), now).isZero() ? 1 : 0;
+    }
+    assertTrue(fromManyPlaces * 3e-6 < 1 / 2000.0, "tries: " + fromManyPlaces);
+    assertTrue(fromTheOwners * 3e-6 < 1 / 2000.0, "tries: " + fromTheOwners);
+  }
+
   @Test
   void askingWhileOneMustWait_makesItNoLonger() {
     wrong(petraAt(CLUB), Throttle.FREE);
