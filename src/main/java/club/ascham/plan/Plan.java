@@ -62,8 +62,8 @@ public record Plan(
    * Twelve months.
    *
    * @param cost of what is ordered
-   * @param besideParts what failures cost beside the parts that take their place: evenings, and what
-   *     they took along
+   * @param besideParts what failures cost beside the parts that take their place: evenings, and
+   *     what they took along
    */
   public record Year(LocalDate from, Band cost, Band besideParts, Band replaced, Band minutes) {}
 
