@@ -2,13 +2,14 @@ package club.ascham.store;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.util.Locale;
 
 /** How moments and days are written in the file: ISO text that sorts as time does. */
 public final class Stored {
   private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
+      new DateTimeFormatterBuilder().appendInstant(3).toFormatter(Locale.ROOT);
 
   private Stored() {}
 

@@ -51,13 +51,6 @@ public class SealedEntries {
         id);
   }
 
-  /** Those that a use case told and has not sealed yet, oldest first. */
-  List<Entry> unsealed() {
-    return rows.list(
-        Entry.class,
-        "SELECT s.id, s.hash, " + ENTRY + " FROM story s WHERE s.hash IS NULL ORDER BY s.id");
-  }
-
   /** The newest seal; empty where nothing was told yet. */
   public Optional<String> newest() {
     return rows

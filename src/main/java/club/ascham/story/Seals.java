@@ -55,10 +55,17 @@ class Seals {
     if (ends.personal()) {
       personal.seal();
     }
+    seal(ends);
+  }
+
+  private void seal(Ends ends) {
     String before = ends.newestSeal();
-    for (SealedEntries.Entry entry : sealed.unsealed()) {
-      before = Chain.seal(before, entry.entry());
-      rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), before);
+    for (long last = ends.lastSealed(); last < ends.lastTold(); ) {
+      for (SealedEntries.Entry entry : sealed.after(last)) {
+        before = Chain.seal(before, entry.entry());
+        rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), before);
+        last = entry.id();
+      }
     }
   }
 

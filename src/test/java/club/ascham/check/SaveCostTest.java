@@ -41,7 +41,10 @@ import org.junit.jupiter.api.Test;
 @Tag("measure")
 class SaveCostTest {
   private static final Logger LOG = Logger.getLogger(SaveCostTest.class);
-  private static final int WARM_UP = 3_000;
+
+  /** So many that all of it is compiled in full, as the few loops of the bare commit soon are. */
+  private static final int WARM_UP = 20_000;
+
   private static final int BOWS = 40;
   private static final int BLOCKS = 30;
   private static final int SAVES_A_BLOCK = 40;
