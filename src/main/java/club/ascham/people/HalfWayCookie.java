@@ -1,9 +1,6 @@
 package club.ascham.people;
 
-import club.ascham.web.BehindTls;
 import io.quarkus.vertx.http.runtime.security.PersistentLoginManager;
-import io.vertx.core.http.Cookie;
-import io.vertx.core.http.CookieSameSite;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Singleton;
 import java.util.Optional;
@@ -36,18 +33,10 @@ class HalfWayCookie {
   }
 
   void end(RoutingContext request) {
-    request
-        .response()
-        .addCookie(
-            Cookie.cookie(name(request), "")
-                .setPath("/")
-                .setMaxAge(0)
-                .setHttpOnly(true)
-                .setSecure(request.request().isSSL())
-                .setSameSite(CookieSameSite.STRICT));
+    request.response().addCookie(DoorCookie.written(name(request), "", request).setMaxAge(0));
   }
 
   private static String name(RoutingContext request) {
-    return request.request().isSSL() ? BehindTls.BOUND_TO_HOST + NAME : NAME;
+    return DoorCookie.named(NAME, request);
   }
 }

@@ -1,7 +1,5 @@
 package club.ascham.people;
 
-import io.vertx.core.http.Cookie;
-import io.vertx.core.http.CookieSameSite;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;
@@ -56,12 +54,9 @@ class KnownBrowsers {
     request
         .response()
         .addCookie(
-            Cookie.cookie(COOKIE, sealed(passwords.secret(), name))
+            DoorCookie.written(COOKIE, sealed(passwords.secret(), name), request)
                 .setPath("/sign-in")
-                .setMaxAge(KEPT.toSeconds())
-                .setHttpOnly(true)
-                .setSecure(request.request().isSSL())
-                .setSameSite(CookieSameSite.STRICT));
+                .setMaxAge(KEPT.toSeconds()));
   }
 
   String sealed(String browser, String name) {

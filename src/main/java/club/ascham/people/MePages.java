@@ -119,9 +119,7 @@ class MePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response newKey(MultivaluedMap<String, String> form) {
     String key = changeAccounts.newAccessKey(actor.id());
-    return Response.ok(myAccount.page(Typed.nothing(), key))
-        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-        .build();
+    return Go.shown(myAccount.page(Typed.nothing(), key));
   }
 
   @POST

@@ -297,9 +297,7 @@ class PeoplePages {
 
   private Response shown(String name, String secret, UriInfo uri) {
     String link = uri.getBaseUri().resolve("/join/" + secret).toString();
-    return Response.ok(new LinkPage(name, link, time.now().plus(PasswordLinks.LASTS)))
-        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-        .build();
+    return Go.shown(new LinkPage(name, link, time.now().plus(PasswordLinks.LASTS)));
   }
 
   private People.Listed listed(String id) {

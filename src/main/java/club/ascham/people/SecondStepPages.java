@@ -82,7 +82,7 @@ class SecondStepPages {
       return Go.again(myAccount.page(typed));
     }
     SharedSecret secret = enrolments.begin(actor.id(), actor.session());
-    return html(page(secret, Typed.nothing()));
+    return Go.shown(page(secret, Typed.nothing()));
   }
 
   /** Nothing is kept before a code proved that the phone knows the secret. */
@@ -146,7 +146,8 @@ class SecondStepPages {
       return Go.to("/me", "Someone changed the second step meanwhile; nothing was changed here.");
     }
     goOnHere(request);
-    return html(new RecoveryCodesPage(codes.stream().map(RecoveryCode::said).toList(), turnedOn));
+    return Go.shown(
+        new RecoveryCodesPage(codes.stream().map(RecoveryCode::said).toList(), turnedOn));
   }
 
   /** Every session has ended: who just gave password and code begins another. */
@@ -157,9 +158,5 @@ class SecondStepPages {
   private TemplateInstance page(SharedSecret secret, Typed typed) {
     String address = secret.address(club.rules().name(), actor.name());
     return new SecondStepPage(QrPath.of(address), secret.typed(), address, typed);
-  }
-
-  private static Response html(TemplateInstance page) {
-    return Response.ok(page).type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8")).build();
   }
 }

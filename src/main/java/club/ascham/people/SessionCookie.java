@@ -1,7 +1,6 @@
 package club.ascham.people;
 
 import club.ascham.Settings;
-import club.ascham.web.BehindTls;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.identity.IdentityProviderManager;
 import io.quarkus.security.identity.SecurityIdentity;
@@ -14,7 +13,6 @@ import io.quarkus.vertx.http.runtime.security.HttpSecurityUtils;
 import io.quarkus.vertx.http.runtime.security.PersistentLoginManager;
 import io.smallrye.mutiny.Uni;
 import io.vertx.core.http.Cookie;
-import io.vertx.core.http.CookieSameSite;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Singleton;
@@ -76,7 +74,7 @@ class SessionCookie implements HttpAuthenticationMechanism {
   }
 
   void end(RoutingContext request) {
-    request.response().addCookie(ours(request, name(request), "").setMaxAge(0));
+    request.response().addCookie(DoorCookie.written(name(request), "", request).setMaxAge(0));
   }
 
   /** Leads to the sign-in page, and remembers the page that was asked for. */
@@ -86,7 +84,9 @@ class SessionCookie implements HttpAuthenticationMechanism {
     if (request.request().method() == HttpMethod.GET && asked.length() <= LONGEST_ADDRESS) {
       request
           .response()
-          .addCookie(ours(request, ASKED_FOR, URLEncoder.encode(asked, StandardCharsets.UTF_8)));
+          .addCookie(
+              DoorCookie.written(
+                  ASKED_FOR, URLEncoder.encode(asked, StandardCharsets.UTF_8), request));
     }
     return Uni.createFrom().item(new ChallengeData(302, "Location", "/sign-in"));
   }
@@ -97,7 +97,7 @@ class SessionCookie implements HttpAuthenticationMechanism {
     if (asked == null) {
       return "/";
     }
-    request.response().addCookie(ours(request, ASKED_FOR, "").setMaxAge(0));
+    request.response().addCookie(DoorCookie.written(ASKED_FOR, "", request).setMaxAge(0));
     return ownPage(asked.getValue());
   }
 
@@ -128,17 +128,8 @@ class SessionCookie implements HttpAuthenticationMechanism {
         .item(new HttpCredentialTransport(HttpCredentialTransport.Type.COOKIE, NAME, SCHEME));
   }
 
-  /** Behind TLS the name itself binds the cookie to this host and to TLS. */
   private static String name(RoutingContext request) {
-    return tls(request) ? BehindTls.BOUND_TO_HOST + NAME : NAME;
-  }
-
-  private static Cookie ours(RoutingContext request, String name, String value) {
-    return Cookie.cookie(name, value)
-        .setPath("/")
-        .setHttpOnly(true)
-        .setSecure(tls(request))
-        .setSameSite(CookieSameSite.STRICT);
+    return DoorCookie.named(NAME, request);
   }
 
   private static boolean tls(RoutingContext request) {

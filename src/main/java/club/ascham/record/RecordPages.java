@@ -106,9 +106,7 @@ class RecordPages {
           "seal", "A seal has digits and the letters a to f: give its first eight or more.");
       return Go.again(page(Long.MAX_VALUE, null, null, typed));
     }
-    return Response.ok(page(Long.MAX_VALUE, null, said(verifyRecord.seen(digits.get())), typed))
-        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-        .build();
+    return Go.shown(page(Long.MAX_VALUE, null, said(verifyRecord.seen(digits.get())), typed));
   }
 
   private static String said(VerifyRecord.SealSeen seen) {

@@ -28,6 +28,11 @@ public final class Go {
     return Response.seeOther(URI.create(path)).build();
   }
 
+  /** A page that answers a press, and shows what is shown this once. */
+  public static Response shown(TemplateInstance page) {
+    return Response.ok(page).type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8")).build();
+  }
+
   /** The same page again, with what was typed and what is wrong; nothing was changed. */
   public static Response again(TemplateInstance page) {
     return Response.status(422)
