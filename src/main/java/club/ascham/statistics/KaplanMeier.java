@@ -94,7 +94,11 @@ public record KaplanMeier(List<Step> steps) {
   public Double fewFrom() {
     Double from = null;
     for (Step step : steps) {
-      from = step.few() ? from == null ? Double.valueOf(step.time()) : from : null;
+      if (!step.few()) {
+        from = null;
+      } else if (from == null) {
+        from = step.time();
+      }
     }
     return from;
   }

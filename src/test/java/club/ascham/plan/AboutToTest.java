@@ -39,19 +39,8 @@ class AboutToTest {
 
   private static AboutTo.Due due(int days, int loans, int shots) {
     Part part =
-        new Part(
-            "S1",
-            "string",
-            Kind.STRING,
-            "string",
-            0,
-            100,
-            0.1,
-            5,
-            null,
-            List.of(
-                new Routine(
-                    "replacement", 30, 730, 60, 4000, days, loans, shots, 60, false, true)));
+        Fleets.usedString(
+            new Routine("replacement", 30, 730, 60, 4000, days, loans, shots, 60, false, true));
     Fleet fleet = Fleets.fleet(List.of(part), Map.of(), Fleets.terms(1, 1));
     return AboutTo.within(90, fleet, Fleets.assumed(1, 1, 0)).get(0).by();
   }

@@ -26,6 +26,11 @@ public final class Fleets {
     return terms;
   }
 
+  /** A string on the first rig, 100 days old, with 0.1 loans and 5 shots a day. */
+  static Part usedString(Routine routine) {
+    return new Part("S1", "string", Kind.STRING, "string", 0, 100, 0.1, 5, null, List.of(routine));
+  }
+
   static Fleet fleet(List<Part> parts, Map<String, Integer> spares, Map<Kind, Terms> terms) {
     int rigs = parts.stream().mapToInt(part -> part.rig() + 1).max().orElse(0);
     List<Fleet.Rig> names = new ArrayList<>();

@@ -87,18 +87,7 @@ class SimulationTest {
   void useOnRecord_bringsACountedIntervalForward_andACourseMoreSo() {
     Routine everyFourThousand =
         new Routine("replacement", 30, 730, null, 4000, 700, null, 1000, 0, false, true);
-    Part string =
-        new Part(
-            "S1",
-            "string",
-            Kind.STRING,
-            "string",
-            0,
-            100,
-            0.1,
-            5,
-            null,
-            List.of(everyFourThousand));
+    Part string = Fleets.usedString(everyFourThousand);
     Fleet fleet = Fleets.fleet(List.of(string), Map.of(), Fleets.terms(1000, 0));
     Assumptions asOnRecord = Fleets.assumed(1, 5, 0);
     assertEquals(
