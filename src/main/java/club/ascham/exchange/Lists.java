@@ -22,6 +22,7 @@ final class Lists {
               RecordLists.ofLending(),
               RecordLists.ofChecking(),
               UpkeepLists.records(),
+              RecordLists.ofReports(),
               UpkeepLists.stories(),
               List.of(UpkeepLists.rules()))
           .flatMap(List::stream)

@@ -245,6 +245,52 @@ final class RecordLists {
             optional("releaseWhy", "withdrawal.release_why", WORDS)));
   }
 
+  /** After checks and upkeep, which answer them. */
+  static List<CsvList> ofReports() {
+    Codec report = number("report", "report");
+    return List.of(
+        CsvList.of(
+            "reports",
+            "What was told of bows",
+            "report",
+            numbered("report"),
+            optional("rig", "report.rig_id", RIG),
+            optional("loan", "report.loan_id", LOAN),
+            optional("receipt", "report.receipt_id", number("receipt", "receipt")),
+            required(
+                "toldAt",
+                "report.told_at",
+                word("RECEIVING", "SESSION", "LOAN", "BOW", "CHECK")),
+            required("happenedAt", "report.happened_at", moment()),
+            required("recordedAt", "report.recorded_at", moment()),
+            required("toldTo", "report.told_to", account()),
+            required("partKnown", "report.part_known", yesNo()),
+            required("dangerous", "report.dangerous", yesNo()),
+            optional("words", "report.words", WORDS),
+            optional("answer", "report.answer", word("NOTHING_THERE", "STOP", "WATCH")),
+            optional("answeredAt", "report.answered_at", moment()),
+            optional("answeredBy", "report.answered_by", account()),
+            optional("answerWords", "report.answer_words", WORDS),
+            optional("watchUntil", "report.watch_until", day()),
+            optional("check", "report.check_id", CHECK),
+            optional(
+                "upkeepRecord", "report.record_id", number("upkeep_record", "upkeep record"))),
+        CsvList.of(
+            "report-signs",
+            "Signs told of bows",
+            "report_sign",
+            numbered("report_sign"),
+            required("report", "report_sign.report_id", report),
+            required("sign", "report_sign.sign", text(60))),
+        CsvList.of(
+            "report-parts",
+            "What each report stands against",
+            "report_part",
+            numbered("report_part"),
+            required("report", "report_part.report_id", report),
+            required("item", "report_part.item_id", item())));
+  }
+
   /** Left empty, the next number is given. */
   static Column numbered(String table) {
     return optional("number", table + ".id", whole(1, 1_000_000_000));

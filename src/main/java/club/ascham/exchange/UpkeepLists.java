@@ -16,6 +16,7 @@ import static club.ascham.exchange.RecordLists.numbered;
 
 import club.ascham.bow.Build;
 import club.ascham.bow.StringMaterial;
+import club.ascham.upkeep.Request;
 import java.util.List;
 
 /** The files of upkeep, of the club's own rules, and of the story of each thing. */
@@ -63,6 +64,7 @@ final class UpkeepLists {
             optional("everyShots", "upkeep_rule.every_shots", whole(1, 1_000_000)),
             usually(14, "soonDays", "upkeep_rule.soon_days", whole(0, 365)),
             required("blocks", "upkeep_rule.blocks", yesNo()),
+            optional("beyondPercent", "upkeep_rule.beyond_percent", whole(0, 400)),
             required("source", "upkeep_rule.source", WORDS))
         .asSettings();
   }
@@ -95,6 +97,7 @@ final class UpkeepLists {
             required("by", "upkeep_task.opened_by", account()),
             required("why", "upkeep_task.why", WORDS),
             required("blocks", "upkeep_task.blocks", yesNo()),
+            usually("ASKED", "cause", "upkeep_task.cause", word(Request.Cause.class)),
             optional(
                 "closedBy",
                 "upkeep_task.closed_by_record",

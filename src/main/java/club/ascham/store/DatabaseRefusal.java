@@ -28,6 +28,9 @@ public class DatabaseRefusal extends RuntimeException {
               "It is on loan: receive it first, or report it lost there."),
           Map.entry("item-code-and-kind-are-fixed", "A code and a kind never change."),
           Map.entry("lent-item-is-retired", "One of these was retired meanwhile."),
+          Map.entry(
+              "lent-item-is-blocked",
+              "Something keeps one of these in: look at what stands against it."),
           Map.entry("lent-item-is-withdrawn", "One of these was withdrawn meanwhile."),
           Map.entry(
               "lent-part-is-not-fitted-to-that-rig", "The rig's parts were changed meanwhile."),

@@ -43,6 +43,8 @@ public class FreeTexts {
           new Column("loan", "override_why", "reason at an issue", LOAN),
           new Column("loan", "deposit_kept_why", "reason of a kept deposit", LOAN),
           new Column("receipt", "words", "words at a return", "'/loans/' || t.loan_id"),
+          new Column("report", "words", "what was told of a bow", "'/reports/' || t.id"),
+          new Column("report", "answer_words", "answer to what was told", "'/reports/' || t.id"),
           new Column("bow_check", "correction_why", "reason of a correction", RIG),
           new Column(
               "check_sign",

@@ -26,6 +26,7 @@ record Watched(String table, List<String> columns) {
           "pressed",
           "session",
           "clock_offset",
+          "taking_in",
           "password_link",
           "code_taken",
           "recovery_code");
@@ -36,17 +37,18 @@ record Watched(String table, List<String> columns) {
    * always in the words of our own list.
    */
   private static final Map<String, Set<String>> PERSONAL =
-      Map.of(
-          "borrower", Set.of("name", "contact", "member_no", "guardian"),
-          "loan", Set.of("leader", "override_why", "deposit_kept_why"),
-          "account", Set.of("name"),
-          "item", Set.of("notes", "retired_note"),
-          "receipt", Set.of("words"),
-          "bow_check", Set.of("correction_why"),
-          "adjustment", Set.of("words"),
-          "withdrawal", Set.of("why", "release_why"),
-          "upkeep_record", Set.of("found", "parts_used"),
-          "upkeep_task", Set.of("why"));
+      Map.ofEntries(
+          Map.entry("borrower", Set.of("name", "contact", "member_no", "guardian")),
+          Map.entry("loan", Set.of("leader", "override_why", "deposit_kept_why")),
+          Map.entry("account", Set.of("name")),
+          Map.entry("item", Set.of("notes", "retired_note")),
+          Map.entry("receipt", Set.of("words")),
+          Map.entry("report", Set.of("words", "answer_words")),
+          Map.entry("bow_check", Set.of("correction_why")),
+          Map.entry("adjustment", Set.of("words")),
+          Map.entry("withdrawal", Set.of("why", "release_why")),
+          Map.entry("upkeep_record", Set.of("found", "parts_used")),
+          Map.entry("upkeep_task", Set.of("why")));
 
   /** That these changed is recorded, never what they are. */
   private static final Set<String> SECRET =

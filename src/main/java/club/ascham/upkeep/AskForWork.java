@@ -39,8 +39,8 @@ public class AskForWork {
     boolean added =
         rows.change(
                 """
-                INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks)
-                SELECT ?1, ?2, ?3, ?4, ?5, ?6
+                INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
+                SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7
                  WHERE NOT EXISTS (SELECT 1 FROM upkeep_task
                                     WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL)""",
                 item,
@@ -48,7 +48,8 @@ public class AskForWork {
                 happened,
                 actor.id(),
                 request.why(),
-                request.blocks())
+                request.blocks(),
+                request.cause())
             == 1;
     if (!added) {
       rows.change(

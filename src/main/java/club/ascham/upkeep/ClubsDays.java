@@ -82,7 +82,7 @@ public class ClubsDays {
     }
     rows.change("DELETE FROM upkeep_plan");
     rows.change(
-        "INSERT INTO upkeep_plan (item_id, rule_id, due_on, because)"
-            + " SELECT item_id, rule_id, due_on, because FROM upkeep_reckoned");
+        "INSERT INTO upkeep_plan (item_id, rule_id, due_on, because, beyond_on)"
+            + " SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_reckoned");
   }
 }

@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param everyDays null: days do not count (likewise loans and shots); one at least is given
  * @param soonDays the days before, within which it is due soon
  * @param blocks whether an item stays in once it is overdue
+ * @param beyondPercent of its interval beyond which an item stays in although being overdue does not
+ *     block; null: it never does
  */
 record RuleDetails(
     String itemKind,
@@ -23,6 +25,7 @@ record RuleDetails(
     Integer everyShots,
     int soonDays,
     boolean blocks,
+    Integer beyondPercent,
     String source) {
   private static final int LONGEST_SOURCE = 500;
   private static final int USUALLY_SOON_DAYS = 14;
@@ -52,6 +55,7 @@ record RuleDetails(
     if (typed.sound() && days == null && loans == null && shots == null) {
       typed.fault("everyDays", "How often: after so many days, loans or shots? One at least.");
     }
+    Integer beyond = typed.whole("beyondPercent", 0, 400);
     Integer soon = typed.whole("soonDays", 0, 365);
     String source =
         typed.required(
@@ -68,6 +72,7 @@ record RuleDetails(
                 shots,
                 soon == null ? USUALLY_SOON_DAYS : soon,
                 typed.ticked("blocks"),
+                beyond,
                 source))
         : Optional.empty();
   }

@@ -19,7 +19,7 @@ public class UpkeepRules {
   private static final String RULES =
       """
       SELECT r.id, r.item_kind, r.build, r.material, r.work, r.every_days, r.every_loans, r.every_shots,
-             r.soon_days, r.blocks, r.source, a.name, r.changed_at, r.version
+             r.soon_days, r.blocks, r.beyond_percent, r.source, a.name, r.changed_at, r.version
         FROM upkeep_rule r LEFT JOIN account a ON a.id = r.changed_by
        """;
 
@@ -34,6 +34,7 @@ public class UpkeepRules {
    *
    * @param build null: every build (likewise material)
    * @param everyDays null: days do not count (likewise loans and shots)
+   * @param beyondPercent of the interval beyond which the item stays in; null: never by this
    * @param changedBy null: as it came (likewise changedAt)
    */
   public record Rule(
@@ -47,6 +48,7 @@ public class UpkeepRules {
       Integer everyShots,
       int soonDays,
       boolean blocks,
+      Integer beyondPercent,
       String source,
       String changedBy,
       Instant changedAt,
@@ -88,6 +90,7 @@ public class UpkeepRules {
           .with("everyShots", everyShots)
           .with("soonDays", soonDays)
           .with("blocks", blocks ? "on" : null)
+          .with("beyondPercent", beyondPercent)
           .with("source", source);
     }
 

@@ -261,8 +261,8 @@ class BadFilesTest {
   @Test
   void anUnknownPerson_isNamed() throws SQLException {
     String said =
-        take("number,item,work,openedAt,by,why,blocks,closedBy\n"
-                + "1,S-0201-B,string-replacement,2026-01-01T10:00:00Z,nobody,Old,no,\n")
+        take("number,item,work,openedAt,by,why,blocks,cause,closedBy\n"
+                + "1,S-0201-B,string-replacement,2026-01-01T10:00:00Z,nobody,Old,no,,\n")
             .bad()
             .get(1)
             .message();

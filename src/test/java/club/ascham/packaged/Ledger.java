@@ -74,13 +74,13 @@ public final class Ledger implements AutoCloseable {
     NEVER.put(
         "a plan of upkeep that is kept but not reckoned",
         """
-        SELECT item_id, rule_id FROM (SELECT item_id, rule_id, due_on, because FROM upkeep_plan
-                                      EXCEPT SELECT item_id, rule_id, due_on, because FROM upkeep_reckoned)""");
+        SELECT item_id, rule_id FROM (SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_plan
+                                      EXCEPT SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_reckoned)""");
     NEVER.put(
         "a plan of upkeep that is reckoned but not kept",
         """
-        SELECT item_id, rule_id FROM (SELECT item_id, rule_id, due_on, because FROM upkeep_reckoned
-                                      EXCEPT SELECT item_id, rule_id, due_on, because FROM upkeep_plan)""");
+        SELECT item_id, rule_id FROM (SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_reckoned
+                                      EXCEPT SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_plan)""");
     NEVER.put("a broken reference", "SELECT \"table\", rowid FROM pragma_foreign_key_check");
   }
 

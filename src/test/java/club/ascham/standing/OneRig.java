@@ -5,6 +5,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Savepoint;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -38,6 +39,12 @@ final class OneRig implements AutoCloseable {
   private LocalDate boltsInspected = LocalDate.of(2026, 1, 1);
   private LocalDate limbsInspected = LocalDate.of(2026, 1, 1);
   private boolean limbInspectionAsked;
+  private boolean limbInspectionFailed;
+  private boolean dangerousReport;
+
+  /** A string that was registered with the club, two years and a quarter more. */
+  private final LocalDate stringBeyond = LocalDate.of(2026, 1, 1).plusDays(912);
+
   private int loansSinceBoltInspection;
 
   OneRig(Connection connection) throws SQLException {
@@ -75,9 +82,11 @@ final class OneRig implements AutoCloseable {
   /** Does it if the file lets us; whether it did. */
   boolean tryTo(Deed deed) throws SQLException {
     now = now.plus(Duration.ofMinutes(7));
+    Savepoint before = connection.setSavepoint();
     try {
       return doIt(deed);
     } catch (SQLException refused) {
+      connection.rollback(before);
       if (!String.valueOf(refused.getMessage()).contains("CONSTRAINT")) {
         throw refused;
       }
@@ -188,6 +197,30 @@ final class OneRig implements AutoCloseable {
              WHERE closed_by_record IS NULL""");
         limbsInspected = today();
         limbInspectionAsked = false;
+        limbInspectionFailed = false;
+      }
+      case LIMBS_FAIL_THEIR_INSPECTION -> {
+        inspect(LIMBS, "LIMB_INSPECTION", "FAILED");
+        limbInspectionFailed = true;
+      }
+      case REPORT_A_BANG -> {
+        run(
+            """
+            INSERT INTO report (rig_id, told_at, happened_at, recorded_at, told_to, part_known, dangerous)
+            VALUES (1, 'BOW', ?, ?, 1, 0, 1)""",
+            now,
+            now);
+        run(
+            "INSERT INTO report_part (report_id, item_id) VALUES ((SELECT max(id) FROM report), 1)");
+        dangerousReport = true;
+      }
+      case ANSWER_WHAT_WAS_REPORTED -> {
+        run(
+            """
+            UPDATE report SET answer = 'NOTHING_THERE', answered_at = ?, answered_by = 1, answer_words = 'looked'
+             WHERE answer IS NULL""",
+            now);
+        dangerousReport = false;
       }
       case WAIT_HALF_A_YEAR -> now = now.plus(Duration.ofDays(183));
     }
@@ -207,7 +240,10 @@ final class OneRig implements AutoCloseable {
 
   private boolean tryToLendOutright() throws SQLException {
     boolean triggersCover =
-        onLoan || limbsWithdrawn && limbsFitted || stringWithdrawn && stringFitted;
+        onLoan
+            || limbsWithdrawn && limbsFitted
+            || stringWithdrawn && stringFitted
+            || inspectionKeepsIn(today());
     if (!triggersCover) {
       return false;
     }
@@ -266,18 +302,24 @@ final class OneRig implements AutoCloseable {
   }
 
   private void inspect(long item, String work) throws SQLException {
+    inspect(item, work, "PASSED");
+  }
+
+  private void inspect(long item, String work, String result) throws SQLException {
     run(
         """
         INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
-        VALUES (?, ?, ?, ?, 1, 'PASSED')""",
+        VALUES (?, ?, ?, ?, 1, ?)""",
         item,
         work,
         now,
-        now);
+        now,
+        result);
   }
 
   boolean mayBeLent() {
-    return limbsFitted
+    return !inspectionKeepsIn(today())
+        && limbsFitted
         && stringFitted
         && !limbsWithdrawn
         && !stringWithdrawn
@@ -299,12 +341,19 @@ final class OneRig implements AutoCloseable {
     if (!limbsFitted || !stringFitted || setUpBegun != null || !setUp) {
       return State.IN_THE_WORKSHOP;
     }
-    boolean overdue =
-        today.isAfter(boltsInspected.plusDays(180))
-            || today.isAfter(limbsInspected.plusDays(365))
-            || limbInspectionAsked
-            || loansSinceBoltInspection >= 12;
-    return lastEvent.isAfter(cleared) || overdue ? State.TO_BE_CHECKED : State.READY;
+    return lastEvent.isAfter(cleared) || inspectionKeepsIn(today)
+        ? State.TO_BE_CHECKED
+        : State.READY;
+  }
+
+  private boolean inspectionKeepsIn(LocalDate today) {
+    return today.isAfter(boltsInspected.plusDays(180))
+        || today.isAfter(limbsInspected.plusDays(365))
+        || limbInspectionAsked
+        || limbInspectionFailed
+        || dangerousReport
+        || today.isAfter(stringBeyond)
+        || loansSinceBoltInspection >= 12;
   }
 
   Seen seen(LocalDate today) throws SQLException {

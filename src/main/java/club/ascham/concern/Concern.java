@@ -1,0 +1,34 @@
+package club.ascham.concern;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import java.time.LocalDate;
+
+/**
+ * One thing that stands against a bow, in the line that every page shows.
+ *
+ * @param since the club's day from which it stands
+ * @param item the part it lies in; null: the rig as a whole
+ * @param code of that part, or the rig's name
+ * @param rig null: it lies in the part alone
+ * @param said what is known, one sentence
+ * @param ends what ends it, one sentence
+ * @param page where that is done
+ * @param source the row of the record it comes from
+ */
+public record Concern(
+    Weight weight,
+    Matter matter,
+    LocalDate since,
+    ItemId item,
+    String code,
+    RigId rig,
+    String said,
+    String ends,
+    String page,
+    long source) {
+
+  public boolean blocks() {
+    return weight == Weight.BLOCKS;
+  }
+}

@@ -1,0 +1,213 @@
+package club.ascham.concern;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.report.Noticed;
+import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The statements that read the facts, and the shapes of their rows. Ids come as a JSON array in
+ * {@code ?1}, the moment as {@code ?2}, its day as {@code ?3}.
+ */
+final class ConcernFacts {
+  private ConcernFacts() {}
+
+  /** What was fitted to each rig at the moment. */
+  static final String PARTS =
+      """
+      SELECT f.rig_id, f.item_id FROM json_each(?1) t CROSS JOIN fitting f ON f.rig_id = t.value
+       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)""";
+
+  /** What was out with each loan at the moment. */
+  static final String OUT =
+      """
+      SELECT x.loan_id, x.item_id FROM json_each(?1) t CROSS JOIN loan_line x ON x.loan_id = t.value
+       WHERE x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)""";
+
+  static final String OF_ITEMS_NOW = ofItems("upkeep_plan", "?2 IS NOT NULL");
+
+  /** Of a day that is over the spell counts that ran then. */
+  static final String OF_ITEMS_THEN =
+      ofItems("upkeep_spell", "p.since_at <= ?2 AND (p.until_at IS NULL OR p.until_at > ?2)");
+
+  private static String ofItems(String planned, String running) {
+    return
+"""
+SELECT 'RETIRED' AS matter, i.id, i.code, NULL AS at, i.retired_on AS day, NULL AS until_day, 1 AS grave,
+       NULL AS work, i.retired_why AS why, NULL AS signs, i.id AS source
+  FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value WHERE i.retired_on <= ?3
+UNION ALL
+SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, 1, w.work, w.why, NULL, w.id
+  FROM json_each(?1) t CROSS JOIN withdrawal w ON w.item_id = t.value JOIN item i ON i.id = t.value
+ WHERE w.happened_at <= ?2 AND (w.released_at IS NULL OR w.released_at > ?2)
+UNION ALL
+SELECT 'INSPECTION_FAILED', i.id, i.code, f.happened_at, NULL, NULL, 1, f.work, f.found, NULL, f.id
+  FROM json_each(?1) t CROSS JOIN upkeep_record f ON f.item_id = t.value JOIN item i ON i.id = t.value
+ WHERE f.result = 'FAILED' AND f.happened_at <= ?2
+   AND NOT EXISTS (SELECT 1 FROM upkeep_record n WHERE n.item_id = f.item_id AND n.work = f.work
+                      AND n.result IN ('PASSED', 'FAILED') AND n.happened_at <= ?2
+                      AND (n.happened_at, n.id) > (f.happened_at, f.id))
+UNION ALL
+SELECT 'REPORTED', i.id, i.code, r.happened_at, NULL, NULL, r.dangerous, NULL, r.words,
+       (SELECT group_concat(s.sign) FROM report_sign s WHERE s.report_id = r.id), r.id
+  FROM json_each(?1) t CROSS JOIN report_part p ON p.item_id = t.value JOIN report r ON r.id = p.report_id
+  JOIN item i ON i.id = t.value
+ WHERE r.happened_at <= ?2 AND (r.answered_at IS NULL OR r.answered_at > ?2)
+UNION ALL
+SELECT 'WATCHED', i.id, i.code, r.answered_at, NULL, r.watch_until, r.dangerous, NULL, r.answer_words, NULL, r.id
+  FROM json_each(?1) t CROSS JOIN report_part p ON p.item_id = t.value JOIN report r ON r.id = p.report_id
+  JOIN item i ON i.id = t.value
+ WHERE r.answer = 'WATCH' AND r.answered_at <= ?2 AND r.watch_until >= ?3
+UNION ALL
+SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p.because, NULL, u.id
+  FROM json_each(?1) t CROSS JOIN %s p ON p.item_id = t.value JOIN upkeep_rule u ON u.id = p.rule_id
+  JOIN item i ON i.id = t.value
+ WHERE %s AND p.due_on < ?3
+UNION ALL
+SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at, NULL, NULL, k.blocks, k.work,
+       k.why, NULL, k.id
+  FROM json_each(?1) t CROSS JOIN upkeep_task k ON k.item_id = t.value JOIN item i ON i.id = t.value
+  LEFT JOIN upkeep_record d ON d.id = k.closed_by_record
+ WHERE k.opened_at <= ?2 AND (k.closed_by_record IS NULL OR d.happened_at > ?2)
+UNION ALL
+SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
+  FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
+ WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3"""
+        .formatted(planned, running);
+  }
+
+  /**
+   * How far each rig's own facts let it go: its parts, its set-up in force, and whether it came
+   * back or was checked since it was last put back.
+   */
+  static final String OF_RIGS =
+      """
+      SELECT g.id, g.code, g.body, g.limbs, g.string, g.one_piece, g.parts_since, g.begun_at, g.set_up,
+             nullif(g.last_event, ''), g.last_event > g.cleared_at FROM (
+        SELECT r.id, (SELECT i.code FROM fitting f JOIN item i ON i.id = f.item_id
+                       WHERE f.rig_id = r.id AND f.place = 'BODY' AND f.from_at <= ?2
+                       ORDER BY f.from_at DESC LIMIT 1) AS code,
+               p.body, p.limbs, p.string, p.one_piece, coalesce(p.since, r.assembled_at) AS parts_since,
+               (SELECT u.begun_at FROM set_up u WHERE u.rig_id = r.id AND u.begun_at <= ?2
+                   AND (u.finished_at IS NULL OR u.finished_at > ?2)) AS begun_at,
+               EXISTS (SELECT 1 FROM set_up u WHERE u.rig_id = r.id AND u.finished_at <= ?2
+                          AND u.begun_at >= p.since) AS set_up,
+               max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.id AND x.back_at <= ?2), ''),
+                   coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.happened_at <= ?2), '')) AS last_event,
+               max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.happened_at <= ?2
+                                AND c.released_at <= ?2), ''),
+                   coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.id AND u.finished_at <= ?2), '')) AS cleared_at
+          FROM json_each(?1) t CROSS JOIN rig r ON r.id = t.value
+          LEFT JOIN (SELECT f.rig_id, max(f.place = 'BODY') AS body, max(f.place = 'LIMBS') AS limbs,
+                            max(f.place = 'STRING') AS string, max(i.kind = 'BOW') AS one_piece, max(f.from_at) AS since
+                       FROM json_each(?1) t CROSS JOIN fitting f ON f.rig_id = t.value JOIN item i ON i.id = f.item_id
+                      WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)
+                      GROUP BY f.rig_id) p ON p.rig_id = r.id
+         WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g""";
+
+  record ItemRow(
+      Matter matter,
+      ItemId item,
+      String bareCode,
+      Instant at,
+      LocalDate day,
+      LocalDate until,
+      boolean grave,
+      Work work,
+      String why,
+      String signs,
+      long source) {
+    Fact fact(Function<Instant, LocalDate> dayOf) {
+      return new Fact(
+          matter,
+          item,
+          new ItemCode(bareCode).display(),
+          null,
+          day == null ? dayOf.apply(at) : day,
+          until,
+          grave,
+          work,
+          whySaid(),
+          source);
+    }
+
+    private String whySaid() {
+      return switch (matter) {
+        case RETIRED -> why.toLowerCase(Locale.ROOT);
+        case REPORTED ->
+            Stream.concat(
+                    signs == null
+                        ? Stream.empty()
+                        : Arrays.stream(signs.split(","))
+                            .map(Noticed::valueOf)
+                            .sorted()
+                            .map(Noticed::said),
+                    why == null ? Stream.empty() : Stream.of("“" + why + "”"))
+                .collect(Collectors.joining("; "));
+        default -> why == null ? "" : why;
+      };
+    }
+  }
+
+  record RigRow(
+      RigId rig,
+      String bareCode,
+      boolean body,
+      boolean limbs,
+      boolean string,
+      boolean onePiece,
+      Instant partsSince,
+      Instant begunAt,
+      boolean setUp,
+      Instant lastEvent,
+      boolean needsCheck) {
+
+    List<Fact> facts(Function<Instant, LocalDate> dayOf) {
+      List<Fact> facts = new ArrayList<>();
+      if (!body || !string || !(limbs || onePiece)) {
+        facts.add(fact(Matter.NOT_SET_UP, dayOf.apply(partsSince), "It lacks " + missing()));
+      } else if (begunAt != null) {
+        facts.add(fact(Matter.NOT_SET_UP, dayOf.apply(begunAt), "Its set-up is begun"));
+      } else if (!setUp) {
+        facts.add(
+            fact(
+                Matter.NOT_SET_UP,
+                dayOf.apply(partsSince),
+                "It has no complete set-up figures for these parts"));
+      }
+      if (needsCheck) {
+        facts.add(
+            fact(
+                Matter.NOT_CHECKED,
+                dayOf.apply(lastEvent),
+                "It came back, or was checked, and nobody has put it back since"));
+      }
+      return facts;
+    }
+
+    private String missing() {
+      return Stream.of(
+              body ? null : "a riser",
+              limbs || onePiece || !body ? null : "limbs",
+              string ? null : "a string")
+          .filter(part -> part != null)
+          .collect(Collectors.joining(" and "));
+    }
+
+    private Fact fact(Matter matter, LocalDate since, String why) {
+      String name = bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
+      return new Fact(
+          matter, null, name, rig, since, null, true, null, why, rig.value());
+    }
+  }
+}

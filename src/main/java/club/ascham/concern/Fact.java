@@ -1,0 +1,32 @@
+package club.ascham.concern;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.upkeep.Work;
+import java.time.LocalDate;
+
+/**
+ * Something the record says of one thing, as far as it may stand against it.
+ *
+ * @param item the thing; null: a rig as a whole
+ * @param code of the item on its label, or the rig's name
+ * @param rig null: it is known of the item, wherever that is fitted
+ * @param since the club's day from which it is so; of planned work, its last day in time
+ * @param until of planned work, the last day it may still go out with a reason, null for none such;
+ *     of what is watched, the last day
+ * @param grave withdrawing, blocking or dangerous, by its matter
+ * @param work that it asks for or that failed; null: none, or to be decided
+ * @param why in the words that were kept
+ * @param source the row it comes from
+ */
+record Fact(
+    Matter matter,
+    ItemId item,
+    String code,
+    RigId rig,
+    LocalDate since,
+    LocalDate until,
+    boolean grave,
+    Work work,
+    String why,
+    long source) {}

@@ -1,0 +1,28 @@
+package club.ascham.concern;
+
+import club.ascham.form.Words;
+
+/** What kind of thing is known, in the order in which it is told. */
+public enum Matter {
+  RETIRED,
+  WITHDRAWN,
+  INSPECTION_FAILED,
+  /** Somebody told of a sign, and nobody has answered yet. */
+  REPORTED,
+  /** Work that a rule plans is overdue. */
+  OVERDUE,
+  /** Its bow's readings change by more than readers differ. */
+  CHANGING,
+  /** Work was asked for out of turn. */
+  ASKED,
+  NOT_SET_UP,
+  NOT_CHECKED,
+  /** A report was answered with <i>watch</i>, to an end day. */
+  WATCHED,
+  ARROWS_NOT_WEIGHED;
+
+  /** Its word in JSON: {@code inspection-failed}. */
+  public String word() {
+    return Words.of(this);
+  }
+}

@@ -1,0 +1,154 @@
+package club.ascham.concern;
+
+import static club.ascham.concern.Weight.BLOCKS;
+import static club.ascham.concern.Weight.NOTE;
+import static club.ascham.concern.Weight.SPEAKS_AGAINST;
+
+import club.ascham.id.ItemId;
+import club.ascham.bow.Who;
+import club.ascham.upkeep.Work;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Weighs what the record says of a thing on one day. It restricts only: nothing here ever makes a
+ * thing fit to go out.
+ */
+final class Weighing {
+  private Weighing() {}
+
+  /** A withdrawal or an open report and the work it asks for are one thing, told once. */
+  private record Told(ItemId item, Work work) {}
+
+  /** What stands against the thing that these facts are about, on that day. */
+  static Against on(LocalDate day, List<Fact> facts) {
+    Set<Told> withdrawn = new HashSet<>();
+    for (Fact fact : facts) {
+      if (fact.matter() == Matter.WITHDRAWN && fact.work() != null) {
+        withdrawn.add(new Told(fact.item(), fact.work()));
+      }
+    }
+    List<Concern> concerns = new ArrayList<>();
+    for (Fact fact : facts) {
+      boolean told =
+          (fact.matter() == Matter.ASKED || fact.matter() == Matter.INSPECTION_FAILED)
+              && withdrawn.contains(new Told(fact.item(), fact.work()));
+      if (!told) {
+        weight(fact, day).ifPresent(weight -> concerns.add(concern(fact, weight)));
+      }
+    }
+    return new Against(concerns);
+  }
+
+  /** Empty where the fact does not stand against anything on that day. */
+  static Optional<Weight> weight(Fact fact, LocalDate day) {
+    return switch (fact.matter()) {
+      case RETIRED, WITHDRAWN, INSPECTION_FAILED, NOT_SET_UP, NOT_CHECKED -> Optional.of(BLOCKS);
+      case REPORTED, CHANGING, ASKED -> Optional.of(fact.grave() ? BLOCKS : SPEAKS_AGAINST);
+      case OVERDUE -> overdue(fact, day);
+      case WATCHED -> day.isAfter(fact.until()) ? Optional.empty() : Optional.of(NOTE);
+      case ARROWS_NOT_WEIGHED -> Optional.of(NOTE);
+    };
+  }
+
+  private static Optional<Weight> overdue(Fact fact, LocalDate day) {
+    boolean isBeyond = fact.until() != null && day.isAfter(fact.until());
+    if (isBeyond) {
+      return Optional.of(BLOCKS);
+    }
+    boolean isOverdue = fact.since() != null && day.isAfter(fact.since());
+    return isOverdue ? Optional.of(fact.grave() ? BLOCKS : SPEAKS_AGAINST) : Optional.empty();
+  }
+
+  private static Concern concern(Fact fact, Weight weight) {
+    return new Concern(
+        weight,
+        fact.matter(),
+        since(fact),
+        fact.item(),
+        fact.code(),
+        fact.rig(),
+        said(fact, weight),
+        ends(fact),
+        page(fact),
+        fact.source());
+  }
+
+  /** Planned work is overdue from the day after its last day. */
+  private static LocalDate since(Fact fact) {
+    return fact.matter() == Matter.OVERDUE ? fact.since().plusDays(1) : fact.since();
+  }
+
+  private static String said(Fact fact, Weight weight) {
+    String code = fact.code();
+    return switch (fact.matter()) {
+      case RETIRED -> sentence(code + " is retired: " + fact.why());
+      case WITHDRAWN -> sentence(code + " is withdrawn: " + fact.why());
+      case INSPECTION_FAILED ->
+          sentence(code + " did not pass its " + fact.work().said() + ": " + fact.why());
+      case REPORTED -> sentence(code + ", told and not answered yet: " + fact.why());
+      case OVERDUE ->
+          code
+              + ": "
+              + fact.work().said()
+              + " overdue, "
+              + fact.why()
+              + (weight == BLOCKS && !fact.grave() ? ", by more than the club lets pass." : ".");
+      case CHANGING -> sentence(code + ": " + fact.why());
+      case ASKED -> sentence(code + ": " + fact.work().said() + " asked for: " + fact.why());
+      case NOT_SET_UP, NOT_CHECKED -> sentence(fact.why());
+      case WATCHED -> sentence(code + " is watched: " + fact.why());
+      case ARROWS_NOT_WEIGHED ->
+          code + ": the mass of an arrow is not known, so it is held against no bow.";
+    };
+  }
+
+  private static String ends(Fact fact) {
+    return switch (fact.matter()) {
+      case RETIRED -> "Unless it is found again.";
+      case WITHDRAWN ->
+          fact.work() == null
+              ? "Until the permit holder decides what it needs, and releases it."
+              : "Until " + done(fact.work()) + " and the permit holder releases it.";
+      case INSPECTION_FAILED -> "Until it passes the " + fact.work().said() + ".";
+      case REPORTED ->
+          fact.grave()
+              ? "Until the permit holder has looked and answers it."
+              : "Until someone has looked and answers it.";
+      case OVERDUE, ASKED, CHANGING -> "Until " + done(fact.work()) + by(fact.work()) + ".";
+      case NOT_SET_UP -> "Until its set-up is finished.";
+      case NOT_CHECKED -> "Until it is checked and put back.";
+      case WATCHED -> "To its last day of being watched.";
+      case ARROWS_NOT_WEIGHED -> "Until one is weighed and entered.";
+    };
+  }
+
+  private static String done(Work work) {
+    return work.isInspection() ? "the " + work.said() + " is passed" : "it is replaced or kept on";
+  }
+
+  private static String by(Work work) {
+    return work.signedBy() == Who.PERMIT_HOLDER ? ", signed by a permit holder" : "";
+  }
+
+  private static String page(Fact fact) {
+    return switch (fact.matter()) {
+      case RETIRED, ARROWS_NOT_WEIGHED -> "/items/" + fact.code();
+      case WITHDRAWN -> "/withdrawals/" + fact.source() + "/release";
+      case INSPECTION_FAILED, OVERDUE, ASKED, CHANGING ->
+          "/upkeep/" + fact.code() + "/" + fact.work().word();
+      case REPORTED, WATCHED -> "/reports/" + fact.source();
+      case NOT_SET_UP -> "/rigs/" + fact.rig().value();
+      case NOT_CHECKED -> "/check/" + fact.rig().value();
+    };
+  }
+
+  private static String sentence(String words) {
+    String bare = words.strip();
+    return bare.matches("(?s).*[.!?]") ? bare : bare + ".";
+  }
+}
