@@ -1,6 +1,5 @@
 package club.ascham.concern;
 
-import club.ascham.form.Words;
 
 /** What kind of thing is known, in the order in which it is told. */
 public enum Matter {
@@ -19,10 +18,6 @@ public enum Matter {
   NOT_CHECKED,
   /** A report was answered with <i>watch</i>, to an end day. */
   WATCHED,
-  ARROWS_NOT_WEIGHED;
+  ARROWS_NOT_WEIGHED
 
-  /** Its word in JSON: {@code inspection-failed}. */
-  public String word() {
-    return Words.of(this);
-  }
 }
