@@ -3,8 +3,11 @@ package club.ascham.check;
 import club.ascham.drift.DriftWords;
 import club.ascham.drift.Drifts;
 import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
 import club.ascham.rig.Part;
 import club.ascham.rig.RigCard;
+import club.ascham.rig.RigSpecs;
+import club.ascham.statistics.Cause;
 import club.ascham.statistics.Drift;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
@@ -12,41 +15,76 @@ import club.ascham.upkeep.AskForWork;
 import club.ascham.upkeep.Request;
 import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 
 /** Asks for upkeep where a bow is really changing; once, until it is done. */
 @ApplicationScoped
-class NoteDrift {
+public class NoteDrift {
   private final Drifts drifts;
   private final AskForWork askForWork;
   private final Rows rows;
+  private final RigSpecs specs;
   private final ClubTime time;
 
-  NoteDrift(Drifts drifts, AskForWork askForWork, Rows rows, ClubTime time) {
+  NoteDrift(Drifts drifts, AskForWork askForWork, Rows rows, RigSpecs specs, ClubTime time) {
     this.drifts = drifts;
     this.askForWork = askForWork;
     this.rows = rows;
+    this.specs = specs;
     this.time = time;
   }
 
+  private record Id(RigId rig) {}
+
+  /** Looks at every bow: after a file brought checks that nobody typed in here. */
+  public void all() {
+    List<RigId> rigs =
+        rows.list(Id.class, "SELECT rig_id FROM rig_parts WHERE set_up_id IS NOT NULL").stream()
+            .map(Id::rig)
+            .toList();
+    specs.of(rigs).values().stream().filter(Judging::isPossible).forEach(this::of);
+  }
+
   void of(RigCard card) {
-    Drift drift = drifts.of(card.setUpId(), card.spec().orElseThrow().tillerAdjusts());
+    boolean tillerAdjusts = card.spec().orElseThrow().tillerAdjusts();
+    Drift drift = drifts.of(card.setUpId(), tillerAdjusts);
     if (drift.answer() != Drift.Answer.CHANGING) {
       return;
     }
-    club.ascham.verdict.Part changed = changed(drift);
-    Part item = new Judging(card).item(changed);
-    Work work = WithdrawParts.work(changed, item.kind());
-    if (!isAskedFor(item.id(), work)) {
-      askForWork.ask(
-          item.id(), new Request(work, DriftWords.because(drift), false), time.now(), null);
+    club.ascham.verdict.Part likeliest = changed(drift);
+    boolean maybeALimb =
+        likeliest == club.ascham.verdict.Part.LIMBS
+            || drift.causes().stream().anyMatch(likely -> likely.cause() == Cause.LIMB);
+    if (maybeALimb && !tillerAdjusts) {
+      // Nothing on such a bow can be set right: until someone has looked at its limbs it stays in.
+      ask(card, club.ascham.verdict.Part.LIMBS, drift, true);
+    }
+    if (tillerAdjusts || likeliest != club.ascham.verdict.Part.LIMBS) {
+      ask(card, likeliest, drift, false);
     }
   }
 
-  private boolean isAskedFor(ItemId item, Work work) {
+  private void ask(RigCard card, club.ascham.verdict.Part part, Drift drift, boolean blocks) {
+    Part item = new Judging(card).item(part);
+    Work work = WithdrawParts.work(part, item.kind());
+    if (!isAskedFor(item.id(), work, blocks)) {
+      askForWork.ask(
+          item.id(),
+          new Request(work, DriftWords.because(drift), blocks, Request.Cause.CHANGING),
+          time.now(),
+          null);
+    }
+  }
+
+  private boolean isAskedFor(ItemId item, Work work, boolean blocks) {
     return rows.number(
-            "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL",
+            """
+            SELECT count(*) FROM upkeep_task
+             WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL AND blocks >= ?3\
+            """,
             item,
-            work)
+            work,
+            blocks)
         > 0;
   }
 

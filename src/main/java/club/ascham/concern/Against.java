@@ -57,6 +57,22 @@ public record Against(List<Concern> all) {
     return new Against(both);
   }
 
+  /** Why it stays in, and what would end that; of several the first, and how many more. */
+  public String keptIn() {
+    List<Concern> blocking = of(Weight.BLOCKS);
+    if (blocking.isEmpty()) {
+      return "";
+    }
+    Concern first = blocking.get(0);
+    int more = blocking.size() - 1;
+    return first.said()
+        + " "
+        + first.ends()
+        + (more == 0
+            ? ""
+            : " " + more + (more == 1 ? " more thing keeps" : " more things keep") + " it in.");
+  }
+
   /** What one weight says, as one text. */
   public String said(Weight weight) {
     return of(weight).stream().map(Concern::said).collect(Collectors.joining(" "));

@@ -26,13 +26,15 @@ final class ConcernFacts {
   static final String PARTS =
       """
       SELECT f.rig_id, f.item_id FROM json_each(?1) t CROSS JOIN fitting f ON f.rig_id = t.value
-       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)""";
+       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)\
+      """;
 
   /** What was out with each loan at the moment. */
   static final String OUT =
       """
       SELECT x.loan_id, x.item_id FROM json_each(?1) t CROSS JOIN loan_line x ON x.loan_id = t.value
-       WHERE x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)""";
+       WHERE x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)\
+      """;
 
   static final String OF_ITEMS_NOW = ofItems("upkeep_plan", "?2 IS NOT NULL");
 
@@ -82,7 +84,8 @@ SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at
 UNION ALL
 SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
- WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3"""
+ WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3\
+"""
         .formatted(planned, running);
   }
 
@@ -113,7 +116,8 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
                        FROM json_each(?1) t CROSS JOIN fitting f ON f.rig_id = t.value JOIN item i ON i.id = f.item_id
                       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)
                       GROUP BY f.rig_id) p ON p.rig_id = r.id
-         WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g""";
+         WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g\
+      """;
 
   record ItemRow(
       Matter matter,
@@ -206,8 +210,7 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
 
     private Fact fact(Matter matter, LocalDate since, String why) {
       String name = bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
-      return new Fact(
-          matter, null, name, rig, since, null, true, null, why, rig.value());
+      return new Fact(matter, null, name, rig, since, null, true, null, why, rig.value());
     }
   }
 }

@@ -58,10 +58,8 @@ public class Concerns {
             .flatMap(row -> row.facts(time::dayOf).stream())
             .collect(Collectors.groupingBy(Fact::rig));
     Map<RigId, Against> against = new LinkedHashMap<>();
-    rigs.forEach(
-        rig -> against.put(rig, Weighing.on(day, own.getOrDefault(rig, List.of()))));
-    parts.forEach(
-        part -> against.merge(part.rig(), ofParts.get(part.item()), Against::and));
+    rigs.forEach(rig -> against.put(rig, Weighing.on(day, own.getOrDefault(rig, List.of()))));
+    parts.forEach(part -> against.merge(part.rig(), ofParts.get(part.item()), Against::and));
     return against;
   }
 
@@ -100,8 +98,7 @@ public class Concerns {
             .collect(Collectors.groupingBy(Fact::item));
     Map<ItemId, Against> against = new LinkedHashMap<>();
     items.forEach(
-        item ->
-            against.put(item, Weighing.on(moment.day(), facts.getOrDefault(item, List.of()))));
+        item -> against.put(item, Weighing.on(moment.day(), facts.getOrDefault(item, List.of()))));
     return against;
   }
 

@@ -1,6 +1,5 @@
 package club.ascham.concern;
 
-
 /** What kind of thing is known, in the order in which it is told. */
 public enum Matter {
   RETIRED,
@@ -19,5 +18,4 @@ public enum Matter {
   /** A report was answered with <i>watch</i>, to an end day. */
   WATCHED,
   ARROWS_NOT_WEIGHED
-
 }

@@ -4,8 +4,8 @@ import static club.ascham.concern.Weight.BLOCKS;
 import static club.ascham.concern.Weight.NOTE;
 import static club.ascham.concern.Weight.SPEAKS_AGAINST;
 
-import club.ascham.id.ItemId;
 import club.ascham.bow.Who;
+import club.ascham.id.ItemId;
 import club.ascham.upkeep.Work;
 import java.time.LocalDate;
 import java.util.ArrayList;

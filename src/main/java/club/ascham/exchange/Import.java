@@ -1,6 +1,7 @@
 package club.ascham.exchange;
 
 import club.ascham.Settings;
+import club.ascham.check.NoteDrift;
 import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
 import club.ascham.store.Pressed;
@@ -34,6 +35,7 @@ public class Import {
   private final Story story;
   private final Pressed pressed;
   private final Rows rows;
+  private final NoteDrift noteDrift;
   private final Map<String, RowRules> rules;
 
   Import(
@@ -43,6 +45,7 @@ public class Import {
       Story story,
       Pressed pressed,
       Rows rows,
+      NoteDrift noteDrift,
       @All List<RowRules> rules) {
     this.source = source;
     this.currency = Currency.getInstance(settings.currency());
@@ -50,6 +53,7 @@ public class Import {
     this.story = story;
     this.pressed = pressed;
     this.rows = rows;
+    this.noteDrift = noteDrift;
     this.rules = rules.stream().collect(Collectors.toMap(RowRules::list, Function.identity()));
   }
 
@@ -100,6 +104,9 @@ public class Import {
     story.keepReasonsApart();
     pressed.leads(onceKey, page);
     noteWho(report, by);
+    if (report.has("checks")) {
+      noteDrift.all();
+    }
     return new Outcome.Taken(report);
   }
 

@@ -56,8 +56,8 @@ final class Lists {
                             - list.header().size()))
             .orElseThrow();
     if (nearest.header().stream().noneMatch(found::contains)) {
-      return "None of its columns is known: the first line must name the columns, as an export does."
-          + " The first line has "
+      return "None of its columns is known: the first line must name the columns, as an export"
+                 + " does. The first line has "
           + Codecs.quoted(String.join(",", header))
           + ".";
     }

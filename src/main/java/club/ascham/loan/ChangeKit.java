@@ -63,10 +63,10 @@ class ChangeKit {
             .findFirst()
             .orElse(null);
     List<ItemAsked> given = command.given() == null ? List.of() : List.of(command.given());
-    Map<String, Lendable> found = stock.coded(given, time.today());
+    Map<String, Offered> found = stock.coded(given, time.today());
     ItemRules.Receiver receiver = receiver(loan, out, now);
     List<Refusal> refusals = new ArrayList<>(backRefusals(command, out, back));
-    refusals.addAll(ItemRules.refusals(given, found, receiver));
+    refusals.addAll(ItemRules.refusals(given, found, receiver, command.overrideWhy()));
     if (!refusals.isEmpty()) {
       return new LoanOutcome.Refused(refusals);
     }
@@ -78,13 +78,14 @@ class ChangeKit {
       said.add(back.code() + " handed back");
     }
     for (ItemAsked one : given) {
-      Lendable item = found.get(one.code().bare());
+      Lendable item = found.get(one.code().bare()).item();
       lines.lend(command.loan(), item.id(), null, now, item.pool() ? one.count() : null);
       about.add(item.id());
       said.add(item.code() + " given out");
     }
     String sentence = String.join(", ", said) + ".";
-    story.tell(new Story.Told(now, by, sentence, null, command.loan(), about, List.of()));
+    story.tell(
+        new Story.Told(now, by, sentence, command.overrideWhy(), command.loan(), about, List.of()));
     pressed.leads(formKey, Long.toString(command.loan().value()));
     return new LoanOutcome.Done(
         command.loan(), sentence + ItemRules.unchecked(found.values(), receiver));

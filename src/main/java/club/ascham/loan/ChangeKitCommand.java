@@ -10,13 +10,15 @@ import java.util.Optional;
  *
  * @param lineBack the line that is handed back; null: nothing is
  * @param given what is given out; null: nothing is
+ * @param overrideWhy why it goes out although something speaks against it; null: no reason given
  */
-record ChangeKitCommand(LoanId loan, Long lineBack, ItemAsked given) {
+record ChangeKitCommand(LoanId loan, Long lineBack, ItemAsked given, String overrideWhy) {
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
   static Optional<ChangeKitCommand> parse(LoanId loan, Typed typed) {
     Integer line = typed.whole("line", 1, Integer.MAX_VALUE);
     ItemCode code = typed.code("item");
     Integer count = typed.whole("count", 1, 2000);
+    String why = typed.reasonIfAny("overrideWhy", IssueCommand.LONGEST_WHY);
     if (!typed.has("line") && !typed.has("item")) {
       typed.fault("item", "Give the code of what goes out, or choose what is handed back.");
     }
@@ -25,7 +27,8 @@ record ChangeKitCommand(LoanId loan, Long lineBack, ItemAsked given) {
             new ChangeKitCommand(
                 loan,
                 line == null ? null : line.longValue(),
-                code == null ? null : new ItemAsked("item", code, count)))
+                code == null ? null : new ItemAsked("item", code, count),
+                why))
         : Optional.empty();
   }
 }

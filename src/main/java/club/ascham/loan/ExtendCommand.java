@@ -36,7 +36,7 @@ record ExtendCommand(
     } else if (junior) {
       typed.fault("drawLength", "A junior grows: measure the draw again.");
     }
-    String why = typed.optional("overrideWhy", 500);
+    String why = typed.reasonIfAny("overrideWhy", IssueCommand.LONGEST_WHY);
     Integer version = typed.version().isPresent() ? typed.version().getAsInt() : null;
     return typed.sound()
         ? Optional.of(new ExtendCommand(loan, dueOn, draw, why, version))

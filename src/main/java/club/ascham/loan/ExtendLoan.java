@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.id.AccountId;
 import club.ascham.id.RigId;
 import club.ascham.rig.RigCard;
@@ -21,6 +23,7 @@ class ExtendLoan {
   private final BorrowerRecords borrowers;
   private final LoanLines lines;
   private final RigSpecs specs;
+  private final Concerns concerns;
   private final Pressed pressed;
   private final Story story;
   private final ClubTime time;
@@ -30,6 +33,7 @@ class ExtendLoan {
       BorrowerRecords borrowers,
       LoanLines lines,
       RigSpecs specs,
+      Concerns concerns,
       Pressed pressed,
       Story story,
       ClubTime time) {
@@ -37,6 +41,7 @@ class ExtendLoan {
     this.borrowers = borrowers;
     this.lines = lines;
     this.specs = specs;
+    this.concerns = concerns;
     this.pressed = pressed;
     this.story = story;
     this.time = time;
@@ -89,6 +94,11 @@ class ExtendLoan {
               "version", "Someone changed this loan meanwhile. Look at it again, then extend it."));
     }
     List<Refusal> refusals = new ArrayList<>();
+    Against against = concerns.of(command.loan());
+    if (against.blocks()) {
+      refusals.add(
+          new Refusal("dueOn", against.keptIn() + " Ask it back now, and do not let it go on."));
+    }
     if (loan.kind() == LoanKind.SESSION) {
       refusals.add(new Refusal("dueOn", "A session ends tonight. Issue a kit instead."));
       return refusals;

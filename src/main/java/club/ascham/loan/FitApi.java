@@ -4,6 +4,7 @@ import club.ascham.bow.Newcomer;
 import club.ascham.bow.NewcomerFit;
 import club.ascham.bow.Ranking;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Typed;
 import club.ascham.people.Role;
 import club.ascham.units.LengthText;
@@ -62,10 +63,17 @@ class FitApi {
 
   /** A ready rig that suits, best first; the weight on these fingers in lbf. */
   record RigSuited(
-      long rig, String name, double weightLb, double lowLb, double highLb, List<String> why) {}
+      long rig,
+      String name,
+      double weightLb,
+      double lowLb,
+      double highLb,
+      List<String> why,
+      List<ConcernJson> concerns) {}
 
   /** A ready rig that does not; advice can be overridden with a reason, the rest can't. */
-  record RigUnsuited(long rig, String name, List<String> why, boolean adviceOnly) {}
+  record RigUnsuited(
+      long rig, String name, List<String> why, boolean adviceOnly, List<ConcernJson> concerns) {}
 
   private final IssueDesk desk;
   private final Lending lending;
@@ -85,8 +93,8 @@ class FitApi {
                   @ExampleObject(
                       name = "a beginner",
                       value =
-                          "{\"hand\": \"right\", \"dominantEye\": \"right\", \"drawLength\": \"27 in\","
-                              + " \"ageBand\": \"adult\", \"experience\": \"beginner\"}")))
+                          "{\"hand\": \"right\", \"dominantEye\": \"right\", \"drawLength\": \"27"
+                              + " in\", \"ageBand\": \"adult\", \"experience\": \"beginner\"}")))
   public Response fit(FitBody body) {
     LendingTerms terms = lending.terms();
     Typed typed = Typed.of(body);
@@ -121,7 +129,8 @@ class FitApi {
                         one.rig().card().id().value(),
                         one.rig().card().name(),
                         one.why(),
-                        one.adviceOnly()))
+                        one.adviceOnly(),
+                        ConcernJson.of(one.rig().against())))
             .toList());
   }
 
@@ -132,7 +141,8 @@ class FitApi {
         tenth(weight.lb()),
         tenth(weight.lowLb()),
         tenth(weight.highLb()),
-        why);
+        why,
+        ConcernJson.of(rig.against()));
   }
 
   private static double tenth(double lb) {

@@ -31,6 +31,7 @@ record IssueCommand(
     Money deposit,
     DepositHow depositHow,
     String overrideWhy) {
+  static final int LONGEST_WHY = 500;
   private static final String ITEM = "items.";
   private static final String COUNT = ".count";
 
@@ -57,7 +58,7 @@ record IssueCommand(
     if (!typed.ticked("termsAccepted")) {
       typed.fault("termsAccepted", "Nothing goes out before the borrower accepts the terms.");
     }
-    String overrideWhy = typed.optional("overrideWhy", 500);
+    String overrideWhy = typed.reasonIfAny("overrideWhy", LONGEST_WHY);
     String guardian = typed.optional("guardian", BorrowerDetails.LONGEST_CONTACT);
     if (!typed.sound()) {
       return Optional.empty();

@@ -8,8 +8,11 @@ import club.ascham.bow.Suitability;
 import club.ascham.bow.Suited;
 import club.ascham.bow.Unsuited;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.concern.Against;
+import club.ascham.concern.Matter;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
 import club.ascham.units.Grains;
@@ -17,9 +20,13 @@ import club.ascham.units.LengthText;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Lays out what an issue needs next, from what has been answered so far. */
 @ApplicationScoped
@@ -68,10 +75,11 @@ class IssueDesk {
     NewcomerFit suits = Newcomer.fit(archer.answers());
     Ranking<RigOffer> ranking = Suitability.rank(archer.answers(), candidates(ready));
     List<IssueView.RigChoice> suited = new ArrayList<>();
-    for (Suited<RigOffer> one : ranking.suited()) {
-      suited.add(choice(typed, one.rig(), RigWords.weight(one.weight()), one.why()));
-    }
     List<IssueView.RigChoice> against = new ArrayList<>();
+    for (Suited<RigOffer> one : ranking.suited()) {
+      (one.rig().against().speaks() ? against : suited)
+          .add(choice(typed, one.rig(), RigWords.weight(one.weight()), one.why()));
+    }
     for (Unsuited<RigOffer> one : ranking.unsuited()) {
       if (one.adviceOnly()) {
         against.add(choice(typed, one.rig(), weight(one.rig(), archer), one.why()));
@@ -126,6 +134,7 @@ class IssueDesk {
                     RigWords.about(one.rig().spec()),
                     RigWords.weight(one.weight()),
                     one.why(),
+                    Against.NOTHING,
                     one.rig().page()))
         .toList();
   }
@@ -138,6 +147,7 @@ class IssueDesk {
         rig.card().spec().map(RigWords::about).orElse(""),
         weight,
         why,
+        rig.against(),
         IssueAddress.withRig(typed, rig.card().id().value()));
   }
 
@@ -160,7 +170,7 @@ class IssueDesk {
             .orElse(null);
     if (rig == null) {
       return new IssueView.Chosen(
-          new IssueView.RigChoice(id, "Rig " + asked, "", "", List.of(), ""),
+          new IssueView.RigChoice(id, "Rig " + asked, "", "", List.of(), Against.NOTHING, ""),
           "There is no such rig, or it was taken apart. Choose another.",
           null,
           List.of());
@@ -174,12 +184,20 @@ class IssueDesk {
     return new IssueView.Chosen(
         among != null ? among : against,
         null,
-        against == null ? null : String.join(" ", against.why()),
+        against == null ? null : advice(archer, rig),
         slots(typed, archer, fit.suits(), rig, today));
   }
 
   private static Optional<IssueView.RigChoice> among(List<IssueView.RigChoice> some, RigId id) {
     return some.stream().filter(one -> one.id().equals(id)).findFirst();
+  }
+
+  /** What a reason must answer: what advice says, and what is known. */
+  private static String advice(Archer archer, RigOffer rig) {
+    return IssueRules.rigRefusals(archer, rig, null, null).stream()
+        .map(Refusal::message)
+        .map(message -> message.replace(IssueRules.SAY_WHY, ""))
+        .collect(Collectors.joining(" "));
   }
 
   private static String problem(Archer archer, RigOffer rig) {
@@ -200,13 +218,24 @@ class IssueDesk {
             bowIn.isPresent() ? bowIn.getAsInt() : null,
             archer.weightOf(rig.card()).orElse(null));
     boolean posted = typed.has("once-key");
-    return KitSuggestion.of(archer, suits.shortestArrow(), bow, stock.ready(today)).stream()
-        .map(slot -> kitSlot(typed, slot, bow.weight(), posted))
+    Map<ItemId, Against> against = new HashMap<>();
+    List<Lendable> ready = new ArrayList<>();
+    for (Offered one : stock.ready(today)) {
+      against.put(one.item().id(), one.against());
+      ready.add(one.item());
+    }
+    return KitSuggestion.of(archer, suits.shortestArrow(), bow, ready).stream()
+        .map(slot -> slot.withLast(item -> against.get(item.id()).speaks()))
+        .map(slot -> kitSlot(typed, slot, against, bow.weight(), posted))
         .toList();
   }
 
   private static IssueView.KitSlot kitSlot(
-      Typed typed, KitSuggestion.Slot slot, WeightOnFingers weight, boolean posted) {
+      Typed typed,
+      KitSuggestion.Slot slot,
+      Map<ItemId, Against> against,
+      WeightOnFingers weight,
+      boolean posted) {
     String word = slot.kind().word();
     String field = "items." + word;
     List<IssueView.Option> options = new ArrayList<>();
@@ -228,6 +257,11 @@ class IssueDesk {
             .findFirst()
             .map(one -> perPound(one, weight))
             .orElse(null),
+        slot.options().stream()
+            .filter(one -> one.code().equals(chosen))
+            .findFirst()
+            .map(one -> against.get(one.id()).without(Set.of(Matter.ARROWS_NOT_WEIGHED)))
+            .orElse(Against.NOTHING),
         slot.options().stream().anyMatch(Lendable::pool),
         count);
   }

@@ -60,7 +60,7 @@ class IssueKit {
     LocalDate today = time.today();
     Instant issuedAt = momentOf(command.issuedOn(), today);
     RigOffer rig = rigs.of(command.rig(), today).orElse(null);
-    Map<String, Lendable> found = stock.coded(command.items(), today);
+    Map<String, Offered> found = stock.coded(command.items(), today);
     List<Refusal> refusals =
         new ArrayList<>(
             IssueRules.refusals(
@@ -97,7 +97,7 @@ class IssueKit {
       LoanId loan,
       RigOffer rig,
       IssueCommand command,
-      Map<String, Lendable> found,
+      Map<String, Offered> found,
       Instant issuedAt,
       AccountId by) {
     List<ItemId> out = new ArrayList<>();
@@ -106,7 +106,7 @@ class IssueKit {
       out.add(part.id());
     }
     for (ItemAsked asked : command.items()) {
-      Lendable item = found.get(asked.code().bare());
+      Lendable item = found.get(asked.code().bare()).item();
       lines.lend(loan, item.id(), null, issuedAt, item.pool() ? asked.count() : null);
       out.add(item.id());
     }

@@ -87,7 +87,7 @@ class IssuePages {
     Money deposit = lending.usualDeposit();
     IssueView view = desk.view(typed, archer, lending.terms().today());
     if (posted && view.needsReason() && !typed.has("overrideWhy")) {
-      typed.fault("overrideWhy", "To give it all the same, say why; it is kept with the loan.");
+      typed.fault("overrideWhy", IssueRules.SAY_WHY.strip());
     }
     return new IssuePage(
         view,

@@ -7,27 +7,31 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Whether this kit may be issued to this archer. Hand, fitting parts, a ready rig and the length
- * and mass of the arrows are hard rules; weight and bow length are advice, overridden with a
- * reason.
+ * and mass of the arrows are hard rules; weight and bow length are advice, and what speaks against
+ * a thing is overridden like it, with a reason.
  */
 final class IssueRules {
+  static final String SAY_WHY =
+      " To give it all the same, say why in whole words; it is kept with the loan.";
+
   private IssueRules() {}
 
   /**
    * Everything that stands in the way, each at its field; empty when the kit may go out.
    *
    * @param rig null: there is none such
-   * @param found the items asked for that exist, by bare code
+   * @param found the items asked for that exist, with what stands against them, by bare code
    * @param overrideWhy null: no reason given
    */
   static List<Refusal> refusals(
       Archer archer,
       RigOffer rig,
       List<ItemAsked> asked,
-      Map<String, Lendable> found,
+      Map<String, Offered> found,
       Instant issuedAt,
       String overrideWhy) {
     if (rig == null) {
@@ -35,8 +39,16 @@ final class IssueRules {
     }
     List<Refusal> refusals = new ArrayList<>(rigRefusals(archer, rig, issuedAt, overrideWhy));
     refusals.addAll(
-        ItemRules.refusals(asked, found, ItemRules.Receiver.of(archer, rig.card(), issuedAt)));
+        ItemRules.refusals(
+            asked, found, ItemRules.Receiver.of(archer, rig.card(), issuedAt), overrideWhy));
     return refusals;
+  }
+
+  /** What speaks against it asks for a reason; nothing does, or one was given: empty. */
+  static Optional<Refusal> askWhy(String spokenAgainst, String overrideWhy) {
+    return spokenAgainst.isEmpty() || overrideWhy != null
+        ? Optional.empty()
+        : Optional.of(new Refusal("overrideWhy", spokenAgainst + SAY_WHY));
   }
 
   /**
@@ -47,13 +59,19 @@ final class IssueRules {
   static List<Refusal> rigRefusals(
       Archer archer, RigOffer rig, Instant issuedAt, String overrideWhy) {
     String notReady = notReady(rig, issuedAt);
-    return notReady == null
-        ? unsuited(archer, rig, overrideWhy)
-        : List.of(new Refusal("rig", notReady));
+    if (notReady != null) {
+      return List.of(new Refusal("rig", notReady));
+    }
+    List<Refusal> refusals = new ArrayList<>(unsuited(archer, rig, overrideWhy));
+    askWhy(rig.spokenAgainst(), overrideWhy).ifPresent(refusals::add);
+    return refusals;
   }
 
   private static String notReady(RigOffer rig, Instant issuedAt) {
     String name = rig.card().name();
+    if (rig.against().blocks()) {
+      return name + " stays in. " + rig.against().keptIn() + " Choose another.";
+    }
     return switch (rig.state()) {
       case READY ->
           issuedAt != null && rig.readySince() != null && rig.readySince().isAfter(issuedAt)
@@ -64,16 +82,8 @@ final class IssueRules {
               + " is on loan (loan "
               + rig.loan()
               + "): someone issued it a moment ago, or it is not received yet. Choose another.";
-      case WITHDRAWN -> name + " is withdrawn. Choose another, or have it released first.";
-      case IN_THE_WORKSHOP ->
-          name + " is in the workshop: its set-up is not finished. Finish it, or choose another.";
-      case TO_BE_CHECKED ->
-          rig.inspectionOverdue()
-              ? name
-                  + " is kept in by an overdue inspection. Do it first, it stands on the upkeep"
-                  + " list, or choose another."
-              : name + " is to be checked. Check it and put it back first, or choose another.";
-      case RETIRED -> name + " is retired. Choose another.";
+      case WITHDRAWN, IN_THE_WORKSHOP, TO_BE_CHECKED, RETIRED ->
+          name + " is " + rig.state().said() + ". Choose another.";
     };
   }
 
@@ -88,10 +98,7 @@ final class IssueRules {
       if (!unsuited.adviceOnly()) {
         refusals.add(new Refusal("rig", why + " Choose another."));
       } else if (overrideWhy == null) {
-        refusals.add(
-            new Refusal(
-                "overrideWhy",
-                why + " To give it all the same, say why; it is kept with the loan."));
+        refusals.add(new Refusal("overrideWhy", why + SAY_WHY));
       }
     }
     return refusals;

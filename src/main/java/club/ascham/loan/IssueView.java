@@ -1,6 +1,7 @@
 package club.ascham.loan;
 
 import club.ascham.bow.NewcomerFit;
+import club.ascham.concern.Against;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import java.util.List;
@@ -37,18 +38,25 @@ record IssueView(
    *
    * @param about bow length, marked weight, maker
    * @param weight on these fingers, in words; empty where it can't be said
-   * @param why it stands where it stands, or what speaks against it
+   * @param why it stands where it stands, or what advice speaks against it
+   * @param against what is known that bears on letting it go
    * @param href this page with the rig chosen
    */
   record RigChoice(
-      RigId id, String name, String about, String weight, List<String> why, String href) {}
+      RigId id,
+      String name,
+      String about,
+      String weight,
+      List<String> why,
+      Against against,
+      String href) {}
 
   /**
    * What suits the person, and which rigs do.
    *
    * @param best the first few ready rigs
    * @param more the other ready rigs that suit
-   * @param against ready rigs that advice speaks against: given with a reason
+   * @param against ready rigs that advice, or something known, speaks against: given with a reason
    * @param assembly what could be assembled, where no ready rig suits
    */
   record Fit(
@@ -69,7 +77,7 @@ record IssueView(
    * The rig that is to go out, and what goes out beside it.
    *
    * @param problem why it can't go out now; null: it can
-   * @param advice what advice speaks against it, so that a reason is needed; null: nothing
+   * @param advice what speaks against it, so that a reason is needed; null: nothing
    */
   record Chosen(RigChoice rig, String problem, String advice, List<KitSlot> slots) {}
 
@@ -78,6 +86,7 @@ record IssueView(
    *
    * @param chosen the code taken; empty: none
    * @param note what is to be known of it; null: nothing
+   * @param against what stands against what is chosen
    * @param counted whether some of it is given out by count
    */
   record KitSlot(
@@ -86,6 +95,7 @@ record IssueView(
       List<Option> options,
       String chosen,
       String note,
+      Against against,
       boolean counted,
       String count) {
     public String countField() {

@@ -51,31 +51,39 @@ final class ItemRules {
 
   private ItemRules() {}
 
+  /**
+   * What stands in the way, each at the field of its item.
+   *
+   * @param overrideWhy why what is spoken against goes out all the same; null: no reason given
+   */
   static List<Refusal> refusals(
-      List<ItemAsked> asked, Map<String, Lendable> found, Receiver receiver) {
+      List<ItemAsked> asked, Map<String, Offered> found, Receiver receiver, String overrideWhy) {
     List<Refusal> refusals = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     for (ItemAsked one : asked) {
-      Lendable item = found.get(one.code().bare());
+      Offered offered = found.get(one.code().bare());
       Optional<String> why =
-          item == null
+          offered == null
               ? Optional.of("The club has no item " + one.code().display() + ".")
-              : seen.add(item.bareCode())
-                  ? refusal(item, one.count(), receiver)
-                  : Optional.of(item.code() + " is asked for twice.");
-      why.ifPresent(message -> refusals.add(new Refusal(one.field(), message)));
+              : seen.add(offered.item().bareCode())
+                  ? refusal(offered, one.count(), receiver)
+                  : Optional.of(offered.item().code() + " is asked for twice.");
+      why.ifPresentOrElse(
+          message -> refusals.add(new Refusal(one.field(), message)),
+          () -> IssueRules.askWhy(offered.spokenAgainst(), overrideWhy).ifPresent(refusals::add));
     }
     return refusals;
   }
 
-  private static Optional<String> refusal(Lendable item, Integer count, Receiver receiver) {
+  private static Optional<String> refusal(Offered offered, Integer count, Receiver receiver) {
+    Lendable item = offered.item();
     if (item.isBowPart()) {
       return Optional.of(item.said() + " goes out as part of a rig, not beside one.");
     }
     if (item.fittedTo() != null) {
       return Optional.of(item.said() + " is fitted to a rig. Give out a spare one.");
     }
-    return notReady(item)
+    return notReady(offered)
         .or(() -> notBackYet(item, receiver.at()))
         .or(() -> wrongCount(item, count))
         .or(() -> wrongHand(item, receiver.hand()))
@@ -84,12 +92,14 @@ final class ItemRules {
         .or(() -> bowMisfit(item, receiver.bow()));
   }
 
-  private static Optional<String> notReady(Lendable item) {
+  private static Optional<String> notReady(Offered offered) {
+    Lendable item = offered.item();
+    if (offered.against().blocks()) {
+      return Optional.of(
+          item.said() + " stays in. " + offered.against().keptIn() + " Choose another.");
+    }
     return switch (item.state()) {
       case READY -> Optional.empty();
-      case RETIRED -> Optional.of(item.said() + " is retired. Choose another.");
-      case WITHDRAWN ->
-          Optional.of(item.said() + " is withdrawn. Choose another, or have it released first.");
       case ON_LOAN ->
           Optional.of(
               item.said()
@@ -97,12 +107,8 @@ final class ItemRules {
                   + " out with loan "
                   + item.loan()
                   + ". Choose another, or receive it first.");
-      case IN_THE_WORKSHOP, TO_BE_CHECKED ->
-          Optional.of(
-              item.said()
-                  + " is "
-                  + Words.said(item.state())
-                  + ": an inspection is overdue. Choose another, or inspect it first.");
+      case RETIRED, WITHDRAWN, IN_THE_WORKSHOP, TO_BE_CHECKED ->
+          Optional.of(item.said() + " is " + Words.said(item.state()) + ". Choose another.");
     };
   }
 
@@ -178,9 +184,10 @@ final class ItemRules {
    * What went out without being looked at, as one more sentence for whoever gave it; empty when
    * nothing did.
    */
-  static String unchecked(Collection<Lendable> given, Receiver receiver) {
+  static String unchecked(Collection<Offered> given, Receiver receiver) {
     String codes =
         given.stream()
+            .map(Offered::item)
             .filter(item -> item.isArrows() && item.arrowMassGr() == null)
             .map(Lendable::code)
             .sorted()

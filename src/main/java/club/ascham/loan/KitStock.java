@@ -1,5 +1,8 @@
 package club.ascham.loan;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
+import club.ascham.id.ItemId;
 import club.ascham.standing.Standing;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
@@ -15,11 +18,11 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class KitStock {
   private static final String COLUMNS =
-      "SELECT i.id, i.code, i.kind, i.maker, i.model, k.hand, k.size, k.arrow_length, k.arrow_mass_gr, k.arrow_count,"
-          + " coalesce(k.pool, 0),"
-          + " coalesce(k.arrow_count, 0) - coalesce((SELECT sum(o.arrow_count) FROM loan_line o"
-          + " WHERE o.item_id = i.id AND o.back_at IS NULL), 0),"
-          + " t.stringer_kind, t.bow_from_in, t.bow_to_in, b.for_bow_in, b.material, "
+      "SELECT i.id, i.code, i.kind, i.maker, i.model, k.hand, k.size, k.arrow_length,"
+          + " k.arrow_mass_gr, k.arrow_count, coalesce(k.pool, 0), coalesce(k.arrow_count, 0) -"
+          + " coalesce((SELECT sum(o.arrow_count) FROM loan_line o WHERE o.item_id = i.id AND"
+          + " o.back_at IS NULL), 0), t.stringer_kind, t.bow_from_in, t.bow_to_in, b.for_bow_in,"
+          + " b.material, "
           + Standing.STATE_TODAY
           + ", s.rig_id, w.rig_id, s.loan_id,"
           + " (SELECT max(p.back_at) FROM loan_line p WHERE p.item_id = i.id)"
@@ -28,24 +31,35 @@ class KitStock {
           + " LEFT JOIN bowstring b ON b.id = i.id LEFT JOIN kept_with w ON w.item_id = i.id ";
 
   private final Rows rows;
+  private final Concerns concerns;
 
-  KitStock(Rows rows) {
+  KitStock(Rows rows, Concerns concerns) {
     this.rows = rows;
+    this.concerns = concerns;
   }
 
   /** Everything that could go out beside a bow today, by code. */
-  List<Lendable> ready(LocalDate today) {
-    return rows.list(
-        Lendable.class,
-        COLUMNS
-            + "WHERE i.retired_on IS NULL AND i.kind NOT IN ('RISER', 'LIMBS', 'BOW', 'STRING')"
-            + " AND s.state_if_inspected = 'READY' AND (s.blocked_from IS NULL OR s.blocked_from >= ?1)"
-            + " ORDER BY i.code",
-        today);
+  List<Offered> ready(LocalDate today) {
+    return offered(
+            rows.list(
+                Lendable.class,
+                COLUMNS
+                    + "WHERE i.retired_on IS NULL AND i.kind NOT IN ('RISER', 'LIMBS', 'BOW',"
+                    + " 'STRING') AND s.state_if_inspected = 'READY' AND (s.blocked_from IS NULL OR"
+                    + " s.blocked_from >= ?1) ORDER BY i.code",
+                today))
+        .stream()
+        .filter(one -> !one.against().blocks())
+        .toList();
+  }
+
+  private List<Offered> offered(List<Lendable> items) {
+    Map<ItemId, Against> against = concerns.ofItems(items.stream().map(Lendable::id).toList());
+    return items.stream().map(item -> new Offered(item, against.get(item.id()))).toList();
   }
 
   /** The items of these codes that exist, by code. */
-  Map<String, Lendable> coded(Collection<ItemAsked> asked, LocalDate today) {
+  Map<String, Offered> coded(Collection<ItemAsked> asked, LocalDate today) {
     if (asked.isEmpty()) {
       return Map.of();
     }
@@ -54,13 +68,13 @@ class KitStock {
             .map(ItemAsked::code)
             .map(ItemCode::bare)
             .collect(Collectors.joining("\",\"", "[\"", "\"]"));
-    return rows
-        .list(
-            Lendable.class,
-            COLUMNS + "WHERE i.code IN (SELECT value FROM json_each(?2))",
-            today,
-            codes)
+    return offered(
+            rows.list(
+                Lendable.class,
+                COLUMNS + "WHERE i.code IN (SELECT value FROM json_each(?2))",
+                today,
+                codes))
         .stream()
-        .collect(Collectors.toMap(Lendable::bareCode, Function.identity()));
+        .collect(Collectors.toMap(one -> one.item().bareCode(), Function.identity()));
   }
 }

@@ -13,6 +13,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What should go out beside a bow: for each kind the things that would do, the best one first. */
 final class KitSuggestion {
@@ -50,7 +52,16 @@ final class KitSuggestion {
    * @param options what would do, best first; empty when nothing is ready
    * @param preset whether the first is taken unless the person says otherwise
    */
-  record Slot(ItemKind kind, List<Lendable> options, boolean preset) {}
+  record Slot(ItemKind kind, List<Lendable> options, boolean preset) {
+    /** The same with these at the end: nobody is handed them while another would do. */
+    Slot withLast(Predicate<Lendable> these) {
+      return new Slot(
+          kind,
+          Stream.concat(options.stream().filter(these.negate()), options.stream().filter(these))
+              .toList(),
+          preset);
+    }
+  }
 
   /**
    * The bow that the kit goes with.

@@ -169,7 +169,7 @@ final class LoanJson {
       String onceKey) {}
 
   /** The line handed back, the item given out, or both. */
-  record ChangeBody(Long line, String item, Integer count, String onceKey) {}
+  record ChangeBody(Long line, String item, Integer count, String overrideWhy, String onceKey) {}
 
   /** Lines that are lost, by their numbers. */
   record LostBody(List<Long> lines, String words, String depositBack, String onceKey) {

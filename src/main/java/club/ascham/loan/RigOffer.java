@@ -1,6 +1,8 @@
 package club.ascham.loan;
 
 import club.ascham.bow.Candidate;
+import club.ascham.concern.Against;
+import club.ascham.concern.Weight;
 import club.ascham.rig.RigCard;
 import club.ascham.standing.State;
 import java.time.Instant;
@@ -11,12 +13,16 @@ import java.util.Optional;
  *
  * @param loan the loan it is out with; null: none
  * @param readySince when it was last put back or set up
- * @param inspectionOverdue whether an inspection keeps it in, and not only a check
+ * @param against what is known that bears on letting it go
  */
-record RigOffer(
-    RigCard card, State state, Long loan, Instant readySince, boolean inspectionOverdue) {
+record RigOffer(RigCard card, State state, Long loan, Instant readySince, Against against) {
   /** As the ranking looks at it; empty while parts are missing. */
   Optional<Candidate<RigOffer>> candidate() {
     return card.spec().map(spec -> new Candidate<>(this, spec, card.setUp()));
+  }
+
+  /** What a reason must answer before it goes out; empty: nothing. */
+  String spokenAgainst() {
+    return against.said(Weight.SPEAKS_AGAINST);
   }
 }

@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.id.RigId;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
@@ -19,21 +21,21 @@ class RigsOnOffer {
   private static final String COLUMNS =
       "SELECT s.rig_id, "
           + Standing.STATE_TODAY
-          + ", s.loan_id, nullif(s.cleared_at, ''), coalesce(s.blocked_from < ?1, 0) FROM"
-          + " rig_standing s ";
+          + ", s.loan_id, nullif(s.cleared_at, '') FROM rig_standing s ";
 
   private final Rows rows;
   private final RigSpecs specs;
+  private final Concerns concerns;
 
-  RigsOnOffer(Rows rows, RigSpecs specs) {
+  RigsOnOffer(Rows rows, RigSpecs specs, Concerns concerns) {
     this.rows = rows;
     this.specs = specs;
+    this.concerns = concerns;
   }
 
-  private record Row(
-      RigId id, State state, Long loan, Instant readySince, boolean inspectionOverdue) {
-    RigOffer offer(RigCard card) {
-      return new RigOffer(card, state, loan, readySince, inspectionOverdue);
+  private record Row(RigId id, State state, Long loan, Instant readySince) {
+    RigOffer offer(RigCard card, Against against) {
+      return new RigOffer(card, state, loan, readySince, against);
     }
   }
 
@@ -45,16 +47,18 @@ class RigsOnOffer {
                 + "WHERE s.state_if_inspected = 'READY'"
                 + " AND (s.blocked_from IS NULL OR s.blocked_from >= ?1) ORDER BY s.rig_id",
             today);
-    Map<RigId, RigCard> cards = specs.of(ready.stream().map(Row::id).toList());
+    List<RigId> ids = ready.stream().map(Row::id).toList();
+    Map<RigId, RigCard> cards = specs.of(ids);
+    Map<RigId, Against> against = concerns.ofRigs(ids);
     return ready.stream()
-        .filter(row -> cards.containsKey(row.id()))
-        .map(row -> row.offer(cards.get(row.id())))
+        .filter(row -> cards.containsKey(row.id()) && !against.get(row.id()).blocks())
+        .map(row -> row.offer(cards.get(row.id()), against.get(row.id())))
         .toList();
   }
 
   /** Empty when there is no such rig, or it was taken apart. */
   Optional<RigOffer> of(RigId rig, LocalDate today) {
     return rows.one(Row.class, COLUMNS + "WHERE s.rig_id = ?2", today, rig)
-        .flatMap(row -> specs.of(rig).map(row::offer));
+        .flatMap(row -> specs.of(rig).map(card -> row.offer(card, concerns.of(rig))));
   }
 }

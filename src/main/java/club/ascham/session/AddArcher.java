@@ -5,6 +5,9 @@ import club.ascham.bow.ArrowMass;
 import club.ascham.bow.FingerWeight;
 import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
+import club.ascham.concern.Weight;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
@@ -32,10 +35,12 @@ import java.util.Optional;
 @ApplicationScoped
 class AddArcher {
   private static final String NOTED = "The archer is noted.";
+  private static final int LONGEST_WHY = 400;
 
   private final Rows rows;
   private final LoanLines lines;
   private final RigSpecs rigs;
+  private final Concerns concerns;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
@@ -45,6 +50,7 @@ class AddArcher {
       Rows rows,
       LoanLines lines,
       RigSpecs rigs,
+      Concerns concerns,
       Story story,
       Pressed pressed,
       Actor actor,
@@ -52,6 +58,7 @@ class AddArcher {
     this.rows = rows;
     this.lines = lines;
     this.rigs = rigs;
+    this.concerns = concerns;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -65,11 +72,11 @@ class AddArcher {
       boolean pool,
       Integer count,
       boolean outHere,
-      boolean outElsewhere,
-      boolean withdrawn) {}
+      boolean outElsewhere) {}
 
   /**
-   * Faults stay at the fields {@code rig}, {@code draw} and {@code arrows}; null arrows: none yet.
+   * Faults stay at the fields {@code rig}, {@code draw}, {@code arrows} and {@code overrideWhy},
+   * the reason for arrows that something speaks against; null arrows: none yet.
    *
    * @return what was done, for the person who did it; null when there are faults
    */
@@ -90,9 +97,21 @@ class AddArcher {
     }
     Arrows arrows = arrowsCode == null ? null : arrows(loan, arrowsCode, typed).orElse(null);
     Optional<WeightOnFingers> weight = arrows == null ? Optional.empty() : weight(rig, draw);
+    Against against = arrows == null ? Against.NOTHING : concerns.of(arrows.id());
     if (arrows != null) {
-      unfit(arrows, ArrowLength.shortestSafe(draw.inches(), estimated, true, false), weight)
+      unfit(
+              arrows,
+              against,
+              ArrowLength.shortestSafe(draw.inches(), estimated, true, false),
+              weight)
           .ifPresent(why -> typed.fault("arrows", why));
+    }
+    String why = typed.reasonIfAny("overrideWhy", LONGEST_WHY);
+    if (arrows != null && !arrows.outHere() && against.speaks() && why == null && typed.sound()) {
+      typed.fault(
+          "overrideWhy",
+          against.said(Weight.SPEAKS_AGAINST)
+              + " Take others, or say in whole words why these all the same.");
     }
     if (!typed.sound()) {
       return null;
@@ -107,20 +126,21 @@ class AddArcher {
     if (arrows != null && !arrows.pool() && !arrows.outHere()) {
       lines.lend(loan, arrows.id(), null, time.now(), null);
     }
-    story.tell(
+    Story.Told told =
         Story.Told.ofRig(
                 time.now(), actor.id(), rig, List.of(), "An archer shares it this session.")
-            .on(loan));
+            .on(loan);
+    story.tell(why == null ? told : told.because(why));
     pressed.leads(formKey, "/sessions/" + loan.value());
     return arrows != null && arrows.massGr() == null && weight.isPresent()
         ? NOTED
-            + " The mass of the arrows is not recorded, so it was not checked against the bow. Weigh"
-            + " one and have it entered."
+            + " The mass of the arrows is not recorded, so it was not checked against the bow."
+            + " Weigh one and have it entered."
         : NOTED;
   }
 
   private static Optional<String> unfit(
-      Arrows arrows, ShortestArrow shortest, Optional<WeightOnFingers> weight) {
+      Arrows arrows, Against against, ShortestArrow shortest, Optional<WeightOnFingers> weight) {
     if (arrows.length() == null) {
       return Optional.of("The length of these arrows is not recorded: measure one first.");
     }
@@ -136,8 +156,8 @@ class AddArcher {
     if (arrows.outElsewhere()) {
       return Optional.of("These are on loan elsewhere.");
     }
-    if (arrows.withdrawn()) {
-      return Optional.of("These are withdrawn. Take others, or have them released first.");
+    if (!arrows.outHere() && against.blocks()) {
+      return Optional.of("These stay in. " + against.keptIn() + " Take others.");
     }
     return weight
         .filter(lb -> arrows.massGr() != null)
@@ -165,10 +185,10 @@ class AddArcher {
 """
 SELECT i.id, k.arrow_length, k.arrow_mass_gr, k.pool, k.arrow_count,
        EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL),
-       k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL),
-       EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)
+       k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL)
   FROM item i JOIN kit_item k ON k.id = i.id
- WHERE i.code = ?1 AND i.kind = 'ARROWS' AND i.retired_on IS NULL""",
+ WHERE i.code = ?1 AND i.kind = 'ARROWS' AND i.retired_on IS NULL\
+""",
             code.bare(),
             loan);
     if (found.isEmpty()) {

@@ -1,5 +1,8 @@
 package club.ascham.session;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
+import club.ascham.concern.Weight;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -15,7 +18,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** One press lends a set of rigs to a leader until tonight: no slip, no deposit. */
 @ApplicationScoped
@@ -23,6 +29,7 @@ class LendSession {
   private final Rows rows;
   private final Sessions sessions;
   private final LoanLines lines;
+  private final Concerns concerns;
   private final Actor actor;
   private final ClubTime time;
   private final Story story;
@@ -32,6 +39,7 @@ class LendSession {
       Rows rows,
       Sessions sessions,
       LoanLines lines,
+      Concerns concerns,
       Actor actor,
       ClubTime time,
       Story story,
@@ -39,6 +47,7 @@ class LendSession {
     this.rows = rows;
     this.sessions = sessions;
     this.lines = lines;
+    this.concerns = concerns;
     this.actor = actor;
     this.time = time;
     this.story = story;
@@ -48,39 +57,61 @@ class LendSession {
   sealed interface Outcome {
     record Lent(String page) implements Outcome {}
 
-    /** Some of the rigs are not ready any more; nothing was changed. */
-    record NotReady(List<RigId> rigs) implements Outcome {}
+    /** Some of the rigs may not go out; nothing was changed. */
+    record NotReady(Map<RigId, String> why) implements Outcome {}
+
+    /** Something speaks against some of them, and no reason was given; nothing was changed. */
+    record AskedWhy(String spokenAgainst) implements Outcome {}
   }
 
   @Writes
-  Outcome lend(String leader, Collection<RigId> rigs, String formKey) {
+  Outcome lend(String leader, Collection<RigId> rigs, String overrideWhy, String formKey) {
     var earlier = pressed.ledTo(formKey);
     if (earlier.isPresent()) {
       return new Outcome.Lent(earlier.get());
     }
-    List<RigId> unfit = rigs.stream().filter(rig -> !isReady(rig)).toList();
+    Map<RigId, Against> against = concerns.ofRigs(rigs);
+    Map<RigId, String> unfit = new LinkedHashMap<>();
+    for (RigId rig : rigs) {
+      if (against.get(rig).blocks()) {
+        unfit.put(rig, against.get(rig).keptIn());
+      } else if (!isReady(rig)) {
+        unfit.put(rig, "It is not ready any more.");
+      }
+    }
     if (!unfit.isEmpty()) {
       return new Outcome.NotReady(unfit);
+    }
+    String spokenAgainst =
+        against.values().stream()
+            .map(one -> one.said(Weight.SPEAKS_AGAINST))
+            .filter(said -> !said.isEmpty())
+            .collect(Collectors.joining(" "));
+    if (!spokenAgainst.isEmpty() && overrideWhy == null) {
+      return new Outcome.AskedWhy(spokenAgainst);
     }
     Instant now = time.now();
     rows.change(
         """
-        INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at)
-        VALUES ('SESSION', ?1, ?2, ?3, ?4, ?2)""",
+        INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at, override_why)
+        VALUES ('SESSION', ?1, ?2, ?3, ?4, ?2, ?5)\
+        """,
         leader,
         now,
         time.today(),
-        actor.id());
+        actor.id(),
+        spokenAgainst.isEmpty() ? null : overrideWhy);
     LoanId loan = new LoanId(rows.number("SELECT max(id) FROM loan"));
     for (RigId rig : rigs) {
       List<ItemId> parts = new ArrayList<>(sessions.partsOf(rig));
       for (ItemId part : parts) {
         lines.lend(loan, part, rig, now, null);
       }
-      story.tell(
+      Story.Told told =
           Story.Told.ofRig(
                   now, actor.id(), rig, parts, "Lent for a session, loan " + loan.value() + ".")
-              .on(loan));
+              .on(loan);
+      story.tell(against.get(rig).speaks() ? told.because(overrideWhy) : told);
     }
     String page = "/sessions/" + loan.value();
     pressed.leads(formKey, page);

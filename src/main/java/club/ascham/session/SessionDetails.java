@@ -25,6 +25,11 @@ final class SessionDetails {
     return rigs;
   }
 
+  /** Why rigs go out that something speaks against; null: no reason was given. */
+  static String overrideWhy(Typed typed) {
+    return typed.reasonIfAny("overrideWhy", LONGEST_WORDS);
+  }
+
   static String leader(Typed typed) {
     return typed.required("leader", 80, "Who leads the session?");
   }

@@ -26,8 +26,10 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** What goes out tonight together, and how it came back. */
@@ -35,12 +37,18 @@ import org.jboss.resteasy.reactive.RestPath;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class SessionPages {
   private static final int LISTED = 40;
+  private static final String SAY_WHY =
+      " Leave it in, or say in whole words why it goes out all the same; that is kept.";
 
   @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SessionsPage(List<Sessions.Row> sessions) implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record LendPage(List<Sessions.Pick> ready, boolean likeLastTime, Typed typed)
+  record LendPage(
+      List<Sessions.Pick> ready,
+      List<Sessions.Pick> spokenAgainst,
+      boolean likeLastTime,
+      Typed typed)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -99,25 +107,36 @@ class SessionPages {
     }
     List<RigId> rigs = SessionDetails.rigs(typed);
     String leader = SessionDetails.leader(typed);
+    String why = SessionDetails.overrideWhy(typed);
     if (!typed.sound()) {
       return Go.again(lendPage(typed, new HashSet<>(rigs)));
     }
     try {
-      LendSession.Outcome outcome = lendSession.lend(leader, rigs, typed.value("once-key"));
+      LendSession.Outcome outcome = lendSession.lend(leader, rigs, why, typed.value("once-key"));
       if (outcome instanceof LendSession.Outcome.Lent lent) {
         return Go.to(
             lent.page(),
             rigs.size() + (rigs.size() == 1 ? " rig" : " rigs") + " lent until tonight.");
       }
-      int gone = ((LendSession.Outcome.NotReady) outcome).rigs().size();
-      typed.fault(
-          "rigs",
-          (gone == 1 ? "One of these is" : gone + " of these are")
-              + " not ready any more, and left out below. Look, and press again.");
+      tell(outcome, typed);
     } catch (DatabaseRefusal refusal) {
       typed.fault("rigs", refusal.getMessage());
     }
     return Go.again(lendPage(typed, new HashSet<>(rigs)));
+  }
+
+  private static void tell(LendSession.Outcome outcome, Typed typed) {
+    if (outcome instanceof LendSession.Outcome.AskedWhy asked) {
+      typed.fault("overrideWhy", asked.spokenAgainst() + SAY_WHY);
+    } else if (outcome instanceof LendSession.Outcome.NotReady not) {
+      int gone = not.why().size();
+      typed.fault(
+          "rigs",
+          (gone == 1 ? "One of these is" : gone + " of these are")
+              + " not ready any more, and left out below. "
+              + String.join(" ", not.why().values())
+              + " Look, and press again.");
+    }
   }
 
   @GET
@@ -170,8 +189,12 @@ class SessionPages {
   }
 
   private LendPage lendPage(Typed typed, Set<RigId> chosen) {
-    List<Sessions.Pick> ready = sessions.ready(time.today(), chosen);
-    return new LendPage(ready, ready.stream().anyMatch(Sessions.Pick::chosen), typed);
+    Map<Boolean, List<Sessions.Pick>> bySpokenAgainst =
+        sessions.ready(time.today(), chosen, typed.has("once-key")).stream()
+            .collect(Collectors.partitioningBy(pick -> pick.against().speaks()));
+    List<Sessions.Pick> ready = bySpokenAgainst.get(false);
+    return new LendPage(
+        ready, bySpokenAgainst.get(true), ready.stream().anyMatch(Sessions.Pick::chosen), typed);
   }
 
   private SessionPage page(LoanId id, Typed typed) {

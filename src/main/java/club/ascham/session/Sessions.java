@@ -1,6 +1,8 @@
 package club.ascham.session;
 
 import club.ascham.bow.RigSpec;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
@@ -17,6 +19,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -27,17 +30,25 @@ import java.util.stream.Stream;
 class Sessions {
   private final Rows rows;
   private final RigSpecs rigs;
+  private final Concerns concerns;
 
-  Sessions(Rows rows, RigSpecs rigs) {
+  Sessions(Rows rows, RigSpecs rigs, Concerns concerns) {
     this.rows = rows;
     this.rigs = rigs;
+    this.concerns = concerns;
   }
 
   private record Id(RigId rig) {}
 
   /** A rig as the leader picks it: by hand, length and weight. */
   record Pick(
-      RigId rig, String code, String hand, Integer bowLengthIn, Double markedLb, boolean chosen) {
+      RigId rig,
+      String code,
+      String hand,
+      Integer bowLengthIn,
+      Double markedLb,
+      Against against,
+      boolean chosen) {
     public String label() {
       return Stream.of(
               hand + "-handed",
@@ -109,9 +120,12 @@ class Sessions {
   record Row(LoanId id, String leader, Instant issuedAt, LocalDate dueOn, int rigs, int rigsOut) {}
 
   /**
-   * Ready rigs, by hand, then length, then weight; those of an earlier session are chosen already.
+   * Ready rigs, by hand, then length, then weight; those of an earlier session are chosen already,
+   * but for what something speaks against: nobody takes that unseen.
+   *
+   * @param byHand a person chose these, and not an earlier session
    */
-  List<Pick> ready(LocalDate today, Set<RigId> chosen) {
+  List<Pick> ready(LocalDate today, Set<RigId> chosen, boolean byHand) {
     List<RigId> ids =
         rows
             .list(
@@ -121,9 +135,10 @@ class Sessions {
             .stream()
             .map(Id::rig)
             .toList();
+    Map<RigId, Against> against = concerns.ofRigs(ids);
     return rigs.of(ids).values().stream()
-        .filter(card -> card.spec().isPresent())
-        .map(card -> pick(card, chosen.contains(card.id())))
+        .filter(card -> card.spec().isPresent() && !against.get(card.id()).blocks())
+        .map(card -> pick(card, against.get(card.id()), chosen, byHand))
         .sorted(
             Comparator.comparing(Pick::hand, Comparator.reverseOrder())
                 .thenComparing(Pick::bowLengthIn, Comparator.nullsLast(Comparator.naturalOrder()))
@@ -132,7 +147,7 @@ class Sessions {
         .toList();
   }
 
-  private static Pick pick(RigCard card, boolean chosen) {
+  private static Pick pick(RigCard card, Against against, Set<RigId> chosen, boolean byHand) {
     RigSpec spec = card.spec().orElseThrow();
     double marked = spec.onePiece() != null ? spec.onePiece().markedLb() : spec.limbs().markedLb();
     return new Pick(
@@ -141,7 +156,8 @@ class Sessions {
         spec.hand() == null ? "either" : Words.of(spec.hand()),
         spec.bowLengthIn().isPresent() ? spec.bowLengthIn().getAsInt() : null,
         marked,
-        chosen);
+        against,
+        chosen.contains(card.id()) && (byHand || !against.speaks()));
   }
 
   /** The rigs of the session before, to offer the same set again. */
@@ -151,7 +167,8 @@ class Sessions {
             Id.class,
             """
             SELECT DISTINCT rig_id FROM loan_line WHERE rig_id IS NOT NULL AND loan_id =
-              (SELECT id FROM loan WHERE kind = 'SESSION' ORDER BY issued_at DESC, id DESC LIMIT 1)""")
+              (SELECT id FROM loan WHERE kind = 'SESSION' ORDER BY issued_at DESC, id DESC LIMIT 1)\
+            """)
         .stream()
         .map(Id::rig)
         .collect(Collectors.toSet());
@@ -162,7 +179,8 @@ class Sessions {
         Head.class,
         """
         SELECT l.id, l.leader, l.issued_at, l.due_on, a.name
-          FROM loan l JOIN account a ON a.id = l.issued_by WHERE l.id = ?1 AND l.kind = 'SESSION'""",
+          FROM loan l JOIN account a ON a.id = l.issued_by WHERE l.id = ?1 AND l.kind = 'SESSION'\
+        """,
         id);
   }
 
@@ -175,7 +193,8 @@ class Sessions {
          WHERE x.loan_id = ?1 AND x.rig_id IS NOT NULL AND i.kind IN ('RISER', 'BOW')
            AND x.id = (SELECT max(y.id) FROM loan_line y JOIN item j ON j.id = y.item_id
                         WHERE y.loan_id = x.loan_id AND y.rig_id = x.rig_id AND j.kind IN ('RISER', 'BOW'))
-         ORDER BY i.code""",
+         ORDER BY i.code\
+        """,
         id);
   }
 
@@ -187,7 +206,8 @@ class Sessions {
                  WHERE f.rig_id = a.rig_id AND f.place = 'BODY' ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1),
                a.draw_length, i.code, k.arrow_length
           FROM session_archer a LEFT JOIN item i ON i.id = a.arrows_id LEFT JOIN kit_item k ON k.id = a.arrows_id
-         WHERE a.loan_id = ?1 ORDER BY a.id""",
+         WHERE a.loan_id = ?1 ORDER BY a.id\
+        """,
         id);
   }
 
@@ -196,7 +216,8 @@ class Sessions {
         """
         SELECT count(*) FROM bow_check c WHERE c.rig_id = ?1 AND c.kind = 'LOOK' AND c.happened_at >
           max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = ?1 AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
-              coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = ?1), ''))""",
+              coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = ?1), ''))\
+        """,
         rig);
   }
 
@@ -221,7 +242,8 @@ class Sessions {
         SELECT l.id, l.leader, l.issued_at, l.due_on,
                (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id),
                (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL)
-          FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2""",
+          FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2\
+        """,
         size,
         (page - 1) * size);
   }

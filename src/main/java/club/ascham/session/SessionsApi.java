@@ -21,6 +21,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -47,7 +48,8 @@ class SessionsApi {
   record SessionBody(
       long id, String leader, Instant issuedAt, LocalDate dueOn, List<RigLine> rigs) {}
 
-  record LendBody(String leader, List<Long> rigIds, String onceKey) {}
+  /** {@code overrideWhy}: where something speaks against one of the rigs. */
+  record LendBody(String leader, List<Long> rigIds, String overrideWhy, String onceKey) {}
 
   /** A rig back: without words and without a dry loose it was looked over and is fine. */
   record RigBackBody(Long rigId, String seen, Boolean dryLooseOrFall) {}
@@ -113,24 +115,31 @@ class SessionsApi {
   public Response lend(LendBody body) {
     Typed typed = Typed.nothing();
     if (body != null) {
-      typed.with("leader", body.leader());
+      typed.with("leader", body.leader()).with("overrideWhy", body.overrideWhy());
       Optional.ofNullable(body.rigIds()).orElse(List.of()).stream()
           .filter(Objects::nonNull)
           .forEach(rig -> typed.with("rig-" + rig, "yes"));
     }
     String leader = SessionDetails.leader(typed);
     List<RigId> rigs = SessionDetails.rigs(typed);
+    String why = SessionDetails.overrideWhy(typed);
     if (!typed.sound()) {
       return Problem.of(typed);
     }
-    LendSession.Outcome outcome = lendSession.lend(leader, rigs, body.onceKey());
+    LendSession.Outcome outcome = lendSession.lend(leader, rigs, why, body.onceKey());
     if (outcome instanceof LendSession.Outcome.NotReady not) {
       return Problem.response(
           409,
           "Not ready",
-          "Not ready to be lent: rigs "
-              + not.rigs().stream().map(rig -> Long.toString(rig.value())).toList()
-              + ". Nothing was changed.");
+          "Not ready to be lent: "
+              + not.why().entrySet().stream()
+                  .map(one -> "rig " + one.getKey().value() + ": " + one.getValue())
+                  .collect(Collectors.joining(" "))
+              + " Nothing was changed.");
+    }
+    if (outcome instanceof LendSession.Outcome.AskedWhy asked) {
+      typed.fault("overrideWhy", asked.spokenAgainst() + " Say why, or leave it in.");
+      return Problem.of(typed);
     }
     String page = ((LendSession.Outcome.Lent) outcome).page();
     long id = Long.parseLong(page.substring(page.lastIndexOf('/') + 1));
@@ -148,7 +157,8 @@ class SessionsApi {
                   @ExampleObject(
                       name = "one fine, something seen on the other",
                       value =
-                          "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"seen\": \"serving loose\"}]}")))
+                          "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"seen\": \"serving"
+                              + " loose\"}]}")))
   public Response takeBack(@RestPath long id, ReturnBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.nothing();

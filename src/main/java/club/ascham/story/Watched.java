@@ -86,7 +86,8 @@ record Watched(String table, List<String> columns) {
                 INSERT INTO personal (change_id, field, salt, value)
                 SELECT c.id, '%1$s', hex(randomblob(16)), json_array(NULL, t.%1$s)
                   FROM "%2$s" t JOIN change c ON c.table_name = '%2$s' AND c.row_id = t.rowid
-                 WHERE t.%1$s IS NOT NULL"""
+                 WHERE t.%1$s IS NOT NULL\
+                """
                     .formatted(field, table))
         .toList();
   }
@@ -97,23 +98,24 @@ record Watched(String table, List<String> columns) {
    */
   String differences() {
     return """
-        WITH told AS (
-          SELECT c.row_id, e.key, e.value ->> 1 AS val, c.id AS change_id, 0 AS erased
-            FROM change c, json_each(c.what) e WHERE c.table_name = '%1$s'
-          UNION ALL
-          SELECT c.row_id, p.field, p.value ->> 1, c.id, p.value IS NULL
-            FROM change c JOIN personal p ON p.change_id = c.id WHERE c.table_name = '%1$s'),
-        said AS (
-          SELECT row_id, key, val, erased FROM (
-            SELECT told.*, row_number() OVER (PARTITION BY row_id, key ORDER BY change_id DESC) AS newest FROM told)
-           WHERE newest = 1),
-        found AS (
-          SELECT t.rowid AS row_id, e.key, e.value AS val
-            FROM "%1$s" t, json_each(json_object(%2$s)) e)
-        SELECT row_id, key, CAST(max(said) AS TEXT), CAST(max(found) AS TEXT)
-          FROM (SELECT row_id, key, val AS said, NULL AS found, erased FROM said
-                UNION ALL SELECT row_id, key, NULL, val, 0 FROM found)
-         GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0 ORDER BY 1, 2"""
+    WITH told AS (
+      SELECT c.row_id, e.key, e.value ->> 1 AS val, c.id AS change_id, 0 AS erased
+        FROM change c, json_each(c.what) e WHERE c.table_name = '%1$s'
+      UNION ALL
+      SELECT c.row_id, p.field, p.value ->> 1, c.id, p.value IS NULL
+        FROM change c JOIN personal p ON p.change_id = c.id WHERE c.table_name = '%1$s'),
+    said AS (
+      SELECT row_id, key, val, erased FROM (
+        SELECT told.*, row_number() OVER (PARTITION BY row_id, key ORDER BY change_id DESC) AS newest FROM told)
+       WHERE newest = 1),
+    found AS (
+      SELECT t.rowid AS row_id, e.key, e.value AS val
+        FROM "%1$s" t, json_each(json_object(%2$s)) e)
+    SELECT row_id, key, CAST(max(said) AS TEXT), CAST(max(found) AS TEXT)
+      FROM (SELECT row_id, key, val AS said, NULL AS found, erased FROM said
+            UNION ALL SELECT row_id, key, NULL, val, 0 FROM found)
+     GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0 ORDER BY 1, 2\
+    """
         .formatted(
             table,
             columns.stream()

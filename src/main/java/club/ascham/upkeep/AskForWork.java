@@ -42,7 +42,8 @@ public class AskForWork {
                 INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
                 SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7
                  WHERE NOT EXISTS (SELECT 1 FROM upkeep_task
-                                    WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL)""",
+                                    WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL)\
+                """,
                 item,
                 request.work(),
                 happened,
@@ -54,8 +55,9 @@ public class AskForWork {
     if (!added) {
       rows.change(
           """
-          UPDATE upkeep_task SET why = why || ' ' || ?3, blocks = max(blocks, ?4)
-           WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL AND instr(why, ?3) = 0""",
+          UPDATE upkeep_task SET why = iif(instr(why, ?3) = 0, why || ' ' || ?3, why), blocks = max(blocks, ?4)
+           WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL\
+          """,
           item,
           request.work(),
           request.why(),

@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param everyDays null: days do not count (likewise loans and shots); one at least is given
  * @param soonDays the days before, within which it is due soon
  * @param blocks whether an item stays in once it is overdue
- * @param beyondPercent of its interval beyond which an item stays in although being overdue does not
- *     block; null: it never does
+ * @param beyondPercent of its interval beyond which an item stays in although being overdue does
+ *     not block; null: it never does
  */
 record RuleDetails(
     String itemKind,

@@ -21,7 +21,7 @@ public class UpkeepRules {
       SELECT r.id, r.item_kind, r.build, r.material, r.work, r.every_days, r.every_loans, r.every_shots,
              r.soon_days, r.blocks, r.beyond_percent, r.source, a.name, r.changed_at, r.version
         FROM upkeep_rule r LEFT JOIN account a ON a.id = r.changed_by
-       """;
+      """;
 
   private final Rows rows;
 
@@ -106,7 +106,8 @@ public class UpkeepRules {
         RULES
             + """
             ORDER BY CASE r.item_kind WHEN 'RISER' THEN 0 WHEN 'LIMBS' THEN 1 WHEN 'BOW' THEN 2
-                     WHEN 'STRING' THEN 3 WHEN 'STRINGER' THEN 4 ELSE 5 END, r.work, r.id""");
+                     WHEN 'STRING' THEN 3 WHEN 'STRINGER' THEN 4 ELSE 5 END, r.work, r.id\
+            """);
   }
 
   Optional<Rule> rule(long id) {

@@ -75,7 +75,11 @@ public class WithdrawItem {
                     : "Withdrawn; needs a " + reason.work().said() + ".")
             .because(reason.why()));
     if (reason.work() != null) {
-      askForWork.ask(item, new Request(reason.work(), reason.why(), true, Request.Cause.WITHDRAWN), happened, null);
+      askForWork.ask(
+          item,
+          new Request(reason.work(), reason.why(), true, Request.Cause.WITHDRAWN),
+          happened,
+          null);
     }
     pressed.leads(formKey, "/withdrawals");
     return new Outcome.Withdrawn(withdrawal.id());

@@ -57,7 +57,8 @@ class WeighingTest {
         Arguments.of("not set up", fact(Matter.NOT_SET_UP, true, DAY, null), Weight.BLOCKS),
         Arguments.of("not checked", fact(Matter.NOT_CHECKED, true, DAY, null), Weight.BLOCKS),
         Arguments.of("watched, last day", fact(Matter.WATCHED, false, DAY, DAY), Weight.NOTE),
-        Arguments.of("watched until then", fact(Matter.WATCHED, false, DAY, DAY.minusDays(1)), null),
+        Arguments.of(
+            "watched until then", fact(Matter.WATCHED, false, DAY, DAY.minusDays(1)), null),
         Arguments.of(
             "arrows nobody weighed",
             fact(Matter.ARROWS_NOT_WEIGHED, false, DAY, null),

@@ -276,7 +276,8 @@ class BadFilesTest {
     club.take(
         EmptyClub.file(
             "r.csv",
-            "number,style,level,assembledAt,dissolvedAt\n1,split-finger,beginner,2026-01-01T10:00:00Z,\n"));
+            "number,style,level,assembledAt,dissolvedAt\n"
+                + "1,split-finger,beginner,2026-01-01T10:00:00Z,\n"));
     ImportReport report =
         take(
             "number,rig,item,place,fromAt,untilAt\n1,1," + code + ",limbs,2026-01-01T10:00:00Z,\n");

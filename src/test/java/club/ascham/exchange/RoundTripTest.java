@@ -154,7 +154,8 @@ class RoundTripTest {
       try (var insert =
           club.connection()
               .prepareStatement(
-                  "INSERT INTO borrower (name, contact, member_no, age_band) VALUES (?, ?, ?, 'ADULT')")) {
+                  "INSERT INTO borrower (name, contact, member_no, age_band) VALUES (?, ?, ?,"
+                      + " 'ADULT')")) {
         for (String name :
             List.of(
                 "Said \"Bow\", quietly",

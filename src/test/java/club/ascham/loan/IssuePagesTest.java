@@ -253,7 +253,7 @@ class IssuePagesTest {
   void rigThatCameBack_isToBeCheckedFirst() {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
     kitRoom.allBack(kitRoom.lent(rig, "Hal Bure", "2026-02-01", "2026-03-01"), "2026-03-01");
-    refused(rig, form(rig), "is to be checked");
+    refused(rig, form(rig), "Until it is checked and put back.");
   }
 
   @Test

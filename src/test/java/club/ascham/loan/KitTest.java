@@ -13,6 +13,7 @@ import club.ascham.bow.Newcomer;
 import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.StringerKind;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.concern.Against;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
@@ -134,9 +135,9 @@ class KitTest {
     Lendable unweighed = arrows(28, 6, false);
     Lendable weighed = arrows(28, 300.0, 6, false);
     assertEquals(List.of(), refused(unweighed, null));
-    String said = ItemRules.unchecked(List.of(weighed, unweighed), receiver());
+    String said = ItemRules.unchecked(List.of(offered(weighed), offered(unweighed)), receiver());
     assertTrue(said.contains(unweighed.code()) && !said.contains(weighed.code()), said);
-    assertEquals("", ItemRules.unchecked(List.of(weighed), receiver()));
+    assertEquals("", ItemRules.unchecked(List.of(offered(weighed)), receiver()));
   }
 
   @Test
@@ -181,7 +182,8 @@ class KitTest {
     ItemAsked unknown =
         new ItemAsked("moreItems", new ItemCode(arrows(30, 6, false).bareCode()), null);
     List<Refusal> refusals =
-        ItemRules.refusals(List.of(asked, again, unknown), Map.of(tab.bareCode(), tab), receiver());
+        ItemRules.refusals(
+            List.of(asked, again, unknown), Map.of(tab.bareCode(), offered(tab)), receiver(), null);
     assertEquals(2, refusals.size());
     assertTrue(refusals.get(0).message().contains("twice"));
     assertTrue(refusals.get(1).message().contains("no item"));
@@ -202,7 +204,9 @@ class KitTest {
 
   private static List<String> refused(Lendable item, Integer count) {
     ItemAsked asked = new ItemAsked("items.it", new ItemCode(item.bareCode()), count);
-    return ItemRules.refusals(List.of(asked), Map.of(item.bareCode(), item), receiver()).stream()
+    return ItemRules.refusals(
+            List.of(asked), Map.of(item.bareCode(), offered(item)), receiver(), null)
+        .stream()
         .map(Refusal::message)
         .toList();
   }
@@ -311,5 +315,9 @@ class KitTest {
     int number = ItemCode.nextIssuable(letter, next).orElseThrow();
     next = number + 1;
     return ItemCode.of(letter, number).orElseThrow().bare();
+  }
+
+  private static Offered offered(Lendable item) {
+    return new Offered(item, Against.NOTHING);
   }
 }

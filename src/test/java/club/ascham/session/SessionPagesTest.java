@@ -96,7 +96,8 @@ class SessionPagesTest {
         rows.texts(
 """
 SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
- WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.arrow_length IS NOT NULL ORDER BY k.arrow_length LIMIT 1""")
+ WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.arrow_length IS NOT NULL ORDER BY k.arrow_length LIMIT 1\
+""")
             .get(0);
     volunteer.get(page);
     volunteer
@@ -126,8 +127,8 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
     double before =
         Double.parseDouble(
             rows.texts(
-                    "SELECT k.arrow_mass_gr FROM item i JOIN kit_item k ON k.id = i.id WHERE i.code ="
-                        + " ?1",
+                    "SELECT k.arrow_mass_gr FROM item i JOIN kit_item k ON k.id = i.id WHERE i.code"
+                        + " = ?1",
                     pool)
                 .get(0));
     rows.change(mass, pool, 50.0);
@@ -138,7 +139,9 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
         .statusCode(422)
         .body(containsString("Too light for this archer: 50 gr an arrow"));
     rows.change(mass, pool, null);
-    volunteer.post(page + "/archers", archer).then().statusCode(303);
+    Map<String, String> withReason = new LinkedHashMap<>(archer);
+    withReason.put("overrideWhy", "the only long ones in the room tonight");
+    volunteer.post(page + "/archers", withReason).then().statusCode(303);
     volunteer.get(page).then().body(containsString("The mass of the arrows is not recorded"));
     rows.change(mass, pool, before);
     volunteer.post(page, Map.of("once-key", "end-" + System.nanoTime())).then().statusCode(303);
@@ -171,7 +174,8 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
         rows.texts(
 """
 SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
- WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.pool = 1 AND k.arrow_length >= 70000000 LIMIT 1""")
+ WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.pool = 1 AND k.arrow_length >= 70000000 LIMIT 1\
+""")
             .get(0);
     volunteer.get("/items/" + arrows + "/withdraw");
     volunteer
@@ -185,7 +189,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
         .post(page + "/archers", Map.of("rig", rig, "draw", "24 in", "arrows", arrows))
         .then()
         .statusCode(422)
-        .body(containsString("These are withdrawn"))
+        .body(containsString("is withdrawn: nocks are cracked"))
         .body(containsString("value=\"24 in\""));
     rows.change(
         "UPDATE withdrawal SET released_at = happened_at, released_by = 1, release_why = 'new"
@@ -264,7 +268,8 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
 = 'READY' AND (SELECT count(*) FROM bow_check c WHERE c.rig_id = s.rig_id AND c.kind = 'LOOK' AND c.happened_at >
  max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = s.rig_id AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
      coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
-ORDER BY random() LIMIT """
+ORDER BY random() LIMIT\
+"""
             + " "
             + many,
         time.today());

@@ -53,17 +53,21 @@ final class OneRig implements AutoCloseable {
     run("INSERT INTO borrower (id, name, contact, age_band) VALUES (1, 'b', 'c', 'ADULT')");
     item(RISER, "R0001A", "RISER");
     run(
-        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (1, 'ADJUSTABLE', 'RIGHT', 25, 'ILF')");
+        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (1, 'ADJUSTABLE',"
+            + " 'RIGHT', 25, 'ILF')");
     item(LIMBS, "L0001A", "LIMBS");
     run(
-        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (2, 'ADJUSTABLE', 'MEDIUM', 24, 'ILF')");
+        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (2, 'ADJUSTABLE',"
+            + " 'MEDIUM', 24, 'ILF')");
     item(STRING, "S0001A", "STRING");
     run("INSERT INTO bowstring (id, for_bow_in, material) VALUES (3, 68, 'POLYESTER')");
     // Only the two inspections of the model block in this file.
     run(
-        "UPDATE upkeep_rule SET blocks = 0 WHERE work NOT IN ('BOLT_INSPECTION', 'LIMB_INSPECTION')");
+        "UPDATE upkeep_rule SET blocks = 0 WHERE work NOT IN ('BOLT_INSPECTION',"
+            + " 'LIMB_INSPECTION')");
     run(
-        "INSERT INTO rig (id, style, level, assembled_at) VALUES (1, 'SPLIT_FINGER', 'BEGINNER', ?)",
+        "INSERT INTO rig (id, style, level, assembled_at) VALUES (1, 'SPLIT_FINGER', 'BEGINNER',"
+            + " ?)",
         now);
     fit(RISER, "BODY");
   }
@@ -128,7 +132,8 @@ final class OneRig implements AutoCloseable {
             """
             UPDATE set_up SET finished_at = ?, finished_by = 1, brace = 22000000, brace_from = 'GRIP_THROAT',
                    tiller_upper = 18000000, tiller_lower = 17700000, nocking = 400000, screws_seen = 1
-             WHERE finished_at IS NULL""",
+             WHERE finished_at IS NULL\
+            """,
             now);
         if (!setUpBegun.isBefore(lastFitting)) {
           setUpInForceBegun = setUpBegun;
@@ -185,7 +190,8 @@ final class OneRig implements AutoCloseable {
         run(
             """
             INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks)
-            VALUES (2, 'LIMB_INSPECTION', ?, 1, 'fell over', 1)""",
+            VALUES (2, 'LIMB_INSPECTION', ?, 1, 'fell over', 1)\
+            """,
             now);
         limbInspectionAsked = true;
       }
@@ -194,7 +200,8 @@ final class OneRig implements AutoCloseable {
         run(
             """
             UPDATE upkeep_task SET closed_by_record = (SELECT max(id) FROM upkeep_record)
-             WHERE closed_by_record IS NULL""");
+             WHERE closed_by_record IS NULL\
+            """);
         limbsInspected = today();
         limbInspectionAsked = false;
         limbInspectionFailed = false;
@@ -207,18 +214,21 @@ final class OneRig implements AutoCloseable {
         run(
             """
             INSERT INTO report (rig_id, told_at, happened_at, recorded_at, told_to, part_known, dangerous)
-            VALUES (1, 'BOW', ?, ?, 1, 0, 1)""",
+            VALUES (1, 'BOW', ?, ?, 1, 0, 1)\
+            """,
             now,
             now);
         run(
-            "INSERT INTO report_part (report_id, item_id) VALUES ((SELECT max(id) FROM report), 1)");
+            "INSERT INTO report_part (report_id, item_id) VALUES ((SELECT max(id) FROM report),"
+                + " 1)");
         dangerousReport = true;
       }
       case ANSWER_WHAT_WAS_REPORTED -> {
         run(
             """
             UPDATE report SET answer = 'NOTHING_THERE', answered_at = ?, answered_by = 1, answer_words = 'looked'
-             WHERE answer IS NULL""",
+             WHERE answer IS NULL\
+            """,
             now);
         dangerousReport = false;
       }
@@ -255,14 +265,16 @@ final class OneRig implements AutoCloseable {
     run(
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
-        VALUES ('KIT', 1, ?, '2099-01-01', 1, ?, 1)""",
+        VALUES ('KIT', 1, ?, '2099-01-01', 1, ?, 1)\
+        """,
         now,
         now);
     for (long part : new long[] {RISER, LIMBS, STRING}) {
       run(
           """
           INSERT INTO loan_line (loan_id, item_id, rig_id, out_at)
-          VALUES ((SELECT max(id) FROM loan), ?, 1, ?)""",
+          VALUES ((SELECT max(id) FROM loan), ?, 1, ?)\
+          """,
           part,
           now);
     }
@@ -275,7 +287,8 @@ final class OneRig implements AutoCloseable {
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
                                verdict_text, released_at, released_by)
-        VALUES (1, 'LOOK', ?, ?, 1, 1, 'FIT', 'fine', ?, CASE WHEN ? IS NULL THEN NULL ELSE 1 END)""",
+        VALUES (1, 'LOOK', ?, ?, 1, 1, 'FIT', 'fine', ?, CASE WHEN ? IS NULL THEN NULL ELSE 1 END)\
+        """,
         now,
         now,
         released,
@@ -286,7 +299,8 @@ final class OneRig implements AutoCloseable {
     run(
         """
         INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
-        VALUES (?, ?, ?, 1, 'a crack')""",
+        VALUES (?, ?, ?, 1, 'a crack')\
+        """,
         item,
         now,
         now);
@@ -296,7 +310,8 @@ final class OneRig implements AutoCloseable {
     run(
         """
         UPDATE withdrawal SET released_at = ?, released_by = 1, release_why = 'sound'
-         WHERE item_id = ? AND released_at IS NULL""",
+         WHERE item_id = ? AND released_at IS NULL\
+        """,
         now,
         item);
   }
@@ -309,7 +324,8 @@ final class OneRig implements AutoCloseable {
     run(
         """
         INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
-        VALUES (?, ?, ?, ?, 1, ?)""",
+        VALUES (?, ?, ?, ?, 1, ?)\
+        """,
         item,
         work,
         now,
