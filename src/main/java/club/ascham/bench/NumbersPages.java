@@ -170,7 +170,8 @@ class NumbersPages {
             first == null
                 ? List.of("Nothing here that scatter does not explain.")
                 : List.of("Measure again, then look for the cause."),
-            "EWMA and CUSUM as in the NIST/SEMATECH e-Handbook, 6.3.2.3 and 6.3.2.4."),
+            "EWMA and CUSUM as in the NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.3 and"
+                + " 6.3.2.4."),
         table);
   }
 

@@ -15,9 +15,8 @@ public final class ArrowLength {
 
   /**
    * The shortest arrow for a draw: 1 in more than the AMO draw, which more than keeps the maker's
-   * rule that the tip stands at least 1 in in front of the rest (Hoyt recurve manual, page 11); 2
-   * in for beginners (elyarchers.org.uk, johnsarchery.ca) and, judged, for juniors, who still grow;
-   * and 1 in on top where the draw is an estimate (judged).
+   * rule that the tip stands at least 1 in in front of the rest; 2 in for beginners and, judged,
+   * for juniors, who still grow; and 1 in on top where the draw is an estimate (judged).
    *
    * @param drawIn the archer's AMO draw in inches
    * @throws IllegalArgumentException when the draw is not a positive number
@@ -31,15 +30,19 @@ public final class ArrowLength {
     double marginIn = (novice ? NOVICE_IN : CLEAR_IN) + (estimated ? ESTIMATE_IN : 0);
     String why =
         beginner
-            ? "Draw and 2 in for a beginner (elyarchers.org.uk, johnsarchery.ca)"
+            ? "Draw and 2 in for a beginner (" + InPrint.BEGINNERS_ARROWS + ")"
             : junior
-                ? "Draw and 2 in for a junior, who still grows, as for a beginner (judged)"
+                ? "Draw and 2 in for a junior, who still grows, as for a beginner (our judgement)"
                 : "Draw and 1 in, so that the tip stays well in front of the rest (the maker's"
-                    + " least is 1 in in front of it: Hoyt recurve manual, page 11)";
+                    + " least is 1 in in front of it: "
+                    + InPrint.MAKER_MANUAL
+                    + ")";
     return new ShortestArrow(
         Length.ofInches(drawIn + marginIn),
         why
-            + (estimated ? ", and 1 in more since the draw is only estimated (judged)." : ".")
+            + (estimated
+                ? ", and 1 in more since the draw is only estimated (our judgement)."
+                : ".")
             + " An arrow that is too short falls behind the rest and is shot into the hand.");
   }
 }

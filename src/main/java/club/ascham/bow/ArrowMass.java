@@ -7,8 +7,8 @@ import java.util.Locale;
  * An arrow's mass against the weight that drives it: too light an arrow leaves its energy in the
  * bow, much as a dry loose does.
  *
- * <p>The least is 5 grains for each pound (lbf) on the fingers, so 300 gr for 60 lb: an industry
- * figure as one maker's page has it (staging.bloodsportarchery.com/arrow-safety). It is held
+ * <p>The least is 5 grains for each pound (lbf) on the fingers, so 200 gr for 40 lb: the figure of
+ * recurve makers' warnings and of a competition body ({@link InPrint#ARROW_MASS}). It is held
  * against the high end of the weight's range, since what may well be so must be safe too.
  *
  * @param massGr of one whole arrow in grains, the lightest of its set
@@ -21,7 +21,9 @@ public record ArrowMass(double massGr, WeightOnFingers weight) {
   /** The rule in words, with its source. */
   public static final String BASIS =
       "An arrow has at least 5 grains for each pound on the fingers"
-          + " (staging.bloodsportarchery.com/arrow-safety), at the high end of the bow’s range: a"
+          + " ("
+          + InPrint.ARROW_MASS
+          + "), at the high end of the bow’s range: a"
           + " lighter one leaves its energy in the bow, much as a dry loose does.";
 
   /** Keeps what a sum in binary leaves behind from passing for a missing grain. */

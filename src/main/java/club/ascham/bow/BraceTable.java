@@ -10,8 +10,8 @@ import java.util.Optional;
 public enum BraceTable {
   /** Bands in inches, two bow lengths to a band. */
   TRADE_OUTREACH_2020(
-      "\"How to adjust brace height\", archery360.com, 29 July 2020 (read in a stored copy): bands"
-          + " in inches for bows of 62 to 72 in.",
+      "“How to adjust brace height”, Archery Trade Association, 29 July 2020: bands in inches for"
+          + " bows of 62 to 72 in.",
       Map.of(
           62, Band.ofInches(7.5, 8.5),
           64, Band.ofInches(7.5, 8.5),
@@ -21,8 +21,8 @@ public enum BraceTable {
           72, Band.ofInches(8.75, 9.5))),
   /** The centimetres as printed: the page's inches stand an eighth lower and contradict them. */
   BRITISH_DEALER(
-      "\"Bracing height adjustments\", greygoosearchery.co.uk, undated (read in a stored copy): the"
-          + " centimetre column for bows of 64 to 70 in; the page's own inches stand 1/8 in lower.",
+      "“Bracing height adjustments”, a British dealer's page, undated: the centimetre column for"
+          + " bows of 64 to 70 in; the page's own inches stand 1/8 in lower.",
       Map.of(
           64, Band.ofMm(210, 216),
           66, Band.ofMm(213, 219),
@@ -30,8 +30,8 @@ public enum BraceTable {
           70, Band.ofMm(217, 225))),
   /** Rises by a whole centimetre with every two inches of bow. */
   FRENCH_FEDERATION_2008(
-      "French federation (FFTA), 2008, as quoted by laflechegasconne.fr, \"réglage arc\" (read in a"
-          + " stored copy): given for a 25 in riser, bows of 54 and of 64 to 70 in.",
+      "French federation (FFTA), 2008, as “Réglage du band”, La Flèche Gasconne, undated, quotes"
+          + " it: given for a 25 in riser, bows of 54 and of 64 to 70 in.",
       Map.of(
           54, Band.ofMm(180, 190),
           64, Band.ofMm(200, 210),
@@ -40,8 +40,8 @@ public enum BraceTable {
           70, Band.ofMm(230, 240))),
   /** The widest bands; the centimetres as printed, where the inches differ by rounding. */
   FRENCH_CLUB(
-      "\"Réglage classique\", arcbazancourt.netne.net, undated (read in a stored copy): the"
-          + " centimetre column for bows of 64 to 70 in.",
+      "“Réglage classique”, archery club of Bazancourt, undated: the centimetre column for bows of"
+          + " 64 to 70 in.",
       Map.of(
           64, Band.ofMm(195, 230),
           66, Band.ofMm(205, 235),

@@ -22,12 +22,15 @@ public final class Compatibility {
 
   public static final int LONGEST_BOW_IN = 72;
 
+  /** What is said of a fitting that one maker alone makes; the maker's name stands before it. */
+  private static final String OWN_FITTING = "own fitting";
+
   private Compatibility() {}
 
   /**
-   * What keeps these limbs off this riser. Fitting standards with the same hardware but another
-   * spacing do not interchange (myarchery.net; lancasterarchery.com on ILF and Formula); screw-in
-   * limbs go by the maker's model. Limbs are not handed.
+   * What keeps these limbs off this riser. Fittings with the same hardware but another spacing do
+   * not interchange; a maker's own fitting goes by the maker's name, screw-in limbs go by the
+   * maker's model. Limbs are not handed.
    */
   public static List<Misfit> misfits(RiserSpec riser, LimbsSpec limbs) {
     if (riser.build() != limbs.build()) {
@@ -91,9 +94,9 @@ public final class Compatibility {
 
   /**
    * What is wrong with a string's measured length against its own label. A string is made for a bow
-   * longer than itself: dealers' strings measure 2 3/4 to 4 in less (lancasterarchery.com), the AMO
-   * master 3 in less (AMO standards 1987). Published rules differ, so only what no rule could mean
-   * is refused: outside 2 1/2 to 5 in less (judged).
+   * longer than itself: dealers' strings measure 2 3/4 to 4 in less, the AMO master 3 in less (AMO
+   * standards 1987). Published rules differ, so only what no rule could mean is refused: outside 2
+   * 1/2 to 5 in less (judged).
    */
   public static Optional<Misfit> measuredLength(StringSpec string) {
     if (string.measured() == null) {
@@ -128,6 +131,15 @@ public final class Compatibility {
   }
 
   private static Optional<Misfit> fitting(RiserSpec riser, LimbsSpec limbs) {
+    if (same(riser.fitting(), OWN_FITTING) || same(limbs.fitting(), OWN_FITTING)) {
+      return Optional.of(
+          new Misfit(
+              Misfit.Kind.FITTING,
+              (same(riser.fitting(), OWN_FITTING) ? "The riser has" : "The limbs have")
+                  + " some maker's own fitting, and whose is not recorded: those of two makers do"
+                  + " not interchange.",
+              "Enter the fitting with the maker's name before it."));
+    }
     if (same(riser.fitting(), limbs.fitting())) {
       return Optional.empty();
     }

@@ -22,7 +22,7 @@ public final class FingerWeight {
   /** AMO draw is reckoned this far beyond the pivot point (AMO standard FP-3, 2000). */
   public static final double AMO_BEYOND_PIVOT_IN = 1.75;
 
-  /** Limbs are sold in steps of 2 lb and labelled with the nearest (archerycoach.wordpress.com). */
+  /** Limbs are sold in steps of 2 lb and labelled with the nearest (a coach's page). */
   private static final double MARKING_LB = 1;
 
   /**

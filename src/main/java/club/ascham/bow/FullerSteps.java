@@ -79,7 +79,8 @@ final class FullerSteps {
             "Set early, it teaches a draw length that is not the archer's own. Common practice.",
             COACH,
             null,
-            "The point stays at least 1 in in front of the middle of the rest's mounting hole (Hoyt"
-                + " recurve manual, p. 11): else longer arrows."));
+            "The point stays at least 1 in in front of the middle of the rest's mounting hole ("
+                + InPrint.MAKER_MANUAL
+                + "): else longer arrows."));
   }
 }

@@ -9,9 +9,9 @@ public final class Newcomer {
   private record Row(double upToIn, boolean sharedEdge, int fromIn, int toIn) {}
 
   /**
-   * Bow length by draw length, blog.lancasterarchery.com, "bow sizing". Draws of 20, 22, 24, 26 and
-   * 28 in stand in two rows each; between 16 and 17 and between 30 and 31 in the table is silent
-   * and the longer row is taken.
+   * Bow length by draw length, a dealer's page on bow sizing. Draws of 20, 22, 24, 26 and 28 in
+   * stand in two rows each; between 16 and 17 and between 30 and 31 in the table is silent and the
+   * longer row is taken.
    */
   private static final List<Row> ROWS =
       List.of(
@@ -24,9 +24,7 @@ public final class Newcomer {
           new Row(30, false, 68, 70),
           new Row(Double.POSITIVE_INFINITY, false, 70, 72));
 
-  /**
-   * The step by which limbs are changed for heavier ones, 2 to 4 lb (darkwolfarchery and others).
-   */
+  /** The step by which limbs are changed for heavier ones: 2 to 4 lb on several coaches' pages. */
   private static final int STEP_LB = 4;
 
   private Newcomer() {}
@@ -45,7 +43,7 @@ public final class Newcomer {
         row.fromIn(),
         row.toIn(),
         preferred(answers, row),
-        "Bow length by draw length: blog.lancasterarchery.com, \"bow sizing\". A draw that stands"
+        "Bow length by draw length: a dealer's page on bow sizing, undated. A draw that stands"
             + " in two rows counts as the longer bow for beginners and juniors, as the shorter one"
             + " for others.",
         leastLb(answers),
@@ -95,22 +93,24 @@ public final class Newcomer {
 
   private static String weightBasis(Experience experience) {
     String course =
-        "Start and end of a beginners' course by age: UK Scouts' figures quoted by"
-            + " offthearrowshelf.com";
+        "Start and end of a beginners' course by age: the UK Scouts' figures, as a coach's page"
+            + " quotes them, undated";
     return switch (experience) {
       case BEGINNER ->
           course
-              + "; the low end from other published beginners' figures (10 lb for children up to"
-              + " 12: gunfinder.de; 14: arclatvedas.fr; 15: Archer's Reference Guide, 1999; 18:"
-              + " glasgowarchers1948.co.uk). Advice: override it with a reason.";
+              + "; the low end from others (10 lb for children up to 12: common practice; 14: a"
+              + " French club's page, undated; 15: Archer's Reference Guide (Recurve), M. Elliot,"
+              + " 1999; 18: “Revisiting Draw Weights”, Glasgow Archers, 2024). Advice: override it"
+              + " with a reason.";
       case IMPROVER ->
           course
               + ", and one step of 4 lb (the upper end of the published 2 to 4 lb). Advice:"
               + " override it with a reason.";
       case EXPERIENCED ->
           course
-              + ", and two steps of 4 lb (judged; published first bows of one's own are 24 to 32"
-              + " lb). Advice: whoever knows their weight goes by it, with that as the reason.";
+              + ", and two steps of 4 lb (our judgement; published first bows of one's own are 24"
+              + " to 32 lb). Advice: whoever knows their weight goes by it, with that as the"
+              + " reason.";
     };
   }
 

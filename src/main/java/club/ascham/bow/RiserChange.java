@@ -13,9 +13,9 @@ import java.util.Locale;
 record RiserChange(Factor factor, String basis) {
   /**
    * Growth of the weight per inch of riser less, from two labels: 28 lb becomes 30 on a riser 2 in
-   * shorter (bogenschuetzen-esslingen.de), 26 lb becomes 28 on a bow 4 in shorter
-   * (archery-howto.com). They disagree twofold, so both ends are kept and the middle is used. The
-   * elastic limb says less than either: about one in a hundred for an inch.
+   * shorter (a label that a German club read out), 26 lb becomes 28 on a bow 4 in shorter (another
+   * label). They disagree twofold, so both ends are kept and the middle is used. The elastic limb
+   * says less than either: about one in a hundred for an inch.
    */
   private static final double STEEP_PER_IN = Math.sqrt(30.0 / 28);
 

@@ -257,8 +257,9 @@ public final class SetUpSheet {
                 + " both limbs. Look where the point of the arrow lies.",
             "Point of the arrow 1/16 to 1/8 in (1.6 to 3.2 mm) " + outside(rig.hand()),
             "A point on the other side of the string is wrong",
-            "The arrow bends round the bow when fingers let go; it starts a little outside. Easton,"
-                + " Arrow Tuning and Maintenance Guide, p. 3.",
+            "The arrow bends round the bow when fingers let go; it starts a little outside. From "
+                + InPrint.ARROW_MAKER_GUIDE
+                + ".",
             VOLUNTEER,
             null,
             "Sight along it without drawing. Nobody stands in front."),

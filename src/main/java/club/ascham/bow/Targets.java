@@ -12,13 +12,13 @@ import java.util.OptionalInt;
  * @param nocking height of the nocking point above square
  */
 public record Targets(Target brace, Target tiller, Target nocking) {
-  /** Care tolerance of a stated brace height: selfbow.ch, care and maintenance (wooden bows). */
+  /** Care tolerance of a stated brace height, as one bowyer has it. */
   static final Length BRACE_CARE = Length.ofMm(10);
 
   private static final String BRACE_CARE_SOURCE =
-      "10 mm either way is a bowyer's care tolerance (selfbow.ch, given for wooden bows)";
+      "10 mm either way is a care tolerance (" + InPrint.BOWYER + ")";
 
-  /** The required window of a recurve maker's manual (Hoyt recurve manual, page 11). */
+  /** The window that a recurve maker's manual asks for. */
   private static final Band NOCKING_WINDOW = Band.ofInches(0, 0.5);
 
   /**
@@ -92,7 +92,7 @@ public record Targets(Target brace, Target tiller, Target nocking) {
         whose
             + " Beyond the outer band something is wrong: "
             + BRACE_CARE_SOURCE
-            + " (judged)."
+            + " (our judgement)."
             + from);
   }
 
@@ -109,23 +109,28 @@ public record Targets(Target brace, Target tiller, Target nocking) {
           new Target(
               Band.ofMm(0, 6),
               Band.ofMm(-4, 10),
-              "Split finger: 0 to +6 mm (bow-international.com, \"Tiller and bracing height\");"
-                  + " +1/8 to +1/4 in is the usual choice (hullarcheryclub.co.uk)."
-                  + " Beyond -4 mm (judged) or +10 mm (selfbow.ch, given for wooden bows) something"
-                  + " is wrong.");
+              "Split finger: 0 to +6 mm ("
+                  + InPrint.TILLER_ARTICLE
+                  + "); +1/8 to +1/4 in is the usual choice ("
+                  + InPrint.TILLER_CLUB
+                  + "). Beyond -4 mm (our judgement) or +10 mm ("
+                  + InPrint.BOWYER
+                  + ") something is wrong.");
       case THREE_UNDER ->
           new Target(
               Band.ofMm(-2, 2),
               Band.ofMm(-6, 10),
-              "Three fingers under: an even tiller is often used (experts123.com); 2 mm either way"
-                  + " is judged, and so is -6 mm. Beyond it or +10 mm (selfbow.ch, given for wooden"
-                  + " bows) something is wrong.");
+              "Three fingers under: an even tiller is often used (common practice); 2 mm either way"
+                  + " is our judgement, and so is -6 mm. Beyond it or +10 mm ("
+                  + InPrint.BOWYER
+                  + ") something is wrong.");
       case STRING_WALKING ->
           new Target(
               Band.ofMm(-6, 0),
               Band.ofMm(-10, 4),
-              "String walking: a negative tiller is common (bow-international.com, \"Tiller and"
-                  + " bracing height\"); how far is judged, as the outer band is.");
+              "String walking: a negative tiller is common ("
+                  + InPrint.TILLER_ARTICLE
+                  + "); how far is our judgement, as the outer band is.");
     };
   }
 
@@ -134,16 +139,18 @@ public record Targets(Target brace, Target tiller, Target nocking) {
         null,
         Band.ofMm(0, 10),
         "This bow's tiller can't be set, so there is no band to aim for. A negative tiller, or more"
-            + " than +10 mm, is a matter for a bowyer (selfbow.ch, given for wooden bows); so is"
-            + " one that has moved from its set-up figure.");
+            + " than +10 mm, is a matter for a bowyer ("
+            + InPrint.BOWYER
+            + "); so is one that has moved from its set-up figure.");
   }
 
   private static Target nockingPoint() {
     return new Target(
         NOCKING_WINDOW,
         null,
-        "0 to 1/2 in above square (Hoyt recurve manual, page 11). Start as high as the tiller is"
-            + " positive (common practice). Outside the window the point is tied again; no figure"
-            + " is published beyond which something else is wrong.");
+        "0 to 1/2 in above square ("
+            + InPrint.MAKER_MANUAL
+            + "). Start as high as the tiller is positive (common practice). Outside the window the"
+            + " point is tied again; no figure is published beyond which something else is wrong.");
   }
 }

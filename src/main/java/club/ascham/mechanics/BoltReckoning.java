@@ -36,9 +36,9 @@ public record BoltReckoning(
   private static final double STEP = 0.125;
 
   /**
-   * Tiller a turn of one bolt: no published value. Common practice has 3 to 8 mm; models of common
-   * geometries have 7 to 22 mm, and past a limit of stability even the other sign. A judgement that
-   * leaves 1 bow in 20 below nothing and 1 in 20 above 15 mm.
+   * Tiller a turn of one bolt: no published value. Common practice has 3 to 8 mm; elastic limbs of
+   * common geometries have 6 to 9 mm, and a rigid limb that draws like them even the other sign. A
+   * judgement that leaves 1 bow in 20 below nothing and 1 in 20 above 15 mm.
    */
   static final Belief MM_PER_TURN = Belief.prior(7.5, 4.5);
 
@@ -153,8 +153,9 @@ public record BoltReckoning(
   private static String basis(Belief belief, String end) {
     return Learnt.sentence(restsOn(belief))
         + (belief.shown() == 0
-            ? " A turn of one bolt moves tiller by about 7.5 mm, anything from 0 to 15; no published"
-                + " value, common practice (3 to 8 mm) and models (7 to 22 mm) differ"
+            ? " A turn of one bolt moves tiller by about 7.5 mm, anything from 0 to 15; no"
+                  + " published value, common practice (3 to 8 mm) and models (6 to 9 mm, or even"
+                  + " the other way) differ"
             : String.format(
                 Locale.ROOT,
                 " A turn of one bolt moves tiller by about %.1f mm (%.1f to %.1f, 9 times in 10)",

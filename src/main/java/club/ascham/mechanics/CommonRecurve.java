@@ -9,10 +9,10 @@ import java.util.Map;
  * riser line, is straight and then evenly recurved, and is stiffer at its root than at its tip.
  *
  * <p>Its figures were found by a search and rounded. What was sought for a bow of 68 in on 65 in of
- * string: a brace of 8 11/16 in and the tension, slopes and tiller that other reckonings have; and
- * the stored energies of the three bows that Tuyn and Kooi measured. So its agreement with those
- * three is no independent proof; a search without them came within 1.1 % of each. No bow has
- * figures of its own but one factor: so many times as strong is so many times as stiff.
+ * string: a brace of 8 11/16 in and such a tension, slopes and tiller as limbs of other makes would
+ * have; and the stored energies of the three bows that Tuyn and Kooi measured. So its agreement
+ * with those three is no independent proof; a search without them came within 1.1 % of each. No bow
+ * has figures of its own but one factor: so many times as strong is so many times as stiff.
  */
 public final class CommonRecurve {
   private static final double LEAST_BOW_IN = 44;

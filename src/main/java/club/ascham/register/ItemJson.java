@@ -69,7 +69,10 @@ final class ItemJson {
       @Schema(examples = "adjustable", description = "adjustable or screw-in") String build,
       @Schema(examples = "right", description = "the hand that draws the string") String hand,
       @Schema(examples = "25") int lengthIn,
-      @Schema(examples = "ILF", description = "of an adjustable riser") String limbFitting,
+      @Schema(
+              examples = "ILF",
+              description = "of an adjustable riser: ILF, or a maker's name and 'own fitting'")
+          String limbFitting,
       @Schema(description = "of a screw-in riser") String limbModel,
       @Schema(examples = "1.25 mm") String threadPitch,
       @Schema(description = "of a limb bolt, from bottomed-out, as the maker allows")
@@ -104,7 +107,8 @@ final class ItemJson {
       @Schema(examples = "28", description = "AMO draw in inches; 28 where left out")
           double markedAtIn,
       @Schema(examples = "25") Integer markedRiserIn,
-      @Schema(examples = "ILF") String limbFitting,
+      @Schema(examples = "ILF", description = "ILF, or a maker's name and 'own fitting'")
+          String limbFitting,
       String serialUpper,
       String serialLower,
       @Schema(examples = "unknown", description = "yes, no or unknown") String hmpeTips,

@@ -1,5 +1,6 @@
 package club.ascham.rules;
 
+import club.ascham.bow.InPrint;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
@@ -31,7 +32,8 @@ public class Club {
         """
         SELECT name, demo, brace_table, full_check_every_looks, loan_days, deposit_minor,
                sessions_a_week, shots_a_session, keep_names_days, fewest_twists, most_twists,
-               twists_source, version FROM club""");
+               twists_source, version FROM club\
+        """);
   }
 
   /** Called after a change was committed. */
@@ -42,9 +44,12 @@ public class Club {
   /** The first row of a new data folder. */
   public void found(String name, boolean demo, String braceTable) {
     rows.change(
-        "INSERT INTO club (id, name, demo, brace_table) VALUES (1, ?1, ?2, ?3)",
+        """
+        INSERT INTO club (id, name, demo, brace_table, twists_source) VALUES (1, ?1, ?2, ?3, ?4)\
+        """,
         name,
         demo,
-        braceTable);
+        braceTable,
+        InPrint.TWISTS);
   }
 }

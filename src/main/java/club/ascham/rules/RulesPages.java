@@ -232,7 +232,7 @@ class RulesPages {
 
   private static String name(BraceTable table) {
     return switch (table) {
-      case TRADE_OUTREACH_2020 -> "Trade outreach site, 2020";
+      case TRADE_OUTREACH_2020 -> "Archery Trade Association, 2020";
       case BRITISH_DEALER -> "British dealer";
       case FRENCH_FEDERATION_2008 -> "French federation, 2008";
       case FRENCH_CLUB -> "French club";

@@ -10,10 +10,10 @@ import java.util.List;
  * strongly each reading speaks for a change.
  *
  * <p>For a steady bow the {@link Surprises} are independent and standard normal, whoever measured
- * (recursive residuals: Brown, Durbin and Evans, J. R. Stat. Soc. B 37, 1975, from memory), which
- * is what EWMA and CUSUM ask for; a chart about the set-up figure alone would take that figure's
- * own error for a change. A reading that signals is not believed: the centre stays where it was, so
- * that a bow that has changed does not become its own rule.
+ * (recursive residuals: Brown, Durbin and Evans, J. R. Stat. Soc. B 37, 1975), which is what EWMA
+ * and CUSUM ask for; a chart about the set-up figure alone would take that figure's own error for a
+ * change. A reading that signals is not believed: the centre stays where it was, so that a bow that
+ * has changed does not become its own rule.
  *
  * @param steps one a reading, oldest first
  * @param centre the level of the bow by the readings that did not signal

@@ -17,9 +17,9 @@ import org.hipparchus.linear.RealVector;
  *
  * <p>A reading is the true value of its thing, plus its reader's offset, plus error: things are
  * fixed effects, readers random ones. Sums of squares are set equal to what is expected of them
- * (fitting constants, Henderson's third method, from memory); for one thing that is the one-way
- * analysis of variance of unbalanced data. A negative component is 0. Each is drawn toward the
- * prior as if the prior's degrees of freedom had been observed too.
+ * (fitting constants, Henderson's third method); for one thing that is the one-way analysis of
+ * variance of unbalanced data. A negative component is 0. Each is drawn toward the prior as if the
+ * prior's degrees of freedom had been observed too.
  *
  * @param mean of all readings
  * @param offsets of each reader from the readers' common mean, best linear unbiased prediction: the

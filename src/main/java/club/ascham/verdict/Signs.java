@@ -1,5 +1,16 @@
 package club.ascham.verdict;
 
+import static club.ascham.bow.InPrint.CENTRE_SHEET;
+import static club.ascham.bow.InPrint.CLUB_CARE;
+import static club.ascham.bow.InPrint.CLUB_LIST;
+import static club.ascham.bow.InPrint.COACH_ON_SCREWS;
+import static club.ascham.bow.InPrint.COMMON;
+import static club.ascham.bow.InPrint.INSPECTION_GUIDE;
+import static club.ascham.bow.InPrint.MAKER_ON_TURNS;
+import static club.ascham.bow.InPrint.MAKER_WARNINGS;
+import static club.ascham.bow.InPrint.SCHOOLS;
+import static club.ascham.bow.InPrint.SEASON_START;
+import static club.ascham.bow.InPrint.STRING_CHANGE;
 import static club.ascham.verdict.Gravity.FINE;
 import static club.ascham.verdict.Gravity.NOTE;
 import static club.ascham.verdict.Gravity.STOP;
@@ -22,15 +33,8 @@ import java.util.Set;
  * lengthwise cracks in the glass are often mere ageing, and neither is followed.
  */
 public final class Signs {
-  private static final String COMMON = "common practice, no published source";
-  private static final String CLUB_LIST =
-      "leithcommunityarchers.org.uk, maintenance and safety equipment";
-  private static final String CENTRE_SHEET =
-      "lihouisland.org.gg, care, inspection and storage of archery equipment";
-  private static final String INSPECTION_GUIDE = "sca.org.nz, equipment inspection guidelines";
-  private static final String SCHOOLS = "olympicarcheryinschools.org, equipment safety";
-  private static final String CORD_PAGE = "archersgueretois.kazeo.com, when to change a string";
-  private static final String SCREWS_PAGE = "archerycoach.wordpress.com, 11 August 2016";
+  /** A private person's, so it is not named. */
+  private static final String ARCHERS_PAGE = "an archer's page, 2010";
 
   private static final Set<Build> ALL = EnumSet.allOf(Build.class);
   private static final Set<Build> TAKE_DOWN = EnumSet.of(Build.ADJUSTABLE, Build.SCREW_IN);
@@ -43,13 +47,13 @@ public final class Signs {
               STRING,
               NOTE,
               "Dry or a little fuzzy, no strand cut: wax it, not on the servings",
-              "ballisticbowstrings.com, waxing your bowstring"),
+              SCHOOLS + "; " + CLUB_CARE),
           all(
               "string-strand-broken",
               STRING,
               STOP,
               "A strand is cut or broken, be it only one",
-              "jordansequillion.wordpress.com, damage; " + SCHOOLS),
+              SCHOOLS),
           all(
               "string-frayed",
               STRING,
@@ -67,13 +71,13 @@ public final class Signs {
               STRING,
               STOP,
               "Serving has opened into spirals with gaps",
-              CORD_PAGE),
+              STRING_CHANGE),
           all(
               "string-serving-coiled",
               STRING,
               STOP,
               "Serving stands up like a coil spring: a strand beneath has failed",
-              CORD_PAGE),
+              STRING_CHANGE),
           all(
               "string-nocking-point",
               STRING,
@@ -97,19 +101,14 @@ public final class Signs {
               LIMBS,
               NOTE,
               "A small nick or splinter at the edge: to be smoothed and watched",
-              "jordansequillion.wordpress.com, avoid damage"),
+              ARCHERS_PAGE),
           all(
               "limbs-hot",
               LIMBS,
               NOTE,
               "Lay in a hot car or loft: let it cool, then look along both limbs again",
-              "chisesbows.com, tips and care"),
-          all(
-              "limbs-crack-across",
-              LIMBS,
-              STOP,
-              "A crack across a limb",
-              "aspectoutdoors.co.nz, caring for your bow; " + INSPECTION_GUIDE),
+              "a bowyer's page on care; " + MAKER_WARNINGS),
+          all("limbs-crack-across", LIMBS, STOP, "A crack across a limb", INSPECTION_GUIDE),
           all(
               "limbs-delaminated",
               LIMBS,
@@ -127,13 +126,13 @@ public final class Signs {
               LIMBS,
               STOP,
               "A line that may be a crack, or a place where a cotton ball snags",
-              INSPECTION_GUIDE + "; shunoutdoor.com, stress cracks"),
+              INSPECTION_GUIDE + "; the cotton ball: common practice"),
           all(
               "limbs-laminate-loose",
               LIMBS,
               STOP,
               "A loose piece of laminate, or a deep cut",
-              "jordansequillion.wordpress.com, avoid damage"),
+              ARCHERS_PAGE),
           all("limbs-twisted", LIMBS, STOP, "A limb is twisted", CLUB_LIST),
           all(
               "limbs-string-walks",
@@ -152,19 +151,19 @@ public final class Signs {
               "bolts-witness",
               NOTE,
               "The paint mark across a bolt no longer lines up",
-              SCREWS_PAGE),
+              COACH_ON_SCREWS),
           adjustable(
               "bolts-small-screw",
               NOTE,
               "A small screw at the limb fitting has worked loose and was tightened",
-              "ohlonearchery.com, category nico-gallegos"),
+              SEASON_START),
           adjustable(
-              "bolts-lock-missing", STOP, "A locking screw is loose or missing", SCREWS_PAGE),
+              "bolts-lock-missing", STOP, "A locking screw is loose or missing", COACH_ON_SCREWS),
           adjustable(
               "bolts-too-far-out",
               STOP,
               "A bolt stands further out than its maker allows",
-              "hoyt.com, questions and answers on draw weight"),
+              MAKER_ON_TURNS),
           take("bolts-thread", STOP, "Thread, seat or washer worn or damaged", COMMON),
           new KnownSign(
               "bolts-screw-in-loose",
@@ -174,19 +173,14 @@ public final class Signs {
               COMMON,
               EnumSet.of(Build.SCREW_IN)),
           all("riser-sound", RISER, FINE, "No crack, grip firm, nothing loose", COMMON),
-          all(
-              "riser-grip",
-              RISER,
-              NOTE,
-              "The grip is loose or has a sharp edge",
-              "50thstatearcheryclub.org, caring for your equipment"),
+          all("riser-grip", RISER, NOTE, "The grip is loose or has a sharp edge", CLUB_CARE),
           all("riser-bush", RISER, NOTE, "A bush for sight, rod or button is loose", COMMON),
           all(
               "riser-cracked",
               RISER,
               STOP,
               "A crack or split in the riser, above all at limb seat, bush or sight window",
-              COMMON + "; archerytalk.com, damaged bows (wooden risers seen splitting)"),
+              COMMON),
           new KnownSign(
               "riser-play",
               RISER,

@@ -1,6 +1,7 @@
 package club.ascham.verdict;
 
 import club.ascham.bow.Build;
+import club.ascham.bow.InPrint;
 import club.ascham.verdict.Verdict.Withdraw;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -46,9 +47,10 @@ final class Stops {
       parts.add(Part.BOLTS);
     }
     evidence.rest(
-        "Loosed without an arrow, the bow keeps the energy: limbs, string or riser may break, screws"
-            + " come loose (50thstatearcheryclub.org; johnsarchery.ca). To withdraw it until it is"
-            + " inspected is common practice.");
+        "Loosed without an arrow, the bow keeps the energy: limbs, string or riser may break,"
+            + " screws come loose ("
+            + InPrint.CLUB_CARE
+            + "). To withdraw it until it is inspected is common practice.");
   }
 
   private void fixedTiller(Finding tiller) {
@@ -70,7 +72,7 @@ final class Stops {
             : "Tiller: measure again, upper distance first; if it stands, a limb has changed.");
     evidence.rest(
         "Where tiller is fixed, a change means that a limb has changed: the bow is withdrawn, never"
-            + " adjusted (judged).");
+            + " adjusted (our judgement).");
   }
 
   private Withdraw withdraw() {

@@ -1,5 +1,16 @@
 package club.ascham.worksheet;
 
+import static club.ascham.bow.InPrint.ARROW_CHECKS;
+import static club.ascham.bow.InPrint.CENTRE_SHEET;
+import static club.ascham.bow.InPrint.CLUB_CARE;
+import static club.ascham.bow.InPrint.CLUB_LIST;
+import static club.ascham.bow.InPrint.COACH_ON_SCREWS;
+import static club.ascham.bow.InPrint.COMMON;
+import static club.ascham.bow.InPrint.FRENCH_CHECKS;
+import static club.ascham.bow.InPrint.INSPECTION_GUIDE;
+import static club.ascham.bow.InPrint.MAKER_ON_TURNS;
+import static club.ascham.bow.InPrint.SEASON_START;
+
 import club.ascham.bow.Build;
 import club.ascham.upkeep.Work;
 import java.util.ArrayList;
@@ -15,16 +26,6 @@ import java.util.Locale;
  */
 public record InspectionList(
     Work work, List<String> cautions, List<Look> looks, Double maxTurnsOut) {
-  private static final String COMMON = "common practice, no published source";
-  private static final String CENTRE_SHEET =
-      "lihouisland.org.gg, care, inspection and storage of archery equipment";
-  private static final String GUIDE = "sca.org.nz, equipment inspection guidelines";
-  private static final String CLUB_LIST =
-      "leithcommunityarchers.org.uk, maintenance and safety equipment";
-  private static final String BEFORE_EACH_SHOT = "archery.org.au/safety";
-  private static final String MAKER_TURNS = "hoyt.com, support questions on draw weight";
-  private static final String BOTH_ALIKE = MAKER_TURNS + "; myarchery.net, turning up limb weight";
-  private static final String SCREWS = "archerycoach.wordpress.com, 11 August 2016";
   private static final String STRING_OFF = "String off with the stringer before a bolt is touched.";
 
   /**
@@ -46,7 +47,8 @@ public record InspectionList(
               work,
               List.of(
                   "A limb with a crack, a lifting layer or a twist is not shot again.",
-                  "Draw and let down with an arrow on and the face clear; never let go without one."),
+                  "Draw and let down with an arrow on and the face clear; never let go without"
+                      + " one."),
               limbs(build),
               null);
       case STRINGER_INSPECTION -> new InspectionList(work, List.of(), stringer(), null);
@@ -76,18 +78,18 @@ public record InspectionList(
                 "No more than the maker's %s turns out from all the way in",
                 plain(maxTurnsOut));
     return List.of(
-        new Look("turns", "Turns out", limit, MAKER_TURNS),
+        new Look("turns", "Turns out", limit, MAKER_ON_TURNS),
         new Look(
             "alike",
             "Both bolts alike",
             "The same length shows on both, but for the difference that sets the tiller",
-            BOTH_ALIKE),
+            MAKER_ON_TURNS),
         new Look("thread", "Threads", "Clean and whole; no metal dust, nothing crossed", COMMON),
         new Look(
             "lockingScrew",
             "Locking screws",
             "Both there and tight: they can shake out unnoticed",
-            SCREWS),
+            COACH_ON_SCREWS),
         new Look("washer", "Washers", "There on both bolts, flat and whole", COMMON),
         new Look(
             "seat",
@@ -132,20 +134,15 @@ public record InspectionList(
               "grain",
               "Along the grain",
               "No split, however fine, on the back or beside the grip",
-              "archerytalk.com, damaged bows: wooden risers of a camp's fleet"));
+              COMMON));
     }
-    looks.add(
-        new Look(
-            "grip",
-            "Grip",
-            "Firm, nothing worn away",
-            "50thstatearcheryclub.org, caring for your" + " equipment"));
+    looks.add(new Look("grip", "Grip", "Firm, nothing worn away", CLUB_CARE));
     looks.add(
         new Look(
             "screws",
             "Small screws and inserts",
             "Rest, button, sight and stabiliser threads whole, every screw tight",
-            "ohlonearchery.com: small screws work loose"));
+            SEASON_START));
     return List.copyOf(looks);
   }
 
@@ -156,13 +153,13 @@ public record InspectionList(
             "surface",
             "Front, back and edges",
             "No crack across, no lifting layer; cotton wool drawn along catches nowhere",
-            GUIDE + "; shunoutdoor.com, how to spot stress cracks"));
+            INSPECTION_GUIDE + "; cotton wool: common practice"));
     looks.add(
         new Look(
             "lines",
             "Fine lines lengthwise",
             "None, or marked at both ends at the last inspection and not grown since",
-            GUIDE));
+            INSPECTION_GUIDE));
     looks.add(
         new Look(
             "tips", "Tips and string grooves", "Not worn, no notch, no sharp edge", CLUB_LIST));
@@ -171,13 +168,13 @@ public record InspectionList(
             "twist",
             "Twist",
             "An arrow laid between string and limb at each tip stands square, both in one plane",
-            "archers-rixheim.fr, after the French federation"));
+            FRENCH_CHECKS));
     looks.add(
         new Look(
             "track",
             "String in the grooves",
             "After drawing and letting down it lies in the middle of both",
-            GUIDE));
+            INSPECTION_GUIDE));
     if (build == Build.ADJUSTABLE || build == Build.SCREW_IN) {
       looks.add(
           new Look("butts", "Butts", "Bushings, dovetails and bolt holes whole, no split", COMMON));
@@ -198,7 +195,7 @@ public record InspectionList(
             "fit",
             "On a bow",
             "The pocket fits the tip and the length suits the bows it is given out with",
-            "bowjudge.com, how to string a recurve bow"));
+            COMMON));
   }
 
   private static List<Look> arrows() {
@@ -208,15 +205,15 @@ public record InspectionList(
             "flex",
             "Flexed gently all round",
             "No creak, no crack; no more than 5 cm (2 in)",
-            "3riversarchery.com, arrow safety"),
-        new Look("nocks", "Nocks", "Whole, seated firmly, holding the string", BEFORE_EACH_SHOT),
-        new Look("points", "Points", "On every arrow, none loose", BEFORE_EACH_SHOT),
+            "“Arrow safety”, a dealer's page, undated"),
+        new Look("nocks", "Nocks", "Whole, seated firmly, holding the string", ARROW_CHECKS),
+        new Look("points", "Points", "On every arrow, none loose", ARROW_CHECKS),
         new Look("vanes", "Fletchings", "None missing or lifting", CLUB_LIST),
         new Look(
             "length",
             "Length",
             "All as long as recorded: one too short can drop behind the rest",
-            "absolutearrows.com, safety"));
+            COMMON));
   }
 
   static String plain(double turns) {

@@ -54,9 +54,11 @@ class BenchApiTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "strands unknown|{'bowLengthIn':68,'stringLengthMm':1651,'twists':35,'braceMm':228.6,'targetMm':222.25}",
+        "strands"
+            + " unknown|{'bowLengthIn':68,'stringLengthMm':1651,'twists':35,'braceMm':228.6,'targetMm':222.25}",
         "not counted|{'bowLengthIn':68,'stringLengthMm':1651,'strands':14,'strandDiameterMm':0.45,'braceMm':228.6,'targetMm':222.25}",
-        "an odd length|{'bowLengthIn':74,'stringLengthMm':1803,'strands':14,'strandDiameterMm':0.45,'twists':35,'braceMm':228.6,'targetMm':222.25}"
+        "an odd"
+            + " length|{'bowLengthIn':74,'stringLengthMm':1803,'strands':14,'strandDiameterMm':0.45,'twists':35,'braceMm':228.6,'targetMm':222.25}"
       })
   @DisplayName("outside the model's domain the rule of thumb answers: 13 to 19 twists for 6.35 mm")
   void twists_byTheRuleOfThumb_sayingSo(String why, String body) {
@@ -113,7 +115,7 @@ class BenchApiTest {
   }
 
   @Test
-  @DisplayName("rigid limbs, case RL-1 computed with an independent program")
+  @DisplayName("rigid limbs, case RL-1 (mechanics/rigid_limb.py)")
   void statics_ofRigidLimbs() {
     ask(
             "officer",
@@ -128,7 +130,7 @@ class BenchApiTest {
   }
 
   @Test
-  @DisplayName("elastica, the straight bow of linear taper computed on two independent meshes")
+  @DisplayName("elastica, the straight bow of linear taper (mechanics/elastica.py)")
   void statics_ofElasticLimbs() {
     ask(
             "officer",
@@ -142,7 +144,7 @@ class BenchApiTest {
   }
 
   @Test
-  @DisplayName("elastica from the string's length: the same straight bow, computed elsewhere")
+  @DisplayName("elastica from the string's length: the same straight bow (mechanics/elastica.py)")
   void statics_ofAStringsLength() {
     ask(
             "officer",

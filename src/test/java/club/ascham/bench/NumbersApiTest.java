@@ -128,7 +128,8 @@ class NumbersApiTest {
   }
 
   @Test
-  @DisplayName("age replacement, shape 2, scale 1000, costs 1 and 5 (computed elsewhere)")
+  @DisplayName(
+      "age replacement, shape 2, scale 1000, costs 1 and 5 (statistics/replacement_age.py)")
   void replacementAge() {
     ask("replacement-age", "{'shape':2,'scale':1000,'plannedCost':1,'unplannedCost':5}")
         .statusCode(200)

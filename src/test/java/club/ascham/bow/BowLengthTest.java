@@ -12,7 +12,7 @@ class BowLengthTest {
 
   // Source: archerycoach.wordpress.com/tag/ilf-limb-pockets/ "Personalizing Recurve Limbs" (R)
   @ParameterizedTest(name = "{0} in riser with {1} limbs: {2} in")
-  @DisplayName("Bow length from riser and limbs, archerycoach.wordpress.com (R)")
+  @DisplayName("Bow length from riser and limbs (Personalizing Recurve Limbs)")
   @CsvSource({
     "23, SHORT, 64",
     "23, MEDIUM, 66",

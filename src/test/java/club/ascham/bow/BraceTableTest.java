@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class BraceTableTest {
 
-  // Source: archery360.com/2020/07/29/how-to-adjust-brace-height/ (R: read in a stored copy)
+  // Source: archery360.com/2020/07/29/how-to-adjust-brace-height/ (R: read)
   @ParameterizedTest(name = "{0} in bow: {1} to {2} in")
-  @DisplayName("Brace band, archery360.com 29 Jul 2020 (R)")
+  @DisplayName("Brace band, Archery Trade Association, 29 July 2020")
   @CsvSource({
     "62, 7.5, 8.5",
     "64, 7.5, 8.5",
@@ -35,7 +35,7 @@ class BraceTableTest {
 
   // Source: FFTA (2008) as quoted by laflechegasconne.fr/category/reglage-arc (R)
   @ParameterizedTest(name = "{0} in bow: {1} to {2} mm")
-  @DisplayName("Brace band, French federation 2008 quoted by laflechegasconne.fr (R)")
+  @DisplayName("Brace band, French federation 2008, quoted by La Flèche Gasconne")
   @CsvSource({"54, 180, 190", "64, 200, 210", "66, 210, 220", "68, 220, 230", "70, 230, 240"})
   void band_frenchFederation(int bowIn, double lowMm, double highMm) {
     assertEquals(
@@ -45,7 +45,7 @@ class BraceTableTest {
 
   // Source: greygoosearchery.co.uk/bracing-height-adjustments/, centimetre column (R)
   @ParameterizedTest(name = "{0} in bow: {1} to {2} mm")
-  @DisplayName("Brace band, greygoosearchery.co.uk, centimetre column (R)")
+  @DisplayName("Brace band, a British dealer, centimetre column")
   @CsvSource({"64, 210, 216", "66, 213, 219", "68, 216, 222", "70, 217, 225"})
   void band_britishDealer(int bowIn, double lowMm, double highMm) {
     assertEquals(
@@ -55,7 +55,7 @@ class BraceTableTest {
 
   // Source: arcbazancourt.netne.net/reglageclassique, centimetre column (R)
   @ParameterizedTest(name = "{0} in bow: {1} to {2} mm")
-  @DisplayName("Brace band, arcbazancourt.netne.net, centimetre column (R)")
+  @DisplayName("Brace band, archery club of Bazancourt, centimetre column")
   @CsvSource({"64, 195, 230", "66, 205, 235", "68, 210, 240", "70, 215, 250"})
   void band_frenchClub(int bowIn, double lowMm, double highMm) {
     assertEquals(

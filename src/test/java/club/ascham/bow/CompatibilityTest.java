@@ -35,15 +35,33 @@ class CompatibilityTest {
 
   // Source: myarchery.net/turning-up-your-limb-weight/ and lancasterarchery.com 28 Feb 2018 (R)
   @Test
-  @DisplayName("ILF and Formula limbs do not interchange: myarchery.net, lancasterarchery.com (R)")
+  @DisplayName(
+      "ILF limbs and those of a maker's own fitting do not interchange (a coach's and a dealer's"
+          + " page)")
   void misfits_anotherFittingStandard() {
     List<Misfit> misfits =
         Compatibility.misfits(
             Bows.adjustableRiser(25, Hand.RIGHT, "ILF"),
-            Bows.slotInLimbs(LimbSize.MEDIUM, 24, "Formula", Known.YES, null));
+            Bows.slotInLimbs(LimbSize.MEDIUM, 24, "Alderfen own fitting", Known.YES, null));
     assertEquals(Set.of(Misfit.Kind.FITTING), kinds(misfits));
     assertTrue(misfits.get(0).reason().contains("ILF"));
-    assertTrue(misfits.get(0).remedy().contains("Formula"));
+    assertTrue(misfits.get(0).remedy().contains("Alderfen own fitting"));
+  }
+
+  @Test
+  void misfits_ownFitting_goesByTheMakersName() {
+    assertEquals(Set.of(), ownFittings("Alderfen own fitting", "Alderfen own fitting"));
+    assertEquals(
+        Set.of(Misfit.Kind.FITTING), ownFittings("Alderfen own fitting", "Kestrow own fitting"));
+    assertEquals(Set.of(Misfit.Kind.FITTING), ownFittings("own fitting", "Own fitting"));
+    assertEquals(Set.of(Misfit.Kind.FITTING), ownFittings("ILF", "own fitting"));
+  }
+
+  private static Set<Misfit.Kind> ownFittings(String ofRiser, String ofLimbs) {
+    return kinds(
+        Compatibility.misfits(
+            Bows.adjustableRiser(25, Hand.RIGHT, ofRiser),
+            Bows.slotInLimbs(LimbSize.MEDIUM, 24, ofLimbs, Known.YES, null)));
   }
 
   @Test
@@ -105,7 +123,7 @@ class CompatibilityTest {
   // Source: lancasterarchery.com, 5 Jun 2020: a 68 in AMO string really measures 64 to 65 1/4 in
   // (R)
   @ParameterizedTest(name = "68 in string measuring {0} in: accepted {1}")
-  @DisplayName("A 68 in AMO string measures 64 to 65 1/4 in, lancasterarchery.com (R)")
+  @DisplayName("A 68 in AMO string measures 64 to 65 1/4 in (a dealer's page, 2020)")
   @CsvSource({
     "64, true",
     "64.5, true",
@@ -174,7 +192,7 @@ class CompatibilityTest {
     RigSpec rig =
         Bows.rig(
             Bows.adjustableRiser(29, Hand.RIGHT, "ILF"),
-            Bows.slotInLimbs(LimbSize.LONG, 24, "Formula", Known.NO, null),
+            Bows.slotInLimbs(LimbSize.LONG, 24, "Alderfen own fitting", Known.NO, null),
             Bows.string(68, Length.ofInches(68), StringMaterial.HMPE),
             Style.SPLIT_FINGER);
     List<Misfit> misfits = Compatibility.misfits(rig);

@@ -16,7 +16,7 @@ class DrawLengthTest {
   // second
   // row is calculated from the rule
   @ParameterizedTest(name = "span {0} in: draw {1} in")
-  @DisplayName("Draw = arm span / 2.5, lancasterarchery.com, hunthacks.com, johnsarchery.ca (R)")
+  @DisplayName("Draw = arm span / 2.5 (three dealers' and coaches' pages)")
   @CsvSource({"52, 20.8", "70, 28.0"})
   void ofArmSpan(double spanIn, double drawIn) {
     DrawLength draw = DrawLength.ofArmSpan(Length.ofInches(spanIn));

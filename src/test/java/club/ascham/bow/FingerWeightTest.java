@@ -18,8 +18,7 @@ class FingerWeightTest {
   // Source: buildyourownbow.com/forcedraw-curve: brace 7 1/4 in, the first 0 lb entry at 9 in AMO
   // (R)
   @Test
-  @DisplayName(
-      "Force is nothing at brace + 1 3/4 in: brace 7 1/4, zero at 9 in, buildyourownbow.com (R)")
+  @DisplayName("Force is nothing at brace + 1 3/4 in: brace 7 1/4, zero at 9 in (a bowyer's page)")
   void zero() {
     assertEquals(9, FingerWeight.zeroIn(Length.ofInches(7.25)), 1e-9);
   }
@@ -35,7 +34,7 @@ class FingerWeightTest {
   // inch, so 2 lb at 40 lb and 1.4 lb at 28: the published figure must lie within the stated range,
   // and within a pound and a half of the likeliest.
   @ParameterizedTest(name = "{0} lb at 28 in, drawn {1} in: {2} lb within the range")
-  @DisplayName("2 lb an inch within 2 in of 28 in, 28 to 40 lb: sportfocus.com (R)")
+  @DisplayName("2 lb an inch within 2 in of 28 in, 28 to 40 lb (Actual Peak Bow Weight)")
   @CsvSource({
     "28, 26, 24", "28, 27, 26", "28, 29, 30", "28, 30, 32",
     "34, 26, 30", "34, 27, 32", "34, 29, 36", "34, 30, 38",
@@ -49,7 +48,7 @@ class FingerWeightTest {
 
   // Source: sportfocus.com: 40 lb AMO at 29 in = 42 lb (R)
   @Test
-  @DisplayName("40 lb marked at 28 in is 42 lb at 29 in, sportfocus.com (R), within 0.3 lb")
+  @DisplayName("40 lb marked at 28 in is 42 lb at 29 in (Actual Peak Bow Weight), within 0.3 lb")
   void estimate_workedExample() {
     assertEquals(42, FingerWeight.estimate(40, 28, null, null, 29, ZERO_IN).lb(), 0.3);
   }
@@ -58,7 +57,7 @@ class FingerWeightTest {
   // archery-howto.com, label 66 in 26 lb and 62 in 28 lb (R). They disagree: both lie in the range.
   @ParameterizedTest(name = "{0} lb marked on {1} in, on {2} in: {3} lb within the range")
   @DisplayName(
-      "Shorter riser, more weight: labels read by bogenschuetzen-esslingen.de, archery-howto.com"
+      "Shorter riser, more weight: two makers' labels, read out by a German club and a page"
           + " (R)")
   @CsvSource({"28, 25, 23, 30", "26, 25, 21, 28", "30, 23, 25, 28", "28, 21, 25, 26"})
   void estimate_anotherRiser(double markedLb, int markedRiserIn, int riserIn, double labelLb) {

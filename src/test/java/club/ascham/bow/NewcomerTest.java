@@ -15,7 +15,7 @@ class NewcomerTest {
 
   // Source: blog.lancasterarchery.com/tag/bow-sizing/ (R), draws that stand in one row only
   @ParameterizedTest(name = "draw {0} in: {1} to {2} in")
-  @DisplayName("Bow length by draw length, blog.lancasterarchery.com (R)")
+  @DisplayName("Bow length by draw length (a dealer's page on bow sizing)")
   @CsvSource({
     "14, 48, 48", "15, 48, 48", "16, 48, 48", "17, 54, 54", "19, 54, 54", "21, 58, 58",
     "23, 62, 62", "25, 64, 66", "27, 66, 68", "29, 68, 70", "30, 68, 70", "31, 70, 72",
@@ -56,7 +56,7 @@ class NewcomerTest {
 
   // Source: offthearrowshelf.com/tag/beginners/, UK Scouts' figures: start and end of a course (R)
   @ParameterizedTest(name = "{0}: start {1} lb, at most {2} lb")
-  @DisplayName("Beginners' weights by age, UK Scouts quoted by offthearrowshelf.com (R)")
+  @DisplayName("Beginners' weights by age, the UK Scouts' as a coach's page quotes them")
   @CsvSource({
     "UP_TO_12, 14, 16",
     "FROM_13_TO_14, 16, 18",
@@ -75,7 +75,9 @@ class NewcomerTest {
   // lb
   // for women, 28 to 32 lb for men (R)
   @Test
-  @DisplayName("An experienced adult's range reaches the 32 lb of a first own bow, doczz.net (R)")
+  @DisplayName(
+      "An experienced adult's range reaches the 32 lb of a first own bow (Choosing your first"
+          + " archery equipment)")
   void weight_experiencedAdult() {
     NewcomerFit fit = fit(28, AgeBand.ADULT, Experience.EXPERIENCED);
     assertEquals(32, fit.mostLb());

@@ -204,7 +204,8 @@ class SetUpSheetTest {
   // release the point lies 1/16 to 1/8 in (1.6 to 3.2 mm) outside the string.
   @Test
   @DisplayName(
-      "centre shot 1/16 to 1/8 in outside the string, mirrored by hand (Easton guide p. 3)")
+      "centre shot 1/16 to 1/8 in outside the string, mirrored by hand (an arrow maker's guide, p."
+          + " 3)")
   void centreShot_mirroredForTheOtherHand() {
     RigSpec left =
         withRiser(new RiserSpec(Build.ADJUSTABLE, Hand.LEFT, 25, "ILF", null, null, false));

@@ -37,7 +37,8 @@ class TargetsTest {
 
   // Source: archery360.com, greygoosearchery.co.uk and laflechegasconne.fr all state it (R)
   @Test
-  @DisplayName("The maker's range beats any table: archery360.com, greygoosearchery.co.uk (R)")
+  @DisplayName(
+      "The maker's range beats any table (Archery Trade Association, 2020; a British dealer)")
   void brace_makersRange_beatsAll() {
     LimbsSpec limbs = Bows.slotInLimbs(LimbSize.MEDIUM, 24, "ILF", Known.YES, MAKER);
     RigSpec own =
@@ -89,7 +90,7 @@ class TargetsTest {
 
   // Source: bow-international.com "Tiller and bracing height: going deep" (R)
   @Test
-  @DisplayName("Tiller, split finger: 0 to +6 mm, bow-international.com (R)")
+  @DisplayName("Tiller, split finger: 0 to +6 mm (Bow International)")
   void tiller_splitFinger() {
     Target tiller = Targets.of(rig, TABLE, null, null).tiller();
     assertEquals(Band.ofMm(0, 6), tiller.inner());
@@ -100,7 +101,7 @@ class TargetsTest {
   // Source: hullarcheryclub.co.uk, +1/8 to +1/4 in (3 to 6 mm) (R); 1/4 in is 6.35 mm, so 6 mm it
   // is
   @ParameterizedTest(name = "+{0} mm is aimed for")
-  @DisplayName("Tiller, split finger: 3 to 6 mm, hullarcheryclub.co.uk (R)")
+  @DisplayName("Tiller, split finger: 3 to 6 mm (Hull Archery Club)")
   @CsvSource({"3", "6"})
   void tiller_splitFinger_holdsTheUsualChoice(double mm) {
     assertTrue(Targets.of(rig, TABLE, null, null).tiller().inner().holds(Length.ofMm(mm)));
@@ -108,8 +109,7 @@ class TargetsTest {
 
   // Source: bow-international.com (sign) and handboogverenigingodysseus.nl (worked example) (R)
   @Test
-  @DisplayName(
-      "Tiller is top minus bottom: 19.8 - 19.2 cm = +6 mm, handboogverenigingodysseus.nl (R)")
+  @DisplayName("Tiller is top minus bottom: 19.8 - 19.2 cm = +6 mm (Handboogvereniging Odysseus)")
   void tiller_sign() {
     assertEquals(Length.ofMm(6), Bows.setUp(220, 198, 192).tiller());
     assertEquals(Length.ofMm(-6), Bows.setUp(220, 192, 198).tiller());
@@ -139,7 +139,7 @@ class TargetsTest {
 
   // Source: selfbow.ch care and maintenance: negative or more than +10 mm, consult the bowyer (R)
   @ParameterizedTest(name = "{0} mm: {1}")
-  @DisplayName("Tiller alarm of a bow that can't be adjusted: selfbow.ch (R)")
+  @DisplayName("Tiller alarm of a bow that can't be adjusted (a bowyer's page on wooden bows)")
   @CsvSource({"-1, false", "0, true", "10, true", "11, false"})
   void tiller_fixed(double mm, boolean within) {
     Target screwIn = Targets.of(Bows.screwInRig(62, 18), TABLE, null, null).tiller();
@@ -151,7 +151,7 @@ class TargetsTest {
 
   // Source: Hoyt recurve manual p. 11, manualshive.com (R)
   @ParameterizedTest(name = "{0} in above square: {1}")
-  @DisplayName("Nocking window 0 to 1/2 in above square, Hoyt recurve manual p. 11 (R)")
+  @DisplayName("Nocking window 0 to 1/2 in above square, a recurve maker's manual p. 11")
   @CsvSource({"-0.0625, false", "0, true", "0.25, true", "0.5, true", "0.5625, false"})
   void nocking_window(double inches, boolean within) {
     Target nocking = Targets.of(rig, TABLE, null, null).nocking();

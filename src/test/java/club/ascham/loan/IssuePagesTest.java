@@ -190,7 +190,7 @@ class IssuePagesTest {
         .get(page)
         .then()
         .body(containsString(arrows.code() + ": 300 gr, which is "))
-        .body(containsString("staging.bloodsportarchery.com/arrow-safety"))
+        .body(containsString("International Bowhunting Organization"))
         .body(not(containsString(unweighed)));
     kitRoom.weigh(arrows, 60);
     officer.get(page).then().body(not(containsString(arrows.code())));

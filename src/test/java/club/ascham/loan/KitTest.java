@@ -35,8 +35,7 @@ class KitTest {
   private int next = 100;
 
   @Test
-  @DisplayName(
-      "a beginner's arrows: draw and 2 in (elyarchers.org.uk, johnsarchery.ca), the shortest first")
+  @DisplayName("a beginner's arrows: draw and 2 in (Ely Archers' safety rules), the shortest first")
   void arrows_theShortestThatAreLongEnoughComeFirst() {
     // Draw 26 in and 2 in for a beginner: elyarchers.org.uk, johnsarchery.ca (R).
     Lendable tooShort = arrows(27.5, 6, false);
@@ -117,9 +116,10 @@ class KitTest {
     assertTrue(refused(arrows(0, 6, false), null).get(0).contains("not recorded"));
   }
 
-  // 5 grains to the pound at the high end, 30 lb: staging.bloodsportarchery.com/arrow-safety (R).
+  // 5 grains to the pound at the high end, 30 lb: hoyt.com/safetyandwarnings/traditional-recurves
+  // (R).
   @Test
-  @DisplayName("arrows below 5 grains to the pound (staging.bloodsportarchery.com/arrow-safety)")
+  @DisplayName("arrows below 5 grains to the pound (a recurve maker's warnings)")
   void arrowsTooLight_areRefusedWithBothFigures_andNotSuggested() {
     Lendable light = arrows(28, 149.0, 6, false);
     Lendable just = arrows(28, 150.0, 6, false);

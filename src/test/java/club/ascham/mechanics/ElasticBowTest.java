@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ElasticBowTest {
   // K. Mattiasson, Numerical results from large deflection beam and frame problems analysed by
   // means
-  // of elliptic integrals, Int. J. Numer. Methods Eng. 17 (1981), Table 1; the row 0.2 was computed
-  // with elliptic integrals by an independent program.
+  // of elliptic integrals, Int. J. Numer. Methods Eng. 17 (1981), Table 1; the row 0.2, and
+  // the others to these digits, by elliptic integrals in elastica.py.
   @ParameterizedTest(name = "PL²/EI {0}")
   @CsvSource({
     "0.2, 0.06636, 0.00265, 0.09964",
@@ -43,16 +43,16 @@ class ElasticBowTest {
   }
 
   // The straight bow whose width falls evenly to the tip bends as a circular arc: C. N. Hickman, as
-  // told by Tuyn & Kooi, Eur. J. Phys. 13 (1992), section 4; the figures were computed on two
-  // independent meshes.
+  // told by Tuyn & Kooi, Eur. J. Phys. 13 (1992), section 4; the figures are those of
+  // elastica.py.
   private static ElasticBow straight(int mesh) {
     return ElasticBow.symmetric(
         new ElasticLimb(32, 0, 4, 0, ElasticBow.linearTaper(1e5, 32, 1e-4), s -> 0, mesh));
   }
 
   @Test
-  @DisplayName("straight bow of linear taper: string, forces and work as computed elsewhere")
-  void straightBow_isAsComputedElsewhere() {
+  @DisplayName("straight bow of linear taper: string, forces and work as in elastica.py")
+  void straightBow_isAsSolvedByOtherMeans() {
     ElasticBow bow = straight(400);
     ElasticBow.Braced braced = bow.bracedAt(6);
     assertEquals(70.3437, braced.stringIn(), 1e-4);

@@ -12,8 +12,8 @@ class RigidLimbTest {
   private static final RigidLimb RL_1 = new RigidLimb(15, 17.5, 1.5, 560, -0.10, 30.6);
 
   @Test
-  @DisplayName("case RL-1, computed with an independent program: braced state to 1e-6")
-  void braced_isAsComputedElsewhere() {
+  @DisplayName("case RL-1, by equilibrium and virtual work (rigid_limb.py): braced state to 1e-6")
+  void braced_isInEquilibrium() {
     assertEquals(0.508793, RL_1.braceAngleRad(), 1e-6);
     assertEquals(8.806846, RL_1.braceIn(), 1e-6);
     assertEquals(-0.896420, RL_1.dBraceDString(), 1e-6);
@@ -22,14 +22,15 @@ class RigidLimbTest {
 
   @ParameterizedTest(name = "drawn to {0} in: {1} lbf")
   @CsvSource({"10, 3.29917", "18, 17.66900", "26.25, 32.35552"})
-  @DisplayName("case RL-1, computed with an independent program: forces to 1e-5")
-  void force_isAsComputedElsewhere(double draw, double force) {
+  @DisplayName("case RL-1, by equilibrium and virtual work (rigid_limb.py): forces to 1e-5")
+  void force_isTheSlopeOfTheEnergy(double draw, double force) {
     assertEquals(force, RL_1.forceLb(draw), 1e-5);
   }
 
   @Test
-  @DisplayName("case RL-1, computed with an independent program: energy at full draw to 1e-4")
-  void energy_isAsComputedElsewhere() {
+  @DisplayName(
+      "case RL-1, by equilibrium and virtual work (rigid_limb.py): energy at full draw to 1e-4")
+  void energy_isThatOfBothSprings() {
     assertEquals(293.1913, RL_1.energyInLb(26.25), 1e-4);
   }
 

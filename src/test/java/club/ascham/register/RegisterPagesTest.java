@@ -102,7 +102,7 @@ class RegisterPagesTest {
         .get("/items/" + added(officer, form))
         .then()
         .body(containsString("308.6 gr · 20 g"))
-        // 5 gr to the pound, rounded down: staging.bloodsportarchery.com/arrow-safety (R).
+        // 5 gr to the pound, rounded down: a recurve maker's warnings.
         .body(containsString("61.7 lb on the fingers"));
     form.keySet().removeAll(Set.of("arrowMassGr", "take-arrowMassGr"));
     form.put("once-key", unique());

@@ -34,7 +34,9 @@ class RulesPagesTest {
   @AfterEach
   void putBack() {
     rows.change(
-        "UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4, deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7, fewest_twists = ?8, most_twists = ?9, twists_source = ?10",
+        "UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,"
+            + " deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7, fewest_twists = ?8,"
+            + " most_twists = ?9, twists_source = ?10",
         before.name(),
         before.braceTable(),
         before.fullCheckEveryLooks(),
@@ -62,7 +64,7 @@ class RulesPagesTest {
         .body(
             containsString("35 days"),
             containsString("changed by officer"),
-            containsString("arcbazancourt"));
+            containsString("Bazancourt"));
     assertEquals(35, club.rules().loanDays());
   }
 
@@ -72,7 +74,7 @@ class RulesPagesTest {
     officer
         .get("/rules")
         .then()
-        .body(containsString("10 to 60"), containsString("archers-douai.fr"));
+        .body(containsString("10 to 60"), containsString("Archers de Douai"));
     officer.get("/rules/club");
     Map<String, String> form = form(before.version());
     form.put("fewestTwists", "30");

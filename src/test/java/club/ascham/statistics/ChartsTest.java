@@ -47,7 +47,7 @@ class ChartsTest {
   }
 
   @Test
-  @DisplayName("exact limits of its first readings: 51.8485, 52.2564, 52.4314 (computed elsewhere)")
+  @DisplayName("exact limits of its first readings: 51.8485, 52.2564, 52.4314 (charts.py)")
   void ewma_limitsOfAShortHistory() {
     List<Double> upper = Ewma.of(HANDBOOK_EWMA, 50, 2.0539, 0.3, 3).upper();
     assertEquals(51.8485, upper.get(0), 5e-5);
@@ -78,7 +78,9 @@ class ChartsTest {
   }
 
   @Test
-  @DisplayName("EWMA 0.2, 2.962: 500 readings to a false alarm, 10.5 to see 1 sd (Markov chain)")
+  @DisplayName(
+      "EWMA 0.2, 2.962: 500 readings to a false alarm, 10.5 to see 1 sd (a Markov chain,"
+          + " charts.py)")
   void ewma_runLengths() {
     // The chain knows the limits of the long run only.
     Function<List<Double>, Integer> first =
@@ -97,7 +99,8 @@ class ChartsTest {
   }
 
   @Test
-  @DisplayName("CUSUM 0.5, 4: 168 readings to a false alarm, 8.4 to see 1 sd (Markov chain)")
+  @DisplayName(
+      "CUSUM 0.5, 4: 168 readings to a false alarm, 8.4 to see 1 sd (a Markov chain, charts.py)")
   void cusum_runLengths() {
     Function<List<Double>, Integer> first = x -> Cusum.of(x, 0, 0.5, 4).firstSignal();
     assertEquals(168, runLength(first, 0, 2000, 2500, 3), 10);

@@ -41,7 +41,7 @@ class LifeTest {
   @Test
   @DisplayName(
       "Weibull, right-censored, NIST/SEMATECH e-Handbook 8.4.1.3: 1.7207 and 606.528; to more"
-          + " digits by R's survival package")
+          + " digits by life.py")
   void weibull_ofTheHandbook() {
     WeibullFit fit = fit(HANDBOOK);
     assertEquals(1.7207, fit.life().shape(), 1.5e-4);
@@ -59,7 +59,8 @@ class LifeTest {
   }
 
   @Test
-  @DisplayName("the likelihood's own answer is 3.0170, 87.956, not the 2.024, 94.998 often quoted")
+  @DisplayName(
+      "the likelihood's own answer is 3.0170, 87.956 (life.py), not the 2.024, 94.998 often quoted")
   void weibull_isTheMaximum() {
     WeibullFit fit = fit(services("30 49 82 90 96", "10 45 100"));
     assertEquals(3.0170, fit.life().shape(), 5e-5);
@@ -70,8 +71,8 @@ class LifeTest {
 
   @Test
   @DisplayName(
-      "Kaplan-Meier of NIST/SEMATECH e-Handbook 8.2.1.5; Greenwood and log-log band by R's survival"
-          + " package")
+      "Kaplan-Meier of NIST/SEMATECH e-Handbook 8.2.1.5; Greenwood and log-log band by"
+          + " life.py")
   void kaplanMeier_ofTheHandbook() {
     List<Service> services = services("10 32 56 98 122 181", "50 100 125 150" + " 200".repeat(10));
     List<KaplanMeier.Step> steps = KaplanMeier.of(services, 0.95).steps();
@@ -153,7 +154,7 @@ class LifeTest {
   }
 
   @Test
-  @DisplayName("delayed entry, computed with scipy: shape 2.7132, scale 112.56")
+  @DisplayName("delayed entry (life.py): shape 2.7132, scale 112.56")
   void weibull_withDelayedEntry() {
     List<Service> services = new ArrayList<>();
     double[][] failed = {{0, 40}, {30, 75}, {60, 90}, {0, 110}, {80, 120}, {20, 60}, {50, 130}};

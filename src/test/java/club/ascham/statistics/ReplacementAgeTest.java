@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ReplacementAgeTest {
   @Test
-  @DisplayName("shape 2, scale 1000, costs 1 and 5: 510.655224 at 0.00408524 (computed elsewhere)")
+  @DisplayName("shape 2, scale 1000, costs 1 and 5: 510.655224 at 0.00408524 (replacement_age.py)")
   void shapeTwo() {
     ReplacementAge best = ReplacementAge.of(new Weibull(2, 1000), 1, 5);
     assertEquals(510.655224, best.age(), 1e-6);
@@ -23,7 +23,7 @@ class ReplacementAgeTest {
   }
 
   @Test
-  @DisplayName("shape 3, scale 1, costs 1 and 5: 0.502610 at 3.03139670 (computed elsewhere)")
+  @DisplayName("shape 3, scale 1, costs 1 and 5: 0.502610 at 3.03139670 (replacement_age.py)")
   void shapeThree() {
     ReplacementAge best = ReplacementAge.of(new Weibull(3, 1), 1, 5);
     assertEquals(0.502610, best.age(), 5e-7);

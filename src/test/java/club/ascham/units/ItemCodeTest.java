@@ -37,8 +37,8 @@ class ItemCodeTest {
     "ISAN whole (python-stdnum isan), 000000018947000000000000, D",
     "ISAN root (python-stdnum isan), 188166C734206541, Y",
     "ISAN whole (python-stdnum isan), 188166C7342065419F3A0245, O",
-    "vendor manual (lobster-world.com), 123AB, X",
-    "vendor manual (lobster-world.com), DADPIDA3897722461, J",
+    "a vendor's manual, 123AB, X",
+    "a vendor's manual, DADPIDA3897722461, J",
   })
   void theCheckCharacterIsThatOfIso7064Mod37And36(String source, String payload, char check) {
     assertEquals(check, ItemCode.checkCharacter(payload), source);

@@ -24,7 +24,7 @@ import java.util.List;
 /** Bows on record, and what was seen of them, for the tests of the verdict. */
 final class Checks {
   static final Target BRACE_68 =
-      new Target(Band.ofInches(8.5, 8.75), Band.ofInches(8.1, 9.15), "Easton guide, 68 in");
+      new Target(Band.ofInches(8.5, 8.75), Band.ofInches(8.1, 9.15), "a guide, 68 in");
   static final Target SPLIT_FINGER = new Target(Band.ofMm(0, 6), Band.ofMm(-4, 10), "split finger");
   static final Target FIXED = new Target(null, Band.ofMm(0, 10), "fixed");
 

@@ -17,8 +17,7 @@ class SignsTest {
   // jordansequillion.wordpress.com, "damage", and olympicarcheryinschools.org, "equipment safety"
   // (both R): one strand gone, change the string. tesar-karasek.eu (R) would still shoot it.
   @Test
-  @DisplayName(
-      "one broken strand is a stop (jordansequillion.wordpress.com; olympicarcheryinschools.org)")
+  @DisplayName("one broken strand is a stop (Olympic Archery in Schools, Equipment Safety)")
   void oneBrokenStrand_isAStop() {
     assertEquals(Gravity.STOP, gravity("string-strand-broken"));
   }
@@ -26,7 +25,7 @@ class SignsTest {
   // leithcommunityarchers.org.uk (R): frayed strands, loose or frayed serving, wrong nocking point,
   // wrong length; limbs twisted, worn tips, cracked or delaminated: withdraw, report.
   @ParameterizedTest
-  @DisplayName("a club's published list of what is withdrawn (leithcommunityarchers.org.uk)")
+  @DisplayName("a club's published list of what is withdrawn (Leith Community Archers)")
   @CsvSource({
     "string-frayed",
     "string-serving-loose",
@@ -43,21 +42,21 @@ class SignsTest {
 
   // archersgueretois.kazeo.com (R): a serving like a coil spring means a failed strand, urgent.
   @Test
-  @DisplayName("a serving like a coil spring is a stop (archersgueretois.kazeo.com)")
+  @DisplayName("a serving like a coil spring is a stop (Archers Guéretois)")
   void coiledServing_isAStop() {
     assertEquals(Gravity.STOP, gravity("string-serving-coiled"));
   }
 
   // sca.org.nz, equipment inspection guidelines (R): if unsure, do not pass.
   @Test
-  @DisplayName("an uncertain crack is a stop (sca.org.nz)")
+  @DisplayName("an uncertain crack is a stop (SCA New Zealand, guidelines)")
   void uncertainCrack_isAStop() {
     assertEquals(Gravity.STOP, gravity("limbs-unsure"));
   }
 
   // ballisticbowstrings.com (R): wax when fuzzy, never on the servings.
   @Test
-  @DisplayName("a fuzzy string is waxed and goes out (ballisticbowstrings.com)")
+  @DisplayName("a fuzzy string is waxed and goes out (Olympic Archery in Schools)")
   void fuzzyString_isANote() {
     assertEquals(Gravity.NOTE, gravity("string-fuzzy"));
   }

@@ -62,11 +62,11 @@ class InspectionListTest {
     }
   }
 
-  // hoyttarget.com and hoyt.com's support pages as read in stored copies: never beyond the maker's
+  // hoyttarget.com and hoyt.com's support pages (R): never beyond the maker's
   // limit of turns out.
   @Test
   @DisplayName(
-      "turns beyond the maker's limit fail, whatever was answered (source: hoyt.com FAQ, R)")
+      "turns beyond the maker's limit fail, whatever was answered (a bow maker's answers, R)")
   void turnsBeyondTheMakersLimit_fail() {
     assertEquals(Result.PASSED, inspected(BOLTS, Map.of(), 4.0, 4.0).outcome(BOLTS).result());
     Inspected.Outcome over = inspected(BOLTS, Map.of(), 4.0, 4.25).outcome(BOLTS);
