@@ -8,6 +8,7 @@ import club.ascham.id.RigId;
 import club.ascham.standing.Standing;
 import club.ascham.standing.State;
 import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -31,9 +32,11 @@ public class FleetReading {
       """;
 
   private final Rows rows;
+  private final ClubTime time;
 
-  FleetReading(Rows rows) {
+  FleetReading(Rows rows, ClubTime time) {
     this.rows = rows;
+    this.time = time;
   }
 
   private record RigRow(
@@ -183,7 +186,7 @@ public class FleetReading {
           LEFT JOIN item i ON i.id = b.item_id
          WHERE ?2 IS NULL OR e.rig_id = ?2
          ORDER BY e.happened_at DESC, e.rig_id""",
-        today.minusMonths(MONTHS_OF_TROUBLE),
+        time.beginOf(today.minusMonths(MONTHS_OF_TROUBLE)),
         rig);
   }
 

@@ -2,8 +2,11 @@ package club.ascham.fleet;
 
 import club.ascham.planning.PlanBrief;
 import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import club.ascham.upkeep.ClubsDays;
 import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -17,10 +20,12 @@ class ReportReading {
 
   private final Rows rows;
   private final PlanBrief brief;
+  private final ClubTime time;
 
-  ReportReading(Rows rows, PlanBrief brief) {
+  ReportReading(Rows rows, PlanBrief brief, ClubTime time) {
     this.rows = rows;
     this.brief = brief;
+    this.time = time;
   }
 
   private record Lent(int kits, int sessions) {}
@@ -37,19 +42,20 @@ class ReportReading {
 
   Report lastTwelveMonths(LocalDate today) {
     LocalDate from = today.minusMonths(MONTHS);
+    Instant begin = time.beginOf(from);
     Lent lent =
         rows.one(
                 Lent.class,
                 """
                 SELECT count(*) FILTER (WHERE kind = 'KIT'), count(*) FILTER (WHERE kind = 'SESSION')
                   FROM loan WHERE issued_at >= ?1""",
-                from)
+                begin)
             .orElseThrow();
     Withdrawn withdrawn =
         rows.one(
                 Withdrawn.class,
                 "SELECT count(*), count(released_at) FROM withdrawal WHERE happened_at >= ?1",
-                from)
+                begin)
             .orElseThrow();
     return new Report(
         from,
@@ -60,9 +66,9 @@ class ReportReading {
             """
             SELECT coalesce(sum(l.shots), 0) FROM loan_line l JOIN item i ON i.id = l.item_id
              WHERE i.kind IN ('RISER', 'BOW') AND l.back_at >= ?1""",
-            from),
+            begin),
         condition(today),
-        work(from),
+        work(begin),
         come(from),
         gone(from),
         withdrawn.all(),
@@ -79,12 +85,13 @@ class ReportReading {
     rows.list(
             Checks.class,
             """
-            SELECT substr(happened_at, 1, 7), count(*) FILTER (WHERE verdict = 'FIT'),
+            SELECT substr(%s, 1, 7), count(*) FILTER (WHERE verdict = 'FIT'),
                    count(*) FILTER (WHERE verdict <> 'FIT')
               FROM bow_check c
              WHERE happened_at >= ?1 AND NOT EXISTS (SELECT 1 FROM bow_check x WHERE x.corrects_id = c.id)
-             GROUP BY 1""",
-            first)
+             GROUP BY 1"""
+                .formatted(ClubsDays.dayOf("happened_at")),
+            time.beginOf(first))
         .forEach(
             checks ->
                 months.computeIfPresent(
@@ -93,14 +100,14 @@ class ReportReading {
     return List.copyOf(months.values());
   }
 
-  private List<Report.WorkDone> work(LocalDate from) {
+  private List<Report.WorkDone> work(Instant begin) {
     return rows
         .list(
             Done.class,
             """
             SELECT work, count(*), count(*) FILTER (WHERE result = 'FAILED') FROM upkeep_record
              WHERE happened_at >= ?1 GROUP BY work ORDER BY 2 DESC""",
-            from)
+            begin)
         .stream()
         .map(done -> new Report.WorkDone(done.work().said(), done.done(), done.failed()))
         .toList();

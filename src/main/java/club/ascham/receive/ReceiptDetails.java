@@ -83,9 +83,10 @@ record ReceiptDetails(
     Instant evening = on.atTime(21, 0).atZone(when.zone()).toInstant();
     if (evening.isAfter(when.now())) {
       typed.fault("on", "That day is still to come.");
-    } else if (evening.isBefore(when.issued())) {
+    } else if (on.isBefore(LocalDate.ofInstant(when.issued(), when.zone()))) {
       typed.fault("on", "That is before it was lent.");
     }
-    return evening;
+    // What was lent late that evening came back after.
+    return evening.isBefore(when.issued()) ? when.issued() : evening;
   }
 }

@@ -42,6 +42,11 @@ public class ClubTime {
     return typed.atZone(zone).toInstant();
   }
 
+  /** The moment at which a day of the club begins. */
+  public Instant beginOf(LocalDate day) {
+    return day.atStartOfDay(zone).toInstant();
+  }
+
   /** A day as people say it: {@code Tue 9 Jun 2026}. */
   public static String said(LocalDate day) {
     return DAY.format(day);

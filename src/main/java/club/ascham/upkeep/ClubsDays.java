@@ -42,6 +42,13 @@ public class ClubsDays {
    */
   record Offset(String fromAt, String fromLocal, long aheadSeconds) {}
 
+  /** SQL for the club's day on which the moment in a column lies. */
+  public static String dayOf(String column) {
+    return ("date(%1$s, (SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= %1$s"
+            + " ORDER BY o.from_at DESC LIMIT 1) || ' seconds')")
+        .formatted(column);
+  }
+
   /** Every one in order, from before any day of a club to after it. */
   static List<Offset> of(ZoneId zone) {
     ZoneRules rules = zone.getRules();

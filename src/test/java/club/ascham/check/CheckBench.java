@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
+import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -45,8 +46,9 @@ public class CheckBench {
     Laid string = item('S', "STRING");
     rows.change(
         "INSERT INTO bowstring (id, for_bow_in, material, strands, first_used)"
-            + " VALUES (?1, 68, 'POLYESTER', 12, date('now', '-20 days'))",
-        string.id());
+            + " VALUES (?1, 68, 'POLYESTER', 12, ?2)",
+        string.id(),
+        time.today().minusDays(20));
     return setUp(riser, limbs, string);
   }
 
@@ -59,7 +61,7 @@ public class CheckBench {
             VALUES (?1, ?2, ?3, ?3, 1, 'PASSED')""",
             part.id(),
             work,
-            time.now().minus(Duration.ofDays(3)));
+            Ago.days(time, 3));
       }
     }
     rows.change(
@@ -114,7 +116,7 @@ public class CheckBench {
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
         VALUES ('KIT', (SELECT max(id) FROM borrower), ?1, ?2, 1, ?1, 1)""",
-        time.now().minus(Duration.ofDays(14)),
+        Ago.days(time, 14),
         time.today());
     for (Laid part : new Laid[] {bow.body(), bow.limbs(), bow.string()}) {
       rows.change(
@@ -123,7 +125,7 @@ public class CheckBench {
           VALUES ((SELECT max(id) FROM loan), ?1, ?2, ?3)""",
           part.id(),
           bow.rig(),
-          time.now().minus(Duration.ofDays(14)));
+          Ago.days(time, 14));
     }
     return bow;
   }

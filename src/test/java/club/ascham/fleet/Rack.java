@@ -4,6 +4,7 @@ import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
+import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -69,10 +70,8 @@ public class Rack {
 
   @Transactional
   public LoanId lendAgain(Hung rig, long borrower, LocalDate dueOn) {
-    Instant out = time.momentOf(dueOn.atStartOfDay()).minus(Duration.ofDays(7));
-    if (out.isAfter(time.now())) {
-      out = time.now().minus(Duration.ofDays(20));
-    }
+    LocalDate day = dueOn.minusDays(7);
+    Instant out = day.isBefore(time.today()) ? Ago.morningOf(time, day) : Ago.days(time, 20);
     rows.change(
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
@@ -186,7 +185,7 @@ public class Rack {
   }
 
   private Hung hang(String hand, double markedLb, boolean setUp) {
-    Instant then = time.now().minus(Duration.ofDays(30));
+    Instant then = Ago.days(time, 30);
     int number = NEXT.getAndAdd(2);
     List<String> codes = new ArrayList<>();
     ItemId riser = item('R', "RISER", number, codes);

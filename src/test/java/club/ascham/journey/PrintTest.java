@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.fleet.Rack;
 import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -26,6 +26,7 @@ class PrintTest {
 
   @Inject Rows rows;
   @Inject Rack rack;
+  @Inject ClubTime time;
   @TestHTTPResource String address;
 
   @Test
@@ -91,9 +92,9 @@ class PrintTest {
                 "The limbs: a hairline crack along the glass of the lower limb, from the fork"
                     + " to the first third; seen at the check after the holiday course, and"
                     + " again in daylight the next morning by the coach.");
-        case 2 -> rack.lend(rig, "Alder Bracken " + i, LocalDate.now().minusDays(i + 1));
+        case 2 -> rack.lend(rig, "Alder Bracken " + i, time.today().minusDays(i + 1));
         case 3 -> rack.check(rig, "ADJUST");
-        case 4 -> rack.firstUsed(rig.string(), LocalDate.now().minusDays(800));
+        case 4 -> rack.firstUsed(rig.string(), time.today().minusDays(800));
         default -> {}
       }
     }

@@ -3,6 +3,8 @@ package club.ascham.loan;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
+import club.ascham.time.Ago;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -13,9 +15,11 @@ class KitRoom {
   private static final String LONG_AGO = "2026-01-02T10:00:00.000Z";
 
   private final Rows rows;
+  private final ClubTime time;
 
-  KitRoom(Rows rows) {
+  KitRoom(Rows rows, ClubTime time) {
     this.rows = rows;
+    this.time = time;
   }
 
   /** An item on its hook. */
@@ -45,8 +49,9 @@ class KitRoom {
     Stocked string = item('S', "STRING");
     rows.change(
         "INSERT INTO bowstring (id, for_bow_in, material, strands, first_used)"
-            + " VALUES (?1, 68, 'POLYESTER', 12, date('now', '-20 days'))",
-        string.id());
+            + " VALUES (?1, 68, 'POLYESTER', 12, ?2)",
+        string.id(),
+        time.today().minusDays(20));
     passAllInspections(riser, limbs, string);
     rows.change(
         "INSERT INTO rig (style, level, assembled_at) VALUES ('SPLIT_FINGER', 'BEGINNER', ?1)",
@@ -174,11 +179,11 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
       rows.change(
           """
           INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
-          SELECT DISTINCT ?1, work, strftime('%Y-%m-%dT10:00:00.000Z', 'now', '-20 days'),
-                 strftime('%Y-%m-%dT10:00:00.000Z', 'now', '-20 days'), 1, 'PASSED'
+          SELECT DISTINCT ?1, work, ?2, ?2, 1, 'PASSED'
             FROM upkeep_rule WHERE item_kind = (SELECT kind FROM item WHERE id = ?1)
              AND work <> 'STRING_REPLACEMENT'""",
-          item.id());
+          item.id(),
+          Ago.days(time, 20));
     }
   }
 

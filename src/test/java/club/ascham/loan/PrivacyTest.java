@@ -10,13 +10,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
 import club.ascham.story.VerifyRecord;
+import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -231,7 +231,6 @@ class PrivacyTest {
 
   @Test
   void afterTheClubsTime_aReturnedBorrowerIsANumber_andNoSooner() {
-    Instant now = time.now();
     // The record of a test's own borrowers is new, so only those the demo came with can be over.
     long demo =
         rows.number(
@@ -242,9 +241,9 @@ class PrivacyTest {
                     WHERE l.borrower_id = b.id AND (x.back_at IS NULL OR x.back_at > ?1))
                AND NOT EXISTS (SELECT 1 FROM loan l WHERE l.borrower_id = b.id AND l.deposit_minor > 0 AND l.deposit_back_minor IS NULL)
              ORDER BY b.id LIMIT 1""",
-            now.minus(400, ChronoUnit.DAYS));
+            Ago.days(time, 400));
     long recent = enter("Wystan Yarrow");
-    lend(recent, now.minus(3, ChronoUnit.DAYS), 0);
+    lend(recent, Ago.days(time, 3), 0);
     long out = enter("Zephyr Ash");
     lend(out, null, 0);
     assertTrue(eraseBorrower.whoseTimeIsOver() > 0);
@@ -257,7 +256,7 @@ class PrivacyTest {
         0,
         rows.number(
             "SELECT count(*) FROM loan WHERE kind = 'SESSION' AND leader <> 'a leader' AND issued_at < ?1 AND id NOT IN (SELECT loan_id FROM loan_line WHERE back_at IS NULL OR back_at > ?1)",
-            now.minus(181, ChronoUnit.DAYS)));
+            Ago.days(time, 181)));
   }
 
   @Test

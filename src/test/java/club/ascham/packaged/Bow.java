@@ -3,6 +3,7 @@ package club.ascham.packaged;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.stream.StreamSupport;
 /** A ready rig of the demo club that tests lend and check over the API, with what it measured. */
 record Bow(long rig, String body, Map<String, String> seen, JsonNode figures) {
   private static final int ALL = 200;
+  private static final ZoneId CLUB = ZoneId.of("Europe/London");
 
   /** Every ready rig of riser, limbs and string that an adult beginner's right hand may have. */
   static List<Bow> ready(Caller officer) throws IOException, InterruptedException {
@@ -70,6 +72,6 @@ record Bow(long rig, String body, Map<String, String> seen, JsonNode figures) {
   }
 
   static String due(int days) {
-    return LocalDate.now().plusDays(days).toString();
+    return LocalDate.now(CLUB).plusDays(days).toString();
   }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
 import club.ascham.story.VerifyRecord;
+import club.ascham.time.TestClock;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
@@ -79,7 +80,7 @@ class PeoplePagesTest {
     visitor.get(first).then().statusCode(410).body(containsString("Ask an officer for a new one"));
     visitor.get(second).then().statusCode(200);
     QuarkusMock.installMockForType(
-        Clock.offset(Clock.systemUTC(), PasswordLinks.LASTS), Clock.class);
+        Clock.offset(TestClock.running(), PasswordLinks.LASTS), Clock.class);
     visitor.get(second).then().statusCode(410);
     visitor.post(second, Map.of("password", PASSWORD)).then().statusCode(410);
     String third = link(Visitor.signedInAs("officer"), id);

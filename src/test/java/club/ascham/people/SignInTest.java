@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import club.ascham.store.StatementCount;
+import club.ascham.time.TestClock;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
@@ -156,7 +157,7 @@ class SignInTest {
     known.get("/sign-in");
     known.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
     QuarkusMock.installMockForType(
-        Clock.offset(Clock.systemUTC(), Throttle.LONGEST_WAIT), Clock.class);
+        Clock.offset(TestClock.running(), Throttle.LONGEST_WAIT), Clock.class);
     guesser.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
   }
 

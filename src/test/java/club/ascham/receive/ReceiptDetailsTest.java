@@ -67,6 +67,19 @@ class ReceiptDetailsTest {
   }
 
   @Test
+  void whatWasLentLateInAnEvening_mayBeBackThatDay_andNoSooner() {
+    Instant late = Instant.parse("2026-07-02T21:40:00Z");
+    ReceiptDetails.When afterMidnight =
+        new ReceiptDetails.When(late, Instant.parse("2026-07-02T23:10:00Z"), WHEN.zone());
+    Typed thatDay = Typed.nothing().with("allBack", "yes").with("on", "2026-07-02");
+    assertEquals(late, read(thatDay, afterMidnight).happened());
+    assertTrue(thatDay.sound());
+    Typed dayBefore = Typed.nothing().with("allBack", "yes").with("on", "2026-07-01");
+    read(dayBefore, afterMidnight);
+    assertNotNull(dayBefore.faultAt("on"));
+  }
+
+  @Test
   void paperTypedInLater_liesBetweenTheLoanAndNow() {
     assertEquals(
         Instant.parse("2026-03-10T21:00:00Z"),
@@ -80,8 +93,12 @@ class ReceiptDetailsTest {
   }
 
   private static ReceiptDetails read(Typed typed) {
+    return read(typed, WHEN);
+  }
+
+  private static ReceiptDetails read(Typed typed, ReceiptDetails.When when) {
     return ReceiptDetails.parse(
-        typed, List.of(aLine(1, null), aLine(2, 8)), new Money(2000), POUNDS, WHEN);
+        typed, List.of(aLine(1, null), aLine(2, 8)), new Money(2000), POUNDS, when);
   }
 
   private static LoanLine aLine(long id, Integer arrows) {

@@ -2,16 +2,21 @@ package club.ascham.rig;
 
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
+import club.ascham.time.Ago;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 
 /** Lays parts on the bench for the tests: each call registers a new item and answers it. */
 @ApplicationScoped
 class Bench {
   private final Rows rows;
+  private final ClubTime time;
 
-  Bench(Rows rows) {
+  Bench(Rows rows, ClubTime time) {
     this.rows = rows;
+    this.time = time;
   }
 
   /** An item on the bench. */
@@ -124,24 +129,27 @@ class Bench {
 
   /** Lends the parts of a rig as the file holds it; answers the loan. */
   long lend(long rig) {
+    Instant out = Ago.days(time, 28);
     rows.change(
         "INSERT INTO borrower (name, contact, age_band) VALUES ('Ada Finch', '07700 900009',"
             + " 'ADULT')");
     rows.change(
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
-        VALUES ('KIT', (SELECT max(id) FROM borrower), '2026-11-01T19:00:00.000Z', '2026-12-20', 1,
-                '2026-11-01T19:00:00.000Z', 1)\
-        """);
+        VALUES ('KIT', (SELECT max(id) FROM borrower), ?1, ?2, 1, ?1, 1)\
+        """,
+        out,
+        time.today().plusDays(21));
     long loan = rows.number("SELECT max(id) FROM loan");
     rows.change(
         """
         INSERT INTO loan_line (loan_id, item_id, rig_id, out_at)
-        SELECT ?1, item_id, rig_id, '2026-11-01T19:00:00.000Z' FROM fitting
+        SELECT ?1, item_id, rig_id, ?3 FROM fitting
          WHERE rig_id = ?2 AND until_at IS NULL\
         """,
         loan,
-        rig);
+        rig,
+        out);
     return loan;
   }
 
@@ -174,10 +182,11 @@ class Bench {
     ItemCode code = ItemCode.of(letter, number).orElseThrow();
     rows.change(
         "INSERT INTO item (code, kind, maker, model, registered_on) VALUES (?1, ?2, 'Alderfen', ?3,"
-            + " date('now'))",
+            + " ?4)",
         code.bare(),
         kind,
-        model);
+        model,
+        time.today());
     return new Laid(
         new ItemId(rows.number("SELECT id FROM item WHERE code = ?1", code.bare())),
         code.display());

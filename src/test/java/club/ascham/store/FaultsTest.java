@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
 import club.ascham.story.VerifyRecord;
+import club.ascham.time.TestClock;
 import club.ascham.web.Visitor;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusMock;
@@ -24,7 +25,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -191,7 +191,8 @@ class FaultsTest {
     long rig = readyRig();
     long session = lend(rig);
     long lastEntry = rows.number("SELECT max(id) FROM story");
-    Clock back = Clock.fixed(Instant.now().minus(Duration.ofDays(400)), ZoneOffset.UTC);
+    Clock back =
+        Clock.fixed(TestClock.running().instant().minus(Duration.ofDays(400)), ZoneOffset.UTC);
     QuarkusMock.installMockForType(back, Clock.class);
     officer()
         .body(Map.of("rigs", List.of(Map.of("rigId", rig))))

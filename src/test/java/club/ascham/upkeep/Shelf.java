@@ -4,11 +4,11 @@ import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.standing.Standing;
 import club.ascham.store.Rows;
+import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /** Puts things on the shelf for the tests: each call adds something new and answers it. */
@@ -157,7 +157,7 @@ public class Shelf {
   }
 
   private Instant daysAgo(int days) {
-    return time.now().minus(days, ChronoUnit.DAYS);
+    return Ago.days(time, days);
   }
 
   private Put item(char letter, String kind) {

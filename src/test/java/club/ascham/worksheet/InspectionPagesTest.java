@@ -7,12 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.StatementCount;
+import club.ascham.time.ClubTime;
 import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class InspectionPagesTest {
   @Inject Shelf shelf;
+  @Inject ClubTime time;
 
   @Test
   void anOverdueSafetyInspection_keepsItsRigIn_untilItIsSigned() {
@@ -150,7 +151,7 @@ class InspectionPagesTest {
     String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
     volunteer.get(page);
     Map<String, String> form = stringer();
-    form.put("on", LocalDate.now().minusDays(31).toString());
+    form.put("on", time.today().minusDays(31).toString());
     volunteer
         .post(page, form)
         .then()
@@ -158,8 +159,8 @@ class InspectionPagesTest {
         .body(containsString("It only came on the register on"))
         .body(containsString("enter on its page when it was bought"));
     shelf.change(
-        "UPDATE item SET bought_on = date('now', '-60 days') WHERE id = ?1", stringer.id());
-    form.put("on", LocalDate.now().minusDays(62).toString());
+        "UPDATE item SET bought_on = ?2 WHERE id = ?1", stringer.id(), time.today().minusDays(60));
+    form.put("on", time.today().minusDays(62).toString());
     volunteer
         .post(page, form)
         .then()
@@ -169,14 +170,15 @@ class InspectionPagesTest {
     assertEquals(
         1, shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
 
-    form.put("on", LocalDate.now().minusDays(31).toString());
+    form.put("on", time.today().minusDays(31).toString());
     volunteer.post(page, form).then().statusCode(303);
     assertEquals(
         1,
         shelf.number(
             "SELECT count(*) FROM work_due WHERE item_id = ?1 AND work = 'STRINGER_INSPECTION'"
-                + " AND due_on > date('now', '+340 days')",
-            stringer.id()),
+                + " AND due_on > ?2",
+            stringer.id(),
+            time.today().plusDays(340)),
         "the next one is still planned from the later inspection, 20 days ago");
   }
 

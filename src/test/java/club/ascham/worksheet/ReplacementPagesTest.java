@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.StatementCount;
+import club.ascham.time.ClubTime;
 import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class ReplacementPagesTest {
   @Inject Shelf shelf;
+  @Inject ClubTime time;
 
   @Test
   void aNewString_takesThePlaceOfTheOld_andTheRigWaitsForItsSetUp() {
@@ -56,7 +57,7 @@ class ReplacementPagesTest {
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
     Map<String, String> form = form(fresh, "scrapped");
-    form.put("on", LocalDate.now().minusDays(17).toString());
+    form.put("on", time.today().minusDays(17).toString());
     officer
         .post(page(rig), form)
         .then()
@@ -65,7 +66,7 @@ class ReplacementPagesTest {
         .body(containsString("value=\"" + form.get("on") + "\""));
     assertEquals("READY", shelf.rigState(rig.id()));
 
-    String day = LocalDate.now().minusDays(4).toString();
+    String day = time.today().minusDays(4).toString();
     form.put("on", day);
     officer.post(page(rig), form).then().statusCode(303);
     assertEquals("IN_THE_WORKSHOP", shelf.rigState(rig.id()));
