@@ -57,7 +57,7 @@ record IssueCommand(
     if (!typed.ticked("termsAccepted")) {
       typed.fault("termsAccepted", "Nothing goes out before the borrower accepts the terms.");
     }
-    String overrideWhy = typed.optional("overrideWhy", 500);
+    String overrideWhy = typed.reasonIfAny("overrideWhy", 500);
     String guardian = typed.optional("guardian", BorrowerDetails.LONGEST_CONTACT);
     if (!typed.sound()) {
       return Optional.empty();
