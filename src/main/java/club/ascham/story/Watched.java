@@ -44,7 +44,7 @@ record Watched(String table, List<String> columns) {
           "receipt", Set.of("words"),
           "bow_check", Set.of("correction_why"),
           "adjustment", Set.of("words"),
-          "withdrawal", Set.of("why", "release_why"),
+          "withdrawal", Set.of("why", "release_why", "no_work_why", "looked_at", "looked_by_name"),
           "upkeep_record", Set.of("found", "parts_used"),
           "upkeep_task", Set.of("why"));
 
