@@ -72,7 +72,7 @@ record CheckEntry(
     Measured measured = measured(typed, asked.unit());
     // What stops a bow, or parts that are wrong, excuse measuring it: the judge asks for the rest.
     Long corrects = number(typed, "corrects");
-    String why = typed.optional("correctionWhy", LONGEST_WORDS);
+    String why = typed.reasonIfAny("correctionWhy", LONGEST_WORDS);
     if (corrects != null && why == null) {
       typed.fault("correctionWhy", "What was wrong with the check that this one corrects?");
     }

@@ -98,7 +98,7 @@ final class ListImport {
     }
     int badBefore = bad.size();
     Map<Column, CellReading.Value> values = values(line, cells);
-    if (rules != null) {
+    if (rules != null && !isThereAsItIs(values)) {
       askTheForm(line, cells);
     }
     if (bad.size() > badBefore) {
@@ -118,6 +118,22 @@ final class ListImport {
       }
     }
     add(line, values);
+  }
+
+  /** What an export gave is taken back as it is, whatever a form would ask of it by now. */
+  private boolean isThereAsItIs(Map<Column, CellReading.Value> values) {
+    CellReading.Value key = values.get(list.key());
+    List<String> existing = key == null ? null : there.get(key.canonical());
+    if (existing == null) {
+      return false;
+    }
+    for (int i = 0; i < list.columns().size(); i++) {
+      CellReading.Value value = values.get(list.columns().get(i));
+      if (value == null || !value.canonical().equals(existing.get(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Map<Column, CellReading.Value> values(CsvText.Line line, Map<String, String> cells) {

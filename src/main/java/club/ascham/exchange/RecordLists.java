@@ -242,7 +242,13 @@ final class RecordLists {
             optional("check", "withdrawal.check_id", CHECK),
             optional("releasedAt", "withdrawal.released_at", moment()),
             optional("releasedBy", "withdrawal.released_by", account()),
-            optional("releaseWhy", "withdrawal.release_why", WORDS)));
+            optional("releaseWhy", "withdrawal.release_why", WORDS),
+            optional("lookedAt", "withdrawal.looked_at", WORDS),
+            optional("lookedBy", "withdrawal.looked_by", account()),
+            optional("lookedByName", "withdrawal.looked_by_name", text(80)),
+            optional("decidedAt", "withdrawal.decided_at", moment()),
+            optional("decidedBy", "withdrawal.decided_by", account()),
+            optional("noWorkWhy", "withdrawal.no_work_why", WORDS)));
   }
 
   /** After checks and upkeep, which answer them. */

@@ -53,6 +53,17 @@ final class Refused {
               "releasedAt and releasedBy belong together: give both or neither"),
           Map.entry("length(release_why) > 0", "a release needs releaseWhy"),
           Map.entry(
+              "(decided_at IS NULL) = (decided_by IS NULL)",
+              "decidedAt and decidedBy belong together: give both or neither"),
+          Map.entry("decided_at >= happened_at", "it is decided before it is withdrawn"),
+          Map.entry(
+              "no_work_why IS NULL OR (work IS NULL",
+              "noWorkWhy is for what was decided to need no work: see work, decidedAt and decidedBy"),
+          Map.entry("looked_at IS NULL OR (released_at", "lookedAt is told of what was released"),
+          Map.entry(
+              "looked_by_name IS NULL OR (looked_by IS NULL",
+              "lookedBy is a person of the club, lookedByName somebody else: give one of the two"),
+          Map.entry(
               "every_days IS NOT NULL OR every_loans",
               "a rule needs everyDays, everyLoans or everyShots"),
           Map.entry("high >= low", "low must not be above high"),

@@ -195,7 +195,7 @@ class PeoplePages {
     People.Listed account = listed(id);
     Typed typed = Forms.typed(form);
     String why =
-        typed.required(
+        typed.reason(
             "why", LONGEST_WHY, "Why, and how do you know it is they who ask? A few words.");
     if (account.id().equals(actor.id())) {
       typed.fault("own", "Your own second step is turned off under My account, with a code.");
@@ -260,8 +260,7 @@ class PeoplePages {
   public Response erase(@RestPath String id, MultivaluedMap<String, String> form) {
     People.Listed account = erasable(id);
     Typed typed = Forms.typed(form);
-    String why =
-        typed.required("why", LONGEST_WHY, "Why is it erased? A few words for the record.");
+    String why = typed.reason("why", LONGEST_WHY, "Why is it erased? A few words for the record.");
     if (!typed.sound()) {
       return Go.again(erasePage(account, typed));
     }

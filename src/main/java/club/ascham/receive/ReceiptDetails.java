@@ -50,7 +50,7 @@ record ReceiptDetails(
       typed.fault(
           "depositKept", "No more can be kept than the deposit, " + deposit.format(currency) + ".");
     }
-    String why = typed.optional("depositKeptWhy", LONGEST_WORDS);
+    String why = typed.reasonIfAny("depositKeptWhy", LONGEST_WORDS);
     if (kept != null && kept.minor() > 0 && why == null) {
       typed.fault("depositKeptWhy", "Why is it kept? The borrower will ask.");
     }

@@ -1,48 +1,136 @@
 package club.ascham.register;
 
+import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.upkeep.AskForWork;
+import club.ascham.upkeep.FailedWork;
+import club.ascham.upkeep.Request;
+import club.ascham.upkeep.Work;
+import club.ascham.withdrawal.Reason;
+import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
-/** Puts a retired item back on the register: it was found, or was never gone. */
+/**
+ * Puts a retired item back on the register: it was found, or was never gone. What stands against it
+ * from then on is written in the same transaction.
+ */
 @ApplicationScoped
 public class FindAgain {
+  private static final int LONGEST_WHY = 500;
+
   private final ItemRecords records;
+  private final FailedWork failedWork;
+  private final WithdrawItem withdrawItem;
+  private final AskForWork askForWork;
+  private final Rows rows;
   private final Story story;
+  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  FindAgain(ItemRecords records, Story story, Actor actor, ClubTime time) {
+  FindAgain(
+      ItemRecords records,
+      FailedWork failedWork,
+      WithdrawItem withdrawItem,
+      AskForWork askForWork,
+      Rows rows,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.records = records;
+    this.failedWork = failedWork;
+    this.withdrawItem = withdrawItem;
+    this.askForWork = askForWork;
+    this.rows = rows;
     this.story = story;
+    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** Whether it was retired; where it was not, nothing is changed. */
+  /** How it ended. */
+  public sealed interface Outcome {
+    /** It is the club's again. */
+    record Found(FoundAgain again) implements Outcome {}
+
+    /** The same form was sent before. */
+    record FoundBefore() implements Outcome {}
+
+    /** Nothing was changed. */
+    record NotRetired() implements Outcome {}
+  }
+
+  /** Reads {@code why}; empty where it is missing, which then stands at its field. */
+  static Optional<String> read(Typed typed) {
+    return Optional.ofNullable(
+        typed.reason(
+            "why",
+            LONGEST_WHY,
+            "How did it come back? Where it was found, or why it was never gone."));
+  }
+
+  /** What would stand against a retired item, for the page that asks. */
+  FoundAgain wouldStand(ItemId id, ItemKind kind, RetiredWhy was) {
+    boolean withdrawn =
+        rows.number(
+                "SELECT count(*) FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL", id)
+            > 0;
+    return FoundAgain.of(kind, was, failedWork.of(id), withdrawn);
+  }
+
+  /**
+   * @param why in whole words
+   * @param formKey null: none
+   */
   @Writes
-  public boolean found(ItemId id) {
+  public Outcome found(ItemId id, String why, String formKey) {
+    if (pressed.ledTo(formKey).isPresent()) {
+      return new Outcome.FoundBefore();
+    }
     Item item = records.findById(id.value());
     Optional<Retirement> was = item.retirement();
     if (was.isEmpty()) {
-      return false;
+      return new Outcome.NotRetired();
     }
+    RetiredWhy retired = was.get().why();
+    FoundAgain again = wouldStand(id, item.kind(), retired);
     item.findAgain();
     records.flush();
-    RetiredWhy why = was.get().why();
+    Instant now = time.now();
     story.tell(
         Story.Told.ofItem(
-            time.now(),
-            actor.id(),
-            id,
-            why == RetiredWhy.LOST
-                ? "Found again."
-                : "Back on the register: not " + Words.said(why) + " after all."));
-    return true;
+                now,
+                actor.id(),
+                id,
+                retired == RetiredWhy.LOST
+                    ? "Found again."
+                    : "Back on the register: not " + Words.said(retired) + " after all.")
+            .because(why));
+    String because = "Found again: " + why;
+    again
+        .withdrawnBecause()
+        .ifPresent(
+            cause ->
+                withdrawItem.withdraw(
+                    id,
+                    new Reason(Words.sentences(List.of(because, cause)), again.work(), null),
+                    now,
+                    null));
+    for (Work work : again.inspections()) {
+      askForWork.ask(id, new Request(work, because, true), now, null);
+    }
+    pressed.leads(formKey, "/items/" + item.code().display());
+    return new Outcome.Found(again);
   }
 }

@@ -213,11 +213,21 @@ class ItemDesk {
     return Response.ok(one(slug, code, shape)).build();
   }
 
-  <J> Response found(String slug, String code, Shape<J> shape) {
+  <J> Response found(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
     Registered item = registered(slug, code);
-    return findAgain.found(item.id())
-        ? Response.ok(one(slug, code, shape)).build()
-        : Problem.response(409, "Not retired", "It is not retired, so it can't be found again.");
+    Typed typed = Typed.nothing();
+    copy(orEmpty(sent), typed, List.of("why"));
+    Optional<String> why = FindAgain.read(typed);
+    if (why.isEmpty() || !typed.sound()) {
+      return Problem.of(typed);
+    }
+    FindAgain.Outcome outcome = findAgain.found(item.id(), why.get(), typed.value("onceKey"));
+    if (outcome instanceof FindAgain.Outcome.NotRetired) {
+      return Problem.response(409, "Not retired", "It is not retired, so it can't be found again.");
+    }
+    List<FoundAgain.Stands> stands =
+        outcome instanceof FindAgain.Outcome.Found found ? found.again().stands() : List.of();
+    return Response.ok(new ItemJson.FoundJson<>(one(slug, code, shape), stands)).build();
   }
 
   private <J> Response added(AddItem.Outcome outcome, String slug, Shape<J> shape) {

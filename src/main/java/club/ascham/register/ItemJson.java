@@ -20,6 +20,9 @@ final class ItemJson {
   /** One page of a list. */
   record Listed<J>(List<J> items, int page, int size, long total) {}
 
+  /** An item that was found again, and what stands against it now. */
+  record FoundJson<J>(@JsonUnwrapped J item, List<FoundAgain.Stands> standsAgainst) {}
+
   /** What every item has. A price is shown to officers and the committee. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Common(

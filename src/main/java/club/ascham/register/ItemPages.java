@@ -78,6 +78,10 @@ class ItemPages {
       Registered item, RegisterRow row, Typed typed, String refusal, String refusedBecauseOf)
       implements TemplateInstance {}
 
+  @CheckedTemplate(basePath = "register", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record FoundPage(Registered item, RegisterRow row, List<FoundAgain.Stands> standing, Typed typed)
+      implements TemplateInstance {}
+
   private final Items items;
   private final Register register;
   private final ItemStory itemStory;
@@ -256,18 +260,43 @@ class ItemPages {
     return new RetireItemPage(item, row(item), typed, refusal, refusedBecauseOf);
   }
 
+  @GET
+  @Path("/{code}/found")
+  @RolesAllowed(Role.OFFICERS)
+  public TemplateInstance askHowFound(@RestPath String code) {
+    return foundPage(registered(code), Typed.nothing());
+  }
+
   @POST
   @Path("/{code}/found")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response found(@RestPath String code, MultivaluedMap<String, String> form) {
     Registered item = registered(code);
-    boolean wasRetired = findAgain.found(item.id());
+    Typed typed = Forms.typed(form);
+    Optional<String> why = FindAgain.read(typed);
+    if (why.isEmpty()) {
+      return Go.again(foundPage(item, typed));
+    }
+    FindAgain.Outcome outcome = findAgain.found(item.id(), why.get(), typed.value("once-key"));
+    if (outcome instanceof FindAgain.Outcome.FoundBefore) {
+      return Go.to(page(item.code()));
+    }
     return Go.to(
         page(item.code()),
-        wasRetired
-            ? "It is the club's again. Look it over before it goes out."
+        outcome instanceof FindAgain.Outcome.Found found
+            ? found.again().said()
             : "It is not retired.");
+  }
+
+  private FoundPage foundPage(Registered item, Typed typed) {
+    return new FoundPage(
+        item,
+        row(item),
+        item.retirement() == null
+            ? List.of()
+            : findAgain.wouldStand(item.id(), item.kind(), item.retirement().why()).stands(),
+        typed);
   }
 
   // ---- what they share

@@ -19,5 +19,10 @@ final class ItemWords {
   static final String RETIRE =
       "Refused with 409 while it is fitted or on loan. on: the day, today where left out.";
 
+  static final String FOUND =
+      "The item, and in standsAgainst what it waits for from now on and what ends that: the"
+          + " inspections of its kind; a withdrawal too where it was scrapped, failed its newest"
+          + " inspection or was withdrawn before. 409 where it is not retired.";
+
   private ItemWords() {}
 }

@@ -129,9 +129,17 @@ class KitItemsApi {
   @POST
   @Path("/{code}/found")
   @RolesAllowed(Role.OFFICERS)
-  @Operation(summary = "Found again: no longer retired")
-  @APIResponseSchema(KitItemJson.class)
-  public Response found(@RestPath String code) {
-    return desk.found(LIST, code, SHAPE);
+  @Operation(
+      summary = "Found again: no longer retired, and how it came back",
+      description = ItemWords.FOUND)
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "in the shed",
+                      value = "{\"why\": \"It lay behind the nets in the shed.\"}")))
+  public Response found(@RestPath String code, Map<String, Object> body) {
+    return desk.found(LIST, code, body, SHAPE);
   }
 }

@@ -42,7 +42,7 @@ record ClubRulesDetails(
     Integer names = needed(typed, "keepNamesDays", 1, 4000);
     TwistLimits twists = twists(typed);
     String source =
-        typed.required(
+        typed.source(
             "twistsSource", LONGEST_SOURCE, "Where do they come from: in print, or whose eye?");
     if (typed.version().isEmpty()) {
       typed.fault("version", "This form is from before: open it again.");

@@ -32,8 +32,7 @@ public record OwnBand(int bowLengthIn, Length low, Length high, String source) {
       typed.fault("high", "The highest lies below the lowest.");
     }
     String source =
-        typed.required(
-            "source", LONGEST_SOURCE, "Where does it come from: the maker, or whose eye?");
+        typed.source("source", LONGEST_SOURCE, "Where does it come from: the maker, or whose eye?");
     return typed.sound() ? Optional.of(new OwnBand(bow, low, high, source)) : Optional.empty();
   }
 

@@ -42,7 +42,7 @@ record PlanRuleDetails(
       if (failure == null) {
         typed.fault("failureTimes", "From 1 to 1000, please: 1 where it costs no more.");
       }
-      String source = typed.required("source", LONGEST_SOURCE, WHENCE);
+      String source = typed.source("source", LONGEST_SOURCE, WHENCE);
       askForVersion(typed);
       return typed.sound()
           ? Optional.of(
@@ -67,7 +67,7 @@ record PlanRuleDetails(
     for (Work work : Work.values()) {
       minutes.put(work, needed(typed, Words.of(work), 1, LONGEST_WORK));
     }
-    String source = typed.required("source", LONGEST_SOURCE, WHENCE);
+    String source = typed.source("source", LONGEST_SOURCE, WHENCE);
     askForVersion(typed);
     return typed.sound()
         ? Optional.of(

@@ -38,6 +38,18 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry("lent-rig-has-no-complete-set-up", "That rig has no complete set-up figures."),
           Map.entry("lent-pool-has-too-few-arrows", "The pool no longer has that many arrows."),
           Map.entry("pool-is-lent-by-count", "Arrows of a pool are given out by count."),
+          Map.entry(
+              "released-before-decided",
+              "What it needs is not decided yet: decide that first, then it may be released."),
+          Map.entry(
+              "released-before-looked-at",
+              "A release says what was looked at and by whom: this one does not."),
+          Map.entry(
+              "released-before-passed",
+              "The work that was asked for is not passed yet: it can't be released before."),
+          Map.entry(
+              "released-though-failed",
+              "An inspection of it was not passed, and none since: it can't be released before."),
           Map.entry("loan_line.item_id", "Someone else lent that a moment ago: it is on loan now."),
           Map.entry("fitting.item_id", "That part was fitted to another rig a moment ago."),
           Map.entry(

@@ -29,7 +29,8 @@ public class AskForWork {
 
   /**
    * Asks for it, and answers whether it was not asked for already; what waits already gets the new
-   * reason added and keeps its item in if this one says so. May be called inside another use case.
+   * reason added and keeps its item in if this one says so: from then on, since what was looked at
+   * before does not answer it. May be called inside another use case.
    */
   @Writes
   public boolean ask(ItemId item, Request request, Instant happened, String formKey) {
@@ -55,13 +56,16 @@ public class AskForWork {
     if (!added) {
       rows.change(
           """
-          UPDATE upkeep_task SET why = iif(instr(why, ?3) = 0, why || ' ' || ?3, why), blocks = max(blocks, ?4)
-           WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL\
-          """,
+          UPDATE upkeep_task
+             SET why = CASE WHEN instr(why, ?3) = 0 THEN why || ' ' || ?3 ELSE why END,
+                 blocks = max(blocks, ?4),
+                 opened_at = CASE WHEN ?4 THEN max(opened_at, ?5) ELSE opened_at END
+           WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL""",
           item,
           request.work(),
           request.why(),
-          request.blocks());
+          request.blocks(),
+          happened);
     }
     story.tell(
         Story.Told.ofItem(

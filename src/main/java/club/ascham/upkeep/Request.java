@@ -38,7 +38,7 @@ public record Request(Work work, String why, boolean blocks, Cause cause) {
     if (work != null && !work.isFor(kind)) {
       typed.fault("work", "That is not done to such an item.");
     }
-    String why = typed.required("why", LONGEST, "What happened, or what was seen?");
+    String why = typed.reason("why", LONGEST, "What happened, or what was seen?");
     boolean blocks = typed.ticked("blocks");
     return typed.sound() ? Optional.of(new Request(work, why, blocks)) : Optional.empty();
   }

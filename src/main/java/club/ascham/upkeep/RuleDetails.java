@@ -58,7 +58,7 @@ record RuleDetails(
     Integer beyond = typed.whole("beyondPercent", 0, 400);
     Integer soon = typed.whole("soonDays", 0, 365);
     String source =
-        typed.required(
+        typed.source(
             "source", LONGEST_SOURCE, "Where does it come from? If from nowhere: common practice.");
     return typed.sound()
         ? Optional.of(

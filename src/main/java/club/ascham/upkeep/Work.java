@@ -2,6 +2,7 @@ package club.ascham.upkeep;
 
 import club.ascham.bow.Who;
 import club.ascham.form.Words;
+import java.util.Arrays;
 import java.util.List;
 
 /** A kind of work that keeps an item safe to use. */
@@ -53,6 +54,11 @@ public enum Work {
   /** The kinds of item that it is done to. */
   public List<String> kinds() {
     return kinds;
+  }
+
+  /** All that is done to items of this kind. */
+  public static List<Work> allFor(String kind) {
+    return Arrays.stream(values()).filter(work -> work.isFor(kind)).toList();
   }
 
   public boolean isFor(String kind) {

@@ -15,7 +15,7 @@ public record Reason(String why, Work work, Long check) {
 
   /** Reads {@code why} and {@code work} for an item of this kind. */
   static Optional<Reason> parse(Typed typed, String kind) {
-    String why = typed.required("why", LONGEST, "Why? Whoever inspects it will ask.");
+    String why = typed.reason("why", LONGEST, "Why? Whoever inspects it will ask.");
     Work work = typed.word("work", Work.class);
     if (work != null && !work.isFor(kind)) {
       typed.fault("work", "That is not done to such an item.");

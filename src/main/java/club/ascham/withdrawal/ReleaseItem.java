@@ -1,5 +1,6 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Words;
 import club.ascham.people.Actor;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
@@ -7,25 +8,36 @@ import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
-/** Releases a withdrawn part: the act of a person with the permit, who says why. */
+/**
+ * Releases a withdrawn part: the act of a person with the permit, who says what was looked at, by
+ * whom, and why it may be used again.
+ */
 @ApplicationScoped
 class ReleaseItem {
   static final String NOT_YOURS =
       "A withdrawal is released by someone who holds the club's permit for limb bolts. Ask the"
           + " officer.";
-  static final String WHY = "Why may it be used again? What was inspected, done or replaced?";
   static final String ALREADY = "It was released already.";
 
   private final WithdrawalRecords records;
+  private final Withdrawals withdrawals;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  ReleaseItem(WithdrawalRecords records, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  ReleaseItem(
+      WithdrawalRecords records,
+      Withdrawals withdrawals,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.records = records;
+    this.withdrawals = withdrawals;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -38,10 +50,13 @@ class ReleaseItem {
 
     /** Nothing was changed. */
     record Refused(String message, boolean notYours) implements Outcome {}
+
+    /** Nothing was changed: something is to be done first. */
+    record NotYet(Hindrance hindrance) implements Outcome {}
   }
 
   @Writes
-  Outcome release(long id, String why, String formKey) {
+  Outcome release(long id, Release release, String formKey) {
     Optional<String> before = pressed.ledTo(formKey);
     if (before.isPresent()) {
       return new Outcome.Released(before.get());
@@ -53,10 +68,19 @@ class ReleaseItem {
     if (withdrawal == null || !withdrawal.isOpen()) {
       return new Outcome.Refused(ALREADY, false);
     }
+    Optional<Hindrance> hindrance = withdrawals.hindrance(id);
+    if (hindrance.isPresent()) {
+      return new Outcome.NotYet(hindrance.get());
+    }
     Instant now = time.now();
-    withdrawal.release(actor.id(), now, why);
+    withdrawal.release(actor.id(), now, release);
     records.flush();
-    story.tell(Story.Told.ofItem(now, actor.id(), withdrawal.item(), "Released.").because(why));
+    String looker = withdrawals.one(id).orElseThrow().lookedBy();
+    story.tell(
+        Story.Told.ofItem(now, actor.id(), withdrawal.item(), "Released.")
+            .because(
+                Words.sentences(
+                    List.of(release.why(), "Looked at by " + looker + ": " + release.lookedAt()))));
     pressed.leads(formKey, "/withdrawals");
     return new Outcome.Released("/withdrawals");
   }

@@ -31,6 +31,12 @@ public class Withdrawal {
   private Instant releasedAt;
   private Long releasedBy;
   private String releaseWhy;
+  private Instant decidedAt;
+  private Long decidedBy;
+  private String noWorkWhy;
+  private String lookedAt;
+  private Long lookedBy;
+  private String lookedByName;
 
   protected Withdrawal() {}
 
@@ -56,12 +62,34 @@ public class Withdrawal {
     return releasedAt == null;
   }
 
-  void release(AccountId by, Instant at, String reason) {
+  String why() {
+    return why;
+  }
+
+  /** Whether a work was asked for, or it was decided that none fits. */
+  boolean isDecided() {
+    return work != null || noWorkWhy != null;
+  }
+
+  void decide(AccountId by, Instant at, Decision decision) {
+    if (!isOpen() || isDecided()) {
+      throw new IllegalStateException("withdrawal " + id + " leaves nothing to decide");
+    }
+    work = decision.work();
+    noWorkWhy = decision.noWorkWhy();
+    decidedBy = by.value();
+    decidedAt = at.isBefore(happenedAt) ? happenedAt : at;
+  }
+
+  void release(AccountId by, Instant at, Release release) {
     if (!isOpen()) {
       throw new IllegalStateException("withdrawal " + id + " was released already");
     }
     releasedBy = by.value();
     releasedAt = at.isBefore(happenedAt) ? happenedAt : at;
-    releaseWhy = reason;
+    releaseWhy = release.why();
+    lookedAt = release.lookedAt();
+    lookedBy = release.lookedBy() == null ? null : release.lookedBy().value();
+    lookedByName = release.lookedByName();
   }
 }

@@ -4,6 +4,7 @@ import club.ascham.form.Typed;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
+import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
@@ -21,6 +22,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import java.util.Optional;
 
 /** What is out of use and why, and its release. */
 @Path("/withdrawals")
@@ -28,7 +30,6 @@ import java.util.List;
 class WithdrawalPages {
   static final String HOME = "/withdrawals";
   private static final int ROWS_A_PAGE = 40;
-  private static final int LONGEST_WHY = 500;
 
   @CheckedTemplate(basePath = "withdrawal", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record WithdrawalsPage(
@@ -42,17 +43,34 @@ class WithdrawalPages {
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "withdrawal", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record ReleasePage(Withdrawals.Row row, List<String> stillAsked, boolean permit, Typed typed)
+  record ReleasePage(
+      Withdrawals.Row row,
+      Hindrance hindrance,
+      List<String> stillAsked,
+      List<String> people,
+      boolean permit,
+      Typed typed)
+      implements TemplateInstance {}
+
+  @CheckedTemplate(basePath = "withdrawal", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record DecidePage(Withdrawals.Row row, List<Work> works, boolean permit, Typed typed)
       implements TemplateInstance {}
 
   private final Withdrawals withdrawals;
   private final ReleaseItem releaseItem;
+  private final DecideWithdrawal decideWithdrawal;
   private final Actor actor;
   private final ClubTime time;
 
-  WithdrawalPages(Withdrawals withdrawals, ReleaseItem releaseItem, Actor actor, ClubTime time) {
+  WithdrawalPages(
+      Withdrawals withdrawals,
+      ReleaseItem releaseItem,
+      DecideWithdrawal decideWithdrawal,
+      Actor actor,
+      ClubTime time) {
     this.withdrawals = withdrawals;
     this.releaseItem = releaseItem;
+    this.decideWithdrawal = decideWithdrawal;
     this.actor = actor;
     this.time = time;
   }
@@ -80,16 +98,24 @@ class WithdrawalPages {
   @GET
   @Path("/{id:\\d+}/release")
   public TemplateInstance release(@PathParam("id") long id) {
-    return page(id, Typed.nothing());
+    return releasePage(id, Typed.nothing().with("lookedBy", actor.name()));
   }
 
-  private ReleasePage page(long id, Typed typed) {
-    Withdrawals.Row row =
-        withdrawals
-            .one(id)
-            .orElseThrow(() -> new NoSuchThing("There is no withdrawal " + id + "."));
+  private ReleasePage releasePage(long id, Typed typed) {
+    Withdrawals.Row row = row(id);
     return new ReleasePage(
-        row, withdrawals.stillAsked(row.item()), actor.holdsPermit(time.today()), typed);
+        row,
+        withdrawals.hindrance(id).orElse(null),
+        withdrawals.stillAsked(row.item()),
+        withdrawals.people().stream().map(Release.Person::name).toList(),
+        actor.holdsPermit(time.today()),
+        typed);
+  }
+
+  private Withdrawals.Row row(long id) {
+    return withdrawals
+        .one(id)
+        .orElseThrow(() -> new NoSuchThing("There is no withdrawal " + id + "."));
   }
 
   @POST
@@ -97,15 +123,18 @@ class WithdrawalPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response released(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    ReleasePage page = page(id, typed);
-    String why = typed.required("why", LONGEST_WHY, ReleaseItem.WHY);
-    if (!typed.sound()) {
+    ReleasePage page = releasePage(id, typed);
+    Optional<Release> release = Release.parse(typed, withdrawals.people(), actor.id());
+    if (release.isEmpty()) {
       return Go.again(page);
     }
-    ReleaseItem.Outcome outcome = releaseItem.release(id, why, typed.value("once-key"));
+    ReleaseItem.Outcome outcome = releaseItem.release(id, release.get(), typed.value("once-key"));
     if (outcome instanceof ReleaseItem.Outcome.Refused refused) {
       typed.fault("release", refused.message());
       return Go.again(page);
+    }
+    if (outcome instanceof ReleaseItem.Outcome.NotYet) {
+      return Go.again(releasePage(id, typed));
     }
     return Go.to(
         ((ReleaseItem.Outcome.Released) outcome).page(),
@@ -113,5 +142,39 @@ class WithdrawalPages {
             + (page.stillAsked().isEmpty()
                 ? " is released."
                 : " is released; it stays in until the work asked for is done."));
+  }
+
+  @GET
+  @Path("/{id:\\d+}/decide")
+  public TemplateInstance decide(@PathParam("id") long id) {
+    return decidePage(id, Typed.nothing());
+  }
+
+  private DecidePage decidePage(long id, Typed typed) {
+    Withdrawals.Row row = row(id);
+    return new DecidePage(row, Work.allFor(row.kind()), actor.holdsPermit(time.today()), typed);
+  }
+
+  @POST
+  @Path("/{id:\\d+}/decide")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response decided(@PathParam("id") long id, MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    DecidePage page = decidePage(id, typed);
+    Optional<Decision> decision = Decision.parse(typed, page.row().kind());
+    if (decision.isEmpty()) {
+      return Go.again(page);
+    }
+    DecideWithdrawal.Outcome outcome =
+        decideWithdrawal.decide(id, decision.get(), typed.value("once-key"));
+    if (outcome instanceof DecideWithdrawal.Outcome.Refused refused) {
+      typed.fault("decide", refused.message());
+      return Go.again(decidePage(id, typed));
+    }
+    return Go.to(
+        ((DecideWithdrawal.Outcome.Decided) outcome).page(),
+        decision.get().work() == null
+            ? "Decided: no inspection fits " + page.row().code() + "."
+            : page.row().code() + " needs a " + decision.get().work().said() + ".");
   }
 }

@@ -4,6 +4,7 @@ import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.FailedWork;
 import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -19,24 +20,32 @@ public class Withdrawals {
       SELECT w.id, w.item_id, i.code, i.kind, i.maker, i.model, w.happened_at, a.name, w.why, w.work,
              w.check_id, f.rig_id,
              EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL),
-             i.retired_on IS NOT NULL, w.released_at, r.name, w.release_why
+             i.retired_on IS NOT NULL, w.released_at, r.name, w.release_why,
+             w.looked_at, coalesce(k.name, w.looked_by_name), w.decided_at, d.name, w.no_work_why
         FROM withdrawal w JOIN item i ON i.id = w.item_id JOIN account a ON a.id = w.withdrawn_by
         LEFT JOIN account r ON r.id = w.released_by
+        LEFT JOIN account k ON k.id = w.looked_by
+        LEFT JOIN account d ON d.id = w.decided_by
         LEFT JOIN fitting f ON f.item_id = i.id AND f.until_at IS NULL
        """;
   private static final String SHOWN =
       " WHERE (?1 IS NULL OR (w.released_at IS NULL) = ?1) AND (?2 IS NULL OR w.item_id = ?2)";
 
   private final Rows rows;
+  private final FailedWork failedWork;
 
-  Withdrawals(Rows rows) {
+  Withdrawals(Rows rows, FailedWork failedWork) {
     this.rows = rows;
+    this.failedWork = failedWork;
   }
 
   /**
    * A withdrawal in a list.
    *
-   * @param work null: to be decided
+   * @param work null: none, or to be decided
+   * @param lookedAt null: not released, or before that was asked (likewise lookedBy)
+   * @param decidedAt null: it was said at once, or is to be decided (likewise decidedBy)
+   * @param noWorkWhy why no inspection fits; null: one does, or it is to be decided
    * @param rig where the part is fitted; null: nowhere
    * @param onLoan whether it is with a borrower, and not in the room
    */
@@ -57,10 +66,20 @@ public class Withdrawals {
       boolean retired,
       Instant releasedAt,
       String releasedBy,
-      String releaseWhy) {
+      String releaseWhy,
+      String lookedAt,
+      String lookedBy,
+      Instant decidedAt,
+      String decidedBy,
+      String noWorkWhy) {
 
     public String code() {
       return new ItemCode(bareCode).display();
+    }
+
+    /** Whether it is still to be said what it needs. */
+    public boolean isUndecided() {
+      return isOpen() && work == null && noWorkWhy == null;
     }
 
     public String kindWord() {
@@ -98,6 +117,29 @@ public class Withdrawals {
   /** What one check took out of use. */
   public List<Row> ofCheck(long check) {
     return rows.list(Row.class, COLUMNS + "WHERE w.check_id = ?1 ORDER BY w.id", check);
+  }
+
+  /** Why an open withdrawal can't be released yet; empty where it may be, or was. */
+  Optional<Hindrance> hindrance(long id) {
+    return rows.one(
+            Hindrance.Weighed.class,
+            """
+            SELECT w.id, i.code, i.retired_on IS NOT NULL, w.work,
+                   w.work IS NOT NULL OR w.no_work_why IS NOT NULL,
+                   (SELECT u.result FROM upkeep_record u
+                     WHERE u.item_id = w.item_id AND u.work = w.work
+                       AND u.happened_at >= coalesce(w.decided_at, w.happened_at)
+                     ORDER BY u.happened_at DESC, u.id DESC LIMIT 1)
+              FROM withdrawal w JOIN item i ON i.id = w.item_id
+             WHERE w.id = ?1 AND w.released_at IS NULL""",
+            id)
+        .flatMap(open -> Hindrance.of(open, failedWork.of(one(id).orElseThrow().item())));
+  }
+
+  /** Who of the club may have looked at a part. */
+  List<Release.Person> people() {
+    return rows.list(
+        Release.Person.class, "SELECT id, name FROM account WHERE closed_on IS NULL ORDER BY name");
   }
 
   /** An item as far as withdrawing it needs. */

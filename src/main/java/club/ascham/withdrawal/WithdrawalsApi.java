@@ -4,6 +4,7 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
@@ -38,7 +39,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class WithdrawalsApi {
   private static final int LARGEST_PAGE = 200;
-  private static final int LONGEST_WHY = 500;
 
   /** A withdrawal; what is not known yet is left out. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -55,7 +55,12 @@ class WithdrawalsApi {
       Long check,
       Instant releasedAt,
       String releasedBy,
-      String releaseWhy) {
+      String releaseWhy,
+      String lookedAt,
+      String lookedBy,
+      Instant decidedAt,
+      String decidedBy,
+      String noWorkWhy) {
     static WithdrawalShape of(Withdrawals.Row row) {
       return new WithdrawalShape(
           row.id(),
@@ -70,7 +75,12 @@ class WithdrawalsApi {
           row.checkId(),
           row.releasedAt(),
           row.releasedBy(),
-          row.releaseWhy());
+          row.releaseWhy(),
+          row.lookedAt(),
+          row.lookedBy(),
+          row.decidedAt(),
+          row.decidedBy(),
+          row.noWorkWhy());
     }
   }
 
@@ -79,18 +89,31 @@ class WithdrawalsApi {
   /** {@code work}: such as limb-inspection; left out, it is to be decided. */
   record WithdrawBody(String item, String why, String work, String onceKey) {}
 
-  record ReleaseBody(String why, String onceKey) {}
+  /** {@code lookedBy}: a person of the club or another name; left out, whoever calls. */
+  record ReleaseBody(String lookedAt, String lookedBy, String why, String onceKey) {}
+
+  /** {@code work}: such as limb-inspection; {@code none} where none fits, with {@code why}. */
+  record DecideBody(String work, String why, String onceKey) {}
 
   private final Withdrawals withdrawals;
   private final WithdrawItem withdrawItem;
   private final ReleaseItem releaseItem;
+  private final DecideWithdrawal decideWithdrawal;
+  private final Actor actor;
   private final ClubTime time;
 
   WithdrawalsApi(
-      Withdrawals withdrawals, WithdrawItem withdrawItem, ReleaseItem releaseItem, ClubTime time) {
+      Withdrawals withdrawals,
+      WithdrawItem withdrawItem,
+      ReleaseItem releaseItem,
+      DecideWithdrawal decideWithdrawal,
+      Actor actor,
+      ClubTime time) {
     this.withdrawals = withdrawals;
     this.withdrawItem = withdrawItem;
     this.releaseItem = releaseItem;
+    this.decideWithdrawal = decideWithdrawal;
+    this.actor = actor;
     this.time = time;
   }
 
@@ -125,9 +148,12 @@ class WithdrawalsApi {
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   @Operation(summary = "One withdrawal")
   public WithdrawalShape one(@RestPath long id) {
+    return WithdrawalShape.of(row(id));
+  }
+
+  private Withdrawals.Row row(long id) {
     return withdrawals
         .one(id)
-        .map(WithdrawalShape::of)
         .orElseThrow(() -> new NoSuchThing("There is no withdrawal " + id + "."));
   }
 
@@ -174,29 +200,75 @@ class WithdrawalsApi {
   }
 
   @POST
+  @Path("/{id:\\d+}/decide")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Decide what it needs: for someone who holds the permit",
+      description =
+          "work: one that is done to such an item, asked for at once; or none, with why no"
+              + " inspection fits. Nothing is released before.")
+  @RequestBody(
+      content =
+          @Content(
+              examples = {
+                @ExampleObject(name = "an inspection", value = "{\"work\": \"limb-inspection\"}"),
+                @ExampleObject(
+                    name = "none fits",
+                    value =
+                        "{\"work\": \"none\", \"why\": \"The maker's letter names another batch.\"}")
+              }))
+  public Response decide(@RestPath long id, DecideBody body) {
+    Withdrawals.Row row = row(id);
+    Typed typed = Typed.of(body);
+    Optional<Decision> decision = Decision.parse(typed, row.kind());
+    if (decision.isEmpty()) {
+      return Problem.of(typed);
+    }
+    DecideWithdrawal.Outcome outcome = decideWithdrawal.decide(id, decision.get(), body.onceKey());
+    if (outcome instanceof DecideWithdrawal.Outcome.Refused refused) {
+      return Problem.response(
+          refused.notYours() ? 403 : 409,
+          refused.notYours() ? "Not yours to do" : "Not decided",
+          refused.message());
+    }
+    return Response.ok(one(id)).build();
+  }
+
+  @POST
   @Path("/{id:\\d+}/release")
   @Consumes(MediaType.APPLICATION_JSON)
-  @Operation(summary = "Release it: for someone who holds the permit, who says why")
+  @Operation(
+      summary = "Release it: for someone who holds the permit, who says what was looked at and why",
+      description =
+          "409 while it is not decided what it needs, or that is not passed yet: the detail says"
+              + " what would make it possible, and where.")
   @RequestBody(
       content =
           @Content(
               examples =
                   @ExampleObject(
                       name = "inspected",
-                      value = "{\"why\": \"Inspected, a scratch in the lacquer only.\"}")))
+                      value =
+                          "{\"lookedAt\": \"Both limbs, end to end.\","
+                              + " \"why\": \"Inspected, a scratch in the lacquer only.\"}")))
   public Response release(@RestPath long id, ReleaseBody body) {
+    row(id);
     Typed typed = Typed.of(body);
-    one(id);
-    String why = typed.required("why", LONGEST_WHY, ReleaseItem.WHY);
-    if (!typed.sound()) {
+    Optional<Release> release = Release.parse(typed, withdrawals.people(), actor.id());
+    if (release.isEmpty()) {
       return Problem.of(typed);
     }
-    ReleaseItem.Outcome outcome = releaseItem.release(id, why, body.onceKey());
+    ReleaseItem.Outcome outcome = releaseItem.release(id, release.get(), body.onceKey());
     if (outcome instanceof ReleaseItem.Outcome.Refused refused) {
       return Problem.response(
           refused.notYours() ? 403 : 409,
           refused.notYours() ? "Not yours to do" : "Not released",
           refused.message());
+    }
+    if (outcome instanceof ReleaseItem.Outcome.NotYet notYet) {
+      Hindrance hindrance = notYet.hindrance();
+      return Problem.response(
+          409, "Not released", hindrance.message() + " See " + hindrance.page() + ".");
     }
     return Response.ok(one(id)).build();
   }

@@ -169,7 +169,7 @@ class ReplacementsApi {
     if (string.filter(of -> of.kind().equals("STRING") && !of.isRetired()).isEmpty()) {
       typed.fault("item", "The code of a string that the club has, please.");
     }
-    String found = typed.required("found", KeepString.LONGEST, KeepString.WHAT);
+    String found = typed.reason("found", KeepString.LONGEST, KeepString.WHAT);
     if (!typed.sound()) {
       return Problem.of(typed);
     }

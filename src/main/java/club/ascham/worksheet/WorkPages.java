@@ -45,7 +45,7 @@ class WorkPages {
 
   @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReplacementPage(
-      Subject subject, Due due, Spares.Choice choice, Typed typed, String refusal)
+      Subject subject, Due due, boolean asked, Spares.Choice choice, Typed typed, String refusal)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -179,7 +179,7 @@ class WorkPages {
   }
 
   private Response kept(Subject subject, Typed typed) {
-    String found = typed.required("found", KeepString.LONGEST, KeepString.WHAT);
+    String found = typed.reason("found", KeepString.LONGEST, KeepString.WHAT);
     return typed.sound() && !subject.isRetired()
         ? Go.to(
             keepString.keep(subject, found, typed.value("once-key")),
@@ -188,8 +188,8 @@ class WorkPages {
   }
 
   private TemplateInstance page(Subject subject, Work work, Typed typed, String refusal) {
-    Due due =
-        dueWork.of(subject.id()).stream().filter(d -> d.work() == work).findFirst().orElse(null);
+    List<Due> waiting = dueWork.of(subject.id()).stream().filter(d -> d.work() == work).toList();
+    Due due = waiting.isEmpty() ? null : waiting.get(0);
     if (work.isInspection()) {
       return new InspectionPage(
           subject,
@@ -204,7 +204,9 @@ class WorkPages {
         subject.rig() == null
             ? new Spares.Choice(List.of(), 0, null)
             : spares.forRig(subject.rig());
-    return new ReplacementPage(subject, due, choice, typed, refused);
+    // A rule may ask for it as well, and from a day before.
+    boolean asked = waiting.stream().anyMatch(Due::asked);
+    return new ReplacementPage(subject, due, asked, choice, typed, refused);
   }
 
   private Subject subject(String code) {

@@ -131,8 +131,9 @@ class ChangingTest {
     keep(Map.of("item", bow.string().code()))
         .statusCode(422)
         .body("errors.field", hasItem("found"));
-    keep(Map.of("item", bow.body().code(), "found", "Whole.")).statusCode(422);
-    keep(Map.of("item", bow.string().code(), "found", "Whole.")).statusCode(201);
+    keep(Map.of("item", bow.body().code(), "found", "Strands and servings whole.")).statusCode(422);
+    keep(Map.of("item", bow.string().code(), "found", "Strands and servings whole."))
+        .statusCode(201);
     assertEquals(0, asked(bow.string(), "STRING_REPLACEMENT"));
   }
 

@@ -430,7 +430,7 @@ class CheckPagesTest {
     Map<String, Object> form = with(fine(bow), "corrects", first);
     volunteer.post(bow.page(), form).then().statusCode(422).body(containsString("What was wrong"));
     volunteer
-        .post(bow.page(), with(form, "correctionWhy", "typed 198 for 216"))
+        .post(bow.page(), with(form, "correctionWhy", "I typed 198 for 216 by mistake"))
         .then()
         .statusCode(303);
 

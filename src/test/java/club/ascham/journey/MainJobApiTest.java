@@ -276,8 +276,23 @@ class MainJobApiTest {
         .statusCode(422)
         .body("errors.message", hasItem(containsString("withdrawn")));
 
-    Map<String, Object> why = Map.of("why", "Looked at in daylight: a scratch in the lacquer.");
+    Map<String, Object> why =
+        Map.of(
+            "lookedAt",
+            "Both limbs from butt to tip.",
+            "why",
+            "Looked at in daylight: a scratch in the lacquer.");
     String release = "/api/withdrawals/" + withdrawal + "/release";
+    send("officer", why, "POST", release)
+        .statusCode(409)
+        .body("detail", containsString("/withdrawals/" + withdrawal + "/decide"));
+    send(
+            "officer",
+            Map.of("work", "none", "why", "Only the lacquer is scratched."),
+            "POST",
+            "/api/withdrawals/" + withdrawal + "/decide")
+        .statusCode(200)
+        .body("noWorkWhy", equalTo("Only the lacquer is scratched."));
     send("volunteer", why, "POST", release).statusCode(403);
     send("officer", why, "POST", release).statusCode(200).body("releasedBy", equalTo("officer"));
     assertState("ready");

@@ -115,7 +115,18 @@ class PrivacyTest {
     long withdrawal = rows.number("SELECT max(id) FROM withdrawal");
     as("officer")
         .contentType("application/json")
-        .body(Map.of("why", "Dry; Thornbury’s brother looked at it."))
+        .body(Map.of("work", "none", "why", "Nothing but wet: it dries."))
+        .post("/api/withdrawals/" + withdrawal + "/decide")
+        .then()
+        .statusCode(200);
+    as("officer")
+        .contentType("application/json")
+        .body(
+            Map.of(
+                "lookedAt",
+                "Cord and both pockets.",
+                "why",
+                "Dry; Thornbury’s brother looked at it."))
         .post("/api/withdrawals/" + withdrawal + "/release")
         .then()
         .statusCode(200);

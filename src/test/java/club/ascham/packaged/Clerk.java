@@ -23,6 +23,7 @@ final class Clerk {
     PUT_BACK,
     INSPECT,
     WITHDRAW,
+    DECIDE,
     RELEASE,
     REGISTER;
 
@@ -137,13 +138,20 @@ final class Clerk {
       case PUT_BACK -> call(work, tag, "/api/checks/" + work.check + "/release", Map.of(), 200);
       case INSPECT -> call(work, tag, "/api/inspections", bow.boltInspection(), 201);
       case WITHDRAW ->
-          call(work, tag, "/api/withdrawals", Map.of("item", bow.body(), "why", tag), 201);
+          call(work, tag, "/api/withdrawals", Map.of("item", bow.body(), "why", said(tag)), 201);
+      case DECIDE ->
+          call(
+              work,
+              tag,
+              "/api/withdrawals/" + work.withdrawal + "/decide",
+              Map.of("work", "none", "why", said(tag)),
+              200);
       case RELEASE ->
           call(
               work,
               tag,
               "/api/withdrawals/" + work.withdrawal + "/release",
-              Map.of("why", tag),
+              Map.of("lookedAt", said(tag), "why", said(tag)),
               200);
       case REGISTER ->
           call(
@@ -153,6 +161,11 @@ final class Clerk {
               Map.of("forBowIn", 68, "material", "polyester", "strands", 14, "serial", tag),
               201);
     };
+  }
+
+  /** A reason that only one call gives. */
+  private static String said(String tag) {
+    return "Written by the clerk as " + tag;
   }
 
   private static Call call(
@@ -224,15 +237,22 @@ final class Clerk {
             1,
             "SELECT count(*) FROM withdrawal WHERE id = ?1 AND why = ?2",
             work.withdrawal,
-            call.key());
+            said(call.key()));
       }
+      case DECIDE ->
+          keep(
+              call,
+              1,
+              "SELECT count(*) FROM withdrawal WHERE id = ?1 AND no_work_why = ?2",
+              work.withdrawal,
+              said(call.key()));
       case RELEASE ->
           keep(
               call,
               1,
               "SELECT count(*) FROM withdrawal WHERE id = ?1 AND release_why = ?2",
               work.withdrawal,
-              call.key());
+              said(call.key()));
       case REGISTER ->
           keep(
               call,

@@ -217,7 +217,10 @@ class PeoplePagesTest {
     join(officer, name, "volunteer");
     long id = id(name);
     officer.get("/people/" + id + "/erase").then().statusCode(404);
-    officer.post("/people/" + id + "/erase", Map.of("why", "asked")).then().statusCode(404);
+    officer
+        .post("/people/" + id + "/erase", Map.of("why", "They asked for it."))
+        .then()
+        .statusCode(404);
     officer.post("/people/" + id + "/close", Map.of()).then().statusCode(303);
     officer.get("/people/" + id + "/erase").then().statusCode(200).body(containsString(name));
     officer

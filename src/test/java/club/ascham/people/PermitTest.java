@@ -25,6 +25,9 @@ class PermitTest {
   @Inject Rows rows;
   @Inject ClubTime time;
 
+  private static final String FINE =
+      "{\"lookedAt\": \"Both limbs along a string.\", \"why\": \"They are straight as new.\"}";
+
   @AfterEach
   void noPermit() {
     permitUntil(null);
@@ -34,19 +37,26 @@ class PermitTest {
   void releasingAWithdrawal_isRefusedAfterThePermitsLastDay_andNotOnIt() {
     Bow bow = bench.ready();
     int id =
-        as("{\"item\": \"%s\", \"why\": \"twisted\"}".formatted(bow.limbs().code()))
+        as("{\"item\": \"%s\", \"why\": \"Upper limb looks twisted.\"}"
+                .formatted(bow.limbs().code()))
             .post("/api/withdrawals")
             .then()
             .statusCode(201)
             .extract()
             .path("id");
     String release = "/api/withdrawals/" + id + "/release";
+    String decide = "/api/withdrawals/" + id + "/decide";
+    String none = "{\"work\": \"none\", \"why\": \"It was the light, nothing else.\"}";
     permitUntil(time.today().minusDays(1));
-    as("{\"why\": \"fine\"}").post(release).then().statusCode(403);
-    permitUntil(null);
-    as("{\"why\": \"fine\"}").post(release).then().statusCode(403);
+    as(none).post(decide).then().statusCode(403);
     permitUntil(time.today());
-    as("{\"why\": \"fine\"}").post(release).then().statusCode(200);
+    as(none).post(decide).then().statusCode(200);
+    permitUntil(time.today().minusDays(1));
+    as(FINE).post(release).then().statusCode(403);
+    permitUntil(null);
+    as(FINE).post(release).then().statusCode(403);
+    permitUntil(time.today());
+    as(FINE).post(release).then().statusCode(200);
   }
 
   @Test

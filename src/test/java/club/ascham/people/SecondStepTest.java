@@ -449,7 +449,7 @@ class SecondStepTest {
       chief.browser.get(own).then().body(not(containsString("Take the second step off")));
       chief
           .browser
-          .post(own + "/second-step/off", Map.of("why", "easier"))
+          .post(own + "/second-step/off", Map.of("why", "It is easier without."))
           .then()
           .statusCode(422)
           .body(containsString("turned off under My account"));
@@ -519,7 +519,7 @@ class SecondStepTest {
     officer.post(page + "/close", Map.of()).then().statusCode(303);
     assertEquals(1, count("second_step", id));
     officer.get(page + "/erase");
-    officer.post(page + "/erase", Map.of("why", "They asked.")).then().statusCode(303);
+    officer.post(page + "/erase", Map.of("why", "They asked for it.")).then().statusCode(303);
     for (String table : new String[] {"second_step", "code_taken", "recovery_code"}) {
       assertEquals(0, count(table, id), table);
     }

@@ -61,6 +61,7 @@ class ReceiptDetailsTest {
   void moreThanTheDeposit_canNotBeKept_andKeepingNeedsItsReason() {
     read(typed.with("allBack", "yes").with("depositKept", "20.01").with("depositKeptWhy", "x"));
     assertNotNull(typed.faultAt("depositKept"));
+    assertNotNull(typed.faultAt("depositKeptWhy"));
     Typed unsaid = Typed.nothing().with("allBack", "yes").with("depositKept", "5");
     read(unsaid);
     assertNotNull(unsaid.faultAt("depositKeptWhy"));

@@ -18,6 +18,7 @@ import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -184,12 +185,25 @@ class ItemsApiTest {
         .post("/api/strings/" + code + "/retire")
         .then()
         .statusCode(409);
-    sends("officer", "{}")
+    for (String none : List.of("{}", "{\"why\": \"x\"}")) {
+      sends("officer", none)
+          .post("/api/strings/" + code + "/found")
+          .then()
+          .statusCode(422)
+          .body("errors.field", hasItem("why"));
+    }
+    String behind = "{\"why\": \"It lay behind the nets.\"}";
+    sends("officer", behind)
         .post("/api/strings/" + code + "/found")
         .then()
         .statusCode(200)
-        .body("retiredWhy", nullValue());
-    sends("officer", "{}").post("/api/strings/" + code + "/found").then().statusCode(409);
+        .body("code", equalTo(code))
+        .body("retiredWhy", nullValue())
+        .body("standsAgainst.what", equalTo(List.of("String replacement")))
+        .body(
+            "standsAgainst[0].endsWith",
+            equalTo("until it is replaced, or looked over and kept on"));
+    sends("officer", behind).post("/api/strings/" + code + "/found").then().statusCode(409);
   }
 
   @Test

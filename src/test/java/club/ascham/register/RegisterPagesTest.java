@@ -409,11 +409,23 @@ class RegisterPagesTest {
         .body(containsString("Retired: lost."))
         .body(containsString("under the shed"))
         .body(containsString("Found again"));
-    officer.post("/items/" + code + "/found", Map.of()).then().statusCode(303);
+    officer.get("/items/" + code + "/found").then().body(containsString("String replacement"));
+    officer
+        .post("/items/" + code + "/found", Map.of("why", "x"))
+        .then()
+        .statusCode(422)
+        .body(containsString("A few whole words, please"))
+        .body(containsString(">x</textarea>"));
+    officer
+        .post("/items/" + code + "/found", Map.of("why", "It lay under the shed."))
+        .then()
+        .statusCode(303);
     officer
         .get("/items/" + code)
         .then()
         .body(containsString("Found again."))
+        .body(containsString("It lay under the shed."))
+        .body(containsString("kept on"))
         .body(containsString("/items/" + code + "/retire"));
   }
 

@@ -193,7 +193,8 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
         .body(containsString("value=\"24 in\""));
     rows.change(
         "UPDATE withdrawal SET released_at = happened_at, released_by = 1, release_why = 'new"
-            + " nocks' WHERE released_at IS NULL AND item_id = (SELECT id FROM item WHERE code ="
+            + " nocks', looked_at = 'every nock', looked_by = 1, decided_at = happened_at,"
+            + " decided_by = 1, no_work_why = 'new nocks are in' WHERE released_at IS NULL AND item_id = (SELECT id FROM item WHERE code ="
             + " ?1)",
         arrows);
     volunteer.post(page, Map.of("once-key", "end-" + System.nanoTime())).then().statusCode(303);

@@ -66,7 +66,7 @@ class InspectionPagesTest {
     officer
         .post(
             "/upkeep/" + stringer.code() + "/ask",
-            Map.of("work", "stringer-inspection", "why", "it fell"))
+            Map.of("work", "stringer-inspection", "why", "It fell off the rack."))
         .then()
         .statusCode(422)
         .body(containsString("is retired"));
@@ -254,7 +254,10 @@ class InspectionPagesTest {
         .then()
         .statusCode(303);
     volunteer
-        .post(page, Map.of("work", "stringer-inspection", "why", "A dog had it.", "blocks", "on"))
+        .post(
+            page,
+            Map.of(
+                "work", "stringer-inspection", "why", "A dog chewed on its cord.", "blocks", "on"))
         .then()
         .statusCode(303);
     assertEquals(
