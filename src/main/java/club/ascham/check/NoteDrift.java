@@ -80,8 +80,7 @@ public class NoteDrift {
     return rows.number(
             """
             SELECT count(*) FROM upkeep_task
-             WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL AND blocks >= ?3\
-            """,
+             WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL AND blocks >= ?3""",
             item,
             work,
             blocks)

@@ -26,15 +26,13 @@ final class ConcernFacts {
   static final String PARTS =
       """
       SELECT f.rig_id, f.item_id FROM json_each(?1) t CROSS JOIN fitting f ON f.rig_id = t.value
-       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)\
-      """;
+       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)""";
 
   /** What was out with each loan at the moment. */
   static final String OUT =
       """
       SELECT x.loan_id, x.item_id FROM json_each(?1) t CROSS JOIN loan_line x ON x.loan_id = t.value
-       WHERE x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)\
-      """;
+       WHERE x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)""";
 
   static final String OF_ITEMS_NOW = ofItems("upkeep_plan", "?2 IS NOT NULL");
 
@@ -49,7 +47,7 @@ SELECT 'RETIRED' AS matter, i.id, i.code, NULL AS at, i.retired_on AS day, NULL 
        NULL AS work, i.retired_why AS why, NULL AS signs, i.id AS source
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value WHERE i.retired_on <= ?3
 UNION ALL
-SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, 1, w.work, w.why, NULL, w.id
+SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, w.work IS NULL AND w.decided_at IS NULL, w.work, w.why, NULL, w.id
   FROM json_each(?1) t CROSS JOIN withdrawal w ON w.item_id = t.value JOIN item i ON i.id = t.value
  WHERE w.happened_at <= ?2 AND (w.released_at IS NULL OR w.released_at > ?2)
 UNION ALL
@@ -84,8 +82,7 @@ SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at
 UNION ALL
 SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
- WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3\
-"""
+ WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3"""
         .formatted(planned, running);
   }
 
@@ -116,8 +113,7 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
                        FROM json_each(?1) t CROSS JOIN fitting f ON f.rig_id = t.value JOIN item i ON i.id = f.item_id
                       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)
                       GROUP BY f.rig_id) p ON p.rig_id = r.id
-         WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g\
-      """;
+         WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g""";
 
   record ItemRow(
       Matter matter,

@@ -111,9 +111,11 @@ final class Weighing {
     return switch (fact.matter()) {
       case RETIRED -> "Unless it is found again.";
       case WITHDRAWN ->
-          fact.work() == null
-              ? "Until the permit holder decides what it needs, and releases it."
-              : "Until " + done(fact.work()) + " and the permit holder releases it.";
+          fact.work() != null
+              ? "Until " + done(fact.work()) + " and the permit holder releases it."
+              : fact.grave()
+                  ? "Until the permit holder decides what it needs, and releases it."
+                  : "Until the permit holder releases it.";
       case INSPECTION_FAILED -> "Until it passes the " + fact.work().said() + ".";
       case REPORTED ->
           fact.grave()

@@ -125,8 +125,7 @@ final class ImportRun {
             SELECT x.id FROM loan_line x JOIN item_blocked b ON b.item_id = x.item_id
              WHERE x.back_at IS NULL AND b.blocked_from < ?1
                AND date(x.out_at, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= x.out_at
-                                             ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') = ?1\
-            """)) {
+                                             ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') = ?1""")) {
       statement.setString(1, Stored.day(today));
       try (ResultSet found = statement.executeQuery()) {
         while (found.next()) {

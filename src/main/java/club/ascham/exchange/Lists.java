@@ -57,7 +57,7 @@ final class Lists {
             .orElseThrow();
     if (nearest.header().stream().noneMatch(found::contains)) {
       return "None of its columns is known: the first line must name the columns, as an export"
-                 + " does. The first line has "
+          + " does. The first line has "
           + Codecs.quoted(String.join(",", header))
           + ".";
     }

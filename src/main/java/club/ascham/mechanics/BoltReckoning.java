@@ -154,8 +154,8 @@ public record BoltReckoning(
     return Learnt.sentence(restsOn(belief))
         + (belief.shown() == 0
             ? " A turn of one bolt moves tiller by about 7.5 mm, anything from 0 to 15; no"
-                  + " published value, common practice (3 to 8 mm) and models (6 to 9 mm, or even"
-                  + " the other way) differ"
+                + " published value, common practice (3 to 8 mm) and models (6 to 9 mm, or even"
+                + " the other way) differ"
             : String.format(
                 Locale.ROOT,
                 " A turn of one bolt moves tiller by about %.1f mm (%.1f to %.1f, 9 times in 10)",

@@ -128,7 +128,7 @@ public class FindAgain {
                     now,
                     null));
     for (Work work : again.inspections()) {
-      askForWork.ask(id, new Request(work, because, true), now, null);
+      askForWork.ask(id, new Request(work, because, true, Request.Cause.FOUND_AGAIN), now, null);
     }
     pressed.leads(formKey, "/items/" + item.code().display());
     return new Outcome.Found(again);

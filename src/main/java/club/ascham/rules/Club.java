@@ -32,8 +32,7 @@ public class Club {
         """
         SELECT name, demo, brace_table, full_check_every_looks, loan_days, deposit_minor,
                sessions_a_week, shots_a_session, keep_names_days, fewest_twists, most_twists,
-               twists_source, version FROM club\
-        """);
+               twists_source, version FROM club""");
   }
 
   /** Called after a change was committed. */
@@ -45,8 +44,7 @@ public class Club {
   public void found(String name, boolean demo, String braceTable) {
     rows.change(
         """
-        INSERT INTO club (id, name, demo, brace_table, twists_source) VALUES (1, ?1, ?2, ?3, ?4)\
-        """,
+        INSERT INTO club (id, name, demo, brace_table, twists_source) VALUES (1, ?1, ?2, ?3, ?4)""",
         name,
         demo,
         braceTable,

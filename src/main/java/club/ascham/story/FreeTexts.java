@@ -238,8 +238,7 @@ public class FreeTexts {
             """
             SELECT c.table_name, p.field, c.row_id, c.story_id, p.value
               FROM personal p JOIN change c ON c.id = p.change_id
-             WHERE p.value IS NOT NULL AND c.table_name || '.' || p.field IN (%s)\
-            """
+             WHERE p.value IS NOT NULL AND c.table_name || '.' || p.field IN (%s)"""
                 .formatted(fields))
         .stream()
         .map(

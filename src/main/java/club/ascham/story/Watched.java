@@ -88,8 +88,7 @@ record Watched(String table, List<String> columns) {
                 INSERT INTO personal (change_id, field, salt, value)
                 SELECT c.id, '%1$s', hex(randomblob(16)), json_array(NULL, t.%1$s)
                   FROM "%2$s" t JOIN change c ON c.table_name = '%2$s' AND c.row_id = t.rowid
-                 WHERE t.%1$s IS NOT NULL\
-                """
+                 WHERE t.%1$s IS NOT NULL"""
                     .formatted(field, table))
         .toList();
   }
@@ -116,8 +115,7 @@ record Watched(String table, List<String> columns) {
     SELECT row_id, key, CAST(max(said) AS TEXT), CAST(max(found) AS TEXT)
       FROM (SELECT row_id, key, val AS said, NULL AS found, erased FROM said
             UNION ALL SELECT row_id, key, NULL, val, 0 FROM found)
-     GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0 ORDER BY 1, 2\
-    """
+     GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0 ORDER BY 1, 2"""
         .formatted(
             table,
             columns.stream()

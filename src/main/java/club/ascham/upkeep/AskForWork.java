@@ -43,8 +43,7 @@ public class AskForWork {
                 INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
                 SELECT ?1, ?2, ?3, ?4, ?5, ?6, ?7
                  WHERE NOT EXISTS (SELECT 1 FROM upkeep_task
-                                    WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL)\
-                """,
+                                    WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL)""",
                 item,
                 request.work(),
                 happened,

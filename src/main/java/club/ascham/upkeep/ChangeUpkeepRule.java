@@ -35,8 +35,7 @@ class ChangeUpkeepRule {
         INSERT INTO upkeep_rule
           (item_kind, build, material, work, every_days, every_loans, every_shots, soon_days, blocks, source,
            changed_by, changed_at, beyond_percent)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13)\
-        """,
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13)""",
         rule.itemKind(),
         rule.build(),
         rule.material(),
@@ -63,8 +62,7 @@ class ChangeUpkeepRule {
                 UPDATE upkeep_rule SET item_kind = ?3, build = ?4, material = ?5, work = ?6, every_days = ?7,
                        every_loans = ?8, every_shots = ?9, soon_days = ?10, blocks = ?11, source = ?12,
                        changed_by = ?13, changed_at = ?14, beyond_percent = ?15, version = version + 1
-                 WHERE id = ?1 AND version = ?2\
-                """,
+                 WHERE id = ?1 AND version = ?2""",
                 id,
                 version,
                 to.itemKind(),

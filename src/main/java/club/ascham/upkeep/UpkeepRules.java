@@ -106,8 +106,7 @@ public class UpkeepRules {
         RULES
             + """
             ORDER BY CASE r.item_kind WHEN 'RISER' THEN 0 WHEN 'LIMBS' THEN 1 WHEN 'BOW' THEN 2
-                     WHEN 'STRING' THEN 3 WHEN 'STRINGER' THEN 4 ELSE 5 END, r.work, r.id\
-            """);
+                     WHEN 'STRING' THEN 3 WHEN 'STRINGER' THEN 4 ELSE 5 END, r.work, r.id""");
   }
 
   Optional<Rule> rule(long id) {

@@ -173,8 +173,7 @@ class DemoDataTest {
             SELECT count(*) FROM (SELECT rig_id, out_at FROM loan_line WHERE rig_id IS NOT NULL GROUP BY loan_id, rig_id) l
              WHERE coalesce((SELECT max(back_at) FROM loan_line x WHERE x.rig_id = l.rig_id AND x.back_at <= l.out_at AND x.outcome <> 'CHANGED'), '')
                  > max(coalesce((SELECT max(happened_at) FROM bow_check c WHERE c.rig_id = l.rig_id AND c.released_at IS NOT NULL AND c.happened_at <= l.out_at), ''),
-                       coalesce((SELECT max(finished_at) FROM set_up s WHERE s.rig_id = l.rig_id AND s.finished_at <= l.out_at), ''))\
-            """));
+                       coalesce((SELECT max(finished_at) FROM set_up s WHERE s.rig_id = l.rig_id AND s.finished_at <= l.out_at), ''))"""));
   }
 
   @Test
@@ -190,8 +189,7 @@ class DemoDataTest {
                      WHERE k.arrow_length IS NOT NULL
                     UNION ALL
                     SELECT a.draw_length, k.arrow_length, 0, 1, 0
-                      FROM session_archer a JOIN kit_item k ON k.id = a.arrows_id\
-                    """);
+                      FROM session_archer a JOIN kit_item k ON k.id = a.arrows_id""");
         ResultSet given = statement.executeQuery()) {
       int seen = 0;
       while (given.next()) {

@@ -79,8 +79,7 @@ class ReportDaysTest {
     rows.change(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
-        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, ?3, 'As the test wants it.')\
-        """,
+        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, ?3, 'As the test wants it.')""",
         rig.id(),
         at,
         verdict);

@@ -234,15 +234,13 @@ class WhatStandsAgainstTest {
     rows.change(
         """
         INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at)
-        VALUES ('SESSION', 'l', ?1, ?2, 1, ?1)\
-        """,
+        VALUES ('SESSION', 'l', ?1, ?2, 1, ?1)""",
         time.now().minus(Duration.ofDays(3)),
         time.today().minusDays(3));
     rows.change(
         """
         INSERT INTO loan_line (loan_id, item_id, out_at, back_at, outcome, shots)
-        VALUES ((SELECT max(id) FROM loan), ?1, ?2, ?3, 'BACK', ?4)\
-        """,
+        VALUES ((SELECT max(id) FROM loan), ?1, ?2, ?3, 'BACK', ?4)""",
         rig.string().id(),
         time.now().minus(Duration.ofDays(3)),
         time.now().minus(Duration.ofDays(2)),
@@ -348,8 +346,7 @@ class WhatStandsAgainstTest {
     rows.change(
         """
         INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result, found)
-        VALUES (?1, ?2, ?3, ?3, 1, ?4, 'a line across it')\
-        """,
+        VALUES (?1, ?2, ?3, ?3, 1, ?4, 'a line across it')""",
         item.id(),
         work,
         time.now().minus(Duration.ofDays(2)),
@@ -360,8 +357,7 @@ class WhatStandsAgainstTest {
     rows.change(
         """
         INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
-        VALUES (?1, ?2, ?3, 1, ?4, ?5, ?6)\
-        """,
+        VALUES (?1, ?2, ?3, 1, ?4, ?5, ?6)""",
         item.id(),
         work,
         time.now().minus(Duration.ofDays(2)),
@@ -374,8 +370,7 @@ class WhatStandsAgainstTest {
     rows.change(
         """
         INSERT INTO report (rig_id, told_at, happened_at, recorded_at, told_to, part_known, dangerous)
-        VALUES (?1, 'BOW', ?2, ?2, 1, 0, ?3)\
-        """,
+        VALUES (?1, 'BOW', ?2, ?2, 1, 0, ?3)""",
         rig.id(),
         time.now().minus(Duration.ofDays(2)),
         dangerous);

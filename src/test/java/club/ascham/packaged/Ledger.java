@@ -26,15 +26,13 @@ public final class Ledger implements AutoCloseable {
         "an item on two open loan lines",
         """
         SELECT item_id, count(*) FROM loan_line WHERE back_at IS NULL AND arrow_count IS NULL
-         GROUP BY item_id HAVING count(*) > 1\
-        """);
+         GROUP BY item_id HAVING count(*) > 1""");
     NEVER.put(
         "an item lent again before it came back",
         """
         SELECT a.id, b.id FROM loan_line a JOIN loan_line b ON b.item_id = a.item_id AND b.id > a.id
          WHERE a.arrow_count IS NULL AND b.arrow_count IS NULL AND a.out_at <= b.out_at
-           AND b.out_at < coalesce(a.back_at, '9999')\
-        """);
+           AND b.out_at < coalesce(a.back_at, '9999')""");
     NEVER.put(
         "an item fitted to two rigs",
         "SELECT item_id, count(*) FROM fitting WHERE until_at IS NULL GROUP BY item_id HAVING"
@@ -43,28 +41,24 @@ public final class Ledger implements AutoCloseable {
         "two parts in one place of a rig",
         """
         SELECT rig_id, place, count(*) FROM fitting WHERE until_at IS NULL
-         GROUP BY rig_id, place HAVING count(*) > 1\
-        """);
+         GROUP BY rig_id, place HAVING count(*) > 1""");
     NEVER.put(
         "a pool that lent more arrows than it has",
         """
         SELECT k.id, k.arrow_count FROM kit_item k WHERE k.pool = 1 AND k.arrow_count <
-          (SELECT coalesce(sum(l.arrow_count), 0) FROM loan_line l WHERE l.item_id = k.id AND l.back_at IS NULL)\
-        """);
+          (SELECT coalesce(sum(l.arrow_count), 0) FROM loan_line l WHERE l.item_id = k.id AND l.back_at IS NULL)""");
     NEVER.put(
         "a retired item that is fitted or on loan",
         """
         SELECT i.id, i.code FROM item i WHERE i.retired_on IS NOT NULL
            AND (EXISTS (SELECT 1 FROM fitting f WHERE f.item_id = i.id AND f.until_at IS NULL)
-             OR EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL AND l.arrow_count IS NULL))\
-        """);
+             OR EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL AND l.arrow_count IS NULL))""");
     NEVER.put(
         "a rig on loan of which a fitted part is not out with it",
         """
         SELECT l.rig_id, f.item_id FROM loan_line l JOIN fitting f ON f.rig_id = l.rig_id AND f.until_at IS NULL
          WHERE l.back_at IS NULL AND NOT EXISTS (
-           SELECT 1 FROM loan_line x WHERE x.item_id = f.item_id AND x.loan_id = l.loan_id AND x.back_at IS NULL)\
-        """);
+           SELECT 1 FROM loan_line x WHERE x.item_id = f.item_id AND x.loan_id = l.loan_id AND x.back_at IS NULL)""");
     NEVER.put(
         "a loan without a line",
         "SELECT id, kind FROM loan l WHERE NOT EXISTS (SELECT 1 FROM loan_line x WHERE x.loan_id ="
@@ -85,14 +79,12 @@ public final class Ledger implements AutoCloseable {
         "a plan of upkeep that is kept but not reckoned",
         """
         SELECT item_id, rule_id FROM (SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_plan
-                                      EXCEPT SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_reckoned)\
-        """);
+                                      EXCEPT SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_reckoned)""");
     NEVER.put(
         "a plan of upkeep that is reckoned but not kept",
         """
         SELECT item_id, rule_id FROM (SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_reckoned
-                                      EXCEPT SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_plan)\
-        """);
+                                      EXCEPT SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_plan)""");
     NEVER.put("a broken reference", "SELECT \"table\", rowid FROM pragma_foreign_key_check");
   }
 

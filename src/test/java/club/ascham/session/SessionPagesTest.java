@@ -96,8 +96,7 @@ class SessionPagesTest {
         rows.texts(
 """
 SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
- WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.arrow_length IS NOT NULL ORDER BY k.arrow_length LIMIT 1\
-""")
+ WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.arrow_length IS NOT NULL ORDER BY k.arrow_length LIMIT 1""")
             .get(0);
     volunteer.get(page);
     volunteer
@@ -174,8 +173,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
         rows.texts(
 """
 SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
- WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.pool = 1 AND k.arrow_length >= 70000000 LIMIT 1\
-""")
+ WHERE i.kind = 'ARROWS' AND i.retired_on IS NULL AND k.pool = 1 AND k.arrow_length >= 70000000 LIMIT 1""")
             .get(0);
     volunteer.get("/items/" + arrows + "/withdraw");
     volunteer
@@ -269,8 +267,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
 = 'READY' AND (SELECT count(*) FROM bow_check c WHERE c.rig_id = s.rig_id AND c.kind = 'LOOK' AND c.happened_at >
  max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = s.rig_id AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
      coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
-ORDER BY random() LIMIT\
-"""
+ORDER BY random() LIMIT"""
             + " "
             + many,
         time.today());

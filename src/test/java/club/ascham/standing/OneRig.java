@@ -132,8 +132,7 @@ final class OneRig implements AutoCloseable {
             """
             UPDATE set_up SET finished_at = ?, finished_by = 1, brace = 22000000, brace_from = 'GRIP_THROAT',
                    tiller_upper = 18000000, tiller_lower = 17700000, nocking = 400000, screws_seen = 1
-             WHERE finished_at IS NULL\
-            """,
+             WHERE finished_at IS NULL""",
             now);
         if (!setUpBegun.isBefore(lastFitting)) {
           setUpInForceBegun = setUpBegun;
@@ -190,8 +189,7 @@ final class OneRig implements AutoCloseable {
         run(
             """
             INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks)
-            VALUES (2, 'LIMB_INSPECTION', ?, 1, 'fell over', 1)\
-            """,
+            VALUES (2, 'LIMB_INSPECTION', ?, 1, 'fell over', 1)""",
             now);
         limbInspectionAsked = true;
       }
@@ -200,8 +198,7 @@ final class OneRig implements AutoCloseable {
         run(
             """
             UPDATE upkeep_task SET closed_by_record = (SELECT max(id) FROM upkeep_record)
-             WHERE closed_by_record IS NULL\
-            """);
+             WHERE closed_by_record IS NULL""");
         limbsInspected = today();
         limbInspectionAsked = false;
         limbInspectionFailed = false;
@@ -214,8 +211,7 @@ final class OneRig implements AutoCloseable {
         run(
             """
             INSERT INTO report (rig_id, told_at, happened_at, recorded_at, told_to, part_known, dangerous)
-            VALUES (1, 'BOW', ?, ?, 1, 0, 1)\
-            """,
+            VALUES (1, 'BOW', ?, ?, 1, 0, 1)""",
             now,
             now);
         run(
@@ -227,8 +223,7 @@ final class OneRig implements AutoCloseable {
         run(
             """
             UPDATE report SET answer = 'NOTHING_THERE', answered_at = ?, answered_by = 1, answer_words = 'looked'
-             WHERE answer IS NULL\
-            """,
+             WHERE answer IS NULL""",
             now);
         dangerousReport = false;
       }
@@ -265,16 +260,14 @@ final class OneRig implements AutoCloseable {
     run(
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted)
-        VALUES ('KIT', 1, ?, '2099-01-01', 1, ?, 1)\
-        """,
+        VALUES ('KIT', 1, ?, '2099-01-01', 1, ?, 1)""",
         now,
         now);
     for (long part : new long[] {RISER, LIMBS, STRING}) {
       run(
           """
           INSERT INTO loan_line (loan_id, item_id, rig_id, out_at)
-          VALUES ((SELECT max(id) FROM loan), ?, 1, ?)\
-          """,
+          VALUES ((SELECT max(id) FROM loan), ?, 1, ?)""",
           part,
           now);
     }
@@ -287,8 +280,7 @@ final class OneRig implements AutoCloseable {
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
                                verdict_text, released_at, released_by)
-        VALUES (1, 'LOOK', ?, ?, 1, 1, 'FIT', 'fine', ?, CASE WHEN ? IS NULL THEN NULL ELSE 1 END)\
-        """,
+        VALUES (1, 'LOOK', ?, ?, 1, 1, 'FIT', 'fine', ?, CASE WHEN ? IS NULL THEN NULL ELSE 1 END)""",
         now,
         now,
         released,
@@ -299,8 +291,7 @@ final class OneRig implements AutoCloseable {
     run(
         """
         INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
-        VALUES (?, ?, ?, 1, 'a crack')\
-        """,
+        VALUES (?, ?, ?, 1, 'a crack')""",
         item,
         now,
         now);
@@ -324,8 +315,7 @@ final class OneRig implements AutoCloseable {
     run(
         """
         INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
-        VALUES (?, ?, ?, ?, 1, ?)\
-        """,
+        VALUES (?, ?, ?, ?, 1, ?)""",
         item,
         work,
         now,
