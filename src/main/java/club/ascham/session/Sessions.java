@@ -80,10 +80,6 @@ class Sessions {
     public String stillOutField() {
       return "out-" + rig.value();
     }
-
-    public String dryField() {
-      return "dry-" + rig.value();
-    }
   }
 
   /** Who shares a rig: what the arrows' length depends on, no name. */
