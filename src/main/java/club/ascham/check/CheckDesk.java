@@ -151,7 +151,11 @@ class CheckDesk {
 
   private ToAnswer toAnswer(Report report, String key, Typed typed) {
     return new ToAnswer(
-        report, Answering.Fields.of(key), answerReport.mayAnswer(report.dangerous()), typed);
+        report,
+        Answering.Fields.of(key),
+        report.parts(),
+        answerReport.mayAnswer(report.dangerous()),
+        typed);
   }
 
   private static CheckView.Tick listed(Part part, Typed typed) {

@@ -63,6 +63,7 @@ public class Queue {
    * @param since when it began to wait
    * @param check its last check; null: none since it came back
    * @param looked the last thing known of it is a look; a full check is due
+   * @param dryLooseOrFall a receipt says so of which there is no report
    * @param against what stands against it
    */
   public record Waiting(
@@ -72,6 +73,7 @@ public class Queue {
       Instant since,
       Long check,
       boolean looked,
+      boolean dryLooseOrFall,
       Against against,
       List<Overdue> overdue) {
     /** Whether checking it, or acting on its check, is what comes next. */
@@ -131,7 +133,8 @@ public class Queue {
       Instant checkedAt,
       Checks.Kind kind,
       Verdict.Kind verdict,
-      Instant told) {
+      Instant told,
+      boolean dryLoose) {
 
     Why why() {
       if (!needsCheck) {
@@ -159,7 +162,10 @@ public class Queue {
                    (SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = s.rig_id),
                    c.id, c.happened_at, c.kind, c.verdict,
                    (SELECT min(a.happened_at) FROM fitting f JOIN report_against a ON a.item_id = f.item_id
-                     WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
+                     WHERE f.rig_id = s.rig_id AND f.until_at IS NULL),
+                   EXISTS (SELECT 1 FROM loan_line x JOIN receipt t ON t.id = x.receipt_id
+                            WHERE x.rig_id = s.rig_id AND x.back_at > s.cleared_at AND t.dry_loose_or_fall = 1
+                              AND NOT EXISTS (SELECT 1 FROM report o WHERE o.receipt_id = t.id))
               FROM rig_standing s
               LEFT JOIN bow_check c ON c.id = (SELECT n.id FROM bow_check n WHERE n.rig_id = s.rig_id
                                                 ORDER BY n.happened_at DESC, n.id DESC LIMIT 1)
@@ -186,6 +192,7 @@ public class Queue {
               since(row, why),
               row.check(),
               row.kind() == Checks.Kind.LOOK,
+              row.dryLoose(),
               against.get(row.rig()).without(SAID_BY_WAITING),
               overdue.getOrDefault(row.rig(), List.of())));
     }

@@ -196,7 +196,11 @@ class ReportPages {
     return new ReportPage(
         report,
         new ToAnswer(
-            report, Answering.Fields.PLAIN, answerReport.mayAnswer(report.dangerous()), typed),
+            report,
+            Answering.Fields.PLAIN,
+            report.parts(),
+            answerReport.mayAnswer(report.dangerous()),
+            typed),
         works,
         typed);
   }

@@ -6,18 +6,19 @@ import java.util.List;
 /**
  * An open report with the fields of its answer, as a form shows them.
  *
+ * @param among what of it may be stopped here
  * @param may whether the person at this page may answer it
  */
-public record ToAnswer(Report report, Answering.Fields fields, boolean may, Typed typed) {
+public record ToAnswer(Report report, Answering.Fields fields, List<PartChoice> among, boolean may, Typed typed) {
 
   /** A part to choose. */
   public record Part(String value, String label) {}
 
   /** Several were on the bow: which is stopped must be said. */
   public List<Part> parts() {
-    return report.parts().size() < 2
+    return among.size() < 2
         ? List.of()
-        : report.parts().stream().map(part -> new Part(part.code(), part.label())).toList();
+        : among.stream().map(part -> new Part(part.code(), part.label())).toList();
   }
 
   public String current() {

@@ -95,6 +95,8 @@ class DemoDataTest {
         "a dry loose | SELECT count(*) FROM receipt WHERE dry_loose_or_fall = 1",
         "a bow brought back strung | SELECT count(*) FROM receipt WHERE came_back_strung = 1",
         "a deposit kept | SELECT count(*) FROM loan WHERE deposit_back_minor < deposit_minor",
+        "something dangerous told of a bow that waits | SELECT count(*) FROM report r JOIN rig_standing s ON s.rig_id = r.rig_id WHERE r.answer IS NULL AND r.dangerous = 1 AND s.state_if_inspected = 'TO_BE_CHECKED'",
+        "something else told of a bow that is ready | SELECT count(*) FROM report r JOIN rig_standing s ON s.rig_id = r.rig_id WHERE r.answer IS NULL AND r.dangerous = 0 AND s.state_if_inspected = 'READY'",
         "something lost | SELECT count(*) FROM item WHERE retired_why = 'LOST'",
         "something sold | SELECT count(*) FROM item WHERE retired_why = 'SOLD'",
         "limbs scrapped | SELECT count(*) FROM item WHERE kind = 'LIMBS' AND retired_why = 'SCRAPPED'",
@@ -115,6 +117,9 @@ class DemoDataTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
+        "told of what was not on the bow | SELECT count(*) FROM report r JOIN report_part p ON p.report_id = r.id WHERE r.rig_id IS NOT NULL AND NOT EXISTS (SELECT 1 FROM fitting f WHERE f.rig_id = r.rig_id AND f.item_id = p.item_id AND f.from_at <= r.happened_at AND coalesce(f.until_at, '9') > r.happened_at)",
+        "dangerous without work that keeps it in | SELECT count(*) FROM report r JOIN report_part p ON p.report_id = r.id WHERE r.dangerous = 1 AND r.answer IS NULL AND NOT EXISTS (SELECT 1 FROM upkeep_task t WHERE t.item_id = p.item_id AND t.cause = 'REPORTED' AND t.blocks = 1)",
+        "told without a sign | SELECT count(*) FROM report r WHERE NOT EXISTS (SELECT 1 FROM report_sign s WHERE s.report_id = r.id)",
         "lent while withdrawn | SELECT count(*) FROM loan_line l JOIN withdrawal w ON w.item_id = l.item_id AND l.out_at > w.happened_at AND l.out_at < coalesce(w.released_at, '9')",
         "lent when retired | SELECT count(*) FROM loan_line l JOIN item i ON i.id = l.item_id WHERE substr(l.out_at, 1, 10) > i.retired_on",
         "lent before it was registered | SELECT count(*) FROM loan_line l JOIN item i ON i.id = l.item_id WHERE substr(l.out_at, 1, 10) < i.registered_on",
