@@ -17,6 +17,7 @@ import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
@@ -408,7 +409,18 @@ class ReportStandsTest {
     Visitor.signedInAs("volunteer").get("/reports/new").then().statusCode(404);
   }
 
-  private io.restassured.response.ValidatableResponse check(Bow bow, Map<String, Object> more) {
+  @Test
+  void aDangerousReportFromAFile_keepsItIn_asOneThatWasTold() {
+    assertEquals(
+        1,
+        rows.number(
+            """
+            SELECT count(*) FROM report r JOIN report_part p ON p.report_id = r.id JOIN item_blocked b ON b.item_id = p.item_id
+             WHERE r.dangerous = 1 AND r.answer IS NULL AND r.id = 1"""),
+        "the demo club's own came from its files");
+  }
+
+  private ValidatableResponse check(Bow bow, Map<String, Object> more) {
     Map<String, Object> body = new HashMap<>(more);
     body.put("rig", bow.body().code());
     body.put("allAsListed", true);
@@ -445,7 +457,7 @@ class ReportStandsTest {
     return id;
   }
 
-  private io.restassured.response.ValidatableResponse answer(
+  private ValidatableResponse answer(
       String who, long report, Map<String, Object> body) {
     return api(who).body(body).post("/api/reports/" + report + "/answer").then();
   }
