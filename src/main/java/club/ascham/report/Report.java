@@ -123,6 +123,11 @@ public record Report(
     };
   }
 
+  /** Null where no check answered it. */
+  public String checkPage() {
+    return check == null || rig == null ? null : "/check/" + rig.value() + "/" + check;
+  }
+
   public String answerSaid() {
     return answer == null ? "" : answer.said();
   }
