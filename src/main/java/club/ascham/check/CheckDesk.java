@@ -1,10 +1,16 @@
 package club.ascham.check;
 
 import club.ascham.bow.Build;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.report.AnswerReport;
+import club.ascham.report.Answering;
+import club.ascham.report.Report;
+import club.ascham.report.Reports;
+import club.ascham.report.ToAnswer;
 import club.ascham.rig.Part;
 import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
@@ -29,13 +35,27 @@ class CheckDesk {
   private final RigSpecs specs;
   private final Checks checks;
   private final Queue queue;
+  private final Concerns concerns;
+  private final Reports reports;
+  private final AnswerReport answerReport;
   private final Actor actor;
   private final ClubTime time;
 
-  CheckDesk(RigSpecs specs, Checks checks, Queue queue, Actor actor, ClubTime time) {
+  CheckDesk(
+      RigSpecs specs,
+      Checks checks,
+      Queue queue,
+      Concerns concerns,
+      Reports reports,
+      AnswerReport answerReport,
+      Actor actor,
+      ClubTime time) {
     this.specs = specs;
     this.checks = checks;
     this.queue = queue;
+    this.concerns = concerns;
+    this.reports = reports;
+    this.answerReport = answerReport;
     this.actor = actor;
     this.time = time;
   }
@@ -54,7 +74,14 @@ class CheckDesk {
     CheckEntry entry =
         CheckEntry.parse(
             typed,
-            new CheckEntry.Asked(build(card), places(card), actor.unit(), time.now(), time.zone()));
+            new CheckEntry.Asked(
+                build(card),
+                places(card),
+                reports.partsOf(card.id(), time.now()),
+                reports.openOf(card.id()),
+                actor.unit(),
+                time.now(),
+                time.zone()));
     if (!typed.sound() && Judging.isPossible(card)) {
       new CheckOutcome.Asked(new Judging(card).questions(entry)).tell(typed);
     }
@@ -102,6 +129,11 @@ class CheckDesk {
         card,
         queue.state(card.id(), time.today()),
         Judging.isPossible(card),
+        concerns.of(card.id()).without(Queue.SAID_BY_WAITING),
+        reports.openOf(card.id()).stream()
+            .map(report -> toAnswer(report, Long.toString(report.id()), typed))
+            .toList(),
+        Answering.Fields.of(CheckEntry.TOLD_NOW),
         checks.told(card.id()),
         checks.newest(card.id()),
         card.parts().stream().map(part -> listed(part, typed)).toList(),
@@ -114,6 +146,15 @@ class CheckDesk {
         corrects == null ? null : checks.one(corrects).orElse(null),
         stranger == null ? null : stranger(card, stranger),
         CheckView.unit(actor.unit()),
+        typed);
+  }
+
+  private ToAnswer toAnswer(Report report, String key, Typed typed) {
+    return new ToAnswer(
+        report,
+        Answering.Fields.of(key),
+        report.parts(),
+        answerReport.mayAnswer(report.dangerous()),
         typed);
   }
 

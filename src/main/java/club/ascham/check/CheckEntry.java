@@ -3,6 +3,10 @@ package club.ascham.check;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Build;
 import club.ascham.form.Typed;
+import club.ascham.report.Answering;
+import club.ascham.report.Noticed;
+import club.ascham.report.PartChoice;
+import club.ascham.report.Report;
 import club.ascham.rig.Place;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
@@ -15,7 +19,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -32,6 +38,7 @@ import java.util.Set;
  * @param version of the rig that the form was made from
  * @param adjustment the adjustment that this is the second measurement of; null: none
  * @param corrects the check that this one corrects; null: none
+ * @param answers to what was told of the bow; what is told with this very check is {@link #TOLD_NOW}
  */
 record CheckEntry(
     Set<Place> missing,
@@ -47,7 +54,11 @@ record CheckEntry(
     OptionalInt version,
     Long adjustment,
     Long corrects,
-    String correctionWhy) {
+    String correctionWhy,
+    Map<String, Answering> answers) {
+  /** Names, among the reports, the one that this check tells itself. */
+  static final String TOLD_NOW = "new";
+
   private static final int LONGEST_WORDS = 400;
   private static final int LARGEST_ID = Integer.MAX_VALUE;
 
@@ -60,8 +71,17 @@ record CheckEntry(
    * What the answers are read against.
    *
    * @param places the places that hold a part by the record
+   * @param parts what may be stopped of a bow
+   * @param open what was told of it and nobody has answered
    */
-  record Asked(Build build, Set<Place> places, LengthUnit unit, Instant now, ZoneId zone) {}
+  record Asked(
+      Build build,
+      Set<Place> places,
+      List<PartChoice> parts,
+      List<Report> open,
+      LengthUnit unit,
+      Instant now,
+      ZoneId zone) {}
 
   /** Ask {@code typed.sound()} before using it. */
   static CheckEntry parse(Typed typed, Asked asked) {
@@ -90,7 +110,36 @@ record CheckEntry(
         typed.version(),
         number(typed, "adjustment"),
         corrects,
-        why);
+        why,
+        answers(typed, asked, dryLoose));
+  }
+
+  /** Each open report may be answered; what isn't stays open. */
+  private static Map<String, Answering> answers(Typed typed, Asked asked, boolean dryLoose) {
+    LocalDate today = LocalDate.ofInstant(asked.now(), asked.zone());
+    Map<String, Answering> answers = new LinkedHashMap<>();
+    for (Report report : asked.open()) {
+      String key = Long.toString(report.id());
+      Answering.parse(
+              typed, Answering.Fields.of(key), report.dangerous(), report.parts(), today)
+          .ifPresent(answer -> answers.put(key, answer));
+    }
+    Answering.parse(typed, Answering.Fields.of(TOLD_NOW), dryLoose, asked.parts(), today)
+        .ifPresent(answer -> answers.put(TOLD_NOW, answer));
+    return answers;
+  }
+
+  /** What this check tells itself. */
+  Set<Noticed> tells() {
+    Set<Noticed> signs = EnumSet.noneOf(Noticed.class);
+    if (dryLooseOrFall) {
+      signs.add(Noticed.LOOSED_WITHOUT_ARROW);
+      signs.add(Noticed.FELL);
+    }
+    if (cameBackStrung) {
+      signs.add(Noticed.CAME_BACK_STRUNG);
+    }
+    return signs;
   }
 
   boolean allAsListed() {

@@ -28,7 +28,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedHashMap;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
@@ -153,7 +152,7 @@ class CheckPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response save(@PathParam("rig") long rig, MultivaluedMap<String, String> form) {
     RigCard card = desk.card(new RigId(rig));
-    Typed typed = typed(form);
+    Typed typed = Forms.typed(form, "parts", "signs");
     String answer = typed.value("strangerAnswer");
     if (answer.equals(CORRECT_RECORD) || answer.equals(EXCHANGED)) {
       return correct(card, typed, answer.equals(EXCHANGED));
@@ -219,18 +218,6 @@ class CheckPages {
                 .filter(found -> found.place().isPresent() && !card.partIds().contains(found.id()))
                 .orElse(null);
     return Go.again(new CheckPage(desk.view(card, typed, stranger), typed));
-  }
-
-  /** Ticks of one name come several at once; they are read as one list. */
-  private static Typed typed(MultivaluedMap<String, String> form) {
-    MultivaluedMap<String, String> joined = new MultivaluedHashMap<>();
-    joined.putAll(form);
-    for (String name : List.of("parts", "signs")) {
-      if (form.containsKey(name)) {
-        joined.putSingle(name, String.join(",", form.get(name)));
-      }
-    }
-    return Forms.typed(joined);
   }
 
   /** What the script shows under a reading once it is typed. */

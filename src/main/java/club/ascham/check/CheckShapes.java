@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
+import club.ascham.report.Answering;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import com.fasterxml.jackson.annotation.JsonInclude;
@@ -137,6 +138,15 @@ final class CheckShapes {
   }
 
   /**
+   * What a check answers to a report.
+   *
+   * @param answer nothing-there, stop or watch
+   * @param part of several, the one that is stopped
+   * @param until the last day of being watched
+   */
+  record ReportAnswer(String answer, String words, String part, String until) {}
+
+  /**
    * A check to be kept. Lengths are texts such as {@code 8 3/4 in}; without a unit the account's
    * own holds.
    *
@@ -149,6 +159,8 @@ final class CheckShapes {
    * @param signs keys of known signs
    * @param adjustment the adjustment that this is the second measurement of
    * @param on a past day, for a check entered later
+   * @param reports by the number of an open report, its answer; {@code new}: to what this check
+   *     tells itself. What is not answered stays open, and nothing is fit meanwhile
    */
   record CheckBody(
       String rig,
@@ -170,6 +182,7 @@ final class CheckShapes {
       Long corrects,
       String correctionWhy,
       String on,
+      Map<String, ReportAnswer> reports,
       String onceKey) {
 
     Typed typed() {
@@ -192,6 +205,19 @@ final class CheckShapes {
           .with("corrects", corrects)
           .with("correctionWhy", correctionWhy)
           .with("on", on);
+      if (reports != null) {
+        reports.forEach(
+            (report, answer) -> {
+              Answering.Fields fields = Answering.Fields.of(report);
+              if (answer != null) {
+                typed
+                    .with(fields.answer(), answer.answer())
+                    .with(fields.words(), answer.words())
+                    .with(fields.part(), answer.part())
+                    .with(fields.until(), answer.until());
+              }
+            });
+      }
       if (answers != null) {
         answers.forEach(typed::with);
       }

@@ -1,7 +1,10 @@
 package club.ascham.check;
 
 import club.ascham.bow.BracePoint;
+import club.ascham.concern.Against;
 import club.ascham.form.Typed;
+import club.ascham.report.Answering;
+import club.ascham.report.ToAnswer;
 import club.ascham.rig.RigCard;
 import club.ascham.standing.State;
 import club.ascham.units.LengthUnit;
@@ -12,7 +15,10 @@ import java.util.List;
 /**
  * What the check page shows of one bow.
  *
- * @param told what was told since it was last put back, set up or checked
+ * @param against what stands against it
+ * @param toAnswer what was told of it and nobody has answered
+ * @param toldNow the fields of the answer to what this check tells itself
+ * @param told what receipts say without a report since it was last put back, set up or checked
  * @param newest the newest check of it, 0 for none
  * @param others the parts that need no answer unless something was seen
  * @param adjusted the adjustment whose second measurement this is; null: none
@@ -23,6 +29,9 @@ record CheckView(
     RigCard card,
     State state,
     boolean judgeable,
+    Against against,
+    List<ToAnswer> toAnswer,
+    Answering.Fields toldNow,
     Checks.Told told,
     long newest,
     List<Tick> parts,
@@ -79,6 +88,21 @@ record CheckView(
     public String exchangeHint() {
       return insteadOf + " is on rig " + rigThere + "; both bows are then set up anew";
     }
+  }
+
+  /** Whether it is told already: then it is not asked for again. */
+  public boolean shockTold() {
+    return told.dryLooseOrFall()
+        || toAnswer.stream().anyMatch(open -> open.report().tellsOfShock());
+  }
+
+  public boolean strungTold() {
+    return told.cameBackStrung()
+        || toAnswer.stream().anyMatch(open -> open.report().tellsOfStrung());
+  }
+
+  public boolean toldNowOpen() {
+    return typed.has(toldNow.answer()) || typed.messageAt(toldNow.answer()) != null;
   }
 
   public String path() {

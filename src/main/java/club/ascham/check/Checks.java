@@ -191,7 +191,10 @@ public class Checks {
         .findFirst();
   }
 
-  /** What was told about the bow since it was last put back, set up or checked. */
+  /**
+   * What receipts say about the bow since it was last put back, set up or checked, where no report
+   * does: of a time before there were any, or of words that tell of nothing.
+   */
   record Told(boolean dryLooseOrFall, boolean cameBackStrung, Instant backAt, String words) {}
 
   Told told(RigId rig) {
@@ -207,6 +210,7 @@ public class Checks {
                        WHERE c.rig_id = f.rig_id AND c.kind = 'CHECK'
                        ORDER BY c.happened_at DESC LIMIT 1), ''))
               LEFT JOIN receipt t ON t.id = x.receipt_id
+               AND NOT EXISTS (SELECT 1 FROM report o WHERE o.receipt_id = t.id)
              WHERE f.rig_id = ?1
              ORDER BY x.back_at""",
             rig);

@@ -115,7 +115,15 @@ class ChecksApi {
                     value =
                         """
                         {"rig": "12", "allAsListed": true, "signs": ["limbs-crack-across"],
-                         "answers": {"string": "fine", "limbs": "stop", "bolts": "fine"}}""")
+                         "answers": {"string": "fine", "limbs": "stop", "bolts": "fine"}}"""),
+                @ExampleObject(
+                    name = "all fine, and what was told is answered",
+                    value =
+                        """
+                        {"rig": "12", "allAsListed": true, "brace": "216", "braceFrom": "grip-throat",
+                         "tillerUpper": "190", "tillerLower": "186",
+                         "answers": {"string": "fine", "limbs": "fine", "bolts": "fine"},
+                         "reports": {"7": {"answer": "nothing-there", "words": "Whole, in daylight."}}}""")
               }))
   public Response check(CheckBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();

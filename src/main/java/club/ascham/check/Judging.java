@@ -69,10 +69,11 @@ final class Judging {
 
   /**
    * @param stranger the part that is on the bow and not on its list; null: none
-   * @param reported what the receipt said and the person says, taken together
+   * @param told what was told and nobody has answered, this check included
    */
-  Seen seen(CheckEntry entry, Stranger stranger, Reported reported) {
+  Seen seen(CheckEntry entry, Stranger stranger, StillOpen told) {
     List<Sign> signs = new ArrayList<>(entry.signs());
+    signs.addAll(told.stops());
     List<String> missing = new ArrayList<>();
     Optional<Place> taken = stranger == null ? Optional.empty() : stranger.place();
     for (Place place : entry.missing()) {
@@ -96,7 +97,12 @@ final class Judging {
       }
     }
     return new Seen(
-        entry.measured().reading().orElse(null), signs, reported, missing, entry.limbsSeated());
+        entry.measured().reading().orElse(null),
+        signs,
+        told.reported(),
+        missing,
+        entry.limbsSeated(),
+        told.unanswered());
   }
 
   /** What is still open about a check whose parts are not settled yet. */

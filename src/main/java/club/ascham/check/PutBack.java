@@ -2,6 +2,8 @@ package club.ascham.check;
 
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.report.Report;
+import club.ascham.report.Reports;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.State;
@@ -13,7 +15,9 @@ import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Puts a bow back into use after a check that found it fit: a person's own press. */
 @ApplicationScoped
@@ -21,6 +25,7 @@ class PutBack {
   private final RigSpecs specs;
   private final Checks checks;
   private final Queue queue;
+  private final Reports reports;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
@@ -31,6 +36,7 @@ class PutBack {
       RigSpecs specs,
       Checks checks,
       Queue queue,
+      Reports reports,
       Rows rows,
       Story story,
       Pressed pressed,
@@ -39,6 +45,7 @@ class PutBack {
     this.specs = specs;
     this.checks = checks;
     this.queue = queue;
+    this.reports = reports;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -96,6 +103,13 @@ class PutBack {
       return Optional.of(
           "Something happened to this bow after this check: it came back again, was checked again"
               + " or set up anew. The last check counts.");
+    }
+    List<Report> open = reports.openOf(check.rig());
+    if (!open.isEmpty()) {
+      return Optional.of(
+          "Something was told of it and is not answered: "
+              + open.stream().map(Report::said).collect(Collectors.joining("; "))
+              + ". Answer it first.");
     }
     return switch (queue.state(check.rig(), time.today())) {
       case ON_LOAN -> Optional.of("It is on loan: receive it first.");

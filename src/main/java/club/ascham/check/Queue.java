@@ -1,5 +1,8 @@
 package club.ascham.check;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.rig.RigCard;
@@ -19,6 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The bows that wait to be checked, those that waited longest first. */
@@ -26,11 +30,13 @@ import java.util.stream.Collectors;
 public class Queue {
   private final Rows rows;
   private final RigSpecs specs;
+  private final Concerns concerns;
   private final ClubTime time;
 
-  Queue(Rows rows, RigSpecs specs, ClubTime time) {
+  Queue(Rows rows, RigSpecs specs, Concerns concerns, ClubTime time) {
     this.rows = rows;
     this.specs = specs;
+    this.concerns = concerns;
     this.time = time;
   }
 
@@ -42,9 +48,14 @@ public class Queue {
     ADJUST,
     /** Its check found it fit, and nobody has put it back. */
     NOT_PUT_BACK,
+    /** Something was told of it that nobody has answered; nothing was received. */
+    REPORTED,
     /** An inspection that keeps it in is due; a check does not help. */
     INSPECTION
   }
+
+  /** What a bow in this queue says by being there. */
+  static final Set<Matter> SAID_BY_WAITING = Set.of(Matter.NOT_CHECKED);
 
   /**
    * One bow that waits.
@@ -52,6 +63,8 @@ public class Queue {
    * @param since when it began to wait
    * @param check its last check; null: none since it came back
    * @param looked the last thing known of it is a look; a full check is due
+   * @param dryLooseOrFall a receipt says so of which there is no report
+   * @param against what stands against it
    */
   public record Waiting(
       RigId rig,
@@ -61,6 +74,7 @@ public class Queue {
       Long check,
       boolean looked,
       boolean dryLooseOrFall,
+      Against against,
       List<Overdue> overdue) {
     /** Whether checking it, or acting on its check, is what comes next. */
     public boolean isForChecking() {
@@ -76,6 +90,15 @@ public class Queue {
       return why == Why.ADJUST || why == Why.NOT_PUT_BACK
           ? CheckPages.verdictPage(rig, check)
           : CheckPages.page(rig);
+    }
+
+    /** The word on its button. */
+    public String next() {
+      return switch (why) {
+        case ADJUST -> "Adjust";
+        case NOT_PUT_BACK -> "Put back";
+        case RECEIVED, REPORTED, INSPECTION -> "Check";
+      };
     }
 
     public String facts() {
@@ -110,17 +133,18 @@ public class Queue {
       Instant checkedAt,
       Checks.Kind kind,
       Verdict.Kind verdict,
+      Instant told,
       boolean dryLoose) {
 
     Why why() {
       if (!needsCheck) {
-        return Why.INSPECTION;
+        return told == null ? Why.INSPECTION : Why.REPORTED;
       }
       if (checkedAt == null || kind == Checks.Kind.LOOK || isBackAfterCheck()) {
         return Why.RECEIVED;
       }
       return verdict == Verdict.Kind.FIT
-          ? Why.NOT_PUT_BACK
+          ? told == null ? Why.NOT_PUT_BACK : Why.REPORTED
           : verdict == Verdict.Kind.ADJUST ? Why.ADJUST : Why.RECEIVED;
     }
 
@@ -137,17 +161,25 @@ public class Queue {
             SELECT s.rig_id, s.needs_check, nullif(s.last_event, ''), s.blocked_from,
                    (SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = s.rig_id),
                    c.id, c.happened_at, c.kind, c.verdict,
+                   (SELECT min(a.happened_at) FROM fitting f JOIN report_against a ON a.item_id = f.item_id
+                     WHERE f.rig_id = s.rig_id AND f.until_at IS NULL),
                    EXISTS (SELECT 1 FROM loan_line x JOIN receipt t ON t.id = x.receipt_id
-                            WHERE x.rig_id = s.rig_id AND x.back_at > s.cleared_at
-                              AND t.dry_loose_or_fall = 1)
+                            WHERE x.rig_id = s.rig_id AND x.back_at > s.cleared_at AND t.dry_loose_or_fall = 1
+                              AND NOT EXISTS (SELECT 1 FROM report o WHERE o.receipt_id = t.id))
               FROM rig_standing s
               LEFT JOIN bow_check c ON c.id = (SELECT n.id FROM bow_check n WHERE n.rig_id = s.rig_id
                                                 ORDER BY n.happened_at DESC, n.id DESC LIMIT 1)
              WHERE\s"""
                 + Standing.STATE_TODAY
-                + " = 'TO_BE_CHECKED'",
+                + " = 'TO_BE_CHECKED'\n"
+                + """
+                     OR s.state_if_inspected = 'READY'
+                    AND EXISTS (SELECT 1 FROM fitting f JOIN report_against a ON a.item_id = f.item_id
+                                 WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)""",
             time.today());
-    Map<RigId, RigCard> cards = specs.of(found.stream().map(Row::rig).toList());
+    List<RigId> rigs = found.stream().map(Row::rig).toList();
+    Map<RigId, RigCard> cards = specs.of(rigs);
+    Map<RigId, Against> against = concerns.ofRigs(rigs);
     Map<RigId, List<Overdue>> overdue = overdue();
     List<Waiting> waiting = new ArrayList<>();
     for (Row row : found) {
@@ -161,6 +193,7 @@ public class Queue {
               row.check(),
               row.kind() == Checks.Kind.LOOK,
               row.dryLoose(),
+              against.get(row.rig()).without(SAID_BY_WAITING),
               overdue.getOrDefault(row.rig(), List.of())));
     }
     waiting.sort(Comparator.comparing(Waiting::since).thenComparing(w -> w.rig().value()));
@@ -174,6 +207,7 @@ public class Queue {
               ? row.backAt()
               : row.lastEvent();
       case ADJUST, NOT_PUT_BACK -> row.checkedAt();
+      case REPORTED -> row.told();
       case INSPECTION -> time.momentOf(row.blockedFrom().plusDays(1).atStartOfDay());
     };
   }

@@ -5,6 +5,8 @@ import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.learnt.SecondMeasurement;
 import club.ascham.people.Actor;
+import club.ascham.report.Report;
+import club.ascham.report.Reports;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.store.Pressed;
@@ -16,7 +18,6 @@ import club.ascham.units.LengthText;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.Judgement;
 import club.ascham.verdict.Reading;
-import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import club.ascham.verdict.Turns;
@@ -44,6 +45,8 @@ class RecordCheck {
   private final RigSpecs specs;
   private final Strangers strangers;
   private final WithdrawParts withdrawParts;
+  private final Reports reports;
+  private final AnswersAtCheck answers;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
@@ -56,6 +59,8 @@ class RecordCheck {
       RigSpecs specs,
       Strangers strangers,
       WithdrawParts withdrawParts,
+      Reports reports,
+      AnswersAtCheck answers,
       Rows rows,
       Story story,
       Pressed pressed,
@@ -66,6 +71,8 @@ class RecordCheck {
     this.specs = specs;
     this.strangers = strangers;
     this.withdrawParts = withdrawParts;
+    this.reports = reports;
+    this.answers = answers;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -96,14 +103,19 @@ class RecordCheck {
       }
       stranger = known.orElseThrow();
     }
+    List<Report> open = reports.openOf(rig);
+    Optional<CheckOutcome.Refused> notAnswered = answers.refusal(entry, open);
+    if (notAnswered.isPresent()) {
+      return notAnswered.get();
+    }
+    StillOpen told = StillOpen.of(entry, open, checks.told(rig), toldBefore(rig, entry));
     Judging judging = judges.of(card, secondMeasurement(entry));
-    Reported reported = reported(rig, entry);
-    Seen seen = judging.seen(entry, stranger, reported);
+    Seen seen = judging.seen(entry, stranger, told);
     Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
     if (judgement instanceof AskAgain ask) {
       return new CheckOutcome.Asked(ask.questions());
     }
-    return keep(card, entry, stranger, seen, (Verdict) judgement, formKey);
+    return keep(card, entry, stranger, seen, told, (Verdict) judgement, formKey);
   }
 
   private Optional<CheckOutcome.Refused> refusal(RigCard card, CheckEntry entry) {
@@ -176,12 +188,11 @@ class RecordCheck {
         : Optional.empty();
   }
 
-  /** What was told when it came back stands, whatever the person who checks heard of it. */
-  private Reported reported(RigId rig, CheckEntry entry) {
-    Checks.Told told = checks.told(rig);
-    return new Reported(
-        entry.dryLooseOrFall() || told.dryLooseOrFall(),
-        entry.cameBackStrung() || told.cameBackStrung());
+  /** A correction repeats what its check told: that stands, or was answered, already. */
+  private boolean toldBefore(RigId rig, CheckEntry entry) {
+    return entry.corrects() != null
+        && reports.wasToldAtCheck(
+            rig, checks.one(entry.corrects()).orElseThrow().happenedAt());
   }
 
   private SecondMeasurement secondMeasurement(CheckEntry entry) {
@@ -218,6 +229,7 @@ class RecordCheck {
       CheckEntry entry,
       Stranger stranger,
       Seen seen,
+      StillOpen told,
       Verdict verdict,
       String formKey) {
     Instant now = time.now();
@@ -229,6 +241,7 @@ class RecordCheck {
       rows.change("UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check);
     }
     tell(card, entry, words, happened);
+    answers.keep(card, entry, told, check, happened);
     if (verdict instanceof Verdict.Withdraw withdraw) {
       ItemId alsoStranger =
           stranger != null && entry.strangerAnswer() == StrangerAnswer.WITHDRAW_BOTH

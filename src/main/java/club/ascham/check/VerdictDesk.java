@@ -1,8 +1,10 @@
 package club.ascham.check;
 
 import club.ascham.bow.Gauge;
+import club.ascham.concern.Concerns;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.report.Reports;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.time.ClubTime;
@@ -23,6 +25,8 @@ class VerdictDesk {
   private final Checks checks;
   private final Judges judges;
   private final Queue queue;
+  private final Concerns concerns;
+  private final Reports reports;
   private final Withdrawals withdrawals;
   private final Trends trends;
   private final Actor actor;
@@ -33,6 +37,8 @@ class VerdictDesk {
       Checks checks,
       Judges judges,
       Queue queue,
+      Concerns concerns,
+      Reports reports,
       Withdrawals withdrawals,
       Trends trends,
       Actor actor,
@@ -41,6 +47,8 @@ class VerdictDesk {
     this.checks = checks;
     this.judges = judges;
     this.queue = queue;
+    this.concerns = concerns;
+    this.reports = reports;
     this.withdrawals = withdrawals;
     this.trends = trends;
     this.actor = actor;
@@ -73,6 +81,8 @@ class VerdictDesk {
         gauges,
         trends.of(card),
         queue.state(rig, time.today()),
+        concerns.of(rig).without(Queue.SAID_BY_WAITING),
+        reports.openOf(rig),
         !queue.happenedSince(rig, id, check.happenedAt()),
         pair,
         second && pair.before() != null ? checks.one(pair.before()).orElse(null) : null,

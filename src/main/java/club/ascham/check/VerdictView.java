@@ -2,12 +2,15 @@ package club.ascham.check;
 
 import club.ascham.bow.Gauge;
 import club.ascham.bow.SetUpFigures;
+import club.ascham.concern.Against;
 import club.ascham.form.Words;
+import club.ascham.report.Report;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.standing.State;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Reading;
 import club.ascham.web.Days;
 import club.ascham.withdrawal.Withdrawals;
@@ -20,6 +23,8 @@ import java.util.function.Function;
  *
  * @param gauges empty where nothing was measured, or other figures are in force since
  * @param trend how its readings go, with this check among them
+ * @param against what stands against the bow now
+ * @param open what was told of it and nobody has answered
  * @param current whether nothing happened to the bow since
  * @param pair the adjustment that led to this check or followed it; null: none
  * @param before the check before that adjustment, where this one is its second measurement; null:
@@ -36,6 +41,8 @@ record VerdictView(
     List<Gauge> gauges,
     Trends.Shown trend,
     State state,
+    Against against,
+    List<Report> open,
     boolean current,
     Checks.Adjusted pair,
     Checks.Row before,
@@ -58,7 +65,9 @@ record VerdictView(
   }
 
   public String title() {
-    return CheckDesk.capital(RecordCheck.said(check.verdict()));
+    return answerFirst()
+        ? "Answer what was told first"
+        : CheckDesk.capital(RecordCheck.said(check.verdict()));
   }
 
   public String kind() {
@@ -69,11 +78,18 @@ record VerdictView(
     return current
         && check.isFit()
         && !check.isReleased()
+        && open.isEmpty()
         && (state == State.TO_BE_CHECKED || state == State.READY);
+  }
+
+  /** Nothing is adjusted: somebody answers what was told, and the bow is checked again. */
+  public boolean answerFirst() {
+    return words.has(BenchStep.Key.ANSWER_TOLD);
   }
 
   public boolean canBeAdjusted() {
     return current
+        && !answerFirst()
         && check.verdict() == club.ascham.verdict.Verdict.Kind.ADJUST
         && state != State.IN_THE_WORKSHOP
         && state != State.WITHDRAWN;

@@ -3,7 +3,9 @@ package club.ascham.concern;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** All that stands against one thing on one day, the heaviest and then the oldest first. */
@@ -18,7 +20,45 @@ public record Against(List<Concern> all) {
   public static final Against NOTHING = new Against(List.of());
 
   public Against {
-    all = all.stream().distinct().sorted(HEAVIEST_FIRST).toList();
+    all = oneLineEach(all).stream().distinct().sorted(HEAVIEST_FIRST).toList();
+  }
+
+  private record Told(Matter matter, Weight weight, long source) {}
+
+  /** Something told of several parts at once is one line that names them all. */
+  private static List<Concern> oneLineEach(List<Concern> all) {
+    Map<Told, Concern> told = new LinkedHashMap<>();
+    List<Concern> lines = new ArrayList<>();
+    for (Concern one : all) {
+      if (one.matter() == Matter.REPORTED || one.matter() == Matter.WATCHED) {
+        told.merge(
+            new Told(one.matter(), one.weight(), one.source()), one, Against::together);
+      } else {
+        lines.add(one);
+      }
+    }
+    lines.addAll(told.values());
+    return lines;
+  }
+
+  /** A sentence begins with the codes that it is about. */
+  private static Concern together(Concern one, Concern other) {
+    List<String> codes = List.of(one.code().split(", "));
+    if (codes.contains(other.code())) {
+      return one;
+    }
+    String both = one.code() + ", " + other.code();
+    return new Concern(
+        one.weight(),
+        one.matter(),
+        one.since(),
+        null,
+        both,
+        null,
+        both + one.said().substring(one.code().length()),
+        one.ends(),
+        one.page(),
+        one.source());
   }
 
   public boolean isNothing() {

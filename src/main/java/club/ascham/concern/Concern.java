@@ -8,8 +8,8 @@ import java.time.LocalDate;
  * One thing that stands against a bow, in the line that every page shows.
  *
  * @param since the club's day from which it stands
- * @param item the part it lies in; null: the rig as a whole
- * @param code of that part, or the rig's name
+ * @param item the part it lies in; null: the rig as a whole, or several parts
+ * @param code of that part, or the rig's name; of several, by commas
  * @param rig null: it lies in the part alone
  * @param said what is known, one sentence
  * @param ends what ends it, one sentence

@@ -79,6 +79,9 @@ SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at
   FROM json_each(?1) t CROSS JOIN upkeep_task k ON k.item_id = t.value JOIN item i ON i.id = t.value
   LEFT JOIN upkeep_record d ON d.id = k.closed_by_record
  WHERE k.opened_at <= ?2 AND (k.closed_by_record IS NULL OR d.happened_at > ?2)
+   AND NOT (k.cause = 'REPORTED' AND EXISTS (
+         SELECT 1 FROM report_part p JOIN report r ON r.id = p.report_id WHERE p.item_id = k.item_id AND r.dangerous = 1
+            AND r.happened_at <= ?2 AND (r.answered_at IS NULL OR r.answered_at > ?2)))
 UNION ALL
 SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id

@@ -19,6 +19,7 @@ import static club.ascham.exchange.DayCodecs.moment;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Hand;
 import club.ascham.bow.Style;
+import club.ascham.report.Noticed;
 import java.util.List;
 
 /** The files of rigs, of lending and of checking: what happened, each row with its number. */
@@ -284,7 +285,7 @@ final class RecordLists {
             "report_sign",
             numbered("report_sign"),
             required("report", "report_sign.report_id", report),
-            required("sign", "report_sign.sign", text(60))),
+            required("sign", "report_sign.sign", word(Noticed.class))),
         CsvList.of(
             "report-parts",
             "What each report stands against",

@@ -26,9 +26,10 @@ public record WhatNext(String word, String path) {
     return new WhatNext("Open", "/rigs/" + item.rig().value());
   }
 
+  /** Whoever is at the door, or on the telephone: receiving is one choice of several there. */
   static WhatNext of(FoundPerson person) {
     return person.loan() != null
-        ? receive(person.loan().value())
+        ? new WhatNext("Open", "/loans/" + person.loan().value())
         : new WhatNext("Open", "/borrowers/" + person.borrower());
   }
 

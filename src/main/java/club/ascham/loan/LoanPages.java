@@ -5,6 +5,8 @@ import club.ascham.form.Words;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.report.Report;
+import club.ascham.report.Reports;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
@@ -79,6 +81,7 @@ class LoanPages {
   }
 
   /**
+   * @param told what was told of what went out with it
    * @param besides what goes beside the bow and may be exchanged here
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -86,6 +89,7 @@ class LoanPages {
       LoanSheet loan,
       List<LoanLine> out,
       List<LoanLine> back,
+      List<Report> told,
       List<IssueView.Option> besides,
       boolean names,
       boolean late,
@@ -100,6 +104,7 @@ class LoanPages {
 
   private final Loans loans;
   private final LoanLines lines;
+  private final Reports reports;
   private final ExtendLoan extendLoan;
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
@@ -110,6 +115,7 @@ class LoanPages {
   LoanPages(
       Loans loans,
       LoanLines lines,
+      Reports reports,
       ExtendLoan extendLoan,
       ChangeKit changeKit,
       ReportLost reportLost,
@@ -118,6 +124,7 @@ class LoanPages {
       Sought sought) {
     this.loans = loans;
     this.lines = lines;
+    this.reports = reports;
     this.extendLoan = extendLoan;
     this.changeKit = changeKit;
     this.reportLost = reportLost;
@@ -240,6 +247,7 @@ class LoanPages {
         sheet,
         out,
         all.stream().filter(line -> !line.isOut()).toList(),
+        reports.of(sheet.id()),
         out.stream()
             .filter(line -> line.rig() == null)
             .map(line -> new IssueView.Option(Long.toString(line.id()), line.label()))

@@ -2,6 +2,8 @@ package club.ascham.receive;
 
 import club.ascham.form.Typed;
 import club.ascham.loan.LoanLine;
+import club.ascham.report.PartChoice;
+import club.ascham.report.Telling;
 import club.ascham.units.Money;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -13,17 +15,15 @@ import java.util.List;
  * A receipt as a person gives it: the lines of the loan, what was told, and the deposit.
  *
  * @param happened when it came back; a late entry lies in the past
+ * @param told what was told of the bow; its words stand alone where no sign was
  * @param depositKept what of the deposit is kept; zero: all of it goes back
- * @param words anything else that was told; null: nothing
  */
 record ReceiptDetails(
     List<LineBack> lines,
     Instant happened,
-    boolean dryLooseOrFall,
-    boolean cameBackStrung,
+    Telling told,
     Money depositKept,
-    String depositKeptWhy,
-    String words) {
+    String depositKeptWhy) {
   private static final int LONGEST_WORDS = 400;
 
   /** The moments a receipt may have happened at. */
@@ -31,9 +31,8 @@ record ReceiptDetails(
 
   /**
    * Reads {@code back-LINE} (ticked: it is here), {@code damage-LINE} (words), {@code count-LINE}
-   * (arrows), {@code dryLooseOrFall}, {@code cameBackStrung}, {@code depositKept}, {@code
-   * depositKeptWhy}, {@code on} (a day before today, for paper typed in later) and {@code words}.
-   * {@code allBack} ticks every line.
+   * (arrows), what was told (as everywhere), {@code depositKept}, {@code depositKeptWhy} and {@code
+   * on} (a day before today, for paper typed in later). {@code allBack} ticks every line.
    */
   static ReceiptDetails parse(
       Typed typed, List<LoanLine> out, Money deposit, Currency currency, When when) {
@@ -57,11 +56,16 @@ record ReceiptDetails(
     return new ReceiptDetails(
         lines,
         happened(typed, when),
-        typed.ticked("dryLooseOrFall"),
-        typed.ticked("cameBackStrung"),
+        Telling.parse(typed, Telling.Fields.PLAIN, choices(out), Telling.WordsAlone.NOTHING),
         kept == null ? Money.ZERO : kept,
-        why,
-        typed.optional("words", LONGEST_WORDS));
+        why);
+  }
+
+  /** What something may be told of. */
+  static List<PartChoice> choices(List<LoanLine> out) {
+    return out.stream()
+        .map(line -> new PartChoice(line.item(), line.bareCode(), line.kind().name(), line.rig()))
+        .toList();
   }
 
   private static LineBack line(Typed typed, LoanLine line, boolean all) {

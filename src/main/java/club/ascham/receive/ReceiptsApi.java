@@ -6,6 +6,7 @@ import club.ascham.id.LoanId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Role;
+import club.ascham.report.Telling;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
@@ -69,10 +70,20 @@ class ReceiptsApi {
   /** What came back of one line; words in {@code damage} withdraw it. */
   record LineBody(String code, Boolean back, String damage, Integer count) {}
 
-  /** A receipt; without {@code lines} all of the loan is back. */
+  /**
+   * A receipt; without {@code lines} all of the loan is back.
+   *
+   * @param signs what was told of the bow: crack, fell, loosed-without-arrow and the like
+   * @param part the code of the part it was told of, or not-known
+   * @param notSo true: no sign belongs to what the words sound like
+   * @param dryLooseOrFall one tick for two signs
+   */
   record ReceiptBody(
       Long loanId,
       List<LineBody> lines,
+      List<String> signs,
+      String part,
+      Boolean notSo,
       Boolean dryLooseOrFall,
       Boolean cameBackStrung,
       String depositKept,
@@ -131,12 +142,18 @@ class ReceiptsApi {
   @RequestBody(
       content =
           @Content(
-              examples =
-                  @ExampleObject(
-                      name = "all back, strung",
-                      value = "{\"loanId\": 31, \"cameBackStrung\": true}")))
+              examples = {
+                @ExampleObject(
+                    name = "all back, strung",
+                    value = "{\"loanId\": 31, \"cameBackStrung\": true}"),
+                @ExampleObject(
+                    name = "all back, and a noise was heard",
+                    value =
+                        "{\"loanId\": 31, \"signs\": [\"creak\"], \"words\": \"At full draw.\","
+                            + " \"part\": \"not-known\"}")
+              }))
   public Response receive(ReceiptBody body) {
-    Typed typed = Typed.of(body);
+    Typed typed = typed(body);
     Integer loan = typed.whole("loanId", 1, Integer.MAX_VALUE);
     Optional<Receipts.Head> head =
         loan == null ? Optional.empty() : receipts.loan(new LoanId(loan));
@@ -166,6 +183,22 @@ class ReceiptsApi {
       return Problem.response(409, "Already back", already.message());
     }
     return created(((ReceiveLoan.Outcome.Received) outcome).page());
+  }
+
+  private static Typed typed(ReceiptBody body) {
+    return body == null
+        ? Typed.nothing()
+        : Typed.nothing()
+            .with("loanId", body.loanId())
+            .with("signs", Telling.joined(body.signs()))
+            .with("part", body.part())
+            .with("notSo", body.notSo())
+            .with("dryLooseOrFall", body.dryLooseOrFall())
+            .with("cameBackStrung", body.cameBackStrung())
+            .with("depositKept", body.depositKept())
+            .with("depositKeptWhy", body.depositKeptWhy())
+            .with("on", body.on())
+            .with("words", body.words());
   }
 
   private Response created(String page) {

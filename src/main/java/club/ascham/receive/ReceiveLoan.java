@@ -7,6 +7,10 @@ import club.ascham.id.RigId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
+import club.ascham.report.About;
+import club.ascham.report.PartChoice;
+import club.ascham.report.TellReport;
+import club.ascham.report.Telling;
 import club.ascham.rules.Club;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
@@ -34,6 +38,7 @@ public class ReceiveLoan {
   private final Rows rows;
   private final LoanLines lines;
   private final WithdrawItem withdrawItem;
+  private final TellReport tellReport;
   private final Actor actor;
   private final ClubTime time;
   private final Club club;
@@ -45,6 +50,7 @@ public class ReceiveLoan {
       Rows rows,
       LoanLines lines,
       WithdrawItem withdrawItem,
+      TellReport tellReport,
       Actor actor,
       ClubTime time,
       Club club,
@@ -54,6 +60,7 @@ public class ReceiveLoan {
     this.rows = rows;
     this.lines = lines;
     this.withdrawItem = withdrawItem;
+    this.tellReport = tellReport;
     this.actor = actor;
     this.time = time;
     this.club = club;
@@ -104,13 +111,44 @@ public class ReceiveLoan {
             details.happened(),
             actor.id(),
             sentence(loan, details, closed, out.size() - here.size()),
-            details.words(),
+            details.told().words(),
             loan,
             items,
             rigs));
+    if (!details.told().isNothing()) {
+      report(loan, receipt, details, here.stream().map(back -> out.get(back.line())).toList());
+    }
     String page = "/receive?done=" + receipt;
     pressed.leads(formKey, page);
     return new Outcome.Received(page);
+  }
+
+  /** Of each bow that came back; where none did, of what came back without one. */
+  private void report(LoanId loan, long receipt, ReceiptDetails details, List<LoanLine> back) {
+    Telling told = details.told();
+    Set<RigId> rigs =
+        told.part() != null
+            ? Set.of()
+            : back.stream()
+                .map(LoanLine::rig)
+                .filter(rig -> rig != null && (told.rig() == null || rig.equals(told.rig())))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    for (RigId rig : rigs) {
+      tellReport.tell(told, about(rig, loan, receipt, details));
+    }
+    if (rigs.isEmpty()) {
+      List<PartChoice> parts =
+          told.part() != null ? List.of(told.part()) : ReceiptDetails.choices(back);
+      for (PartChoice part : parts) {
+        tellReport.tell(
+            new Telling(told.signs(), told.words(), part, part.rig()),
+            about(part.rig(), loan, receipt, details));
+      }
+    }
+  }
+
+  private static About about(RigId rig, LoanId loan, long receipt, ReceiptDetails details) {
+    return new About(rig, loan, receipt, About.ToldAt.RECEIVING, details.happened());
   }
 
   private long receipt(LoanId loan, ReceiptDetails details) {
@@ -122,9 +160,9 @@ public class ReceiveLoan {
         details.happened(),
         time.now(),
         actor.id(),
-        details.dryLooseOrFall(),
-        details.cameBackStrung(),
-        details.words());
+        details.told().tellsOfShock(),
+        details.told().tellsOfStrung(),
+        details.told().words());
     return rows.number("SELECT max(id) FROM receipt");
   }
 
@@ -171,10 +209,10 @@ public class ReceiveLoan {
     List<String> said = new ArrayList<>();
     said.add("Received from loan " + loan.value());
     said.add(closed ? "all back" : missing + (missing == 1 ? " thing" : " things") + " still out");
-    if (details.dryLooseOrFall()) {
+    if (details.told().tellsOfShock()) {
       said.add("a dry loose or a fall was told");
     }
-    if (details.cameBackStrung()) {
+    if (details.told().tellsOfStrung()) {
       said.add("came back strung");
     }
     if (details.depositKept().compareTo(Money.ZERO) > 0 && closed) {

@@ -8,6 +8,10 @@ import club.ascham.loan.LoanLines;
 import club.ascham.loan.LoanRow;
 import club.ascham.loan.Loans;
 import club.ascham.people.Role;
+import club.ascham.report.Report;
+import club.ascham.report.Reports;
+import club.ascham.report.SignList;
+import club.ascham.report.Telling;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
@@ -42,12 +46,18 @@ class ReceivePages {
       LocalDate today,
       Receipts.Done done,
       List<Receipts.Waiting> waiting,
+      List<Report> told,
       Currency currency)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReceivePage(
-      Receipts.Head loan, List<Line> out, LocalDate today, Typed typed, Currency currency)
+      Receipts.Head loan,
+      List<Line> out,
+      SignList signs,
+      LocalDate today,
+      Typed typed,
+      Currency currency)
       implements TemplateInstance {}
 
   /**
@@ -77,6 +87,7 @@ class ReceivePages {
   }
 
   private final Receipts receipts;
+  private final Reports reports;
   private final ReceiveLoan receiveLoan;
   private final Loans loans;
   private final LoanLines lines;
@@ -86,6 +97,7 @@ class ReceivePages {
 
   ReceivePages(
       Receipts receipts,
+      Reports reports,
       ReceiveLoan receiveLoan,
       Loans loans,
       LoanLines lines,
@@ -93,6 +105,7 @@ class ReceivePages {
       ClubTime time,
       Settings settings) {
     this.receipts = receipts;
+    this.reports = reports;
     this.receiveLoan = receiveLoan;
     this.loans = loans;
     this.lines = lines;
@@ -109,6 +122,7 @@ class ReceivePages {
         time.today(),
         saved,
         saved == null ? List.of() : receipts.rigsOf(saved.id()),
+        saved == null ? List.of() : reports.ofReceipt(saved.id()),
         currency);
   }
 
@@ -126,7 +140,7 @@ class ReceivePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response receive(@RestPath long loan, MultivaluedMap<String, String> form) {
     Receipts.Head head = head(new LoanId(loan));
-    Typed typed = Forms.typed(form);
+    Typed typed = Forms.typed(form, "signs");
     Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
     if (pressedBefore.isPresent()) {
       return Go.to(pressedBefore.get());
@@ -151,9 +165,11 @@ class ReceivePages {
 
   private ReceivePage page(Receipts.Head head, Typed typed) {
     boolean first = typed.all().isEmpty();
+    List<LoanLine> out = out(head.id());
     return new ReceivePage(
         head,
-        out(head.id()).stream().map(line -> new Line(line, first, typed)).toList(),
+        out.stream().map(line -> new Line(line, first, typed)).toList(),
+        SignList.of(Telling.Fields.PLAIN, ReceiptDetails.choices(out), typed),
         time.today(),
         typed,
         currency);

@@ -65,6 +65,11 @@ public enum Noticed {
     return Optional.ofNullable(part);
   }
 
+  /** Whether all of the force of a draw, or of a fall, may have gone into the bow. */
+  public boolean isShock() {
+    return this == LOOSED_WITHOUT_ARROW || this == FELL;
+  }
+
   /** Its word in forms, JSON and CSV: {@code bolt-loose}. */
   public String word() {
     return Words.of(this);

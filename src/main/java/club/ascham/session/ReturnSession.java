@@ -1,9 +1,14 @@
 package club.ascham.session;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.report.About;
+import club.ascham.report.TellReport;
+import club.ascham.report.Telling;
 import club.ascham.rules.Club;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
@@ -14,12 +19,15 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 
 /** Takes a session's rigs back in one list: looked over and fine, or something seen. */
 @ApplicationScoped
 class ReturnSession {
   private final Rows rows;
   private final Sessions sessions;
+  private final Concerns concerns;
+  private final TellReport tellReport;
   private final Actor actor;
   private final ClubTime time;
   private final Club club;
@@ -29,6 +37,8 @@ class ReturnSession {
   ReturnSession(
       Rows rows,
       Sessions sessions,
+      Concerns concerns,
+      TellReport tellReport,
       Actor actor,
       ClubTime time,
       Club club,
@@ -36,6 +46,8 @@ class ReturnSession {
       Pressed pressed) {
     this.rows = rows;
     this.sessions = sessions;
+    this.concerns = concerns;
+    this.tellReport = tellReport;
     this.actor = actor;
     this.time = time;
     this.club = club;
@@ -46,11 +58,11 @@ class ReturnSession {
   /**
    * What is said of one rig.
    *
-   * @param words what was seen; null: looked over, fine
+   * @param told nothing: looked over, fine
    */
-  record RigBack(RigId rig, String words, boolean dryLooseOrFall) {
+  record RigBack(RigId rig, Telling told) {
     boolean somethingSeen() {
-      return words != null || dryLooseOrFall;
+      return !told.isNothing();
     }
   }
 
@@ -64,6 +76,8 @@ class ReturnSession {
     }
     Instant now = time.now();
     Instant out = sessions.head(loan).orElseThrow().issuedAt();
+    // As it stood before they came back: that nobody has checked them since says nothing yet.
+    Map<RigId, Against> against = concerns.ofRigs(back.stream().map(RigBack::rig).toList());
     int ready = 0;
     int toCheck = 0;
     Long calmReceipt = null;
@@ -90,7 +104,10 @@ class ReturnSession {
       if (closed == 0) {
         continue; // received by someone else a moment ago
       }
-      if (putBack(loan, each, now)) {
+      if (each.somethingSeen()) {
+        report(loan, receipt, each, now);
+      }
+      if (putBack(loan, each, against.get(each.rig()), now)) {
         ready++;
       } else {
         toCheck++;
@@ -106,6 +123,11 @@ class ReturnSession {
     return new Returned(said);
   }
 
+  private void report(LoanId loan, long receipt, RigBack rig, Instant now) {
+    tellReport.tell(
+        rig.told(), new About(rig.rig(), loan, receipt, About.ToldAt.SESSION, now));
+  }
+
   private long receipt(LoanId loan, Instant now, RigBack rig) {
     rows.change(
         """
@@ -114,16 +136,16 @@ class ReturnSession {
         loan,
         now,
         actor.id(),
-        rig.dryLooseOrFall(),
-        rig.words());
+        rig.told().tellsOfShock(),
+        rig.told().words());
     return rows.number("SELECT max(id) FROM receipt");
   }
 
   /** Whether the look was enough to put it back ready. */
-  private boolean putBack(LoanId loan, RigBack rig, Instant now) {
+  private boolean putBack(LoanId loan, RigBack rig, Against against, Instant now) {
     long looks = sessions.looksSinceFullCheck(rig.rig());
     boolean enough =
-        LookRule.suffices(rig.somethingSeen(), looks, club.rules().fullCheckEveryLooks());
+        LookRule.suffices(rig.somethingSeen(), against, looks, club.rules().fullCheckEveryLooks());
     if (!rig.somethingSeen()) {
       rows.change(
           """
@@ -133,24 +155,28 @@ class ReturnSession {
           rig.rig(),
           now,
           actor.id(),
-          enough ? "Looked over after a session: fine." : "Looked over: fine. A full check is due.",
+          enough
+              ? "Looked over after a session: fine."
+              : LookRule.isBeyondALook(against)
+                  ? "Looked over: fine. Something stands against it that a look does not answer."
+                  : "Looked over: fine. A full check is due.",
           enough ? now : null,
           enough ? actor.id() : null);
     }
     List<ItemId> parts = sessions.partsOf(rig.rig());
-    story.tell(Story.Told.ofRig(now, actor.id(), rig.rig(), parts, sentence(rig, enough)).on(loan));
+    story.tell(Story.Told.ofRig(now, actor.id(), rig.rig(), parts, sentence(rig, against, enough)).on(loan));
     return enough;
   }
 
-  private static String sentence(RigBack rig, boolean enough) {
+  private static String sentence(RigBack rig, Against against, boolean enough) {
     if (rig.somethingSeen()) {
-      return "Back from a session; something seen"
-          + (rig.words() == null ? "" : ": " + rig.words())
-          + (rig.dryLooseOrFall() ? " (a dry loose or a fall was told)" : "")
-          + ".";
+      return "Back from a session; something seen.";
     }
-    return enough
-        ? "Back from a session; looked over, fine."
+    if (enough) {
+      return "Back from a session; looked over, fine.";
+    }
+    return LookRule.isBeyondALook(against)
+        ? "Back from a session; looked over, fine, and to be checked for what stands against it."
         : "Back from a session; looked over, fine, and due for a full check.";
   }
 

@@ -2,12 +2,14 @@ package club.ascham.session;
 
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
+import club.ascham.report.PartChoice;
+import club.ascham.report.Telling;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Reads what a leader typed, for going out and for coming back. */
 final class SessionDetails {
-  private static final int LONGEST_WORDS = 400;
+  private static final int LONGEST_WHY = 400;
 
   private SessionDetails() {}
 
@@ -27,7 +29,7 @@ final class SessionDetails {
 
   /** Why rigs go out that something speaks against; null: no reason was given. */
   static String overrideWhy(Typed typed) {
-    return typed.reasonIfAny("overrideWhy", LONGEST_WORDS);
+    return typed.reasonIfAny("overrideWhy", LONGEST_WHY);
   }
 
   static String leader(Typed typed) {
@@ -35,22 +37,29 @@ final class SessionDetails {
   }
 
   /**
-   * What is said of each rig that is out: {@code out-RIG} ticked: not back yet; {@code seen-RIG}
-   * ticked with {@code words-RIG}; {@code dry-RIG} ticked: loosed without an arrow, or fell; else
-   * looked over, fine.
+   * What is said of each rig that is out: {@code out-RIG} ticked: not back yet; what was told of it
+   * (as everywhere, each field with the rig's number after it); {@code seen-RIG} ticked with {@code
+   * words-RIG}; else looked over, fine.
+   *
+   * @param parts what is out
    */
-  static List<ReturnSession.RigBack> back(Typed typed, List<Sessions.Out> rigs) {
+  static List<ReturnSession.RigBack> back(
+      Typed typed, List<Sessions.Out> rigs, List<PartChoice> parts) {
     List<ReturnSession.RigBack> back = new ArrayList<>();
     for (Sessions.Out rig : rigs) {
       if (!rig.isOut() || typed.ticked(rig.stillOutField())) {
         continue;
       }
-      String words = typed.optional(rig.wordsField(), LONGEST_WORDS);
-      boolean dry = typed.ticked(rig.dryField());
-      if (typed.ticked(rig.seenField()) && words == null && !dry) {
-        typed.fault(rig.wordsField(), "What was seen? A few words help whoever checks it.");
+      Telling told =
+          Telling.parse(
+              typed,
+              Telling.Fields.of(rig.rig()),
+              parts.stream().filter(part -> rig.rig().equals(part.rig())).toList(),
+              Telling.WordsAlone.SOMETHING_ELSE);
+      if (typed.ticked(rig.seenField()) && told.isNothing()) {
+        typed.fault(rig.wordsField(), "What was seen? Tick it, or say it in a few words.");
       }
-      back.add(new ReturnSession.RigBack(rig.rig(), words, dry));
+      back.add(new ReturnSession.RigBack(rig.rig(), told));
     }
     if (back.isEmpty()) {
       typed.fault("rigs", "None of them is back: there is nothing to save.");

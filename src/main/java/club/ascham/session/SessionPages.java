@@ -5,6 +5,9 @@ import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.report.Report;
+import club.ascham.report.Reports;
+import club.ascham.report.SignList;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
@@ -54,13 +57,18 @@ class SessionPages {
   @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SessionPage(
       Sessions.Head session,
-      List<Sessions.Out> rigs,
+      List<Back> rigs,
       boolean someOut,
+      List<Report> told,
       List<Sessions.Archer> archers,
       Typed typed)
       implements TemplateInstance {}
 
+  /** A rig of the session with what may be told of it. */
+  record Back(Sessions.Out of, SignList signs) {}
+
   private final Sessions sessions;
+  private final Reports reports;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
   private final AddArcher addArcher;
@@ -70,6 +78,7 @@ class SessionPages {
 
   SessionPages(
       Sessions sessions,
+      Reports reports,
       LendSession lendSession,
       ReturnSession returnSession,
       AddArcher addArcher,
@@ -77,6 +86,7 @@ class SessionPages {
       Actor actor,
       ClubTime time) {
     this.sessions = sessions;
+    this.reports = reports;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
     this.addArcher = addArcher;
@@ -150,12 +160,12 @@ class SessionPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response takeBack(@RestPath long id, MultivaluedMap<String, String> form) {
     LoanId loan = new LoanId(id);
-    Typed typed = Forms.typed(form);
+    Typed typed = Forms.typed(form, "signs-");
     Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
     if (pressedBefore.isPresent()) {
       return Go.to(pressedBefore.get());
     }
-    List<ReturnSession.RigBack> back = SessionDetails.back(typed, sessions.rigsOf(loan));
+    List<ReturnSession.RigBack> back = SessionDetails.back(typed, sessions.rigsOf(loan), reports.outWith(loan));
     if (!typed.sound()) {
       return Go.again(page(loan, typed));
     }
@@ -204,6 +214,11 @@ class SessionPages {
             .orElseThrow(() -> new NoSuchThing("There is no session " + id.value() + "."));
     List<Sessions.Out> rigs = sessions.rigsOf(id);
     return new SessionPage(
-        head, rigs, rigs.stream().anyMatch(Sessions.Out::isOut), sessions.archersOf(id), typed);
+        head,
+        rigs.stream().map(rig -> new Back(rig, SignList.ofBow(rig.rig(), typed))).toList(),
+        rigs.stream().anyMatch(Sessions.Out::isOut),
+        reports.of(id),
+        sessions.archersOf(id),
+        typed);
   }
 }

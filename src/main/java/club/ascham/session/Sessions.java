@@ -91,10 +91,6 @@ class Sessions {
     public String stillOutField() {
       return "out-" + rig.value();
     }
-
-    public String dryField() {
-      return "dry-" + rig.value();
-    }
   }
 
   /** Who shares a rig: what the arrows' length depends on, no name. */

@@ -4,6 +4,8 @@ import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
+import club.ascham.report.Reports;
+import club.ascham.report.Telling;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
@@ -51,19 +53,37 @@ class SessionsApi {
   /** {@code overrideWhy}: where something speaks against one of the rigs. */
   record LendBody(String leader, List<Long> rigIds, String overrideWhy, String onceKey) {}
 
-  /** A rig back: without words and without a dry loose it was looked over and is fine. */
-  record RigBackBody(Long rigId, String seen, Boolean dryLooseOrFall) {}
+  /**
+   * A rig back: where nothing was seen or told it was looked over and is fine.
+   *
+   * @param seen in words
+   * @param signs crack, fell, loosed-without-arrow and the like
+   * @param part riser, limbs, string, a code, or not-known
+   * @param notSo true: no sign belongs to what the words sound like
+   * @param dryLooseOrFall one tick for two signs
+   */
+  record RigBackBody(
+      Long rigId,
+      String seen,
+      List<String> signs,
+      String part,
+      Boolean notSo,
+      Boolean dryLooseOrFall,
+      Boolean cameBackStrung) {}
 
   record ReturnBody(List<RigBackBody> rigs, String onceKey) {}
 
   record Said(String said) {}
 
   private final Sessions sessions;
+  private final Reports reports;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
 
-  SessionsApi(Sessions sessions, LendSession lendSession, ReturnSession returnSession) {
+  SessionsApi(
+      Sessions sessions, Reports reports, LendSession lendSession, ReturnSession returnSession) {
     this.sessions = sessions;
+    this.reports = reports;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
   }
@@ -157,8 +177,9 @@ class SessionsApi {
                   @ExampleObject(
                       name = "one fine, something seen on the other",
                       value =
-                          "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"seen\": \"serving"
-                              + " loose\"}]}")))
+                          "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"signs\":"
+                              + " [\"serving\"], \"seen\": \"at the top\", \"part\":"
+                              + " \"string\"}]}")))
   public Response takeBack(@RestPath long id, ReturnBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.nothing();
@@ -174,10 +195,17 @@ class SessionsApi {
       if (given == null) {
         typed.with(rig.stillOutField(), "yes");
       } else {
-        typed.with(rig.wordsField(), given.seen()).with(rig.dryField(), given.dryLooseOrFall());
+        Telling.Fields fields = Telling.Fields.of(rig.rig());
+        typed
+            .with(fields.words(), given.seen())
+            .with(fields.signs(), Telling.joined(given.signs()))
+            .with(fields.part(), given.part())
+            .with(fields.notSo(), given.notSo())
+            .with(fields.dry(), given.dryLooseOrFall())
+            .with(fields.strung(), given.cameBackStrung());
       }
     }
-    List<ReturnSession.RigBack> back = SessionDetails.back(typed, rigs);
+    List<ReturnSession.RigBack> back = SessionDetails.back(typed, rigs, reports.outWith(head.id()));
     return typed.sound()
         ? Response.ok(
                 new Said(

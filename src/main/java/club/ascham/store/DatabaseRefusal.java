@@ -31,6 +31,10 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry(
               "lent-item-is-blocked",
               "Something keeps one of these in: look at what stands against it."),
+          Map.entry("report-is-answered", "That was answered already: the answer stands."),
+          Map.entry(
+              "released-bow-has-an-open-report",
+              "Something was told of this bow and is not answered: answer it first."),
           Map.entry("lent-item-is-withdrawn", "One of these was withdrawn meanwhile."),
           Map.entry(
               "lent-part-is-not-fitted-to-that-rig", "The rig's parts were changed meanwhile."),

@@ -15,6 +15,7 @@ public record BenchStep(Key key, String words, Who who, Double turned, String da
   /** The kinds of step, in the order of the bench. */
   public enum Key {
     STRING_OFF,
+    ANSWER_TOLD,
     PARTS_RIGHT,
     LOOK_AT_LIMBS,
     TWISTS,

@@ -2,6 +2,7 @@ package club.ascham.verdict;
 
 import static club.ascham.bow.Who.PERMIT_HOLDER;
 import static club.ascham.bow.Who.VOLUNTEER;
+import static club.ascham.verdict.BenchStep.Key.ANSWER_TOLD;
 import static club.ascham.verdict.BenchStep.Key.LOCK_LOOSENED;
 import static club.ascham.verdict.BenchStep.Key.LOCK_TIGHTENED;
 import static club.ascham.verdict.BenchStep.Key.LOOK_AT_LIMBS;
@@ -76,6 +77,30 @@ final class BenchSteps {
             who,
             null,
             null));
+    return steps;
+  }
+
+  /** Nothing is strung, measured or adjusted before what was told is answered. */
+  static List<BenchStep> answerTold(boolean dangerous) {
+    List<BenchStep> steps = new ArrayList<>();
+    if (dangerous) {
+      steps.add(
+          new BenchStep(
+              STRING_OFF,
+              "If it is strung: take the string off with the stringer, and leave it off.",
+              VOLUNTEER,
+              null,
+              "Don't draw it. Keep your face away from the tips; nobody stands in line with them."));
+    }
+    steps.add(
+        new BenchStep(
+            ANSWER_TOLD,
+            "Look at what was told, and answer it.",
+            dangerous ? PERMIT_HOLDER : VOLUNTEER,
+            null,
+            null));
+    steps.add(
+        new BenchStep(MEASURE_AGAIN, "Then check the bow again.", VOLUNTEER, null, null));
     return steps;
   }
 

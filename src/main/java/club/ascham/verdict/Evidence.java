@@ -87,6 +87,10 @@ final class Evidence {
     }
   }
 
+  void note(String line) {
+    notes.add(line);
+  }
+
   void rest(String line) {
     basis.add(line);
   }

@@ -14,9 +14,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Judges a bow that was checked. Anything that stops it withdraws it; else wrong parts are put
- * right; else questions that are open are asked; else what is off is adjusted, looking before
- * turning; else it is fit to issue. The verdict may only restrict: releasing a bow is a person's
+ * Judges a bow that was checked. Anything that stops it withdraws it; else a danger that was told
+ * is answered first; else wrong parts are put right; else questions that are open are asked; else
+ * what is off is adjusted, looking before turning; else what was told is answered; else it is fit to
+ * issue. The verdict may only restrict: releasing a bow is a person's
  * act.
  */
 public final class Judge {
@@ -50,6 +51,10 @@ public final class Judge {
     if (withdrawal.isPresent()) {
       return withdrawal.get();
     }
+    if (seen.unanswered().stream().anyMatch(Seen.Unanswered::dangerous)) {
+      // Nobody strings it to measure it, whatever else there is to do.
+      return answerFirst(seen, evidence);
+    }
     if (!seen.missing().isEmpty()) {
       return missingParts(seen, evidence);
     }
@@ -61,14 +66,36 @@ public final class Judge {
     Finding tiller = evidence.finding(Quantity.TILLER);
     boolean braceOff = !brace.asItShouldBe();
     boolean tillerOff = bow.rig().tillerAdjusts() && !tiller.asItShouldBe();
+    boolean work = braceOff || tillerOff;
     List<String> first = seen.limbsSeated() ? List.of() : lookFirst(bow, seen, evidence, tillerOff);
+    if (work || !first.isEmpty()) {
+      seen.unanswered().forEach(told -> evidence.note(told(told)));
+    }
     if (!first.isEmpty()) {
       return look(bow, first, evidence);
     }
-    if (braceOff || tillerOff) {
+    if (work) {
       return adjust(bow, evidence, braceOff, tillerOff, permit);
     }
-    return new FitToIssue(evidence.notes(), evidence.findings(), evidence.basis());
+    return seen.unanswered().isEmpty()
+        ? new FitToIssue(evidence.notes(), evidence.findings(), evidence.basis())
+        : answerFirst(seen, evidence);
+  }
+
+  private static AdjustFirst answerFirst(Seen seen, Evidence evidence) {
+    evidence.rest(
+        "What was told of a bow stands against it until a person has looked and answers: a check"
+            + " that does not answer it finds nothing fit (judged).");
+    boolean dangerous = seen.unanswered().stream().anyMatch(Seen.Unanswered::dangerous);
+    return plan(
+        seen.unanswered().stream().map(Judge::told).toList(),
+        BenchSteps.answerTold(dangerous),
+        false,
+        evidence);
+  }
+
+  private static String told(Seen.Unanswered told) {
+    return "Told, and not answered: " + told.said() + ".";
   }
 
   /**
@@ -85,7 +112,8 @@ public final class Judge {
     Judgement judged = verdict(bow, after, permit);
     if (judged instanceof AskAgain
         || judged instanceof Verdict.Withdraw
-        || !after.missing().isEmpty()) {
+        || !after.missing().isEmpty()
+        || after.unanswered().stream().anyMatch(Seen.Unanswered::dangerous)) {
       return judged;
     }
     Evidence evidence = Evidence.of(bow, after);

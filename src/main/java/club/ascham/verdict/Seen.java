@@ -11,15 +11,36 @@ import java.util.List;
  * @param missing parts that should be there and are not, or others in their place, one line each
  * @param limbsSeated someone has looked, since the bow came back, that the limbs are the right way
  *     up and seated and the loops in their grooves
+ * @param unanswered what was told of it and nobody has answered, this check included
  */
 public record Seen(
     Reading reading,
     List<Sign> signs,
     Reported reported,
     List<String> missing,
-    boolean limbsSeated) {
+    boolean limbsSeated,
+    List<Unanswered> unanswered) {
   public Seen {
     signs = List.copyOf(signs);
     missing = List.copyOf(missing);
+    unanswered = List.copyOf(unanswered);
   }
+
+  /** Of a bow of which nothing was told. */
+  public Seen(
+      Reading reading,
+      List<Sign> signs,
+      Reported reported,
+      List<String> missing,
+      boolean limbsSeated) {
+    this(reading, signs, reported, missing, limbsSeated, List.of());
+  }
+
+  /**
+   * Something that was told and stands until a person answers it.
+   *
+   * @param said one line
+   * @param dangerous whether nobody strings or shoots the bow before a permit holder has looked
+   */
+  public record Unanswered(String said, boolean dangerous) {}
 }

@@ -2,6 +2,7 @@ package club.ascham.web;
 
 import club.ascham.form.Typed;
 import jakarta.ws.rs.core.MultivaluedMap;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +12,21 @@ public final class Forms {
   private Forms() {}
 
   public static Typed typed(MultivaluedMap<String, String> form) {
+    return typed(form, new String[0]);
+  }
+
+  /**
+   * Of the fields that begin with one of these names every tick counts, as one text by commas.
+   */
+  public static Typed typed(MultivaluedMap<String, String> form, String... ticksOf) {
     Map<String, String> texts = new LinkedHashMap<>();
-    form.forEach((name, values) -> texts.put(name, values.get(values.size() - 1)));
+    form.forEach(
+        (name, values) ->
+            texts.put(
+                name,
+                Arrays.stream(ticksOf).anyMatch(name::startsWith)
+                    ? String.join(",", values)
+                    : values.get(values.size() - 1)));
     return Typed.of(texts);
   }
 

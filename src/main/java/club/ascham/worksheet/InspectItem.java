@@ -2,6 +2,9 @@ package club.ascham.worksheet;
 
 import club.ascham.bow.Who;
 import club.ascham.people.Actor;
+import club.ascham.report.AnswerReport;
+import club.ascham.report.Answering;
+import club.ascham.report.Reports;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -13,6 +16,7 @@ import club.ascham.withdrawal.Reason;
 import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.Optional;
 
 /** Signs an inspection: keeps what was found, plans the next, and withdraws what failed. */
 @ApplicationScoped
@@ -24,6 +28,8 @@ class InspectItem {
   private final WorkRecords records;
   private final WithdrawItem withdrawItem;
   private final AskForWork askForWork;
+  private final Reports reports;
+  private final AnswerReport answerReport;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
@@ -33,6 +39,8 @@ class InspectItem {
       WorkRecords records,
       WithdrawItem withdrawItem,
       AskForWork askForWork,
+      Reports reports,
+      AnswerReport answerReport,
       Story story,
       Pressed pressed,
       Actor actor,
@@ -40,6 +48,8 @@ class InspectItem {
     this.records = records;
     this.withdrawItem = withdrawItem;
     this.askForWork = askForWork;
+    this.reports = reports;
+    this.answerReport = answerReport;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -53,6 +63,9 @@ class InspectItem {
 
     /** Nothing was kept: this person may not sign it. */
     record NotYours(String message) implements Outcome {}
+
+    /** Nothing was kept: an answer to what was told can't be given so, at its field. */
+    record NotAnswered(String field, String message) implements Outcome {}
 
     /** Nothing was kept: the item is not the club's to inspect any more. */
     record Retired(String message) implements Outcome {}
@@ -76,6 +89,10 @@ class InspectItem {
     if (!maySign(work)) {
       return new Outcome.NotYours(NOT_YOURS);
     }
+    Optional<Outcome.NotAnswered> notAnswered = refusal(inspection);
+    if (notAnswered.isPresent()) {
+      return notAnswered.get();
+    }
     Inspected.Outcome outcome = inspection.found().outcome(list);
     long record =
         records.keep(
@@ -96,9 +113,28 @@ class InspectItem {
                 subject.id(),
                 work.capital() + (failed ? ": not passed." : ": passed."))
             .because(outcome.found()));
+    AnswerReport.Looked looked =
+        AnswerReport.Looked.atInspection(record, inspection.happened());
+    inspection
+        .answers()
+        .forEach((report, answer) -> answerReport.answer(report, answer, looked, null));
     String page = "/upkeep/records/" + record;
     pressed.leads(formKey, page);
     return new Outcome.Signed(page);
+  }
+
+  /** An answer that can't be kept keeps nothing of the inspection either. */
+  private Optional<Outcome.NotAnswered> refusal(Inspection inspection) {
+    for (long id : inspection.answers().keySet()) {
+      Optional<AnswerReport.Outcome.Refused> refused =
+          reports.one(id).flatMap(answerReport::refusal);
+      if (refused.isPresent()) {
+        return Optional.of(
+            new Outcome.NotAnswered(
+                Answering.Fields.of(Long.toString(id)).answer(), refused.get().message()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** What failed waits for the same inspection again, even where it was out of use before. */

@@ -1,12 +1,15 @@
 package club.ascham.worksheet;
 
 import club.ascham.form.Typed;
+import club.ascham.report.Answering;
+import club.ascham.report.Report;
 import club.ascham.time.ClubTime;
 import club.ascham.verdict.Gravity;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,17 +18,20 @@ import java.util.OptionalDouble;
  * An inspection as a person gives it.
  *
  * @param happened now, or noon of a day before today: paper first, typed later
+ * @param answers to what was told of the item, by the number of the report
  */
-record Inspection(Inspected found, Instant happened) {
+record Inspection(Inspected found, Instant happened, Map<Long, Answering> answers) {
   private static final int LONGEST = 1000;
   private static final double MOST_TURNS = 12;
 
   /**
    * Reads one answer for each look by its key, {@code upperTurnsOut}, {@code lowerTurnsOut}, {@code
-   * words}, {@code partsUsed} and {@code on}.
+   * words}, {@code partsUsed}, {@code on}, and an answer to each report that is answered.
+   *
+   * @param open what was told of it and nobody has answered
    */
   static Optional<Inspection> parse(
-      Typed typed, Subject subject, InspectionList list, ClubTime time) {
+      Typed typed, Subject subject, InspectionList list, List<Report> open, ClubTime time) {
     Map<String, Gravity> seen = new LinkedHashMap<>();
     for (Look look : list.looks()) {
       Gravity answer = typed.word(look.key(), Gravity.class);
@@ -45,9 +51,27 @@ record Inspection(Inspected found, Instant happened) {
     }
     String parts = typed.optional("partsUsed", LONGEST);
     Instant happened = happened(typed, subject, time);
+    Map<Long, Answering> answers = answers(typed, subject, open, time.today());
     return typed.sound()
-        ? Optional.of(new Inspection(new Inspected(seen, upper, lower, words, parts), happened))
+        ? Optional.of(
+            new Inspection(new Inspected(seen, upper, lower, words, parts), happened, answers))
         : Optional.empty();
+  }
+
+  /** Whoever inspects one part stops that part. */
+  private static Map<Long, Answering> answers(
+      Typed typed, Subject subject, List<Report> open, LocalDate today) {
+    Map<Long, Answering> answers = new LinkedHashMap<>();
+    for (Report report : open) {
+      Answering.parse(
+              typed,
+              Answering.Fields.of(Long.toString(report.id())),
+              report.dangerous(),
+              report.parts().stream().filter(part -> part.item().equals(subject.id())).toList(),
+              today)
+          .ifPresent(answer -> answers.put(report.id(), answer));
+    }
+    return answers;
   }
 
   /** Now, or noon of the day typed at {@code on}. */

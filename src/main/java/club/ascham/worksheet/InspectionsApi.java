@@ -2,6 +2,8 @@ package club.ascham.worksheet;
 
 import club.ascham.form.Typed;
 import club.ascham.people.Role;
+import club.ascham.report.Answering;
+import club.ascham.report.Reports;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
@@ -48,6 +50,7 @@ class InspectionsApi {
    *
    * @param seen {@code fine}, {@code note} or {@code stop} for the key of each look
    * @param on the day it was done; left out: now
+   * @param reports by the number of an open report of the item, what is answered to it
    */
   public record InspectionBody(
       String item,
@@ -58,15 +61,31 @@ class InspectionsApi {
       String words,
       String partsUsed,
       String on,
+      Map<String, ReportAnswer> reports,
       String onceKey) {}
 
+  /**
+   * What an inspection answers to a report.
+   *
+   * @param answer nothing-there, stop or watch
+   * @param until the last day of being watched
+   */
+  public record ReportAnswer(String answer, String words, String until) {}
+
   private final Subjects subjects;
+  private final Reports reports;
   private final WorkRecords records;
   private final InspectItem inspectItem;
   private final ClubTime time;
 
-  InspectionsApi(Subjects subjects, WorkRecords records, InspectItem inspectItem, ClubTime time) {
+  InspectionsApi(
+      Subjects subjects,
+      Reports reports,
+      WorkRecords records,
+      InspectItem inspectItem,
+      ClubTime time) {
     this.subjects = subjects;
+    this.reports = reports;
     this.records = records;
     this.inspectItem = inspectItem;
     this.time = time;
@@ -160,7 +179,7 @@ class InspectionsApi {
       return Problem.of(typed);
     }
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, time);
+    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
     if (inspection.isEmpty()) {
       return Problem.of(typed);
     }
@@ -168,6 +187,10 @@ class InspectionsApi {
         inspectItem.inspect(subject, list, inspection.get(), body.onceKey());
     if (outcome instanceof InspectItem.Outcome.NotYours notYours) {
       return Problem.response(403, "Not yours to sign", notYours.message());
+    }
+    if (outcome instanceof InspectItem.Outcome.NotAnswered refused) {
+      typed.fault(refused.field(), refused.message());
+      return Problem.of(typed);
     }
     if (outcome instanceof InspectItem.Outcome.Retired retired) {
       typed.fault("item", retired.message());
@@ -190,6 +213,19 @@ class InspectionsApi {
             .with("words", body.words())
             .with("partsUsed", body.partsUsed())
             .with("on", body.on());
+    if (body.reports() != null) {
+      body.reports()
+          .forEach(
+              (report, answer) -> {
+                Answering.Fields fields = Answering.Fields.of(report);
+                if (answer != null) {
+                  typed
+                      .with(fields.answer(), answer.answer())
+                      .with(fields.words(), answer.words())
+                      .with(fields.until(), answer.until());
+                }
+              });
+    }
     if (body.seen() != null) {
       body.seen().forEach((look, answer) -> typed.with(look, answer));
     }

@@ -4,6 +4,11 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.report.AnswerReport;
+import club.ascham.report.Answering;
+import club.ascham.report.Report;
+import club.ascham.report.Reports;
+import club.ascham.report.ToAnswer;
 import club.ascham.time.ClubTime;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
@@ -40,7 +45,13 @@ class WorkPages {
 
   @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record InspectionPage(
-      Subject subject, InspectionList list, Due due, boolean maySign, Typed typed, String refusal)
+      Subject subject,
+      InspectionList list,
+      Due due,
+      boolean maySign,
+      List<ToAnswer> told,
+      Typed typed,
+      String refusal)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -58,6 +69,8 @@ class WorkPages {
   private final InspectItem inspectItem;
   private final ReplaceString replaceString;
   private final KeepString keepString;
+  private final Reports reports;
+  private final AnswerReport answerReport;
   private final AskForWork askForWork;
   private final Actor actor;
   private final ClubTime time;
@@ -69,6 +82,8 @@ class WorkPages {
       InspectItem inspectItem,
       ReplaceString replaceString,
       KeepString keepString,
+      Reports reports,
+      AnswerReport answerReport,
       AskForWork askForWork,
       Actor actor,
       ClubTime time) {
@@ -78,6 +93,8 @@ class WorkPages {
     this.inspectItem = inspectItem;
     this.replaceString = replaceString;
     this.keepString = keepString;
+    this.reports = reports;
+    this.answerReport = answerReport;
     this.askForWork = askForWork;
     this.actor = actor;
     this.time = time;
@@ -135,7 +152,7 @@ class WorkPages {
 
   private Response inspected(Subject subject, Work work, Typed typed) {
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, time);
+    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
     if (inspection.isEmpty()) {
       return Go.again(page(subject, work, typed, null));
     }
@@ -146,6 +163,10 @@ class WorkPages {
           .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
           .entity(page(subject, work, typed, notYours.message()))
           .build();
+    }
+    if (outcome instanceof InspectItem.Outcome.NotAnswered refused) {
+      typed.fault(refused.field(), refused.message());
+      return Go.again(page(subject, work, typed, null));
     }
     if (outcome instanceof InspectItem.Outcome.Retired retired) {
       return Go.again(page(subject(subject.code()), work, typed, retired.message()));
@@ -196,6 +217,7 @@ class WorkPages {
           subject.list(work),
           due,
           actor.role() != Role.COMMITTEE && inspectItem.maySign(work),
+          reports.openOf(subject.id()).stream().map(report -> toAnswer(report, subject, typed)).toList(),
           typed,
           refusal);
     }
@@ -207,6 +229,15 @@ class WorkPages {
     // A rule may ask for it as well, and from a day before.
     boolean asked = waiting.stream().anyMatch(Due::asked);
     return new ReplacementPage(subject, due, asked, choice, typed, refused);
+  }
+
+  private ToAnswer toAnswer(Report report, Subject subject, Typed typed) {
+    return new ToAnswer(
+        report,
+        Answering.Fields.of(Long.toString(report.id())),
+        report.parts().stream().filter(part -> part.item().equals(subject.id())).toList(),
+        answerReport.mayAnswer(report.dangerous()),
+        typed);
   }
 
   private Subject subject(String code) {

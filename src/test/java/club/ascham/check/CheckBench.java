@@ -107,7 +107,7 @@ public class CheckBench {
     return bow;
   }
 
-  Bow lent(String borrower) {
+  public Bow lent(String borrower) {
     Bow bow = ready();
     rows.change(
         "INSERT INTO borrower (name, contact, age_band) VALUES (?1, '07700 900001', 'ADULT')",

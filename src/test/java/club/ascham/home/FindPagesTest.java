@@ -72,8 +72,13 @@ class FindPagesTest {
   void aName_leadsToTheLoan_forThoseWhoReceive_andToNothingForTheCommittee() {
     var loan =
         rack.lend(rack.readyRig("RIGHT", 20), "Quentin Osgathorpe", time.today().plusDays(9));
-    leadsTo(asked("volunteer", "osgathorpe"), "/receive/" + loan.value());
-    leadsTo(asked("officer", "Quentin  OSGA"), "/receive/" + loan.value());
+    leadsTo(asked("volunteer", "osgathorpe"), "/loans/" + loan.value());
+    leadsTo(asked("officer", "Quentin  OSGA"), "/loans/" + loan.value());
+    Visitor.signedInAs("volunteer")
+        .get("/loans/" + loan.value())
+        .then()
+        .body(containsString("href=\"/receive/" + loan.value() + "\""))
+        .body(containsString("href=\"/reports/new?loan=" + loan.value() + "\""));
     asked("committee", "Osgathorpe")
         .statusCode(200)
         .body(containsString("Nothing found"))
@@ -83,7 +88,7 @@ class FindPagesTest {
   @Test
   void aLeadersName_leadsToTheSessionThatIsOut() {
     var loan = rack.lendToSession(rack.readyRig("RIGHT", 20), "Marguerite Ferrybank");
-    leadsTo(asked("volunteer", "ferrybank"), "/receive/" + loan.value());
+    leadsTo(asked("volunteer", "ferrybank"), "/loans/" + loan.value());
   }
 
   @Test

@@ -44,9 +44,9 @@ class WhatNextTest {
   }
 
   @Test
-  void aBorrowerWithALoan_leadsToTakingItBack_andElseToTheBorrower() {
+  void aBorrowerWithALoan_leadsToIt_andElseToTheBorrower() {
     assertEquals(
-        "/receive/9",
+        "/loans/9",
         WhatNext.of(new FoundPerson(4L, "Rosa", new LoanId(9), LocalDate.of(2026, 6, 2))).path());
     assertEquals("/borrowers/4", WhatNext.of(new FoundPerson(4L, "Rosa", null, null)).path());
   }

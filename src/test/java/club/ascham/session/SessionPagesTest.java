@@ -257,7 +257,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
     return form;
   }
 
-  /** Ready rigs that have a look left before their full check. */
+  /** Ready rigs that have a look left before their full check, and nothing that a look can't answer. */
   private List<String> readyRigs(int many) {
     return rows.texts(
         "SELECT s.rig_id FROM rig_standing s WHERE "
@@ -267,7 +267,10 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
 = 'READY' AND (SELECT count(*) FROM bow_check c WHERE c.rig_id = s.rig_id AND c.kind = 'LOOK' AND c.happened_at >
  max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = s.rig_id AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
      coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
-ORDER BY random() LIMIT"""
+   AND NOT EXISTS (SELECT 1 FROM fitting f JOIN report_against a ON a.item_id = f.item_id WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
+   AND NOT EXISTS (SELECT 1 FROM fitting f JOIN upkeep_task k ON k.item_id = f.item_id AND k.closed_by_record IS NULL
+                    WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
+ORDER BY random() LIMIT """
             + " "
             + many,
         time.today());

@@ -2,6 +2,7 @@ package club.ascham.verdict;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.BracePoint;
@@ -94,6 +95,30 @@ class VerdictLawsTest {
     }
     if (missing > 0) {
       assertTrue(kind.compareTo(Verdict.Kind.ADJUST) >= 0);
+    }
+  }
+
+  @Property
+  void nothingIsFit_whileWhatWasToldIsOpen(
+      @ForAll("cases") Case one, @ForAll boolean dangerous, @ForAll boolean permit) {
+    Seen seen = one.seen();
+    Seen told =
+        new Seen(
+            dangerous ? null : seen.reading(),
+            seen.signs(),
+            seen.reported(),
+            seen.missing(),
+            seen.limbsSeated(),
+            List.of(new Seen.Unanswered("a crack", dangerous)));
+    Verdict verdict = (Verdict) judge.verdict(one.bow(), told, permit);
+    assertNotEquals(Verdict.Kind.FIT, verdict.kind());
+    assertTrue(kind(one.bow(), seen).compareTo(verdict.kind()) <= 0 || dangerous);
+    if (dangerous && verdict instanceof AdjustFirst first) {
+      List<Key> keys = first.steps().stream().map(BenchStep::key).toList();
+      assertEquals(
+          List.of(Key.STRING_OFF, Key.ANSWER_TOLD, Key.MEASURE_AGAIN),
+          keys,
+          "nobody strings it to measure it");
     }
   }
 

@@ -1,0 +1,137 @@
+package club.ascham.report;
+
+import club.ascham.id.ItemId;
+import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.upkeep.AskForWork;
+import club.ascham.upkeep.Request;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Keeps what somebody tells of a bow; a dangerous sign keeps it in until it was looked at. */
+@ApplicationScoped
+public class TellReport {
+  private final Reports reports;
+  private final AskForWork askForWork;
+  private final Rows rows;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  TellReport(
+      Reports reports,
+      AskForWork askForWork,
+      Rows rows,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.reports = reports;
+    this.askForWork = askForWork;
+    this.rows = rows;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /**
+   * Keeps it, and answers its page.
+   *
+   * @param telling with a sign at least, of a part or a bow
+   */
+  @Writes
+  public String tell(Telling telling, About about, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      return before.get();
+    }
+    String page = Reports.page(tell(telling, about));
+    pressed.leads(formKey, page);
+    return page;
+  }
+
+  /** Keeps it inside another use case, and answers its number. */
+  @Writes
+  public long tell(Telling telling, About about) {
+    List<PartChoice> parts =
+        telling.part() != null
+            ? List.of(telling.part())
+            : reports.partsOf(about.rig(), about.noticed());
+    if (telling.isNothing() || parts.isEmpty()) {
+      throw new IllegalArgumentException("a report tells something of something");
+    }
+    long report = keep(telling, about);
+    for (Noticed sign : telling.signs()) {
+      rows.change("INSERT INTO report_sign (report_id, sign) VALUES (?1, ?2)", report, sign);
+    }
+    for (PartChoice part : parts) {
+      rows.change(
+          "INSERT INTO report_part (report_id, item_id) VALUES (?1, ?2)", report, part.item());
+    }
+    tell(telling, about, parts.stream().map(PartChoice::item).toList());
+    if (telling.isDangerous()) {
+      parts.forEach(part -> askFor(part, telling, about));
+    }
+    return report;
+  }
+
+  private long keep(Telling telling, About about) {
+    return rows.number(
+        """
+        INSERT INTO report (rig_id, loan_id, receipt_id, told_at, happened_at, recorded_at, told_to,
+                            part_known, dangerous, words)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10) RETURNING id""",
+        about.rig(),
+        about.loan(),
+        about.receipt(),
+        about.toldAt(),
+        about.noticed(),
+        time.now(),
+        actor.id(),
+        telling.part() != null,
+        telling.isDangerous(),
+        telling.words());
+  }
+
+  private void tell(Telling telling, About about, List<ItemId> parts) {
+    String sentence =
+        "Reported: "
+            + Telling.said(telling.signs())
+            + (telling.part() == null ? "; part not known." : "; " + telling.part().code() + ".");
+    story.tell(
+        new Story.Told(
+            about.noticed(),
+            actor.id(),
+            sentence,
+            telling.words(),
+            about.loan(),
+            parts,
+            about.rig() == null ? List.of() : List.of(about.rig())));
+  }
+
+  private void askFor(PartChoice part, Telling telling, About about) {
+    String why =
+        "Reported: "
+            + telling.signs().stream()
+                .filter(Noticed::isDangerous)
+                .map(Noticed::said)
+                .collect(Collectors.joining("; "))
+            + ".";
+    Remedy.of(part.kind(), telling.signs())
+        .forEach(
+            work ->
+                askForWork.ask(
+                    part.item(),
+                    new Request(work, why, true, Request.Cause.REPORTED),
+                    about.noticed(),
+                    null));
+  }
+}

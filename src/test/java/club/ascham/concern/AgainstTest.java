@@ -1,0 +1,43 @@
+package club.ascham.concern;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import club.ascham.id.ItemId;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class AgainstTest {
+  private static Against of(Matter matter, long item, String code, long source) {
+    return new Against(
+        List.of(
+            new Concern(
+                Weight.BLOCKS,
+                matter,
+                LocalDate.EPOCH,
+                new ItemId(item),
+                code,
+                null,
+                code + ", told: it fell.",
+                "Until answered.",
+                "/reports/" + source,
+                source)));
+  }
+
+  @Test
+  void whatWasToldOfSeveralParts_isOneLine_howeverTheyAreBroughtTogether() {
+    Against riser = of(Matter.REPORTED, 1, "R-1", 7);
+    Against limbs = of(Matter.REPORTED, 2, "L-1", 7);
+    Against string = of(Matter.REPORTED, 3, "S-1", 7);
+    Against bow = riser.and(limbs).and(string).and(limbs);
+    assertEquals(1, bow.all().size());
+    assertEquals("R-1, L-1, S-1, told: it fell.", bow.all().get(0).said());
+    assertEquals(2, bow.and(of(Matter.REPORTED, 2, "L-1", 8)).all().size(), "another report");
+  }
+
+  @Test
+  void otherMatters_stayALineForEachPart() {
+    assertEquals(
+        2, of(Matter.WITHDRAWN, 1, "R-1", 7).and(of(Matter.WITHDRAWN, 2, "L-1", 7)).all().size());
+  }
+}
