@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -180,6 +181,41 @@ public final class Typed {
     String text = optional(field, longest);
     if (text == null) {
       fault(field, missing);
+    }
+    return text;
+  }
+
+  /**
+   * A reason, asked for with these words where the field is empty: whole words, since whoever reads
+   * it later was not there. For why something was done, not for notes and names.
+   */
+  public String reason(String field, int longest, String missing) {
+    String text = reasonIfAny(field, longest);
+    if (text == null) {
+      fault(field, missing);
+    }
+    return text;
+  }
+
+  /** A reason that need not be given; null where it is not. */
+  public String reasonIfAny(String field, int longest) {
+    return ofWholeWords(field, longest, WholeWords::isReason);
+  }
+
+  /** Where a rule or a figure comes from, in whole words; "judged" is an answer. */
+  public String source(String field, int longest, String missing) {
+    String text = ofWholeWords(field, longest, WholeWords::isSource);
+    if (text == null) {
+      fault(field, missing);
+    }
+    return text;
+  }
+
+  private String ofWholeWords(String field, int longest, Predicate<String> says) {
+    String text = optional(field, longest);
+    if (text != null && !says.test(text)) {
+      fault(field, WholeWords.WANTED);
+      return null;
     }
     return text;
   }
