@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
@@ -79,11 +81,13 @@ class LoanPages {
   }
 
   /**
+   * @param askBack what of it must not be shot; null: nothing
    * @param besides what goes beside the bow and may be exchanged here
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoanPage(
       LoanSheet loan,
+      Asked askBack,
       List<LoanLine> out,
       List<LoanLine> back,
       List<IssueView.Option> besides,
@@ -100,6 +104,7 @@ class LoanPages {
 
   private final Loans loans;
   private final LoanLines lines;
+  private final AskBack askBack;
   private final ExtendLoan extendLoan;
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
@@ -110,6 +115,7 @@ class LoanPages {
   LoanPages(
       Loans loans,
       LoanLines lines,
+      AskBack askBack,
       ExtendLoan extendLoan,
       ChangeKit changeKit,
       ReportLost reportLost,
@@ -118,6 +124,7 @@ class LoanPages {
       Sought sought) {
     this.loans = loans;
     this.lines = lines;
+    this.askBack = askBack;
     this.extendLoan = extendLoan;
     this.changeKit = changeKit;
     this.reportLost = reportLost;
@@ -238,6 +245,7 @@ class LoanPages {
     LocalDate usual = sheet.dueOn().plusDays(terms.loanDays());
     return new LoanPage(
         sheet,
+        askBack.of(sheet.id()).orElse(null),
         out,
         all.stream().filter(line -> !line.isOut()).toList(),
         out.stream()

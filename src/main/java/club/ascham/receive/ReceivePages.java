@@ -1,6 +1,8 @@
 package club.ascham.receive;
 
 import club.ascham.Settings;
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.loan.LoanLine;
@@ -38,6 +40,7 @@ class ReceivePages {
 
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record QueuePage(
+      List<Asked> askBack,
       List<LoanRow> out,
       LocalDate today,
       Receipts.Done done,
@@ -47,7 +50,7 @@ class ReceivePages {
 
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReceivePage(
-      Receipts.Head loan, List<Line> out, LocalDate today, Typed typed, Currency currency)
+      Receipts.Head loan, Asked askBack, List<Line> out, LocalDate today, Typed typed, Currency currency)
       implements TemplateInstance {}
 
   /**
@@ -80,6 +83,7 @@ class ReceivePages {
   private final ReceiveLoan receiveLoan;
   private final Loans loans;
   private final LoanLines lines;
+  private final AskBack askBack;
   private final Pressed pressed;
   private final ClubTime time;
   private final Currency currency;
@@ -89,6 +93,7 @@ class ReceivePages {
       ReceiveLoan receiveLoan,
       Loans loans,
       LoanLines lines,
+      AskBack askBack,
       Pressed pressed,
       ClubTime time,
       Settings settings) {
@@ -96,6 +101,7 @@ class ReceivePages {
     this.receiveLoan = receiveLoan;
     this.loans = loans;
     this.lines = lines;
+    this.askBack = askBack;
     this.pressed = pressed;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
@@ -105,6 +111,7 @@ class ReceivePages {
   public TemplateInstance queue(@RestQuery Long done) {
     Receipts.Done saved = done == null ? null : receipts.done(done).orElse(null);
     return new QueuePage(
+        askBack.now(),
         loans.dueBy(LocalDate.of(9999, 1, 1), QUEUE_AT_MOST),
         time.today(),
         saved,
@@ -153,6 +160,7 @@ class ReceivePages {
     boolean first = typed.all().isEmpty();
     return new ReceivePage(
         head,
+        askBack.of(head.id()).orElse(null),
         out(head.id()).stream().map(line -> new Line(line, first, typed)).toList(),
         time.today(),
         typed,

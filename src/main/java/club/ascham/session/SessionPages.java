@@ -1,5 +1,7 @@
 package club.ascham.session;
 
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -46,6 +48,7 @@ class SessionPages {
   @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SessionPage(
       Sessions.Head session,
+      Asked askBack,
       List<Sessions.Out> rigs,
       boolean someOut,
       List<Sessions.Archer> archers,
@@ -53,6 +56,7 @@ class SessionPages {
       implements TemplateInstance {}
 
   private final Sessions sessions;
+  private final AskBack askBack;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
   private final AddArcher addArcher;
@@ -62,6 +66,7 @@ class SessionPages {
 
   SessionPages(
       Sessions sessions,
+      AskBack askBack,
       LendSession lendSession,
       ReturnSession returnSession,
       AddArcher addArcher,
@@ -69,6 +74,7 @@ class SessionPages {
       Actor actor,
       ClubTime time) {
     this.sessions = sessions;
+    this.askBack = askBack;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
     this.addArcher = addArcher;
@@ -181,6 +187,9 @@ class SessionPages {
             .orElseThrow(() -> new NoSuchThing("There is no session " + id.value() + "."));
     List<Sessions.Out> rigs = sessions.rigsOf(id);
     return new SessionPage(
-        head, rigs, rigs.stream().anyMatch(Sessions.Out::isOut), sessions.archersOf(id), typed);
+        head,
+        askBack.of(id).orElse(null),
+        rigs,
+        rigs.stream().anyMatch(Sessions.Out::isOut), sessions.archersOf(id), typed);
   }
 }
