@@ -69,8 +69,7 @@ public class AskBack {
       String rigBareCode,
       Integer arrows) {
     Thing thing(Against against) {
-      return new Thing(
-          line, item, bareCode, kind, maker, model, rig, rigBareCode, arrows, against);
+      return new Thing(line, item, bareCode, kind, maker, model, rig, rigBareCode, arrows, against);
     }
 
     Asked asked(List<Thing> things) {

@@ -43,7 +43,9 @@ final class Codecs {
       @Override
       public CellReading read(String text, Surroundings around) {
         String plain =
-            text.charAt(0) == '\'' && SheetText.startsFormula(text.substring(1)) ? text.substring(1) : text;
+            text.charAt(0) == '\'' && SheetText.startsFormula(text.substring(1))
+                ? text.substring(1)
+                : text;
         if (plain.length() > longest) {
           return fault("%d characters are too many: at most %d", plain.length(), longest);
         }

@@ -15,8 +15,7 @@ public record FleetRows(
     List<Trouble> troubles) {
 
   static FleetRows rigs(FleetList list, RigChoice choice, List<FleetRig> rigs) {
-    return new FleetRows(
-        list, choice, rigs, List.of(), List.of(), List.of(), List.of(), List.of());
+    return new FleetRows(list, choice, rigs, List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
   static FleetRows loans(FleetList list, List<OpenLoan> loans) {

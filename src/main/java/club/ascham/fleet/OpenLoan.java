@@ -11,7 +11,8 @@ import java.util.Locale;
  * A loan with something still out.
  *
  * @param who the borrower or the session's leader; null where the reader is not to see names
- * @param contact how to reach the borrower; null: a session, or as who (likewise guardian: a grown-up)
+ * @param contact how to reach the borrower; null: a session, or as who (likewise guardian: a
+ *     grown-up)
  * @param bodies bare codes of the risers and bows still out, comma-separated; null: none
  * @param kinds of all that is still out, comma-separated
  */

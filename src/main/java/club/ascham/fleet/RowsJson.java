@@ -107,9 +107,7 @@ record RowsJson(
   record AskedJson(long loan, LocalDate dueOn, ThingJson thing) {
     static Stream<AskedJson> of(Asked asked) {
       return asked.things().stream()
-          .map(
-              thing ->
-                  new AskedJson(asked.loan().value(), asked.dueOn(), ThingJson.of(thing)));
+          .map(thing -> new AskedJson(asked.loan().value(), asked.dueOn(), ThingJson.of(thing)));
     }
   }
 

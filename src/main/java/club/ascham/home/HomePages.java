@@ -38,7 +38,8 @@ class HomePages {
    * @param worries what is wrong with the server, for officers
    */
   @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record HomePage(Tonight tonight, List<Asked> askBack, List<Worries.Worry> worries) implements TemplateInstance {}
+  record HomePage(Tonight tonight, List<Asked> askBack, List<Worries.Worry> worries)
+      implements TemplateInstance {}
 
   /**
    * @param askBack how many things are to be asked back
@@ -52,8 +53,7 @@ class HomePages {
     LocalDate today = time.today();
     if (actor.role() == Role.COMMITTEE) {
       return new CommitteePage(
-          Tonight.of(fleet.rigs(today), List.of(), List.of(), today),
-          Asked.things(askBack.now()));
+          Tonight.of(fleet.rigs(today), List.of(), List.of(), today), Asked.things(askBack.now()));
     }
     return new HomePage(
         Tonight.of(

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.accident.Accidents;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
@@ -82,12 +83,14 @@ class LoanPages {
 
   /**
    * @param askBack what of it must not be shot; null: nothing
+   * @param accidents after which what was in hand is kept as it is
    * @param besides what goes beside the bow and may be exchanged here
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoanPage(
       LoanSheet loan,
       Asked askBack,
+      List<Accidents.Keeping> accidents,
       List<LoanLine> out,
       List<LoanLine> back,
       List<IssueView.Option> besides,
@@ -105,6 +108,7 @@ class LoanPages {
   private final Loans loans;
   private final LoanLines lines;
   private final AskBack askBack;
+  private final Accidents accidents;
   private final ExtendLoan extendLoan;
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
@@ -116,6 +120,7 @@ class LoanPages {
       Loans loans,
       LoanLines lines,
       AskBack askBack,
+      Accidents accidents,
       ExtendLoan extendLoan,
       ChangeKit changeKit,
       ReportLost reportLost,
@@ -125,6 +130,7 @@ class LoanPages {
     this.loans = loans;
     this.lines = lines;
     this.askBack = askBack;
+    this.accidents = accidents;
     this.extendLoan = extendLoan;
     this.changeKit = changeKit;
     this.reportLost = reportLost;
@@ -246,6 +252,7 @@ class LoanPages {
     return new LoanPage(
         sheet,
         askBack.of(sheet.id()).orElse(null),
+        accidents.keeping(sheet.id()),
         out,
         all.stream().filter(line -> !line.isOut()).toList(),
         out.stream()

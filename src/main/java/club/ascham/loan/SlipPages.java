@@ -58,7 +58,12 @@ class SlipPages {
   private final Lending lending;
 
   SlipPages(
-      Loans loans, LoanLines lines, AskBack askBack, RigSpecs specs, Inspections inspections, Lending lending) {
+      Loans loans,
+      LoanLines lines,
+      AskBack askBack,
+      RigSpecs specs,
+      Inspections inspections,
+      Lending lending) {
     this.loans = loans;
     this.lines = lines;
     this.askBack = askBack;
@@ -84,7 +89,8 @@ class SlipPages {
         sheet,
         askBack.of(sheet.id()).orElse(null),
         lent,
-        bows, new Money(sheet.depositMinor()).format(lending.currency()));
+        bows,
+        new Money(sheet.depositMinor()).format(lending.currency()));
   }
 
   private static Bow bow(

@@ -101,7 +101,8 @@ class RecallPages {
     Optional<RecallQuery> query = RecallQuery.parse(typed);
     String why =
         typed.required("why", LONGEST_WHY, "Why? It stands on every one of them until released.");
-    if (query.isPresent() && recalls.of(query.get()).stream().noneMatch(item -> isTicked(item, typed))) {
+    if (query.isPresent()
+        && recalls.of(query.get()).stream().noneMatch(item -> isTicked(item, typed))) {
       typed.fault("items", NOTHING_TICKED);
     }
     if (query.isEmpty() || !typed.sound()) {

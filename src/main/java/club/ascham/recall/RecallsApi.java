@@ -163,8 +163,7 @@ class RecallsApi {
       return Problem.of(typed);
     }
     RecallItems.Outcome outcome =
-        recallItems.withdraw(
-            query.get(), item -> chosen.contains(item.id()), why, body.onceKey());
+        recallItems.withdraw(query.get(), item -> chosen.contains(item.id()), why, body.onceKey());
     return Response.ok(new RecallResult(outcome.withdrawn(), outcome.out(), outcome.said()))
         .build();
   }
@@ -180,7 +179,9 @@ class RecallsApi {
       String field = "items." + i;
       ItemCode code = typed.with(field, codes.get(i)).code(field);
       Optional<Recalled> found =
-          named.stream().filter(one -> code != null && one.bareCode().equals(code.bare())).findFirst();
+          named.stream()
+              .filter(one -> code != null && one.bareCode().equals(code.bare()))
+              .findFirst();
       found.ifPresentOrElse(
           one -> chosen.add(one.id()),
           () -> typed.fault(field, "The recall names nothing with that code."));

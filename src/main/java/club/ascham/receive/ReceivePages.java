@@ -50,7 +50,12 @@ class ReceivePages {
 
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReceivePage(
-      Receipts.Head loan, Asked askBack, List<Line> out, LocalDate today, Typed typed, Currency currency)
+      Receipts.Head loan,
+      Asked askBack,
+      List<Line> out,
+      LocalDate today,
+      Typed typed,
+      Currency currency)
       implements TemplateInstance {}
 
   /**

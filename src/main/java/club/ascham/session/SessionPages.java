@@ -190,6 +190,8 @@ class SessionPages {
         head,
         askBack.of(id).orElse(null),
         rigs,
-        rigs.stream().anyMatch(Sessions.Out::isOut), sessions.archersOf(id), typed);
+        rigs.stream().anyMatch(Sessions.Out::isOut),
+        sessions.archersOf(id),
+        typed);
   }
 }

@@ -31,6 +31,10 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry(
               "lent-item-is-blocked",
               "Something keeps one of these in: look at what stands against it."),
+          Map.entry(
+              "kept-as-it-is",
+              "It is kept as it is after an accident: nothing of it is fitted, taken off, adjusted,"
+                  + " released or retired until an officer ends that."),
           Map.entry("lent-item-is-withdrawn", "One of these was withdrawn meanwhile."),
           Map.entry(
               "lent-part-is-not-fitted-to-that-rig", "The rig's parts were changed meanwhile."),

@@ -54,6 +54,8 @@ public class FreeTexts {
           new Column("adjustment", "words", "words of an adjustment", RIG),
           new Column("withdrawal", "why", "reason of a withdrawal", ITS_ITEM),
           new Column("withdrawal", "release_why", "reason of a release", ITS_ITEM),
+          new Column("accident", "words", "what happened in an accident", "'/accidents/' || t.id"),
+          new Column("accident", "end_why", "why a keeping ended", "'/accidents/' || t.id"),
           new Column("upkeep_record", "found", "what an inspection found", ITS_ITEM),
           new Column("upkeep_record", "parts_used", "parts used", ITS_ITEM),
           new Column("upkeep_task", "why", "reason of work asked for", ITS_ITEM),
