@@ -38,6 +38,12 @@ if (who) {
   });
 }
 
+// The browser's own print dialogue, for whoever does not know where it is.
+for (const button of all("button[data-print]")) {
+  button.hidden = false;
+  button.addEventListener("click", () => print());
+}
+
 // One tick for many: <input data-ticks="line"> sets every checkbox named "line" in its form and follows them.
 for (const master of all("input[data-ticks]")) {
   const lines = [...all(`input[type=checkbox][name="${CSS.escape(master.dataset.ticks)}"]`, master.form)];

@@ -1,5 +1,6 @@
 package club.ascham.exchange;
 
+import club.ascham.form.SheetText;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.units.CodeParse;
@@ -36,13 +37,15 @@ final class Codecs {
       @Override
       public String written(Object selected, Surroundings around) {
         String text = selected.toString();
-        return startsFormula(text) ? "'" + text : text;
+        return SheetText.safe(text);
       }
 
       @Override
       public CellReading read(String text, Surroundings around) {
         String plain =
-            text.charAt(0) == '\'' && startsFormula(text.substring(1)) ? text.substring(1) : text;
+            text.charAt(0) == '\'' && SheetText.startsFormula(text.substring(1))
+                ? text.substring(1)
+                : text;
         if (plain.length() > longest) {
           return fault("%d characters are too many: at most %d", plain.length(), longest);
         }
@@ -55,10 +58,6 @@ final class Codecs {
         return value(plain, written(plain, around));
       }
     };
-  }
-
-  private static boolean startsFormula(String text) {
-    return !text.isEmpty() && "=+-@'\t\r".indexOf(text.charAt(0)) >= 0;
   }
 
   static Codec whole(long low, long high) {

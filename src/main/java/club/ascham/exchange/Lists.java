@@ -23,6 +23,7 @@ final class Lists {
               RecordLists.ofChecking(),
               UpkeepLists.records(),
               RecordLists.ofReports(),
+              RecordLists.ofAccidents(),
               UpkeepLists.stories(),
               List.of(UpkeepLists.rules()))
           .flatMap(List::stream)

@@ -252,6 +252,36 @@ final class RecordLists {
             optional("noWorkWhy", "withdrawal.no_work_why", WORDS)));
   }
 
+  /** After all that may be kept: while a thing is, the database refuses what would change it. */
+  static List<CsvList> ofAccidents() {
+    return List.of(
+        CsvList.of(
+            "accidents",
+            "Accidents",
+            "accident",
+            numbered("accident"),
+            optional("loan", "accident.loan_id", LOAN),
+            optional("rig", "accident.rig_id", RIG),
+            required("happenedAt", "accident.happened_at", moment()),
+            required("recordedAt", "accident.recorded_at", moment()),
+            required("toldBy", "accident.told_by", account()),
+            required("words", "accident.words", WORDS),
+            optional("endedAt", "accident.ended_at", moment()),
+            optional("endedBy", "accident.ended_by", account()),
+            optional("endWhy", "accident.end_why", WORDS)),
+        CsvList.of(
+            "accident-items",
+            "What was in hand at an accident",
+            "accident_item",
+            numbered("accident_item"),
+            required("accident", "accident_item.accident_id", number("accident", "accident")),
+            required("item", "accident_item.item_id", item()),
+            optional("rig", "accident_item.rig_id", RIG),
+            optional("arrowCount", "accident_item.arrow_count", whole(1, 2000)),
+            optional(
+                "withdrawal", "accident_item.withdrawal_id", number("withdrawal", "withdrawal"))));
+  }
+
   /** After checks and upkeep, which answer them. */
   static List<CsvList> ofReports() {
     Codec report = number("report", "report");

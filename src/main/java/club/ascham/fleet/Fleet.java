@@ -1,5 +1,6 @@
 package club.ascham.fleet;
 
+import club.ascham.askback.Asked;
 import club.ascham.form.Words;
 import club.ascham.standing.State;
 import java.time.LocalDate;
@@ -21,7 +22,8 @@ public record Fleet(
     List<OpenLoan> loansOverdue,
     List<DueWork> inspectionsOverdue,
     List<DueWork> stringsDue,
-    List<OpenWithdrawal> withdrawals) {
+    List<OpenWithdrawal> withdrawals,
+    List<Asked> askBack) {
 
   /** What one sheet of paper has room for beside the figures. */
   private static final int SHOWN_AT_MOST = 5;
@@ -87,6 +89,10 @@ public record Fleet(
 
   public Figure withdrawalsFigure() {
     return FleetList.WITHDRAWALS.figure(withdrawals.size());
+  }
+
+  public Figure askBackFigure() {
+    return FleetList.ASK_BACK.figure(Asked.things(askBack));
   }
 
   public Shown<OpenWithdrawal> withdrawalsShown() {

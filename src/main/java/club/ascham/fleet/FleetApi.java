@@ -56,7 +56,8 @@ class FleetApi {
       name = "list",
       in = ParameterIn.QUERY,
       required = true,
-      description = "rigs, loans-overdue, inspections-overdue, strings-due, withdrawals or trouble",
+      description =
+          "rigs, loans-overdue, inspections-overdue, strings-due, withdrawals, ask-back or trouble",
       schema = @Schema(type = SchemaType.STRING),
       example = "rigs")
   @Parameter(

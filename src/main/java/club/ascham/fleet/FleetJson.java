@@ -15,6 +15,7 @@ record FleetJson(
     Count inspectionsOverdue,
     Count stringsDue,
     Count withdrawals,
+    Count askBack,
     Course course) {
 
   /** A figure. */
@@ -62,6 +63,7 @@ record FleetJson(
         Count.of(fleet.inspectionsOverdueFigure()),
         Count.of(fleet.stringsDueFigure()),
         Count.of(fleet.withdrawalsFigure()),
+        Count.of(fleet.askBackFigure()),
         new Course(
             fleet.courseDay(),
             Count.of(fleet.asTheyAre()),
@@ -100,6 +102,7 @@ record FleetJson(
        "inspectionsOverdue": {"value": "inspections-overdue", "count": 0, "rows": "/api/fleet/rows?list=inspections-overdue"},
        "stringsDue": {"value": "strings-due", "count": 2, "rows": "/api/fleet/rows?list=strings-due"},
        "withdrawals": {"value": "withdrawals", "count": 0, "rows": "/api/fleet/rows?list=withdrawals"},
+       "askBack": {"value": "ask-back", "count": 0, "rows": "/api/fleet/rows?list=ask-back"},
        "course": {"on": "2026-06-09",
          "asTheyAre": {"value": "as-it-is", "count": 3, "rows": "/api/fleet/rows?list=rigs&course=as-it-is"},
          "afterWork": {"value": "after-work", "count": 1, "rows": "/api/fleet/rows?list=rigs&course=after-work"},

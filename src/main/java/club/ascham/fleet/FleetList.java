@@ -11,6 +11,7 @@ public enum FleetList {
   INSPECTIONS_OVERDUE("Safety inspections overdue"),
   STRINGS_DUE("Strings due in the next three months"),
   WITHDRAWALS("Parts withdrawn"),
+  ASK_BACK("To be asked back"),
   TROUBLE("What went wrong in the last twelve months");
 
   private final String title;

@@ -1,5 +1,7 @@
 package club.ascham.fleet;
 
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.bow.BowLength;
 import club.ascham.bow.Hand;
 import club.ascham.bow.LimbSize;
@@ -33,10 +35,12 @@ public class FleetReading {
 
   private final Rows rows;
   private final ClubTime time;
+  private final AskBack askBack;
 
-  FleetReading(Rows rows, ClubTime time) {
+  FleetReading(Rows rows, ClubTime time, AskBack askBack) {
     this.rows = rows;
     this.time = time;
+    this.askBack = askBack;
   }
 
   private record RigRow(
@@ -116,7 +120,7 @@ public class FleetReading {
     return rows.list(
         OpenLoan.class,
         """
-        SELECT l.id, l.kind = 'SESSION', coalesce(b.name, l.leader), l.due_on, p.lines_out, p.bodies, p.kinds
+        SELECT l.id, l.kind = 'SESSION', coalesce(b.name, l.leader), b.contact, b.guardian, l.due_on, p.lines_out, p.bodies, p.kinds
           FROM (SELECT x.loan_id, count(*) AS lines_out, group_concat(DISTINCT i.kind) AS kinds,
                        group_concat(CASE WHEN i.kind IN ('RISER', 'BOW') THEN i.code END) AS bodies
                   FROM loan_line x JOIN item i ON i.id = x.item_id
@@ -215,6 +219,11 @@ public class FleetReading {
       case INSPECTIONS_OVERDUE -> FleetRows.work(list, inspectionsOverdue(today));
       case STRINGS_DUE -> FleetRows.work(list, stringsDue(today));
       case WITHDRAWALS -> FleetRows.withdrawals(list, withdrawals());
+      case ASK_BACK -> {
+        List<Asked> asked = askBack.now();
+        yield FleetRows.askBack(
+            list, names ? asked : asked.stream().map(Asked::withoutNames).toList());
+      }
       case TROUBLE -> FleetRows.troubles(list, troubles(today, rig));
     };
   }
@@ -228,7 +237,8 @@ public class FleetReading {
         loansOverdue(today),
         inspectionsOverdue(today),
         stringsDue(today),
-        withdrawals());
+        withdrawals(),
+        askBack.now());
   }
 
   /** The evening that next week's course is reckoned for. */

@@ -1,10 +1,13 @@
 package club.ascham.fleet;
 
+import club.ascham.askback.Asked;
+import club.ascham.askback.ThingJson;
 import club.ascham.form.Words;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The rows of one list in JSON; the other lists are left out. */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -15,6 +18,7 @@ record RowsJson(
     List<LoanJson> loans,
     List<WorkJson> work,
     List<WithdrawalJson> withdrawals,
+    List<AskedJson> askBack,
     List<TroubleJson> troubles) {
 
   /** A rig. */
@@ -99,6 +103,14 @@ record RowsJson(
     }
   }
 
+  /** A thing to be asked back; who has it stands at the loan, for those who lend. */
+  record AskedJson(long loan, LocalDate dueOn, ThingJson thing) {
+    static Stream<AskedJson> of(Asked asked) {
+      return asked.things().stream()
+          .map(thing -> new AskedJson(asked.loan().value(), asked.dueOn(), ThingJson.of(thing)));
+    }
+  }
+
   /** Something that went wrong with a rig. */
   record TroubleJson(long rig, String code, Instant at, String what, String said) {
     static TroubleJson of(Trouble trouble) {
@@ -115,6 +127,7 @@ record RowsJson(
         rows.loans().stream().map(LoanJson::of).toList(),
         rows.work().stream().map(WorkJson::of).toList(),
         rows.withdrawals().stream().map(WithdrawalJson::of).toList(),
+        rows.askBack().stream().flatMap(AskedJson::of).toList(),
         rows.troubles().stream().map(TroubleJson::of).toList());
   }
 

@@ -1,5 +1,7 @@
 package club.ascham.home;
 
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.fleet.FleetReading;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -18,32 +20,40 @@ class HomePages {
   private static final int DAYS_AHEAD = 7;
 
   private final FleetReading fleet;
+  private final AskBack askBack;
   private final Worries worries;
   private final ClubTime time;
   private final Actor actor;
 
-  HomePages(FleetReading fleet, Worries worries, ClubTime time, Actor actor) {
+  HomePages(FleetReading fleet, AskBack askBack, Worries worries, ClubTime time, Actor actor) {
     this.fleet = fleet;
+    this.askBack = askBack;
     this.worries = worries;
     this.time = time;
     this.actor = actor;
   }
 
   /**
+   * @param askBack what is unsafe and in somebody’s hands
    * @param worries what is wrong with the server, for officers
    */
   @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record HomePage(Tonight tonight, List<Worries.Worry> worries) implements TemplateInstance {}
+  record HomePage(Tonight tonight, List<Asked> askBack, List<Worries.Worry> worries)
+      implements TemplateInstance {}
 
+  /**
+   * @param askBack how many things are to be asked back
+   */
   @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record CommitteePage(Tonight tonight) implements TemplateInstance {}
+  record CommitteePage(Tonight tonight, int askBack) implements TemplateInstance {}
 
   @GET
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   public TemplateInstance home() {
     LocalDate today = time.today();
     if (actor.role() == Role.COMMITTEE) {
-      return new CommitteePage(Tonight.of(fleet.rigs(today), List.of(), List.of(), today));
+      return new CommitteePage(
+          Tonight.of(fleet.rigs(today), List.of(), List.of(), today), Asked.things(askBack.now()));
     }
     return new HomePage(
         Tonight.of(
@@ -51,6 +61,7 @@ class HomePages {
             fleet.loansDueBy(today.plusDays(DAYS_AHEAD)),
             fleet.inspectionsOverdue(today),
             today),
+        askBack.now(),
         actor.isOfficer() ? worries.now() : List.of());
   }
 }

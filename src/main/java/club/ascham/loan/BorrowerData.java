@@ -28,10 +28,17 @@ class BorrowerData {
   /**
    * All of it.
    *
+   * @param accidents told with a loan of theirs
    * @param changes what was once kept, and when it was changed
    */
   public record Everything(
-      BorrowerApi.BorrowerLine person, List<LoanLine> loans, List<PersonalValues.Kept> changes) {}
+      BorrowerApi.BorrowerLine person,
+      List<LoanLine> loans,
+      List<AccidentLine> accidents,
+      List<PersonalValues.Kept> changes) {}
+
+  /** An accident, as it was told. */
+  public record AccidentLine(long number, long loan, Instant happened, String words) {}
 
   /** One loan of theirs, with what was measured and asked for it. */
   public record LoanLine(
@@ -112,6 +119,12 @@ class BorrowerData {
     return new Everything(
         BorrowerApi.BorrowerLine.of(person),
         loans,
+        rows.list(
+            AccidentLine.class,
+            """
+            SELECT a.id, a.loan_id, a.happened_at, a.words FROM accident a JOIN loan l ON l.id = a.loan_id
+             WHERE l.borrower_id = ?1 ORDER BY a.id""",
+            person.id()),
         personalValues.of("borrower", person.id().value()));
   }
 }

@@ -102,6 +102,15 @@ public class EraseBorrower {
         > 0) {
       return Optional.of("They still have something of the club's: receive it first.");
     }
+    if (rows.number(
+            """
+            SELECT count(*) FROM accident a JOIN loan l ON l.id = a.loan_id
+             WHERE l.borrower_id = ?1 AND a.ended_at IS NULL""",
+            id)
+        > 0) {
+      return Optional.of(
+          "What they had in hand is kept as it is after an accident: end the keeping first.");
+    }
     return rows.number(
                 "SELECT count(*) FROM loan WHERE borrower_id = ?1 AND deposit_minor > 0 AND deposit_back_minor IS NULL",
                 id)
@@ -157,6 +166,8 @@ public class EraseBorrower {
                     WHERE l.borrower_id = b.id AND (x.back_at IS NULL OR x.back_at >= ?1))
                AND NOT EXISTS (SELECT 1 FROM loan l
                     WHERE l.borrower_id = b.id AND l.deposit_minor > 0 AND l.deposit_back_minor IS NULL)
+               AND NOT EXISTS (SELECT 1 FROM loan l JOIN accident a ON a.loan_id = l.id
+                    WHERE l.borrower_id = b.id AND a.ended_at IS NULL)
                AND NOT EXISTS (SELECT 1 FROM change c JOIN story s ON s.id = c.story_id
                     WHERE c.table_name = 'borrower' AND c.row_id = b.id AND s.recorded_at >= ?1 AND s.id > 0)""",
             before);
@@ -172,7 +183,8 @@ public class EraseBorrower {
             """
             SELECT l.id FROM loan l
              WHERE l.leader IS NOT NULL AND l.leader <> ?2 AND l.issued_at < ?1
-               AND NOT EXISTS (SELECT 1 FROM loan_line x WHERE x.loan_id = l.id AND (x.back_at IS NULL OR x.back_at >= ?1))""",
+               AND NOT EXISTS (SELECT 1 FROM loan_line x WHERE x.loan_id = l.id AND (x.back_at IS NULL OR x.back_at >= ?1))
+               AND NOT EXISTS (SELECT 1 FROM accident a WHERE a.loan_id = l.id AND a.ended_at IS NULL)""",
             before,
             A_LEADER);
     for (Led session : sessions) {

@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
@@ -47,6 +49,7 @@ class LoanApi {
 
   private final Loans loans;
   private final LoanLines lines;
+  private final AskBack askBack;
   private final IssueKit issueKit;
   private final ExtendLoan extendLoan;
   private final ChangeKit changeKit;
@@ -57,6 +60,7 @@ class LoanApi {
   LoanApi(
       Loans loans,
       LoanLines lines,
+      AskBack askBack,
       IssueKit issueKit,
       ExtendLoan extendLoan,
       ChangeKit changeKit,
@@ -65,6 +69,7 @@ class LoanApi {
       Actor actor) {
     this.loans = loans;
     this.lines = lines;
+    this.askBack = askBack;
     this.issueKit = issueKit;
     this.extendLoan = extendLoan;
     this.changeKit = changeKit;
@@ -107,7 +112,12 @@ class LoanApi {
   @Operation(summary = "One loan with its lines")
   public LoanJson.Loan one(@RestPath long id) {
     LoanSheet sheet = sheet(id);
-    return LoanJson.Loan.of(sheet, lines.of(sheet.id()), actor.seesNames(), lending.currency());
+    return LoanJson.Loan.of(
+        sheet,
+        askBack.of(sheet.id()).map(Asked::things).orElse(List.of()),
+        lines.of(sheet.id()),
+        actor.seesNames(),
+        lending.currency());
   }
 
   @POST

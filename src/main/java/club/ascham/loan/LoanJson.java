@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.askback.Thing;
+import club.ascham.askback.ThingJson;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.units.LengthText;
@@ -45,13 +47,20 @@ final class LoanJson {
     }
   }
 
-  /** One loan; without borrower, leader and reason for the committee. */
+  /**
+   * One loan; without borrower, leader and reason for the committee.
+   *
+   * @param contact how to reach the borrower; null: a session (likewise guardian: a grown-up)
+   * @param askBack what of it must not be shot
+   */
   record Loan(
       long id,
       String kind,
       Long borrower,
       String name,
       String leader,
+      String contact,
+      String guardian,
       Instant issuedAt,
       LocalDate dueOn,
       String issuedBy,
@@ -65,14 +74,22 @@ final class LoanJson {
       String depositBack,
       boolean open,
       int version,
+      List<ThingJson> askBack,
       List<Item> lines) {
-    static Loan of(LoanSheet sheet, List<LoanLine> lines, boolean names, Currency currency) {
+    static Loan of(
+        LoanSheet sheet,
+        List<Thing> askBack,
+        List<LoanLine> lines,
+        boolean names,
+        Currency currency) {
       return new Loan(
           sheet.id().value(),
           Words.of(sheet.kind()),
           names && sheet.borrower() != null ? sheet.borrower().value() : null,
           names ? sheet.name() : null,
           names ? sheet.leader() : null,
+          names ? sheet.contact() : null,
+          names ? sheet.guardian() : null,
           sheet.issuedAt(),
           sheet.dueOn(),
           sheet.issuedBy(),
@@ -88,6 +105,7 @@ final class LoanJson {
               : new Money(sheet.depositBackMinor()).plain(currency),
           lines.stream().anyMatch(LoanLine::isOut),
           sheet.version(),
+          askBack.stream().map(ThingJson::of).toList(),
           lines.stream().map(Item::of).toList());
     }
   }

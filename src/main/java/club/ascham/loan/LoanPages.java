@@ -1,5 +1,8 @@
 package club.ascham.loan;
 
+import club.ascham.accident.Accidents;
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
@@ -81,12 +84,16 @@ class LoanPages {
   }
 
   /**
+   * @param askBack what of it must not be shot; null: nothing
+   * @param accidents after which what was in hand is kept as it is
    * @param told what was told of what went out with it
    * @param besides what goes beside the bow and may be exchanged here
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoanPage(
       LoanSheet loan,
+      Asked askBack,
+      List<Accidents.Keeping> accidents,
       List<LoanLine> out,
       List<LoanLine> back,
       List<Report> told,
@@ -105,6 +112,8 @@ class LoanPages {
   private final Loans loans;
   private final LoanLines lines;
   private final Reports reports;
+  private final AskBack askBack;
+  private final Accidents accidents;
   private final ExtendLoan extendLoan;
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
@@ -116,6 +125,8 @@ class LoanPages {
       Loans loans,
       LoanLines lines,
       Reports reports,
+      AskBack askBack,
+      Accidents accidents,
       ExtendLoan extendLoan,
       ChangeKit changeKit,
       ReportLost reportLost,
@@ -125,6 +136,8 @@ class LoanPages {
     this.loans = loans;
     this.lines = lines;
     this.reports = reports;
+    this.askBack = askBack;
+    this.accidents = accidents;
     this.extendLoan = extendLoan;
     this.changeKit = changeKit;
     this.reportLost = reportLost;
@@ -245,6 +258,8 @@ class LoanPages {
     LocalDate usual = sheet.dueOn().plusDays(terms.loanDays());
     return new LoanPage(
         sheet,
+        askBack.of(sheet.id()).orElse(null),
+        accidents.keeping(sheet.id()),
         out,
         all.stream().filter(line -> !line.isOut()).toList(),
         reports.of(sheet.id()),

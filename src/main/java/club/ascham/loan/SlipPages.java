@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.id.LoanId;
@@ -40,20 +42,31 @@ class SlipPages {
       LocalDate checked,
       List<Inspections.Last> inspected) {}
 
+  /**
+   * @param askBack what of it must not be shot as of this printing; null: nothing
+   */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record SlipPage(LoanSheet loan, List<LoanLine> lent, List<Bow> bows, String deposit)
+  record SlipPage(
+      LoanSheet loan, Asked askBack, List<LoanLine> lent, List<Bow> bows, String deposit)
       implements TemplateInstance {}
 
   private final Loans loans;
   private final LoanLines lines;
+  private final AskBack askBack;
   private final RigSpecs specs;
   private final Inspections inspections;
   private final Lending lending;
 
   SlipPages(
-      Loans loans, LoanLines lines, RigSpecs specs, Inspections inspections, Lending lending) {
+      Loans loans,
+      LoanLines lines,
+      AskBack askBack,
+      RigSpecs specs,
+      Inspections inspections,
+      Lending lending) {
     this.loans = loans;
     this.lines = lines;
+    this.askBack = askBack;
     this.specs = specs;
     this.inspections = inspections;
     this.lending = lending;
@@ -73,7 +86,11 @@ class SlipPages {
     List<Bow> bows =
         specs.of(rigs).values().stream().map(card -> bow(card, checked, inspected)).toList();
     return new SlipPage(
-        sheet, lent, bows, new Money(sheet.depositMinor()).format(lending.currency()));
+        sheet,
+        askBack.of(sheet.id()).orElse(null),
+        lent,
+        bows,
+        new Money(sheet.depositMinor()).format(lending.currency()));
   }
 
   private static Bow bow(

@@ -8,8 +8,9 @@ import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Predicate;
 
-/** Withdraws everything that a recall names, wherever it is, for one reason. */
+/** Withdraws what is chosen of all that a recall names, wherever it is, for one reason. */
 @ApplicationScoped
 class RecallItems {
   private final Recalls recalls;
@@ -43,8 +44,11 @@ class RecallItems {
     }
   }
 
+  /**
+   * @param chosen which of those that the recall names
+   */
   @Writes
-  Outcome withdraw(RecallQuery query, String why, String formKey) {
+  Outcome withdraw(RecallQuery query, Predicate<Recalled> chosen, String why, String formKey) {
     if (pressed.ledTo(formKey).isPresent()) {
       return new Outcome(0, 0);
     }
@@ -52,6 +56,7 @@ class RecallItems {
     List<Recalled> taken =
         recalls.of(query).stream()
             .filter(Recalled::isInUse)
+            .filter(chosen)
             .filter(item -> isWithdrawn(item, why, now))
             .toList();
     pressed.leads(formKey, query.address());

@@ -4,6 +4,8 @@ import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.time.ClubTime;
+import club.ascham.web.CsvDownload;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import io.quarkus.qute.CheckedTemplate;
@@ -27,23 +29,32 @@ import java.util.Optional;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class RecallPages {
   private static final int LONGEST_WHY = 500;
+  private static final String NOTHING_TICKED = "Tick at least one that is to be withdrawn.";
 
   /**
    * One item with its past.
    *
    * @param names whether borrowers may be named to whoever looks
+   * @param ticked whether it is to be withdrawn
    */
   public record Traced(
-      Recalled item, List<Recalls.Holder> holders, List<Recalls.Touched> rigs, boolean names) {
+      Recalled item,
+      List<Recalls.Holder> holders,
+      List<Recalls.Touched> rigs,
+      boolean names,
+      boolean ticked) {
     public int borrowers() {
       return (int) holders.stream().filter(holder -> holder.borrower() != null).count();
     }
   }
 
+  /**
+   * @param holdersFile where the file of who has or had it is; null: nothing is asked for yet
+   */
   @CheckedTemplate(basePath = "recall", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RecallPage(
       Typed typed,
-      boolean asked,
+      String holdersFile,
       List<Traced> items,
       int inUse,
       List<String> makers,
@@ -53,16 +64,33 @@ class RecallPages {
   private final Recalls recalls;
   private final RecallItems recallItems;
   private final Actor actor;
+  private final ClubTime time;
 
-  RecallPages(Recalls recalls, RecallItems recallItems, Actor actor) {
+  RecallPages(Recalls recalls, RecallItems recallItems, Actor actor, ClubTime time) {
     this.recalls = recalls;
     this.recallItems = recallItems;
     this.actor = actor;
+    this.time = time;
   }
 
   @GET
   public TemplateInstance recall(@Context UriInfo uri) {
-    return page(Forms.typed(uri.getQueryParameters()));
+    return page(Forms.typed(uri.getQueryParameters()), true);
+  }
+
+  /** Whom to call: for officers, since it says how to reach everyone. */
+  @GET
+  @Path("/holders.csv")
+  @RolesAllowed(Role.OFFICERS)
+  public Response holders(@Context UriInfo uri) {
+    return RecallQuery.parse(Forms.typed(uri.getQueryParameters()))
+        .map(
+            query ->
+                CsvDownload.of(
+                    "recall-holders",
+                    HolderRow.HEADER,
+                    recalls.holderRows(query).stream().map(row -> row.cells(time::dayOf)).toList()))
+        .orElseGet(() -> Go.to("/recall"));
   }
 
   @POST
@@ -73,14 +101,27 @@ class RecallPages {
     Optional<RecallQuery> query = RecallQuery.parse(typed);
     String why =
         typed.required("why", LONGEST_WHY, "Why? It stands on every one of them until released.");
-    if (query.isEmpty() || !typed.sound()) {
-      return Go.again(page(typed));
+    if (query.isPresent()
+        && recalls.of(query.get()).stream().noneMatch(item -> isTicked(item, typed))) {
+      typed.fault("items", NOTHING_TICKED);
     }
-    RecallItems.Outcome outcome = recallItems.withdraw(query.get(), why, typed.value("once-key"));
+    if (query.isEmpty() || !typed.sound()) {
+      return Go.again(page(typed, false));
+    }
+    RecallItems.Outcome outcome =
+        recallItems.withdraw(
+            query.get(), item -> isTicked(item, typed), why, typed.value("once-key"));
     return Go.to(query.get().address(), outcome.said());
   }
 
-  private TemplateInstance page(Typed typed) {
+  private static boolean isTicked(Recalled item, Typed typed) {
+    return typed.ticked(item.field());
+  }
+
+  /**
+   * @param first whether nobody has ticked anything yet: then all are
+   */
+  private TemplateInstance page(Typed typed, boolean first) {
     Optional<RecallQuery> query = RecallQuery.parse(typed);
     List<Recalled> found = query.map(recalls::of).orElse(List.of());
     List<ItemId> ids = found.stream().map(Recalled::id).toList();
@@ -89,7 +130,7 @@ class RecallPages {
     boolean names = actor.role() != Role.COMMITTEE;
     return new RecallPage(
         typed,
-        query.isPresent(),
+        query.map(RecallQuery::holdersAddress).orElse(null),
         found.stream()
             .map(
                 item ->
@@ -97,7 +138,8 @@ class RecallPages {
                         item,
                         holders.getOrDefault(item.id(), List.of()),
                         rigs.getOrDefault(item.id(), List.of()),
-                        names))
+                        names,
+                        first || isTicked(item, typed)))
             .toList(),
         (int) found.stream().filter(Recalled::isInUse).count(),
         recalls.makers(),

@@ -35,7 +35,16 @@ record RecallQuery(String maker, String model, String batch, String serial) {
   }
 
   String address() {
-    StringJoiner address = new StringJoiner("&", "/recall?", "");
+    return "/recall?" + query();
+  }
+
+  /** The file of who has or had what it names. */
+  String holdersAddress() {
+    return "/recall/holders.csv?" + query();
+  }
+
+  private String query() {
+    StringJoiner address = new StringJoiner("&");
     add(address, "maker", maker);
     add(address, "model", model);
     add(address, "batch", batch);

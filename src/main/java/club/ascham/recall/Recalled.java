@@ -40,6 +40,11 @@ public record Recalled(
     return new ItemCode(bareCode).display();
   }
 
+  /** Its field in the form that withdraws. */
+  public String field() {
+    return "item-" + id.value();
+  }
+
   public String page() {
     return "/items/" + code();
   }

@@ -64,10 +64,19 @@ class Recalls {
    *
    * @param borrower null: sessions, counted together
    * @param name null likewise
+   * @param contact null likewise
+   * @param guardian null likewise, and for a grown-up
    * @param until null: has it now
    */
   public record Holder(
-      ItemId item, Long borrower, String name, Instant from, Instant until, int times) {}
+      ItemId item,
+      Long borrower,
+      String name,
+      String contact,
+      String guardian,
+      Instant from,
+      Instant until,
+      int times) {}
 
   /** Who has or had each of these items, the latest first. */
   Map<ItemId, List<Holder>> holders(Collection<ItemId> items) {
@@ -75,7 +84,7 @@ class Recalls {
         .list(
             Holder.class,
             """
-            SELECT x.item_id, o.borrower_id, b.name, min(x.out_at),
+            SELECT x.item_id, o.borrower_id, b.name, b.contact, b.guardian, min(x.out_at),
                    CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END, count(*)
               FROM loan_line x JOIN loan o ON o.id = x.loan_id LEFT JOIN borrower b ON b.id = o.borrower_id
              WHERE x.item_id IN (SELECT value FROM json_each(?1))
@@ -84,6 +93,27 @@ class Recalls {
             ids(items))
         .stream()
         .collect(Collectors.groupingBy(Holder::item));
+  }
+
+  /** Each time that somebody had what the recall names: by item, who has it now first. */
+  List<HolderRow> holderRows(RecallQuery query) {
+    return rows.list(
+        HolderRow.class,
+        """
+        SELECT i.code, i.maker, i.model, i.batch,
+               (SELECT c.code FROM fitting f JOIN item c ON c.id = f.item_id
+                 WHERE f.rig_id = x.rig_id AND f.place = 'BODY' AND f.from_at <= x.out_at
+                 ORDER BY f.from_at DESC LIMIT 1),
+               o.id, o.kind = 'SESSION', coalesce(b.name, o.leader), b.contact, b.guardian, x.out_at, x.back_at
+          FROM loan_line x JOIN item i ON i.id = x.item_id
+          JOIN loan o ON o.id = x.loan_id LEFT JOIN borrower b ON b.id = o.borrower_id
+         WHERE i.id IN (%s)
+         ORDER BY i.code, x.back_at IS NOT NULL, x.out_at DESC, x.id"""
+            .formatted(MATCHING.formatted(1, 2, 3, 4)),
+        query.maker(),
+        query.model(),
+        query.batch(),
+        query.serial());
   }
 
   /**

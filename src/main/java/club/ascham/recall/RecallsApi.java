@@ -5,6 +5,7 @@ import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
@@ -19,10 +20,13 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -70,9 +74,19 @@ class RecallsApi {
   /** Everything that a recall names. */
   public record RecalledList(List<RecalledJson> items) {}
 
-  /** A recall; all that is given must match. */
+  /**
+   * A recall; all that is given must match.
+   *
+   * @param items codes of those to be withdrawn; left out: all that it names
+   */
   public record RecallBody(
-      String maker, String model, String batch, String serial, String why, String onceKey) {}
+      String maker,
+      String model,
+      String batch,
+      String serial,
+      List<String> items,
+      String why,
+      String onceKey) {}
 
   /**
    * What a recall did.
@@ -128,7 +142,7 @@ class RecallsApi {
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
   @RolesAllowed(Role.OFFICERS)
-  @Operation(summary = "Withdraw everything that a recall names, for one reason")
+  @Operation(summary = "Withdraw what a recall names, all of it or those listed, for one reason")
   @RequestBody(
       content =
           @Content(
@@ -144,12 +158,38 @@ class RecallsApi {
     Optional<RecallQuery> query = query(typed);
     String why =
         typed.required("why", LONGEST_WHY, "Why? It stands on every one of them until released.");
+    Set<ItemId> chosen = query.map(asked -> chosen(typed, body.items(), asked)).orElse(Set.of());
     if (query.isEmpty() || !typed.sound()) {
       return Problem.of(typed);
     }
-    RecallItems.Outcome outcome = recallItems.withdraw(query.get(), why, body.onceKey());
+    RecallItems.Outcome outcome =
+        recallItems.withdraw(query.get(), item -> chosen.contains(item.id()), why, body.onceKey());
     return Response.ok(new RecallResult(outcome.withdrawn(), outcome.out(), outcome.said()))
         .build();
+  }
+
+  /** Those with these codes; a code that the recall does not name is a fault at its place. */
+  private Set<ItemId> chosen(Typed typed, List<String> codes, RecallQuery query) {
+    List<Recalled> named = recalls.of(query);
+    if (codes == null) {
+      return named.stream().map(Recalled::id).collect(Collectors.toSet());
+    }
+    Set<ItemId> chosen = new HashSet<>();
+    for (int i = 0; i < codes.size(); i++) {
+      String field = "items." + i;
+      ItemCode code = typed.with(field, codes.get(i)).code(field);
+      Optional<Recalled> found =
+          named.stream()
+              .filter(one -> code != null && one.bareCode().equals(code.bare()))
+              .findFirst();
+      found.ifPresentOrElse(
+          one -> chosen.add(one.id()),
+          () -> typed.fault(field, "The recall names nothing with that code."));
+    }
+    if (codes.isEmpty()) {
+      typed.fault("items", "Name at least one, or leave the list out to withdraw all.");
+    }
+    return chosen;
   }
 
   private static Optional<RecallQuery> query(Typed typed) {

@@ -1,6 +1,8 @@
 package club.ascham.receive;
 
 import club.ascham.Settings;
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.loan.LoanLine;
@@ -42,6 +44,7 @@ class ReceivePages {
 
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record QueuePage(
+      List<Asked> askBack,
       List<LoanRow> out,
       LocalDate today,
       Receipts.Done done,
@@ -53,6 +56,7 @@ class ReceivePages {
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReceivePage(
       Receipts.Head loan,
+      Asked askBack,
       List<Line> out,
       SignList signs,
       LocalDate today,
@@ -91,6 +95,7 @@ class ReceivePages {
   private final ReceiveLoan receiveLoan;
   private final Loans loans;
   private final LoanLines lines;
+  private final AskBack askBack;
   private final Pressed pressed;
   private final ClubTime time;
   private final Currency currency;
@@ -101,6 +106,7 @@ class ReceivePages {
       ReceiveLoan receiveLoan,
       Loans loans,
       LoanLines lines,
+      AskBack askBack,
       Pressed pressed,
       ClubTime time,
       Settings settings) {
@@ -109,6 +115,7 @@ class ReceivePages {
     this.receiveLoan = receiveLoan;
     this.loans = loans;
     this.lines = lines;
+    this.askBack = askBack;
     this.pressed = pressed;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
@@ -118,6 +125,7 @@ class ReceivePages {
   public TemplateInstance queue(@RestQuery Long done) {
     Receipts.Done saved = done == null ? null : receipts.done(done).orElse(null);
     return new QueuePage(
+        askBack.now(),
         loans.dueBy(LocalDate.of(9999, 1, 1), QUEUE_AT_MOST),
         time.today(),
         saved,
@@ -168,6 +176,7 @@ class ReceivePages {
     List<LoanLine> out = out(head.id());
     return new ReceivePage(
         head,
+        askBack.of(head.id()).orElse(null),
         out.stream().map(line -> new Line(line, first, typed)).toList(),
         SignList.of(Telling.Fields.PLAIN, ReceiptDetails.choices(out), typed),
         time.today(),

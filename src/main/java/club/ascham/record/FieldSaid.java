@@ -28,6 +28,7 @@ final class FieldSaid {
 
   private static final Map<String, String> THINGS =
       Map.of(
+          "accident_item", "thing kept after an accident",
           "bow_check", "check",
           "bowstring", "string",
           "club_brace_band", "brace band",

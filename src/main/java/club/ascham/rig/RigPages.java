@@ -109,6 +109,7 @@ class RigPages {
       List<RigRecords.Weighed> weighings,
       List<RigRecords.Lent> loans,
       List<RigRecords.Withdrawn> withdrawn,
+      List<RigRecords.Accident> accidents,
       List<RigRecords.Overdue> overdue,
       List<Story.Line> story)
       implements TemplateInstance {}
@@ -266,6 +267,7 @@ class RigPages {
         records.weighings(card),
         records.loans(rig, RECENT),
         records.withdrawn(rig),
+        records.accidents(rig),
         records.overdue(rig),
         story.ofRig(rig, STORY_LINES));
   }

@@ -125,6 +125,20 @@ public class RigRecords {
     }
   }
 
+  /** An accident after which a part of the rig is kept as it is. */
+  public record Accident(long id, Instant happened) {}
+
+  List<Accident> accidents(RigId rig) {
+    return rows.list(
+        Accident.class,
+        """
+        SELECT a.id, a.happened_at FROM accident a WHERE a.ended_at IS NULL
+           AND EXISTS (SELECT 1 FROM accident_item k JOIN fitting f ON f.item_id = k.item_id AND f.until_at IS NULL
+                        WHERE k.accident_id = a.id AND k.withdrawal_id IS NOT NULL AND f.rig_id = ?1)
+         ORDER BY a.happened_at""",
+        rig);
+  }
+
   /** Why a rig is withdrawn, part by part, the first one first. */
   List<Withdrawn> withdrawn(RigId rig) {
     return rows.list(

@@ -1,5 +1,7 @@
 package club.ascham.session;
 
+import club.ascham.askback.AskBack;
+import club.ascham.askback.Asked;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -57,6 +59,7 @@ class SessionPages {
   @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SessionPage(
       Sessions.Head session,
+      Asked askBack,
       List<Back> rigs,
       boolean someOut,
       List<Report> told,
@@ -69,6 +72,7 @@ class SessionPages {
 
   private final Sessions sessions;
   private final Reports reports;
+  private final AskBack askBack;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
   private final AddArcher addArcher;
@@ -79,6 +83,7 @@ class SessionPages {
   SessionPages(
       Sessions sessions,
       Reports reports,
+      AskBack askBack,
       LendSession lendSession,
       ReturnSession returnSession,
       AddArcher addArcher,
@@ -87,6 +92,7 @@ class SessionPages {
       ClubTime time) {
     this.sessions = sessions;
     this.reports = reports;
+    this.askBack = askBack;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
     this.addArcher = addArcher;
@@ -215,6 +221,7 @@ class SessionPages {
     List<Sessions.Out> rigs = sessions.rigsOf(id);
     return new SessionPage(
         head,
+        askBack.of(id).orElse(null),
         rigs.stream().map(rig -> new Back(rig, SignList.ofBow(rig.rig(), typed))).toList(),
         rigs.stream().anyMatch(Sessions.Out::isOut),
         reports.of(id),

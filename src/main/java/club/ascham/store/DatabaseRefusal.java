@@ -35,6 +35,10 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry(
               "released-bow-has-an-open-report",
               "Something was told of this bow and is not answered: answer it first."),
+          Map.entry(
+              "kept-as-it-is",
+              "It is kept as it is after an accident: nothing of it is fitted, taken off, adjusted,"
+                  + " released or retired until an officer ends that."),
           Map.entry("lent-item-is-withdrawn", "One of these was withdrawn meanwhile."),
           Map.entry(
               "lent-part-is-not-fitted-to-that-rig", "The rig's parts were changed meanwhile."),

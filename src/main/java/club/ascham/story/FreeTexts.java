@@ -57,6 +57,8 @@ public class FreeTexts {
           new Column("withdrawal", "no_work_why", "why no inspection fits", ITS_ITEM),
           new Column("withdrawal", "looked_at", "what was looked at", ITS_ITEM),
           new Column("withdrawal", "looked_by_name", "who looked at it", ITS_ITEM),
+          new Column("accident", "words", "what happened in an accident", "'/accidents/' || t.id"),
+          new Column("accident", "end_why", "why a keeping ended", "'/accidents/' || t.id"),
           new Column("upkeep_record", "found", "what an inspection found", ITS_ITEM),
           new Column("upkeep_record", "parts_used", "parts used", ITS_ITEM),
           new Column("upkeep_task", "why", "reason of work asked for", ITS_ITEM),

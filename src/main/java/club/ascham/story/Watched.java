@@ -46,6 +46,7 @@ record Watched(String table, List<String> columns) {
           Map.entry("report", Set.of("words", "answer_words")),
           Map.entry("bow_check", Set.of("correction_why")),
           Map.entry("adjustment", Set.of("words")),
+          Map.entry("accident", Set.of("words", "end_why")),
           Map.entry(
               "withdrawal",
               Set.of("why", "release_why", "no_work_why", "looked_at", "looked_by_name")),

@@ -2,6 +2,7 @@ package club.ascham.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.exchange.Import.CsvFile;
@@ -46,6 +47,47 @@ class RoundTripTest {
       List<CsvFile> again = elsewhere.everything();
       for (int i = 0; i < exported.size(); i++) {
         assertEquals(text(exported.get(i)), text(again.get(i)), exported.get(i).name());
+      }
+    }
+  }
+
+  @Test
+  void whatIsKeptAfterAnAccident_isKeptElsewhereToo() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one);
+        EmptyClub elsewhere = EmptyClub.in(other)) {
+      club.fill(EmptyClub.demoFiles());
+      try (var insert = club.connection().createStatement()) {
+        insert.executeUpdate(
+            """
+            INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
+            SELECT f.item_id, '2026-01-02T18:30:00.000Z', '2026-01-02T18:30:00.000Z', 1, 'Kept as it is.'
+              FROM fitting f WHERE f.until_at IS NULL AND f.place = 'LIMBS'
+               AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = f.item_id AND w.released_at IS NULL) LIMIT 1""");
+        insert.executeUpdate(
+            """
+            INSERT INTO accident (rig_id, happened_at, recorded_at, told_by, words)
+            SELECT f.rig_id, w.happened_at, w.recorded_at, 1, '=1+1, said "the archer"'
+              FROM withdrawal w JOIN fitting f ON f.item_id = w.item_id AND f.until_at IS NULL ORDER BY w.id DESC LIMIT 1""");
+        insert.executeUpdate(
+            """
+            INSERT INTO accident_item (accident_id, item_id, rig_id, withdrawal_id)
+            SELECT a.id, w.item_id, a.rig_id, w.id FROM accident a, (SELECT * FROM withdrawal ORDER BY id DESC LIMIT 1) w""");
+      }
+      List<CsvFile> exported = club.everything();
+      assertEquals(List.of(), elsewhere.take(exported, 0).bad());
+      List<CsvFile> again = elsewhere.everything();
+      for (int i = 0; i < exported.size(); i++) {
+        assertEquals(text(exported.get(i)), text(again.get(i)), exported.get(i).name());
+      }
+      try (var change = elsewhere.connection().createStatement()) {
+        SQLException refused =
+            assertThrows(
+                SQLException.class,
+                () ->
+                    change.executeUpdate(
+                        "UPDATE fitting SET until_at = '2026-01-03T00:00:00.000Z' WHERE until_at IS"
+                            + " NULL AND item_id = (SELECT max(item_id) FROM accident_item)"));
+        assertTrue(refused.getMessage().contains("kept-as-it-is"), refused.getMessage());
       }
     }
   }

@@ -15,7 +15,7 @@ final class Rigs {
   private Rigs() {}
 
   static Fleet fleet(List<FleetRig> rigs) {
-    return new Fleet(TODAY, COURSE, rigs, List.of(), List.of(), List.of(), List.of());
+    return new Fleet(TODAY, COURSE, rigs, List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
   static FleetRig rig(

@@ -81,7 +81,15 @@ class TonightTest {
 
   private static OpenLoan loan(long id, int dueInDays) {
     return new OpenLoan(
-        new LoanId(id), false, "Rosa", TODAY.plusDays(dueInDays), 3, "R0101E", "RISER,LIMBS");
+        new LoanId(id),
+        false,
+        "Rosa",
+        "07700 900417",
+        null,
+        TODAY.plusDays(dueInDays),
+        3,
+        "R0101E",
+        "RISER,LIMBS");
   }
 
   private static List<Long> ids(List<OpenLoan> loans) {

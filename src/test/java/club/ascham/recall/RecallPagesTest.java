@@ -1,20 +1,29 @@
 package club.ascham.recall;
 
+import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.StatementCount;
+import club.ascham.time.ClubTime;
 import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class RecallPagesTest {
   @Inject Shelf shelf;
+  @Inject ClubTime time;
 
   @Test
   void aBatch_isTracedToRoomRigAndBorrower_andWithdrawnInOnePress() {
@@ -45,6 +54,10 @@ class RecallPagesTest {
             "Twinerow",
             "batch",
             batch,
+            lent.string().field(),
+            "on",
+            spare.field(),
+            "on",
             "why",
             "Maker's notice: serving slips.",
             "once-key",
@@ -58,7 +71,7 @@ class RecallPagesTest {
     officer
         .get(page)
         .then()
-        .body(containsString("serving slips"), not(containsString("Withdraw all")));
+        .body(containsString("serving slips"), not(containsString("id=\"withdraw\"")));
   }
 
   @Test
@@ -91,6 +104,118 @@ class RecallPagesTest {
         .body(containsString("1 borrower"), not(containsString("Percival Quill")));
     committee.post("/recall", form).then().statusCode(403);
     assertEquals("ON_LOAN", shelf.state(rig.string()));
+  }
+
+  @Test
+  void onlyWhatIsTicked_isWithdrawn_andAllIsTickedToStartWith() {
+    String batch = "TK-" + System.nanoTime();
+    Shelf.Put one = shelf.aString(68);
+    Shelf.Put other = shelf.aString(68);
+    Shelf.Put gone = shelf.aString(68);
+    List.of(one, other, gone).forEach(string -> shelf.name(string, "Twinerow", batch));
+    shelf.change(
+        "UPDATE item SET retired_on = '2026-01-02', retired_why = 'SCRAPPED' WHERE id = ?1",
+        gone.id());
+    Visitor officer = Visitor.signedInAs("officer");
+    String page = officer.get("/recall?batch=" + batch).asString();
+    assertTrue(page.contains("name=\"" + one.field() + "\" value=\"on\" checked"), page);
+    assertTrue(page.contains("name=\"" + other.field() + "\" value=\"on\" checked"));
+    assertFalse(page.contains("name=\"" + gone.field() + "\""), "what is retired is not ticked");
+    officer
+        .post("/recall", Map.of("batch", batch, "why", "Maker's notice of May."))
+        .then()
+        .statusCode(422)
+        .body(containsString("Tick at least one"));
+    officer
+        .post(
+            "/recall", Map.of("batch", batch, "why", "Maker's notice of May.", other.field(), "on"))
+        .then()
+        .statusCode(303);
+    assertEquals("READY", shelf.state(one));
+    assertEquals("WITHDRAWN", shelf.state(other));
+  }
+
+  @Test
+  void overTheApi_aListOfItemsIsWithdrawn_andACodeTheRecallDoesNotNameIsRefused() {
+    String batch = "AP-" + System.nanoTime();
+    Shelf.Put one = shelf.aString(68);
+    Shelf.Put other = shelf.aString(68);
+    Shelf.Put stranger = shelf.aString(68);
+    List.of(one, other).forEach(string -> shelf.name(string, "Twinerow", batch));
+    recall(
+            Map.of(
+                "batch", batch, "items", List.of(stranger.code()), "why", "Maker's notice of May."))
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", equalTo("items.0"));
+    recall(Map.of("batch", batch, "items", List.of(), "why", "Maker's notice of May."))
+        .then()
+        .statusCode(422);
+    assertEquals("READY", shelf.state(stranger));
+    recall(Map.of("batch", batch, "items", List.of(one.code()), "why", "Maker's notice of May."))
+        .then()
+        .statusCode(200)
+        .body("withdrawn", equalTo(1));
+    assertEquals("WITHDRAWN", shelf.state(one));
+    assertEquals("READY", shelf.state(other));
+    recall(Map.of("batch", batch, "why", "Maker's notice of May."))
+        .then()
+        .body("withdrawn", equalTo(1));
+    assertEquals("WITHDRAWN", shelf.state(other), "without a list, all that is left");
+  }
+
+  private static Response recall(Map<String, ?> body) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("application/json")
+        .body(body)
+        .post("/api/recalls");
+  }
+
+  @Test
+  void whomToCall_isAFileForOfficersAlone_inWhichNothingIsAFormula() {
+    Shelf.ReadyRig rig = shelf.aReadyRig();
+    String batch = "CS-" + System.nanoTime();
+    shelf.name(rig.string(), "Twinerow", batch);
+    long loan = shelf.lend(rig, "=HYPERLINK(\"x\"),\nOdo \"Quick\"");
+    shelf.change(
+        "UPDATE borrower SET contact = '+44 7700 900123', guardian = '@Mira, of \"Holt\"', age_band = 'UP_TO_12'"
+            + " WHERE id = (SELECT borrower_id FROM loan WHERE id = ?1)",
+        loan);
+    String file = "/recall/holders.csv?batch=" + batch;
+    for (String name : List.of("volunteer", "committee")) {
+      Visitor.signedInAs(name).get(file).then().statusCode(403);
+      Visitor.signedInAs(name)
+          .get("/recall?batch=" + batch)
+          .then()
+          .body(not(containsString("900123")), not(containsString("holders.csv")));
+    }
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .get("/recall?batch=" + batch)
+        .then()
+        .body(containsString("900123"), containsString("/recall/holders.csv?batch=" + batch));
+    String csv =
+        officer
+            .get(file)
+            .then()
+            .statusCode(200)
+            .header("Content-Disposition", containsString("recall-holders.csv"))
+            .extract()
+            .asString();
+    assertEquals(
+        "item,maker,model,batch,rig then,loan,kind,who,contact,guardian,from,until,has it now\r\n"
+            + "%s,Twinerow,Heron,%s,%s,%d,kit,\"'=HYPERLINK(\"\"x\"\"),\nOdo \"\"Quick\"\"\",'+44 7700 900123,\"'@Mira, of \"\"Holt\"\"\",%s,,yes\r\n"
+                .formatted(
+                    rig.string().code(),
+                    batch,
+                    rig.riser().code(),
+                    loan,
+                    time.dayOf(time.now().minus(Duration.ofDays(1)))),
+        csv);
+    officer.get("/recall/holders.csv").then().statusCode(303);
   }
 
   @Test

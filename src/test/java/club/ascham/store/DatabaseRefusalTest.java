@@ -4,14 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class DatabaseRefusalTest {
+  /** No page can ask for what these refuse: they are for other programs. */
+  private static final Pattern GUARDS_THE_RECORD =
+      Pattern.compile("(sealed-)?(story|change|personal-value)-");
+
   @Test
   void aTriggersName_becomesTheSentenceForThePerson() {
     DatabaseRefusal refusal =
@@ -29,27 +37,34 @@ class DatabaseRefusalTest {
   }
 
   @Test
-  void everyNamedTrigger_hasItsSentence() throws IOException {
-    String triggers =
-        read("/db/migration/V008__what_the_database_refuses.sql")
-            + read("/db/migration/V024__a_release_says_what_was_looked_at.sql");
-    Matcher named = Pattern.compile("RAISE\\(ABORT, '([a-z-]+)'\\)").matcher(triggers);
+  void everyNamedTrigger_hasItsSentence() throws IOException, URISyntaxException {
     int seen = 0;
-    while (named.find()) {
-      String rule = named.group(1);
-      assertEquals(
-          rule,
-          DatabaseRefusal.in(new SQLException("x " + rule))
-              .orElseThrow(() -> new AssertionError(rule))
-              .rule());
-      seen++;
+    for (String triggers : migrations()) {
+      Matcher named = Pattern.compile("RAISE\\(ABORT, '([a-z-]+)'\\)").matcher(triggers);
+      while (named.find()) {
+        String rule = named.group(1);
+        if (GUARDS_THE_RECORD.matcher(rule).lookingAt()) {
+          continue;
+        }
+        assertEquals(
+            rule,
+            DatabaseRefusal.in(new SQLException("x " + rule))
+                .orElseThrow(() -> new AssertionError(rule))
+                .rule());
+        seen++;
+      }
     }
-    assertTrue(seen > 10, "the file holds the triggers");
+    assertTrue(seen > 20, "the files hold the triggers");
   }
 
-  private static String read(String resource) throws IOException {
-    try (InputStream in = DatabaseRefusalTest.class.getResourceAsStream(resource)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+  private static List<String> migrations() throws IOException, URISyntaxException {
+    List<String> texts = new ArrayList<>();
+    Path folder = Path.of(DatabaseRefusalTest.class.getResource("/db/migration").toURI());
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.toList()) {
+        texts.add(Files.readString(file));
+      }
     }
+    return texts;
   }
 }

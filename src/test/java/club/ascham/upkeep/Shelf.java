@@ -23,7 +23,12 @@ public class Shelf {
   }
 
   /** An item on the shelf. */
-  public record Put(ItemId id, String code) {}
+  public record Put(ItemId id, String code) {
+    /** Its field in a form that ticks items. */
+    public String field() {
+      return "item-" + id.value();
+    }
+  }
 
   /** A rig that is set up and ready. */
   public record ReadyRig(RigId id, Put riser, Put limbs, Put string) {}

@@ -1,0 +1,118 @@
+package club.ascham.accident;
+
+import club.ascham.id.ItemId;
+import club.ascham.store.Rows;
+import io.quarkus.qute.TemplateData;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Reads all that the record knows of some items, the oldest first: eleven statements, however many
+ * items and however long their past.
+ */
+@ApplicationScoped
+class Histories {
+  private final Rows rows;
+
+  Histories(Rows rows) {
+    this.rows = rows;
+  }
+
+  /**
+   * A sentence of the record.
+   *
+   * @param id its number in the record
+   * @param seal shortened; null: not sealed
+   */
+  @TemplateData
+  record Sentence(
+      ItemId item,
+      long id,
+      Instant happened,
+      Instant recorded,
+      String by,
+      String sentence,
+      String why,
+      String seal) {}
+
+  /** What was measured, done, lent and told, and the record's own sentences. */
+  @TemplateData
+  record History(List<Event> events, List<Sentence> story) {
+    static final History NONE = new History(List.of(), List.of());
+
+    History withoutNames() {
+      return new History(events.stream().map(Event::withoutNames).toList(), story);
+    }
+  }
+
+  private record Known(ItemId item, Event event) {}
+
+  /** Each thing of an accident with its past; arrows out of a pool can't be told apart. */
+  Map<Accidents.Thing, History> traced(List<Accidents.Thing> things, boolean names) {
+    Map<ItemId, History> known =
+        of(
+            things.stream()
+                .filter(thing -> thing.arrows() == null)
+                .map(Accidents.Thing::item)
+                .toList());
+    Map<Accidents.Thing, History> traced = new LinkedHashMap<>();
+    for (Accidents.Thing thing : things) {
+      History history = known.getOrDefault(thing.item(), History.NONE);
+      traced.put(thing, names ? history : history.withoutNames());
+    }
+    return traced;
+  }
+
+  private Map<ItemId, History> of(Collection<ItemId> items) {
+    if (items.isEmpty()) {
+      return Map.of();
+    }
+    String ids =
+        items.stream()
+            .map(item -> Long.toString(item.value()))
+            .collect(Collectors.joining(",", "[", "]"));
+    Map<ItemId, List<Event>> events =
+        Stream.of(
+                read(HistoryFacts.Fitted.class, HistorySql.FITTED, ids),
+                read(HistoryFacts.SetUp.class, HistorySql.SET_UPS, ids),
+                read(HistoryFacts.Check.class, HistorySql.CHECKS, ids),
+                read(HistoryFacts.Adjusted.class, HistorySql.ADJUSTMENTS, ids),
+                read(HistoryFacts.Done.class, HistorySql.UPKEEP, ids),
+                read(HistoryFacts.AskedFor.class, HistorySql.ASKED_FOR, ids),
+                read(HistoryFacts.Withdrawn.class, HistorySql.WITHDRAWALS, ids),
+                read(HistoryFacts.Told.class, HistorySql.REPORTS, ids),
+                read(HistoryFacts.Lent.class, HistorySql.LOANS, ids),
+                read(HistoryFacts.Weighed.class, HistorySql.WEIGHED, ids))
+            .flatMap(Function.identity())
+            .collect(
+                Collectors.groupingBy(
+                    Known::item, Collectors.mapping(Known::event, Collectors.toList())));
+    Map<ItemId, List<Sentence>> stories =
+        rows.list(Sentence.class, HistorySql.STORIES, ids).stream()
+            .collect(Collectors.groupingBy(Sentence::item));
+    Map<ItemId, History> histories = new HashMap<>();
+    for (ItemId item : items) {
+      List<Event> ofItem =
+          events.getOrDefault(item, List.of()).stream()
+              .sorted(Comparator.comparing(Event::at))
+              .toList();
+      histories.put(item, new History(ofItem, stories.getOrDefault(item, List.of())));
+    }
+    return histories;
+  }
+
+  private <R extends Record & HistoryFacts.Fact> Stream<Known> read(
+      Class<R> shape, String sql, String ids) {
+    return rows.list(shape, sql, ids).stream()
+        .flatMap(fact -> fact.events().map(event -> new Known(fact.item(), event)));
+  }
+}

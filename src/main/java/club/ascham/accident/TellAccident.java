@@ -1,0 +1,159 @@
+package club.ascham.accident;
+
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
+import club.ascham.people.Actor;
+import club.ascham.store.Pressed;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
+import club.ascham.time.ClubTime;
+import club.ascham.withdrawal.Reason;
+import club.ascham.withdrawal.WithdrawItem;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Withdraws all that was in somebody's hands when it happened, wherever it is now, and keeps it as
+ * it is.
+ */
+@ApplicationScoped
+class TellAccident {
+  private static final String PAGE = "/accidents/";
+  static final String WHICH_BOW = "Several people have bows of a session in hand: say which bow.";
+  static final String NOTHING =
+      "The record knows of nothing that was in hand then: look at day and time.";
+
+  private final Rows rows;
+  private final InHand inHand;
+  private final WithdrawItem withdrawItem;
+  private final Story story;
+  private final Pressed pressed;
+  private final Actor actor;
+  private final ClubTime time;
+
+  TellAccident(
+      Rows rows,
+      InHand inHand,
+      WithdrawItem withdrawItem,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
+    this.rows = rows;
+    this.inHand = inHand;
+    this.withdrawItem = withdrawItem;
+    this.story = story;
+    this.pressed = pressed;
+    this.actor = actor;
+    this.time = time;
+  }
+
+  /** How telling it ended. */
+  sealed interface Outcome {
+    /**
+     * @param kept how many things are kept as they are
+     */
+    record Told(long id, int kept) implements Outcome {
+      String page() {
+        return PAGE + id;
+      }
+
+      String said() {
+        return (kept == 1 ? "One thing is" : kept + " things are")
+            + " withdrawn and kept as "
+            + (kept == 1 ? "it is." : "they are.");
+      }
+    }
+
+    /** Nothing was changed. */
+    record NothingInHand() implements Outcome {}
+  }
+
+  @Writes
+  Outcome tell(InHand.Subject subject, AccidentDetails details, String formKey) {
+    Optional<String> before = pressed.ledTo(formKey);
+    if (before.isPresent()) {
+      long told = Long.parseLong(before.get().substring(PAGE.length()));
+      return new Outcome.Told(told, kept(told));
+    }
+    List<Held> held = inHand.of(subject, details.happened());
+    if (held.isEmpty()) {
+      return new Outcome.NothingInHand();
+    }
+    Instant now = time.now();
+    long id = 1 + rows.number("SELECT coalesce(max(id), 0) FROM accident");
+    String why =
+        "Kept as it is after accident %d of %s."
+            .formatted(id, ClubTime.said(time.dayOf(details.happened())));
+    Map<ItemId, Long> withdrawals = new LinkedHashMap<>();
+    held.stream()
+        .filter(Held::isKept)
+        .forEach(thing -> withdrawals.put(thing.item(), withdrawn(thing, why, now)));
+    keep(id, subject, details, now);
+    held.forEach(thing -> keep(id, thing, withdrawals.get(thing.item())));
+    story.tell(
+        new Story.Told(
+            details.happened(),
+            actor.id(),
+            "Accident " + id + ": what was in hand is kept as it is.",
+            // What happened stands at the accident, for officers: a story is read by everyone.
+            null,
+            subject.loan(),
+            held.stream().map(Held::item).toList(),
+            rigs(subject, held)));
+    pressed.leads(formKey, PAGE + id);
+    return new Outcome.Told(id, withdrawals.size());
+  }
+
+  private int kept(long accident) {
+    return (int)
+        rows.number(
+            "SELECT count(withdrawal_id) FROM accident_item WHERE accident_id = ?1", accident);
+  }
+
+  /** The withdrawal that it is kept by: a new one, or the one that stands already. */
+  private Long withdrawn(Held thing, String why, Instant now) {
+    WithdrawItem.Outcome outcome =
+        withdrawItem.withdraw(thing.item(), new Reason(why, null, null), now, null);
+    return outcome instanceof WithdrawItem.Outcome.Withdrawn withdrawn
+        ? withdrawn.id()
+        : ((WithdrawItem.Outcome.AlreadyOut) outcome).id();
+  }
+
+  private void keep(long id, InHand.Subject subject, AccidentDetails details, Instant now) {
+    rows.change(
+        """
+        INSERT INTO accident (id, loan_id, rig_id, happened_at, recorded_at, told_by, words)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)""",
+        id,
+        subject.loan(),
+        subject.rig(),
+        details.happened(),
+        now,
+        actor.id(),
+        details.words());
+  }
+
+  private void keep(long id, Held thing, Long withdrawal) {
+    rows.change(
+        """
+        INSERT INTO accident_item (accident_id, item_id, rig_id, arrow_count, withdrawal_id)
+        VALUES (?1, ?2, ?3, ?4, ?5)""",
+        id,
+        thing.item(),
+        thing.rig(),
+        thing.arrows(),
+        withdrawal);
+  }
+
+  private static List<RigId> rigs(InHand.Subject subject, List<Held> held) {
+    List<RigId> rigs = held.stream().map(Held::rig).filter(Objects::nonNull).distinct().toList();
+    return rigs.isEmpty() && subject.rig() != null ? List.of(subject.rig()) : rigs;
+  }
+}

@@ -1,0 +1,44 @@
+package club.ascham.askback;
+
+import club.ascham.id.LoanId;
+import io.quarkus.qute.TemplateData;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A loan of which something must come back at once.
+ *
+ * @param who the borrower or the session's leader; null where the reader is not to see names
+ *     (likewise contact and guardian)
+ * @param contact null for a session
+ * @param guardian null for a grown-up
+ * @param things of this loan that must not be shot, those of one rig together
+ */
+@TemplateData
+public record Asked(
+    LoanId loan,
+    boolean session,
+    String who,
+    String contact,
+    String guardian,
+    LocalDate dueOn,
+    List<Thing> things) {
+
+  public Asked withoutNames() {
+    return new Asked(loan, session, null, null, null, dueOn, things);
+  }
+
+  /** The first day from which something of it must not be shot. */
+  public LocalDate since() {
+    return things.stream()
+        .flatMap(thing -> thing.against().all().stream())
+        .map(concern -> concern.since())
+        .min(LocalDate::compareTo)
+        .orElseThrow();
+  }
+
+  /** How many things are to be asked back. */
+  public static int things(List<Asked> asked) {
+    return asked.stream().mapToInt(one -> one.things().size()).sum();
+  }
+}

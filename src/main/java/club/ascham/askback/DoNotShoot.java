@@ -1,0 +1,28 @@
+package club.ascham.askback;
+
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Matter;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * Which of what stands against a thing is a reason to ask for it at once. That the day of an
+ * inspection is past, that work was asked for, or that it is not set up, keeps a bow from going out
+ * the next time and is no reason to telephone tonight.
+ */
+final class DoNotShoot {
+  private static final Set<Matter> AT_ONCE =
+      EnumSet.of(Matter.WITHDRAWN, Matter.INSPECTION_FAILED, Matter.REPORTED, Matter.CHANGING);
+
+  private DoNotShoot() {}
+
+  static boolean says(Concern concern) {
+    return concern.blocks() && AT_ONCE.contains(concern.matter());
+  }
+
+  /** Of all that stands against it, what says so. */
+  static Against of(Against against) {
+    return new Against(against.all().stream().filter(DoNotShoot::says).toList());
+  }
+}

@@ -1,0 +1,135 @@
+package club.ascham.accident;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import club.ascham.fleet.Rack;
+import club.ascham.store.DatabaseRefusal;
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** While a thing is kept as it is, the database itself refuses what would change it. */
+@QuarkusTest
+class KeptAsItIsTest {
+  private static final String WORDS = "The lower limb broke at full draw; a cut on the forearm.";
+
+  @Inject Rack rack;
+  @Inject Rows rows;
+  @Inject ClubTime time;
+
+  private static Response post(String path, Map<String, ?> body) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("application/json")
+        .body(body)
+        .post(path);
+  }
+
+  private void refuses(String sql, Object... parameters) {
+    DatabaseRefusal refusal =
+        assertThrows(DatabaseRefusal.class, () -> rows.change(sql, parameters), sql);
+    assertEquals("kept-as-it-is", refusal.rule(), sql);
+  }
+
+  @Test
+  void whileItIsKept_theDatabaseRefusesWhatWouldChangeIt_untilAnOfficerEndsThatInWholeWords() {
+    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung other = rack.readyRig("RIGHT", 20);
+    long accident =
+        post("/api/accidents", Map.of("rig", rig.id().value(), "words", WORDS))
+            .then()
+            .statusCode(201)
+            .extract()
+            .jsonPath()
+            .getLong("id");
+    Instant now = time.now();
+    refuses("UPDATE fitting SET until_at = ?2 WHERE item_id = ?1", rig.limbs(), now);
+    refuses("DELETE FROM fitting WHERE item_id = ?1", rig.limbs());
+    refuses(
+        "UPDATE item SET retired_on = ?2, retired_why = 'SCRAPPED' WHERE id = ?1",
+        rig.riser(),
+        time.today());
+    refuses(
+        "UPDATE withdrawal SET released_at = ?2, released_by = 1, release_why = 'fine' WHERE item_id = ?1",
+        rig.limbs(),
+        now);
+    refuses(
+        "INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (?1, ?2, 'STRING', ?3)",
+        rig.id(),
+        other.string(),
+        now);
+    refuses(
+        "INSERT INTO adjustment (rig_id, happened_at, recorded_at, done_by, twists_added) VALUES (?1, ?2, ?2, 1, 2)",
+        rig.id(),
+        now);
+    refuses("INSERT INTO set_up (rig_id, begun_at, begun_by) VALUES (?1, ?2, 1)", rig.id(), now);
+    refuses(
+        "INSERT INTO scale_reading (rig_id, item_id, happened_at, recorded_at, weighed_by, draw_in, force_lb)"
+            + " VALUES (?1, ?2, ?3, ?3, 1, 28, 20)",
+        rig.id(),
+        rig.limbs(),
+        now);
+    assertEquals(
+        1,
+        rows.change(
+            "INSERT INTO adjustment (rig_id, happened_at, recorded_at, done_by, twists_added) VALUES (?1, ?2, ?3, 1, 2)",
+            rig.id(),
+            now.minus(3, ChronoUnit.DAYS),
+            now),
+        "what was done before is a fact like any other");
+    assertEquals(
+        1,
+        rows.change("UPDATE item SET notes = 'In the left cupboard.' WHERE id = ?1", rig.riser()));
+
+    long withdrawal = rows.number("SELECT max(id) FROM withdrawal WHERE item_id = ?1", rig.limbs());
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/withdrawals/" + withdrawal + "/release");
+    officer
+        .post(
+            "/withdrawals/" + withdrawal + "/release",
+            Map.of("why", "Looked at, nothing was found."))
+        .then()
+        .statusCode(409)
+        .body(containsString("kept as it is after an accident"));
+    post("/api/accidents/" + accident + "/end", Map.of("why", "ok"))
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", equalTo("why"));
+    officer.get("/accidents/" + accident);
+    officer
+        .post(
+            "/accidents/" + accident + "/end",
+            Map.of("why", "The insurer’s expert has seen all of it."))
+        .then()
+        .statusCode(303);
+    post("/api/accidents/" + accident + "/end", Map.of("why", "The expert has seen all of it."))
+        .then()
+        .statusCode(409);
+    assertEquals(
+        1,
+        rows.number(
+            "SELECT count(*) FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL",
+            rig.limbs()),
+        "it stays withdrawn");
+    assertEquals(
+        1,
+        rows.change(
+            "UPDATE withdrawal SET released_at = ?2, released_by = 1, release_why = 'Looked at.' WHERE id = ?1",
+            withdrawal,
+            time.now()));
+    rows.change("UPDATE fitting SET until_at = ?2 WHERE item_id = ?1", rig.limbs(), time.now());
+  }
+}
