@@ -72,13 +72,14 @@ UNION ALL
 SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p.because, NULL, u.id
   FROM json_each(?1) t CROSS JOIN %s p ON p.item_id = t.value JOIN upkeep_rule u ON u.id = p.rule_id
   JOIN item i ON i.id = t.value
- WHERE %s AND p.due_on < ?3
+ WHERE %s AND p.due_on < ?3 AND (i.retired_on IS NULL OR i.retired_on > ?3)
 UNION ALL
 SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at, NULL, NULL, k.blocks, k.work,
        k.why, NULL, k.id
   FROM json_each(?1) t CROSS JOIN upkeep_task k ON k.item_id = t.value JOIN item i ON i.id = t.value
   LEFT JOIN upkeep_record d ON d.id = k.closed_by_record
  WHERE k.opened_at <= ?2 AND (k.closed_by_record IS NULL OR d.happened_at > ?2)
+   AND (i.retired_on IS NULL OR i.retired_on > ?3)
 UNION ALL
 SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
@@ -175,13 +176,14 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
     List<Fact> facts(Function<Instant, LocalDate> dayOf) {
       List<Fact> facts = new ArrayList<>();
       if (!body || !string || !(limbs || onePiece)) {
-        facts.add(fact(Matter.NOT_SET_UP, dayOf.apply(partsSince), "It lacks " + missing()));
+        facts.add(fact(Matter.NOT_SET_UP, true, dayOf.apply(partsSince), "It lacks " + missing()));
       } else if (begunAt != null) {
-        facts.add(fact(Matter.NOT_SET_UP, dayOf.apply(begunAt), "Its set-up is begun"));
+        facts.add(fact(Matter.NOT_SET_UP, false, dayOf.apply(begunAt), "Its set-up is begun"));
       } else if (!setUp) {
         facts.add(
             fact(
                 Matter.NOT_SET_UP,
+                false,
                 dayOf.apply(partsSince),
                 "It has no complete set-up figures for these parts"));
       }
@@ -189,6 +191,7 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
         facts.add(
             fact(
                 Matter.NOT_CHECKED,
+                true,
                 dayOf.apply(lastEvent),
                 "It came back, or was checked, and nobody has put it back since"));
       }
@@ -204,10 +207,9 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
           .collect(Collectors.joining(" and "));
     }
 
-    private Fact fact(Matter matter, LocalDate since, String why) {
+    private Fact fact(Matter matter, boolean grave, LocalDate since, String why) {
       String name = bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
-      return new Fact(
-          matter, null, name, rig, since, null, true, null, why, rig.value());
+      return new Fact(matter, null, name, rig, since, null, grave, null, why, rig.value());
     }
   }
 }

@@ -20,6 +20,9 @@ import java.util.stream.Collectors;
  */
 @ApplicationScoped
 public class Concerns {
+  /** Of today and later all counts that is known, whatever the clock says: it may be set back. */
+  private static final Instant ALL_THAT_IS_KNOWN = Instant.parse("9999-12-31T23:59:59.999Z");
+
   private final Rows rows;
   private final ClubTime time;
 
@@ -58,10 +61,8 @@ public class Concerns {
             .flatMap(row -> row.facts(time::dayOf).stream())
             .collect(Collectors.groupingBy(Fact::rig));
     Map<RigId, Against> against = new LinkedHashMap<>();
-    rigs.forEach(
-        rig -> against.put(rig, Weighing.on(day, own.getOrDefault(rig, List.of()))));
-    parts.forEach(
-        part -> against.merge(part.rig(), ofParts.get(part.item()), Against::and));
+    rigs.forEach(rig -> against.put(rig, Weighing.on(day, own.getOrDefault(rig, List.of()))));
+    parts.forEach(part -> against.merge(part.rig(), ofParts.get(part.item()), Against::and));
     return against;
   }
 
@@ -100,8 +101,7 @@ public class Concerns {
             .collect(Collectors.groupingBy(Fact::item));
     Map<ItemId, Against> against = new LinkedHashMap<>();
     items.forEach(
-        item ->
-            against.put(item, Weighing.on(moment.day(), facts.getOrDefault(item, List.of()))));
+        item -> against.put(item, Weighing.on(moment.day(), facts.getOrDefault(item, List.of()))));
     return against;
   }
 
@@ -147,7 +147,7 @@ public class Concerns {
     boolean past = day.isBefore(time.today());
     return new Moment(
         day,
-        past ? time.momentOf(day.plusDays(1).atStartOfDay()).minusMillis(1) : time.now(),
+        past ? time.momentOf(day.plusDays(1).atStartOfDay()).minusMillis(1) : ALL_THAT_IS_KNOWN,
         past);
   }
 

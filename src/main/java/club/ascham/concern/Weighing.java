@@ -4,8 +4,8 @@ import static club.ascham.concern.Weight.BLOCKS;
 import static club.ascham.concern.Weight.NOTE;
 import static club.ascham.concern.Weight.SPEAKS_AGAINST;
 
-import club.ascham.id.ItemId;
 import club.ascham.bow.Who;
+import club.ascham.id.ItemId;
 import club.ascham.upkeep.Work;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -142,7 +142,7 @@ final class Weighing {
       case INSPECTION_FAILED, OVERDUE, ASKED, CHANGING ->
           "/upkeep/" + fact.code() + "/" + fact.work().word();
       case REPORTED, WATCHED -> "/reports/" + fact.source();
-      case NOT_SET_UP -> "/rigs/" + fact.rig().value();
+      case NOT_SET_UP -> "/rigs/" + fact.rig().value() + (fact.grave() ? "/change" : "/set-up");
       case NOT_CHECKED -> "/check/" + fact.rig().value();
     };
   }
