@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
@@ -19,6 +21,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -52,6 +55,7 @@ class LoanApi {
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
   private final Lending lending;
+  private final Concerns concerns;
   private final Actor actor;
 
   LoanApi(
@@ -62,6 +66,7 @@ class LoanApi {
       ChangeKit changeKit,
       ReportLost reportLost,
       Lending lending,
+      Concerns concerns,
       Actor actor) {
     this.loans = loans;
     this.lines = lines;
@@ -70,6 +75,7 @@ class LoanApi {
     this.changeKit = changeKit;
     this.reportLost = reportLost;
     this.lending = lending;
+    this.concerns = concerns;
     this.actor = actor;
   }
 
@@ -93,9 +99,12 @@ class LoanApi {
     }
     LoanFilter filter = actor.seesNames() ? asked : asked.withoutText();
     LocalDate today = lending.terms().today();
+    List<LoanRow> found = loans.list(filter, today);
+    Map<LoanId, Against> against =
+        concerns.ofLoans(found.stream().map(LoanRow::id).toList(), today);
     List<LoanJson.Line> items =
-        loans.list(filter, today).stream()
-            .map(row -> LoanJson.Line.of(row, actor.seesNames(), today))
+        found.stream()
+            .map(row -> LoanJson.Line.of(row, against.get(row.id()), actor.seesNames(), today))
             .toList();
     return Response.ok(
             new LoanJson.Page(items, filter.page(), filter.size(), loans.count(filter, today)))
@@ -107,7 +116,13 @@ class LoanApi {
   @Operation(summary = "One loan with its lines")
   public LoanJson.Loan one(@RestPath long id) {
     LoanSheet sheet = sheet(id);
-    return LoanJson.Loan.of(sheet, lines.of(sheet.id()), actor.seesNames(), lending.currency());
+    return LoanJson.Loan.of(
+        sheet,
+        lines.of(sheet.id()),
+        concerns.of(sheet.id()),
+        concerns.whenLent(sheet.id()),
+        actor.seesNames(),
+        lending.currency());
   }
 
   @POST

@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.units.LengthText;
@@ -28,8 +30,9 @@ final class LoanJson {
       boolean overdue,
       int linesOut,
       int lines,
-      List<String> bows) {
-    static Line of(LoanRow row, boolean names, LocalDate today) {
+      List<String> bows,
+      List<ConcernJson> concerns) {
+    static Line of(LoanRow row, Against against, boolean names, LocalDate today) {
       return new Line(
           row.id().value(),
           Words.of(row.kind()),
@@ -41,11 +44,18 @@ final class LoanJson {
           row.isOverdue(today),
           row.linesOut(),
           row.lines(),
-          row.bows());
+          row.bows(),
+          ConcernJson.of(against));
     }
   }
 
-  /** One loan; without borrower, leader and reason for the committee. */
+  /**
+   * One loan; without borrower, leader and reason for the committee.
+   *
+   * @param recordedAt on a later day than it was issued where it was typed in late
+   * @param concerns against what is out, today
+   * @param concernsWhenIssued against what went out, as it went out, known now
+   */
   record Loan(
       long id,
       String kind,
@@ -53,6 +63,7 @@ final class LoanJson {
       String name,
       String leader,
       Instant issuedAt,
+      Instant recordedAt,
       LocalDate dueOn,
       String issuedBy,
       String hand,
@@ -65,8 +76,16 @@ final class LoanJson {
       String depositBack,
       boolean open,
       int version,
-      List<Item> lines) {
-    static Loan of(LoanSheet sheet, List<LoanLine> lines, boolean names, Currency currency) {
+      List<Item> lines,
+      List<ConcernJson> concerns,
+      List<ConcernJson> concernsWhenIssued) {
+    static Loan of(
+        LoanSheet sheet,
+        List<LoanLine> lines,
+        Against against,
+        Against whenIssued,
+        boolean names,
+        Currency currency) {
       return new Loan(
           sheet.id().value(),
           Words.of(sheet.kind()),
@@ -74,6 +93,7 @@ final class LoanJson {
           names ? sheet.name() : null,
           names ? sheet.leader() : null,
           sheet.issuedAt(),
+          sheet.recordedAt(),
           sheet.dueOn(),
           sheet.issuedBy(),
           sheet.hand() == null ? null : Words.of(sheet.hand()),
@@ -88,7 +108,9 @@ final class LoanJson {
               : new Money(sheet.depositBackMinor()).plain(currency),
           lines.stream().anyMatch(LoanLine::isOut),
           sheet.version(),
-          lines.stream().map(Item::of).toList());
+          lines.stream().map(Item::of).toList(),
+          ConcernJson.of(against),
+          ConcernJson.of(whenIssued));
     }
   }
 

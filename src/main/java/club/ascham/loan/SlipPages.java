@@ -2,6 +2,8 @@ package club.ascham.loan;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
@@ -41,21 +43,29 @@ class SlipPages {
       List<Inspections.Last> inspected) {}
 
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record SlipPage(LoanSheet loan, List<LoanLine> lent, List<Bow> bows, String deposit)
+  record SlipPage(
+      LoanSheet loan, List<LoanLine> lent, List<Bow> bows, List<String> known, String deposit)
       implements TemplateInstance {}
 
   private final Loans loans;
   private final LoanLines lines;
   private final RigSpecs specs;
   private final Inspections inspections;
+  private final Concerns concerns;
   private final Lending lending;
 
   SlipPages(
-      Loans loans, LoanLines lines, RigSpecs specs, Inspections inspections, Lending lending) {
+      Loans loans,
+      LoanLines lines,
+      RigSpecs specs,
+      Inspections inspections,
+      Concerns concerns,
+      Lending lending) {
     this.loans = loans;
     this.lines = lines;
     this.specs = specs;
     this.inspections = inspections;
+    this.concerns = concerns;
     this.lending = lending;
   }
 
@@ -73,7 +83,19 @@ class SlipPages {
     List<Bow> bows =
         specs.of(rigs).values().stream().map(card -> bow(card, checked, inspected)).toList();
     return new SlipPage(
-        sheet, lent, bows, new Money(sheet.depositMinor()).format(lending.currency()));
+        sheet,
+        lent,
+        bows,
+        known(sheet.id()),
+        new Money(sheet.depositMinor()).format(lending.currency()));
+  }
+
+  /** What does not keep it in, and whoever shoots it should know all the same. */
+  private List<String> known(LoanId loan) {
+    return concerns.of(loan).all().stream()
+        .filter(one -> !one.blocks())
+        .map(Concern::said)
+        .toList();
   }
 
   private static Bow bow(
