@@ -1,5 +1,6 @@
 package club.ascham.home;
 
+import club.ascham.concern.Concerns;
 import club.ascham.fleet.FleetReading;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -18,12 +19,14 @@ class HomePages {
   private static final int DAYS_AHEAD = 7;
 
   private final FleetReading fleet;
+  private final Concerns concerns;
   private final Worries worries;
   private final ClubTime time;
   private final Actor actor;
 
-  HomePages(FleetReading fleet, Worries worries, ClubTime time, Actor actor) {
+  HomePages(FleetReading fleet, Concerns concerns, Worries worries, ClubTime time, Actor actor) {
     this.fleet = fleet;
+    this.concerns = concerns;
     this.worries = worries;
     this.time = time;
     this.actor = actor;
@@ -49,7 +52,7 @@ class HomePages {
         Tonight.of(
             fleet.rigs(today),
             fleet.loansDueBy(today.plusDays(DAYS_AHEAD)),
-            fleet.inspectionsOverdue(today),
+            concerns.keptIn().values(),
             today),
         actor.isOfficer() ? worries.now() : List.of());
   }
