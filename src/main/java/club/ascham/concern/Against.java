@@ -1,14 +1,18 @@
 package club.ascham.concern;
 
+import club.ascham.standing.State;
+import io.quarkus.qute.TemplateData;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** All that stands against one thing on one day, the heaviest and then the oldest first. */
+@TemplateData
 public record Against(List<Concern> all) {
   private static final Comparator<Concern> HEAVIEST_FIRST =
       Comparator.comparing(Concern::weight)
@@ -55,7 +59,9 @@ public record Against(List<Concern> all) {
         null,
         both,
         null,
+        one.work(),
         both + one.said().substring(one.code().length()),
+        one.brief(),
         one.ends(),
         one.page(),
         one.source());
@@ -75,12 +81,47 @@ public record Against(List<Concern> all) {
     return !blocks() && all.stream().anyMatch(one -> one.weight() == Weight.SPEAKS_AGAINST);
   }
 
+  /** What weighs most, the oldest of it; empty where nothing is known. */
+  public Optional<Concern> heaviest() {
+    return all.stream().findFirst();
+  }
+
+  /** What a line of a list adds to the state that stands beside it; null: nothing. */
+  public Concern beside(State state) {
+    Matter said = sameAs(state);
+    for (Concern one : all) {
+      if (one.matter() != said) {
+        return one;
+      }
+    }
+    return null;
+  }
+
+  private static Matter sameAs(State state) {
+    return switch (state) {
+      case RETIRED -> Matter.RETIRED;
+      case WITHDRAWN -> Matter.WITHDRAWN;
+      case IN_THE_WORKSHOP -> Matter.NOT_SET_UP;
+      case TO_BE_CHECKED -> Matter.NOT_CHECKED;
+      case ON_LOAN, READY -> null;
+    };
+  }
+
   public List<Concern> of(Weight weight) {
     return all.stream().filter(one -> one.weight() == weight).toList();
   }
 
   public boolean has(Matter matter) {
     return all.stream().anyMatch(one -> one.matter() == matter);
+  }
+
+  /** Where a withdrawal is released; null: nothing is withdrawn. */
+  public String release() {
+    return all.stream()
+        .filter(one -> one.matter() == Matter.WITHDRAWN)
+        .map(Concern::page)
+        .findFirst()
+        .orElse(null);
   }
 
   /** Without what these matters say: a page that is about them says it itself. */

@@ -2,6 +2,8 @@ package club.ascham.concern;
 
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.upkeep.Work;
+import io.quarkus.qute.TemplateData;
 import java.time.LocalDate;
 
 /**
@@ -11,11 +13,14 @@ import java.time.LocalDate;
  * @param item the part it lies in; null: the rig as a whole, or several parts
  * @param code of that part, or the rig's name; of several, by commas
  * @param rig null: it lies in the part alone
+ * @param work that it is about; null: none
  * @param said what is known, one sentence
+ * @param brief the same in two to four words, for a line of a list
  * @param ends what ends it, one sentence
  * @param page where that is done
  * @param source the row of the record it comes from
  */
+@TemplateData
 public record Concern(
     Weight weight,
     Matter matter,
@@ -23,7 +28,9 @@ public record Concern(
     ItemId item,
     String code,
     RigId rig,
+    Work work,
     String said,
+    String brief,
     String ends,
     String page,
     long source) {

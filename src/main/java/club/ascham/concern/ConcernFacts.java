@@ -34,20 +34,69 @@ final class ConcernFacts {
       SELECT x.loan_id, x.item_id FROM json_each(?1) t CROSS JOIN loan_line x ON x.loan_id = t.value
        WHERE x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)""";
 
-  static final String OF_ITEMS_NOW = ofItems("upkeep_plan", "?2 IS NOT NULL");
+  /** What went out with a loan as it was issued, and when that was. */
+  static final String LENT =
+      """
+      SELECT x.item_id, x.out_at FROM loan_line x
+       WHERE x.loan_id = ?1 AND x.out_at = (SELECT min(y.out_at) FROM loan_line y WHERE y.loan_id = ?1)""";
 
-  /** Of a day that is over the spell counts that ran then. */
-  static final String OF_ITEMS_THEN =
-      ofItems("upkeep_spell", "p.since_at <= ?2 AND (p.until_at IS NULL OR p.until_at > ?2)");
+  /** Items in use that something may keep in: withdrawn, or past the last day they may leave. */
+  static final String KEPT_IN =
+      """
+      SELECT i.id FROM item i WHERE i.retired_on IS NULL AND i.id IN (
+        SELECT b.item_id FROM item_blocked b WHERE b.blocked_from < ?1
+        UNION ALL SELECT w.item_id FROM withdrawal w WHERE w.released_at IS NULL)
+       ORDER BY i.code""";
 
-  private static String ofItems(String planned, String running) {
+  static final String OF_ITEMS_NOW = ofItems("");
+
+  /**
+   * Of a day that is over: what is planned now was planned then, where nothing was passed since.
+   */
+  static final String OF_ITEMS_THEN = ofItems(" AND NOT EXISTS (" + passedSince("u.work") + ")");
+
+  /** How many of the items were passed since in any work, or have retired. */
+  static final String ANOTHER_PLAN_THEN =
+      """
+      SELECT count(*) FROM json_each(?1) t JOIN item i ON i.id = t.value
+       WHERE i.retired_on > ?3 OR EXISTS ("""
+          + passedSince("n.work")
+          + ")";
+
+  /** What was overdue then by a plan that ended since: by the spell counts that ran. */
+  static final String OVERDUE_THEN =
+      overdue(
+          "upkeep_spell",
+          " AND p.since_at <= ?2 AND (p.until_at IS NULL OR p.until_at > ?2)"
+              + " AND (i.retired_on > ?3 OR EXISTS ("
+              + passedSince("u.work")
+              + "))");
+
+  private static String passedSince(String work) {
+    return "SELECT 1 FROM upkeep_record n WHERE n.item_id = i.id AND n.work = "
+        + work
+        + " AND n.work <> 'STRING_REPLACEMENT' AND n.result = 'PASSED' AND n.happened_at > ?2";
+  }
+
+  private static String overdue(String planned, String andWhere) {
+    return
+"""
+SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p.because, NULL, u.id
+  FROM json_each(?1) t CROSS JOIN %s p ON p.item_id = t.value JOIN upkeep_rule u ON u.id = p.rule_id
+  JOIN item i ON i.id = t.value
+ WHERE p.due_on < ?3 AND (i.retired_on IS NULL OR i.retired_on > ?3)"""
+            .formatted(planned)
+        + andWhere;
+  }
+
+  private static String ofItems(String andPlanned) {
     return
 """
 SELECT 'RETIRED' AS matter, i.id, i.code, NULL AS at, i.retired_on AS day, NULL AS until_day, 1 AS grave,
        NULL AS work, i.retired_why AS why, NULL AS signs, i.id AS source
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value WHERE i.retired_on <= ?3
 UNION ALL
-SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, w.work IS NULL AND w.decided_at IS NULL, w.work, w.why, NULL, w.id
+SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, w.work IS NULL AND (w.decided_at IS NULL OR w.decided_at > ?2), w.work, w.why, NULL, w.id
   FROM json_each(?1) t CROSS JOIN withdrawal w ON w.item_id = t.value JOIN item i ON i.id = t.value
  WHERE w.happened_at <= ?2 AND (w.released_at IS NULL OR w.released_at > ?2)
 UNION ALL
@@ -67,12 +116,9 @@ UNION ALL
 SELECT 'WATCHED', i.id, i.code, r.answered_at, NULL, r.watch_until, r.dangerous, NULL, r.answer_words, NULL, r.id
   FROM json_each(?1) t CROSS JOIN report_part p ON p.item_id = t.value JOIN report r ON r.id = p.report_id
   JOIN item i ON i.id = t.value
- WHERE r.answer = 'WATCH' AND r.answered_at <= ?2 AND r.watch_until >= ?3
+ WHERE r.answer = 'WATCH' AND r.answered_at <= ?2
 UNION ALL
-SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p.because, NULL, u.id
-  FROM json_each(?1) t CROSS JOIN %s p ON p.item_id = t.value JOIN upkeep_rule u ON u.id = p.rule_id
-  JOIN item i ON i.id = t.value
- WHERE %s AND p.due_on < ?3
+%s
 UNION ALL
 SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at, NULL, NULL, k.blocks, k.work,
        k.why, NULL, k.id
@@ -82,11 +128,12 @@ SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at
    AND NOT (k.cause = 'REPORTED' AND EXISTS (
          SELECT 1 FROM report_part p JOIN report r ON r.id = p.report_id WHERE p.item_id = k.item_id AND r.dangerous = 1
             AND r.happened_at <= ?2 AND (r.answered_at IS NULL OR r.answered_at > ?2)))
+   AND (i.retired_on IS NULL OR i.retired_on > ?3)
 UNION ALL
 SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
  WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3"""
-        .formatted(planned, running);
+        .formatted(overdue("upkeep_plan", andPlanned));
   }
 
   /**
@@ -178,13 +225,14 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
     List<Fact> facts(Function<Instant, LocalDate> dayOf) {
       List<Fact> facts = new ArrayList<>();
       if (!body || !string || !(limbs || onePiece)) {
-        facts.add(fact(Matter.NOT_SET_UP, dayOf.apply(partsSince), "It lacks " + missing()));
+        facts.add(fact(Matter.NOT_SET_UP, true, dayOf.apply(partsSince), "It lacks " + missing()));
       } else if (begunAt != null) {
-        facts.add(fact(Matter.NOT_SET_UP, dayOf.apply(begunAt), "Its set-up is begun"));
+        facts.add(fact(Matter.NOT_SET_UP, false, dayOf.apply(begunAt), "Its set-up is begun"));
       } else if (!setUp) {
         facts.add(
             fact(
                 Matter.NOT_SET_UP,
+                false,
                 dayOf.apply(partsSince),
                 "It has no complete set-up figures for these parts"));
       }
@@ -192,6 +240,7 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
         facts.add(
             fact(
                 Matter.NOT_CHECKED,
+                true,
                 dayOf.apply(lastEvent),
                 "It came back, or was checked, and nobody has put it back since"));
       }
@@ -207,9 +256,9 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
           .collect(Collectors.joining(" and "));
     }
 
-    private Fact fact(Matter matter, LocalDate since, String why) {
+    private Fact fact(Matter matter, boolean grave, LocalDate since, String why) {
       String name = bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
-      return new Fact(matter, null, name, rig, since, null, true, null, why, rig.value());
+      return new Fact(matter, null, name, rig, since, null, grave, null, why, rig.value());
     }
   }
 }

@@ -8,6 +8,7 @@ import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,10 +17,13 @@ import java.util.stream.Collectors;
 
 /**
  * What stands against items, rigs and loans on any day: as things happened, known now. Three
- * statements for rigs, one for items, however many there are.
+ * statements for rigs, one for items, however many there are; two more for a day that is over.
  */
 @ApplicationScoped
 public class Concerns {
+  /** Of today and later all counts that is known, whatever the clock says: it may be set back. */
+  private static final Instant ALL_THAT_IS_KNOWN = Instant.parse("9999-12-31T23:59:59.999Z");
+
   private final Rows rows;
   private final ClubTime time;
 
@@ -46,21 +50,51 @@ public class Concerns {
   }
 
   public Map<RigId, Against> ofRigs(Collection<RigId> rigs, LocalDate day) {
-    if (rigs.isEmpty()) {
-      return Map.of();
+    return read(rigs, moment(day)).on(day);
+  }
+
+  /** What stands against rigs on two days. */
+  public record NowAndThen(Map<RigId, Against> now, Map<RigId, Against> then) {}
+
+  /** Against each of these rigs today, and on a day to come as far as is known now: one reading. */
+  public NowAndThen nowAndOn(Collection<RigId> rigs, LocalDate later) {
+    RigFacts facts = read(rigs, moment(later));
+    return new NowAndThen(facts.on(time.today()), facts.on(later));
+  }
+
+  /** What is known of rigs and of the parts fitted to them. */
+  private record RigFacts(
+      Collection<RigId> rigs,
+      Map<RigId, List<Fact>> own,
+      List<Fitted> parts,
+      Map<ItemId, List<Fact>> ofParts) {
+
+    Map<RigId, Against> on(LocalDate day) {
+      Map<RigId, Against> against = new LinkedHashMap<>();
+      rigs.forEach(rig -> against.put(rig, Weighing.on(day, own.getOrDefault(rig, List.of()))));
+      parts.forEach(
+          part ->
+              against.merge(
+                  part.rig(),
+                  Weighing.on(day, ofParts.getOrDefault(part.item(), List.of())),
+                  Against::and));
+      return against;
     }
-    Moment moment = moment(day);
+  }
+
+  private RigFacts read(Collection<RigId> rigs, Moment moment) {
+    if (rigs.isEmpty()) {
+      return new RigFacts(rigs, Map.of(), List.of(), Map.of());
+    }
     String ids = ids(rigs.stream().map(RigId::value).toList());
     List<Fitted> parts = rows.list(Fitted.class, ConcernFacts.PARTS, ids, moment.at());
-    Map<ItemId, Against> ofParts = ofItems(parts.stream().map(Fitted::item).toList(), moment);
-    Map<RigId, List<Fact>> own =
+    return new RigFacts(
+        rigs,
         rows.list(ConcernFacts.RigRow.class, ConcernFacts.OF_RIGS, ids, moment.at()).stream()
             .flatMap(row -> row.facts(time::dayOf).stream())
-            .collect(Collectors.groupingBy(Fact::rig));
-    Map<RigId, Against> against = new LinkedHashMap<>();
-    rigs.forEach(rig -> against.put(rig, Weighing.on(day, own.getOrDefault(rig, List.of()))));
-    parts.forEach(part -> against.merge(part.rig(), ofParts.get(part.item()), Against::and));
-    return against;
+            .collect(Collectors.groupingBy(Fact::rig)),
+        parts,
+        facts(parts.stream().map(Fitted::item).toList(), moment));
   }
 
   /** Against this item today. */
@@ -82,24 +116,31 @@ public class Concerns {
   }
 
   private Map<ItemId, Against> ofItems(Collection<ItemId> items, Moment moment) {
-    if (items.isEmpty()) {
-      return Map.of();
-    }
-    Map<ItemId, List<Fact>> facts =
-        rows
-            .list(
-                ConcernFacts.ItemRow.class,
-                moment.past() ? ConcernFacts.OF_ITEMS_THEN : ConcernFacts.OF_ITEMS_NOW,
-                ids(items.stream().map(ItemId::value).toList()),
-                moment.at(),
-                moment.day())
-            .stream()
-            .map(row -> row.fact(time::dayOf))
-            .collect(Collectors.groupingBy(Fact::item));
+    Map<ItemId, List<Fact>> facts = facts(items, moment);
     Map<ItemId, Against> against = new LinkedHashMap<>();
     items.forEach(
         item -> against.put(item, Weighing.on(moment.day(), facts.getOrDefault(item, List.of()))));
     return against;
+  }
+
+  private Map<ItemId, List<Fact>> facts(Collection<ItemId> items, Moment moment) {
+    if (items.isEmpty()) {
+      return Map.of();
+    }
+    Object[] of = {ids(items.stream().map(ItemId::value).toList()), moment.at(), moment.day()};
+    List<ConcernFacts.ItemRow> found =
+        new ArrayList<>(
+            rows.list(
+                ConcernFacts.ItemRow.class,
+                moment.past() ? ConcernFacts.OF_ITEMS_THEN : ConcernFacts.OF_ITEMS_NOW,
+                of));
+    // Counting every spell costs as much as ten pages: seldom is it asked for.
+    if (moment.past() && rows.number(ConcernFacts.ANOTHER_PLAN_THEN, of) > 0) {
+      found.addAll(rows.list(ConcernFacts.ItemRow.class, ConcernFacts.OVERDUE_THEN, of));
+    }
+    return found.stream()
+        .map(row -> row.fact(time::dayOf))
+        .collect(Collectors.groupingBy(Fact::item));
   }
 
   /** Against all that is out with a loan today. */
@@ -134,6 +175,31 @@ public class Concerns {
     return against;
   }
 
+  private record Lent(ItemId item, Instant outAt) {}
+
+  /** Against all that went out as this loan was issued, at that very moment. */
+  public Against whenLent(LoanId loan) {
+    List<Lent> lent = rows.list(Lent.class, ConcernFacts.LENT, loan);
+    if (lent.isEmpty()) {
+      return Against.NOTHING;
+    }
+    Instant at = lent.get(0).outAt();
+    Moment moment = new Moment(time.dayOf(at), at, true);
+    return ofItems(lent.stream().map(Lent::item).toList(), moment).values().stream()
+        .reduce(Against.NOTHING, Against::and);
+  }
+
+  private record Kept(ItemId item) {}
+
+  /** Every item in use that something keeps in today, by code, with all that stands against it. */
+  public Map<ItemId, Against> keptIn() {
+    List<ItemId> perhaps =
+        rows.list(Kept.class, ConcernFacts.KEPT_IN, time.today()).stream().map(Kept::item).toList();
+    Map<ItemId, Against> kept = new LinkedHashMap<>(ofItems(perhaps));
+    kept.values().removeIf(against -> !against.blocks());
+    return kept;
+  }
+
   /**
    * @param at as things had happened by then
    * @param past whether the day is over
@@ -144,7 +210,7 @@ public class Concerns {
     boolean past = day.isBefore(time.today());
     return new Moment(
         day,
-        past ? time.momentOf(day.plusDays(1).atStartOfDay()).minusMillis(1) : time.now(),
+        past ? time.momentOf(day.plusDays(1).atStartOfDay()).minusMillis(1) : ALL_THAT_IS_KNOWN,
         past);
   }
 

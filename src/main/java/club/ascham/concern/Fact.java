@@ -14,8 +14,8 @@ import java.time.LocalDate;
  * @param since the club's day from which it is so; of planned work, its last day in time
  * @param until of planned work, the last day it may still go out with a reason, null for none such;
  *     of what is watched, the last day
- * @param grave blocking or dangerous, by its matter; of a withdrawal: nobody has decided what it
- *     needs
+ * @param grave blocking or dangerous, by its matter; of a withdrawal, whether nobody has decided
+ *     what it needs; of what is not set up, whether it lacks a part
  * @param work that it asks for or that failed; null: none, or to be decided
  * @param why in the words that were kept
  * @param source the row it comes from

@@ -5,6 +5,7 @@ import static club.ascham.concern.Weight.NOTE;
 import static club.ascham.concern.Weight.SPEAKS_AGAINST;
 
 import club.ascham.bow.Who;
+import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.upkeep.Work;
 import java.time.LocalDate;
@@ -72,7 +73,9 @@ final class Weighing {
         fact.item(),
         fact.code(),
         fact.rig(),
+        fact.work(),
         said(fact, weight),
+        brief(fact),
         ends(fact),
         page(fact),
         fact.source());
@@ -104,6 +107,18 @@ final class Weighing {
       case WATCHED -> sentence(code + " is watched: " + fact.why());
       case ARROWS_NOT_WEIGHED ->
           code + ": the mass of an arrow is not known, so it is held against no bow.";
+    };
+  }
+
+  private static String brief(Fact fact) {
+    return switch (fact.matter()) {
+      case INSPECTION_FAILED -> fact.work().said() + " not passed";
+      case REPORTED -> "something told of it";
+      case OVERDUE -> fact.work().said() + " overdue";
+      case CHANGING -> "its readings change";
+      case ASKED -> fact.work().said() + " asked for";
+      case NOT_CHECKED -> "to be checked";
+      case RETIRED, WITHDRAWN, NOT_SET_UP, WATCHED, ARROWS_NOT_WEIGHED -> Words.said(fact.matter());
     };
   }
 
@@ -144,7 +159,7 @@ final class Weighing {
       case INSPECTION_FAILED, OVERDUE, ASKED, CHANGING ->
           "/upkeep/" + fact.code() + "/" + fact.work().word();
       case REPORTED, WATCHED -> "/reports/" + fact.source();
-      case NOT_SET_UP -> "/rigs/" + fact.rig().value();
+      case NOT_SET_UP -> "/rigs/" + fact.rig().value() + (fact.grave() ? "/change" : "/set-up");
       case NOT_CHECKED -> "/check/" + fact.rig().value();
     };
   }

@@ -5,6 +5,8 @@ import club.ascham.askback.Asked;
 import club.ascham.bow.BowLength;
 import club.ascham.bow.Hand;
 import club.ascham.bow.LimbSize;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.standing.Standing;
@@ -36,11 +38,13 @@ public class FleetReading {
   private final Rows rows;
   private final ClubTime time;
   private final AskBack askBack;
+  private final Concerns concerns;
 
-  FleetReading(Rows rows, ClubTime time, AskBack askBack) {
+  FleetReading(Rows rows, ClubTime time, AskBack askBack, Concerns concerns) {
     this.rows = rows;
     this.time = time;
     this.askBack = askBack;
+    this.concerns = concerns;
   }
 
   private record RigRow(
@@ -57,12 +61,12 @@ public class FleetReading {
       State state,
       LoanId loan,
       LocalDate dueOn,
-      LocalDate blockedFrom,
       boolean needsCheck,
       Instant since,
       String lastVerdict) {
 
-    FleetRig rig(LocalDate today, LocalDate courseDay) {
+    FleetRig rig(Against now, Against then, LocalDate today, LocalDate courseDay) {
+      Fielding.Reason course = Fielding.of(dueOn, then, today, courseDay);
       return new FleetRig(
           id,
           code,
@@ -76,7 +80,9 @@ public class FleetReading {
           dueOn,
           Waiting.of(state, needsCheck, lastVerdict),
           since,
-          Fielding.of(state, dueOn, blockedFrom, today, courseDay));
+          course.fielding(),
+          course.by(),
+          now);
     }
 
     private Integer bowLengthIn() {
@@ -91,14 +97,14 @@ public class FleetReading {
   /** Every assembled rig, by its code. */
   public List<FleetRig> rigs(LocalDate today) {
     LocalDate courseDay = courseDay(today);
-    return rows
-        .list(
+    List<RigRow> found =
+        rows.list(
             RigRow.class,
             """
             SELECT s.rig_id, i.code, i.maker, i.model, coalesce(ri.hand, bo.hand), s.body_id IS NOT NULL,
                    ri.length_in, li.size, coalesce(li.bow_length_in, bo.bow_length_in),
-                   coalesce(li.marked_lb, bo.marked_lb), %s, s.loan_id, l.due_on, s.blocked_from,
-                   s.needs_check, nullif(s.last_event, ''),
+                   coalesce(li.marked_lb, bo.marked_lb), %s, s.loan_id, l.due_on, s.needs_check,
+                    nullif(s.last_event, ''),
                    (SELECT c.verdict FROM bow_check c
                      WHERE c.rig_id = s.rig_id AND c.happened_at = s.last_event LIMIT 1)
               FROM rig_standing s
@@ -109,9 +115,14 @@ public class FleetReading {
               LEFT JOIN loan l ON l.id = s.loan_id
              ORDER BY i.code, s.rig_id"""
                 .formatted(Standing.STATE_TODAY),
-            today)
-        .stream()
-        .map(row -> row.rig(today, courseDay))
+            today);
+    List<RigId> ids = found.stream().map(RigRow::id).toList();
+    Concerns.NowAndThen against = concerns.nowAndOn(ids, courseDay);
+    return found.stream()
+        .map(
+            row ->
+                row.rig(
+                    against.now().get(row.id()), against.then().get(row.id()), today, courseDay))
         .toList();
   }
 
@@ -133,7 +144,7 @@ public class FleetReading {
   }
 
   /** Inspections that block issue from today on: one that was asked for blocks at once. */
-  public List<DueWork> inspectionsOverdue(LocalDate today) {
+  List<DueWork> inspectionsOverdue(LocalDate today) {
     return rows.list(
         DueWork.class,
         DUE_WORK

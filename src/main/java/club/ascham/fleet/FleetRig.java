@@ -1,6 +1,9 @@
 package club.ascham.fleet;
 
 import club.ascham.bow.Hand;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Matter;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
@@ -17,6 +20,8 @@ import java.time.LocalDate;
  * @param hasBody whether a riser or a one-piece bow is fitted
  * @param bowLengthIn null: not known while parts are missing (likewise the marked weight)
  * @param loan null where it is not on loan (likewise the day it is due)
+ * @param hinders what keeps it from the course; null: nothing, or its loan
+ * @param against what stands against it today
  * @param since when it last came back or was checked; null: never
  */
 public record FleetRig(
@@ -32,7 +37,9 @@ public record FleetRig(
     LocalDate dueOn,
     Waiting waiting,
     Instant since,
-    Fielding fielding) {
+    Fielding fielding,
+    Concern hinders,
+    Against against) {
 
   public String title() {
     return code == null ? "rig " + id.value() : code.display();
@@ -51,6 +58,19 @@ public record FleetRig(
 
   public String handSaid() {
     return Trait.HAND.saidOf(this);
+  }
+
+  /** What weighs most beside its state; null: nothing. */
+  public Concern beside() {
+    return against.beside(state);
+  }
+
+  /** What of its set-up is to be done; null: nothing. */
+  public Concern toSetUp() {
+    return against.all().stream()
+        .filter(one -> one.matter() == Matter.NOT_SET_UP)
+        .findFirst()
+        .orElse(null);
   }
 
   public String fieldingSaid() {

@@ -2,6 +2,7 @@ package club.ascham.fleet;
 
 import club.ascham.askback.Asked;
 import club.ascham.askback.ThingJson;
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Words;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
@@ -34,7 +35,8 @@ record RowsJson(
       Long loan,
       LocalDate dueOn,
       String course,
-      String because) {
+      String because,
+      List<ConcernJson> concerns) {
     static RigJson of(FleetRig rig) {
       return new RigJson(
           rig.id().value(),
@@ -47,7 +49,8 @@ record RowsJson(
           rig.loan() == null ? null : rig.loan().value(),
           rig.dueOn(),
           Trait.COURSE.of(rig),
-          Trait.BECAUSE.of(rig));
+          Trait.BECAUSE.of(rig),
+          ConcernJson.of(rig.against()));
     }
   }
 
@@ -136,6 +139,6 @@ record RowsJson(
       {"list": "rigs", "count": 1, "rigs": [
         {"id": 12, "code": "R-0101-E", "name": "Alderfen Fenlight 25", "hand": "right",
          "bowLengthIn": 68, "markedLb": 20.0, "state": "ready", "course": "as-it-is",
-         "because": "as-it-is"}]}
+         "because": "as-it-is", "concerns": []}]}
       """;
 }

@@ -1,5 +1,10 @@
 package club.ascham.home;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
+import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
 import club.ascham.standing.Standing;
 import club.ascham.store.Rows;
 import club.ascham.units.CodeParse;
@@ -8,7 +13,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -21,7 +29,7 @@ class CodeBox {
   private static final String ITEMS =
       """
       SELECT i.code, i.kind, i.maker, i.model, i.serial, %s, s.loan_id, s.rig_id, r.state_today,
-             coalesce(r.needs_check, 0)
+             coalesce(r.needs_check, 0), i.id
         FROM item i
         JOIN item_standing s ON s.item_id = i.id
         LEFT JOIN (SELECT s.rig_id, s.needs_check, %s AS state_today FROM rig_standing s) r
@@ -38,9 +46,11 @@ class CodeBox {
         || ' ' || coalesce(ri.hand, bo.hand, k.hand, ''))""";
 
   private final Rows rows;
+  private final Concerns concerns;
 
-  CodeBox(Rows rows) {
+  CodeBox(Rows rows, Concerns concerns) {
     this.rows = rows;
+    this.concerns = concerns;
   }
 
   /**
@@ -80,12 +90,32 @@ class CodeBox {
     }
     List<FoundPerson> people = hand ? people(words) : List.of();
     List<FoundItem> items = items(words, today);
+    List<FoundItem> listed = head(items);
     return Found.among(
         head(people),
-        head(items),
+        listed,
+        keptIn(listed),
         people.size() > LISTED_AT_MOST || items.size() > LISTED_AT_MOST,
         hand,
         typed.strip());
+  }
+
+  /** What keeps in each of these, or the rig that it is fitted to; no entry: nothing does. */
+  private Map<ItemId, Concern> keptIn(List<FoundItem> items) {
+    Map<RigId, Against> rigs =
+        concerns.ofRigs(
+            items.stream().map(FoundItem::rig).filter(Objects::nonNull).distinct().toList());
+    Map<ItemId, Against> loose =
+        concerns.ofItems(
+            items.stream().filter(item -> item.rig() == null).map(FoundItem::id).toList());
+    Map<ItemId, Concern> kept = new HashMap<>();
+    for (FoundItem item : items) {
+      (item.rig() == null ? loose.get(item.id()) : rigs.get(item.rig()))
+          .heaviest()
+          .filter(Concern::blocks)
+          .ifPresent(heaviest -> kept.put(item.id(), heaviest));
+    }
+    return kept;
   }
 
   private List<FoundPerson> people(List<String> words) {

@@ -1,7 +1,10 @@
 package club.ascham.home;
 
+import club.ascham.concern.Concern;
+import club.ascham.id.ItemId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What became of what was typed into the code box. */
 sealed interface Found {
@@ -20,19 +23,31 @@ sealed interface Found {
   /** Nothing, and why. */
   record Nothing(String why) implements Found {}
 
-  /** A thing found and where it leads. */
-  record Hit<T>(T what, WhatNext next) {}
+  /**
+   * A thing found and where it leads.
+   *
+   * @param kept what keeps it in; null: nothing
+   */
+  record Hit<T>(T what, WhatNext next, Concern kept) {}
 
   /**
+   * @param kept what keeps in those of the items that something does
    * @param more whether there were more than are given here
    * @param hand whether the person asking may change anything
    */
   static Found among(
-      List<FoundPerson> people, List<FoundItem> items, boolean more, boolean hand, String typed) {
+      List<FoundPerson> people,
+      List<FoundItem> items,
+      Map<ItemId, Concern> kept,
+      boolean more,
+      boolean hand,
+      String typed) {
     List<Hit<FoundPerson>> persons =
-        people.stream().map(person -> new Hit<>(person, WhatNext.of(person))).toList();
+        people.stream().map(person -> new Hit<>(person, WhatNext.of(person), null)).toList();
     List<Hit<FoundItem>> things =
-        items.stream().map(item -> new Hit<>(item, WhatNext.of(item, hand))).toList();
+        items.stream()
+            .map(item -> new Hit<>(item, WhatNext.of(item, hand), kept.get(item.id())))
+            .toList();
     List<WhatNext> all = new ArrayList<>();
     persons.forEach(hit -> all.add(hit.next()));
     things.forEach(hit -> all.add(hit.next()));

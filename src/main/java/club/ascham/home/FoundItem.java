@@ -1,5 +1,6 @@
 package club.ascham.home;
 
+import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
@@ -27,7 +28,8 @@ public record FoundItem(
     LoanId loan,
     RigId rig,
     State rigState,
-    boolean rigNeedsCheck) {
+    boolean rigNeedsCheck,
+    ItemId id) {
 
   public String name() {
     String name = Stream.of(maker, model).filter(Objects::nonNull).collect(Collectors.joining(" "));

@@ -2,6 +2,7 @@ package club.ascham.home;
 
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.concern.Concerns;
 import club.ascham.fleet.FleetReading;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -21,13 +22,21 @@ class HomePages {
 
   private final FleetReading fleet;
   private final AskBack askBack;
+  private final Concerns concerns;
   private final Worries worries;
   private final ClubTime time;
   private final Actor actor;
 
-  HomePages(FleetReading fleet, AskBack askBack, Worries worries, ClubTime time, Actor actor) {
+  HomePages(
+      FleetReading fleet,
+      AskBack askBack,
+      Concerns concerns,
+      Worries worries,
+      ClubTime time,
+      Actor actor) {
     this.fleet = fleet;
     this.askBack = askBack;
+    this.concerns = concerns;
     this.worries = worries;
     this.time = time;
     this.actor = actor;
@@ -59,7 +68,7 @@ class HomePages {
         Tonight.of(
             fleet.rigs(today),
             fleet.loansDueBy(today.plusDays(DAYS_AHEAD)),
-            fleet.inspectionsOverdue(today),
+            concerns.keptIn().values(),
             today),
         askBack.now(),
         actor.isOfficer() ? worries.now() : List.of());

@@ -1,6 +1,8 @@
 package club.ascham.home;
 
-import club.ascham.fleet.DueWork;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Matter;
 import club.ascham.fleet.FleetRig;
 import club.ascham.fleet.OpenLoan;
 import club.ascham.fleet.ReadyBows;
@@ -9,6 +11,7 @@ import club.ascham.fleet.Waiting;
 import club.ascham.standing.State;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
@@ -22,16 +25,18 @@ public record Tonight(
     Shown<OpenLoan> backThisWeek,
     Shown<FleetRig> toCheck,
     Shown<FleetRig> toSetUp,
-    Shown<DueWork> toInspect,
+    Shown<Concern> keptIn,
+    Shown<Concern> outOfUse,
     int withdrawn) {
   private static final int LINES = 8;
   private static final int FEW = 4;
 
   /**
    * @param loans with something out, due within the week or late
+   * @param kept what stands against each thing that is kept in
    */
   static Tonight of(
-      List<FleetRig> rigs, List<OpenLoan> loans, List<DueWork> inspections, LocalDate today) {
+      List<FleetRig> rigs, List<OpenLoan> loans, Collection<Against> kept, LocalDate today) {
     return new Tonight(
         ReadyBows.in(rigs),
         count(rigs, State.READY),
@@ -40,7 +45,8 @@ public record Tonight(
         Shown.of(loans.stream().filter(loan -> loan.dueOn().isAfter(today)).toList(), FEW),
         Shown.of(toCheck(rigs), LINES),
         Shown.of(rigs.stream().filter(rig -> rig.waiting() == Waiting.SET_UP).toList(), FEW),
-        Shown.of(inspections, FEW),
+        Shown.of(heaviest(kept, false), FEW),
+        Shown.of(heaviest(kept, true), FEW),
         count(rigs, State.WITHDRAWN));
   }
 
@@ -51,8 +57,25 @@ public record Tonight(
   public boolean isBenchClear() {
     return toCheck.first().isEmpty()
         && toSetUp.first().isEmpty()
-        && toInspect.first().isEmpty()
+        && keptIn.first().isEmpty()
+        && outOfUse.first().isEmpty()
         && withdrawn == 0;
+  }
+
+  /** Of each thing what weighs most, the longest standing first. */
+  private static List<Concern> heaviest(Collection<Against> kept, boolean withdrawn) {
+    return kept.stream()
+        .filter(against -> against.has(Matter.WITHDRAWN) == withdrawn)
+        .map(against -> of(against, withdrawn))
+        .sorted(Comparator.comparing(Concern::since))
+        .toList();
+  }
+
+  private static Concern of(Against against, boolean withdrawn) {
+    return against.all().stream()
+        .filter(one -> !withdrawn || one.matter() == Matter.WITHDRAWN)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Who is due today is the likeliest at the door; then the late ones, the longest first. */

@@ -2,6 +2,8 @@ package club.ascham.loan;
 
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
@@ -21,6 +23,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -55,6 +58,7 @@ class LoanApi {
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
   private final Lending lending;
+  private final Concerns concerns;
   private final Actor actor;
 
   LoanApi(
@@ -66,6 +70,7 @@ class LoanApi {
       ChangeKit changeKit,
       ReportLost reportLost,
       Lending lending,
+      Concerns concerns,
       Actor actor) {
     this.loans = loans;
     this.lines = lines;
@@ -75,6 +80,7 @@ class LoanApi {
     this.changeKit = changeKit;
     this.reportLost = reportLost;
     this.lending = lending;
+    this.concerns = concerns;
     this.actor = actor;
   }
 
@@ -98,9 +104,12 @@ class LoanApi {
     }
     LoanFilter filter = actor.seesNames() ? asked : asked.withoutText();
     LocalDate today = lending.terms().today();
+    List<LoanRow> found = loans.list(filter, today);
+    Map<LoanId, Against> against =
+        concerns.ofLoans(found.stream().map(LoanRow::id).toList(), today);
     List<LoanJson.Line> items =
-        loans.list(filter, today).stream()
-            .map(row -> LoanJson.Line.of(row, actor.seesNames(), today))
+        found.stream()
+            .map(row -> LoanJson.Line.of(row, against.get(row.id()), actor.seesNames(), today))
             .toList();
     return Response.ok(
             new LoanJson.Page(items, filter.page(), filter.size(), loans.count(filter, today)))
@@ -116,6 +125,8 @@ class LoanApi {
         sheet,
         askBack.of(sheet.id()).map(Asked::things).orElse(List.of()),
         lines.of(sheet.id()),
+        concerns.of(sheet.id()),
+        concerns.whenLent(sheet.id()),
         actor.seesNames(),
         lending.currency());
   }

@@ -2,6 +2,8 @@ package club.ascham.loan;
 
 import club.ascham.askback.Thing;
 import club.ascham.askback.ThingJson;
+import club.ascham.concern.Against;
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.units.LengthText;
@@ -30,8 +32,9 @@ final class LoanJson {
       boolean overdue,
       int linesOut,
       int lines,
-      List<String> bows) {
-    static Line of(LoanRow row, boolean names, LocalDate today) {
+      List<String> bows,
+      List<ConcernJson> concerns) {
+    static Line of(LoanRow row, Against against, boolean names, LocalDate today) {
       return new Line(
           row.id().value(),
           Words.of(row.kind()),
@@ -43,7 +46,8 @@ final class LoanJson {
           row.isOverdue(today),
           row.linesOut(),
           row.lines(),
-          row.bows());
+          row.bows(),
+          ConcernJson.of(against));
     }
   }
 
@@ -52,6 +56,9 @@ final class LoanJson {
    *
    * @param contact how to reach the borrower; null: a session (likewise guardian: a grown-up)
    * @param askBack what of it must not be shot
+   * @param recordedAt on a later day than it was issued where it was typed in late
+   * @param concerns against what is out, today
+   * @param concernsWhenIssued against what went out, as it went out, known now
    */
   record Loan(
       long id,
@@ -62,6 +69,7 @@ final class LoanJson {
       String contact,
       String guardian,
       Instant issuedAt,
+      Instant recordedAt,
       LocalDate dueOn,
       String issuedBy,
       String hand,
@@ -75,11 +83,15 @@ final class LoanJson {
       boolean open,
       int version,
       List<ThingJson> askBack,
-      List<Item> lines) {
+      List<Item> lines,
+      List<ConcernJson> concerns,
+      List<ConcernJson> concernsWhenIssued) {
     static Loan of(
         LoanSheet sheet,
         List<Thing> askBack,
         List<LoanLine> lines,
+        Against against,
+        Against whenIssued,
         boolean names,
         Currency currency) {
       return new Loan(
@@ -91,6 +103,7 @@ final class LoanJson {
           names ? sheet.contact() : null,
           names ? sheet.guardian() : null,
           sheet.issuedAt(),
+          sheet.recordedAt(),
           sheet.dueOn(),
           sheet.issuedBy(),
           sheet.hand() == null ? null : Words.of(sheet.hand()),
@@ -106,7 +119,9 @@ final class LoanJson {
           lines.stream().anyMatch(LoanLine::isOut),
           sheet.version(),
           askBack.stream().map(ThingJson::of).toList(),
-          lines.stream().map(Item::of).toList());
+          lines.stream().map(Item::of).toList(),
+          ConcernJson.of(against),
+          ConcernJson.of(whenIssued));
     }
   }
 

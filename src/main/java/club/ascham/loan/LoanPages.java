@@ -3,6 +3,9 @@ package club.ascham.loan;
 import club.ascham.accident.Accidents;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
@@ -11,6 +14,7 @@ import club.ascham.people.Role;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.store.DatabaseRefusal;
+import club.ascham.time.ClubTime;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Money;
@@ -31,7 +35,9 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jboss.resteasy.reactive.RestPath;
@@ -41,11 +47,13 @@ import org.jboss.resteasy.reactive.RestPath;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class LoanPages {
   /**
+   * @param heaviest what weighs most against what is out with each; no entry: nothing
    * @param names whether this person sees who borrowed
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoansPage(
       List<LoanRow> loans,
+      Map<LoanId, Concern> heaviest,
       Typed typed,
       OpenLoanCounts counts,
       String showing,
@@ -87,7 +95,10 @@ class LoanPages {
    * @param askBack what of it must not be shot; null: nothing
    * @param accidents after which what was in hand is kept as it is
    * @param told what was told of what went out with it
+   * @param against what is out, today
    * @param besides what goes beside the bow and may be exchanged here
+   * @param stood against what went out, as it went out
+   * @param typedIn the day on which a loan of an earlier day was typed in; null: on its own
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoanPage(
@@ -97,6 +108,9 @@ class LoanPages {
       List<LoanLine> out,
       List<LoanLine> back,
       List<Report> told,
+      Against against,
+      Against stood,
+      LocalDate typedIn,
       List<IssueView.Option> besides,
       boolean names,
       boolean late,
@@ -118,6 +132,8 @@ class LoanPages {
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
   private final Lending lending;
+  private final Concerns concerns;
+  private final ClubTime time;
   private final Actor actor;
   private final Sought sought;
 
@@ -131,6 +147,8 @@ class LoanPages {
       ChangeKit changeKit,
       ReportLost reportLost,
       Lending lending,
+      Concerns concerns,
+      ClubTime time,
       Actor actor,
       Sought sought) {
     this.loans = loans;
@@ -142,6 +160,8 @@ class LoanPages {
     this.changeKit = changeKit;
     this.reportLost = reportLost;
     this.lending = lending;
+    this.concerns = concerns;
+    this.time = time;
     this.actor = actor;
     this.sought = sought;
   }
@@ -158,8 +178,10 @@ class LoanPages {
     LoanFilter filter = actor.seesNames() ? asked : asked.withoutText();
     LocalDate today = lending.terms().today();
     int total = loans.count(filter, today);
+    List<LoanRow> found = loans.list(filter, today);
     return new LoansPage(
-        loans.list(filter, today),
+        found,
+        heaviest(found, today),
         typed,
         loans.openCounts(today),
         Words.of(filter.show()),
@@ -263,6 +285,9 @@ class LoanPages {
         out,
         all.stream().filter(line -> !line.isOut()).toList(),
         reports.of(sheet.id()),
+        concerns.of(sheet.id()),
+        concerns.whenLent(sheet.id()),
+        typedIn(sheet),
         out.stream()
             .filter(line -> line.rig() == null)
             .map(line -> new IssueView.Option(Long.toString(line.id()), line.label()))
@@ -278,6 +303,19 @@ class LoanPages {
         terms.unit() == LengthUnit.INCH ? "in" : "mm",
         (usual.isBefore(terms.usualDue()) ? terms.usualDue() : usual).toString(),
         new Sent(sent, typed));
+  }
+
+  private Map<LoanId, Concern> heaviest(List<LoanRow> found, LocalDate today) {
+    Map<LoanId, Concern> heaviest = new HashMap<>();
+    concerns
+        .ofLoans(found.stream().filter(LoanRow::isOpen).map(LoanRow::id).toList(), today)
+        .forEach((loan, against) -> against.heaviest().ifPresent(one -> heaviest.put(loan, one)));
+    return heaviest;
+  }
+
+  private LocalDate typedIn(LoanSheet sheet) {
+    LocalDate recorded = time.dayOf(sheet.recordedAt());
+    return recorded.isAfter(time.dayOf(sheet.issuedAt())) ? recorded : null;
   }
 
   private String money(long minor) {

@@ -28,6 +28,7 @@ public record LoanSheet(
     String guardian,
     String leader,
     Instant issuedAt,
+    Instant recordedAt,
     LocalDate dueOn,
     String issuedBy,
     Hand hand,

@@ -4,6 +4,8 @@ import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
@@ -47,7 +49,12 @@ class SlipPages {
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SlipPage(
-      LoanSheet loan, Asked askBack, List<LoanLine> lent, List<Bow> bows, String deposit)
+      LoanSheet loan,
+      Asked askBack,
+      List<LoanLine> lent,
+      List<Bow> bows,
+      List<String> known,
+      String deposit)
       implements TemplateInstance {}
 
   private final Loans loans;
@@ -55,6 +62,7 @@ class SlipPages {
   private final AskBack askBack;
   private final RigSpecs specs;
   private final Inspections inspections;
+  private final Concerns concerns;
   private final Lending lending;
 
   SlipPages(
@@ -63,12 +71,14 @@ class SlipPages {
       AskBack askBack,
       RigSpecs specs,
       Inspections inspections,
+      Concerns concerns,
       Lending lending) {
     this.loans = loans;
     this.lines = lines;
     this.askBack = askBack;
     this.specs = specs;
     this.inspections = inspections;
+    this.concerns = concerns;
     this.lending = lending;
   }
 
@@ -90,7 +100,16 @@ class SlipPages {
         askBack.of(sheet.id()).orElse(null),
         lent,
         bows,
+        known(sheet.id()),
         new Money(sheet.depositMinor()).format(lending.currency()));
+  }
+
+  /** What does not keep it in, and whoever shoots it should know all the same. */
+  private List<String> known(LoanId loan) {
+    return concerns.of(loan).all().stream()
+        .filter(one -> !one.blocks())
+        .map(Concern::said)
+        .toList();
   }
 
   private static Bow bow(

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The plan as things stand, in brief, for pages about more than the plan. */
@@ -70,7 +71,7 @@ public class PlanBrief {
   public Brief within(Duration patience) {
     PlanRun run = desk.ask(WhatIf.NOTHING);
     Optional<PlanView> plan =
-        run.within(patience).map(done -> new PlanView(done, run.read(), amounts));
+        run.within(patience).map(done -> new PlanView(done, run.read(), amounts, Map.of()));
     return new Brief(plan.orElse(null), aboutTo(run).stream().limit(FEW).toList());
   }
 

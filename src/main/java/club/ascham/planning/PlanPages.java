@@ -1,6 +1,8 @@
 package club.ascham.planning;
 
 import club.ascham.Settings;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
@@ -30,7 +32,10 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What will have to be done and bought, when, and what will it cost? */
 @Path("/plan")
@@ -78,6 +83,7 @@ class PlanPages {
   private final PlanBrief brief;
   private final Insurance insurance;
   private final SealedEntries sealed;
+  private final Concerns concerns;
   private final ClubTime time;
   private final Amounts amounts;
 
@@ -86,12 +92,14 @@ class PlanPages {
       PlanBrief brief,
       Insurance insurance,
       SealedEntries sealed,
+      Concerns concerns,
       ClubTime time,
       Settings settings) {
     this.desk = desk;
     this.brief = brief;
     this.insurance = insurance;
     this.sealed = sealed;
+    this.concerns = concerns;
     this.time = time;
     this.amounts = new Amounts(Currency.getInstance(settings.currency()));
   }
@@ -118,7 +126,7 @@ class PlanPages {
     }
     return Response.ok(
             new PlanPage(
-                new PlanView(then.get(), other.read(), amounts),
+                new PlanView(then.get(), other.read(), amounts, kept()),
                 whatIf,
                 whatIf.changesNothing()
                     ? List.of()
@@ -158,6 +166,13 @@ class PlanPages {
   @Path("/insurance")
   public TemplateInstance insurance() {
     return new InsurancePage(insurance.list(time.today(), amounts), time.today(), seal());
+  }
+
+  /** What weighs most of each thing that is kept in, by its code. */
+  private Map<String, Concern> kept() {
+    return concerns.keptIn().values().stream()
+        .map(against -> against.heaviest().orElseThrow())
+        .collect(Collectors.toMap(Concern::code, Function.identity()));
   }
 
   private String seal() {

@@ -1,5 +1,6 @@
 package club.ascham.planning;
 
+import club.ascham.concern.Concern;
 import club.ascham.plan.Band;
 import club.ascham.plan.EnoughHours;
 import club.ascham.plan.Kind;
@@ -26,11 +27,16 @@ public final class PlanView {
   private final Plan plan;
   private final FleetToPlan.Read read;
   private final Amounts amounts;
+  private final Map<String, Concern> kept;
 
-  PlanView(Plan plan, FleetToPlan.Read read, Amounts amounts) {
+  /**
+   * @param kept what keeps a thing in today, by its code
+   */
+  PlanView(Plan plan, FleetToPlan.Read read, Amounts amounts, Map<String, Concern> kept) {
     this.plan = plan;
     this.read = read;
     this.amounts = amounts;
+    this.kept = kept;
   }
 
   /** A number to draw, and as it is said. */
@@ -67,8 +73,13 @@ public final class PlanView {
   /** One kind of work in a week. */
   public record WorkOf(String said, List<Job> jobs) {}
 
-  /** One piece of work. */
-  public record Job(String code, String name, String work, LocalDate due, String href) {}
+  /**
+   * One piece of work.
+   *
+   * @param kept what keeps the thing in today; null: nothing
+   */
+  public record Job(
+      String code, String name, String work, LocalDate due, String href, Concern kept) {}
 
   /** The price of a kind, and what one that fails costs in all. */
   public record PriceLine(
@@ -228,25 +239,25 @@ public final class PlanView {
     return lines;
   }
 
-  private static List<WorkOf> works(List<Plan.Job> jobs) {
+  private List<WorkOf> works(List<Plan.Job> jobs) {
     return jobs.stream()
         .collect(Collectors.groupingBy(Plan.Job::work, TreeMap::new, Collectors.toList()))
         .entrySet()
         .stream()
         .map(
             work ->
-                new WorkOf(
-                    said(work.getKey()), work.getValue().stream().map(PlanView::job).toList()))
+                new WorkOf(said(work.getKey()), work.getValue().stream().map(this::job).toList()))
         .toList();
   }
 
-  private static Job job(Plan.Job job) {
+  private Job job(Plan.Job job) {
     return new Job(
         job.code(),
         job.name(),
         said(job.work()),
         job.due(),
-        "/upkeep/" + job.code() + "/" + job.work());
+        "/upkeep/" + job.code() + "/" + job.work(),
+        kept.get(job.code()));
   }
 
   private static String said(String word) {
@@ -258,7 +269,7 @@ public final class PlanView {
   }
 
   public List<Job> unfitting() {
-    return plan.unfitting().stream().limit(UNFITTING_SHOWN).map(PlanView::job).toList();
+    return plan.unfitting().stream().limit(UNFITTING_SHOWN).map(this::job).toList();
   }
 
   public int unfittingCount() {
@@ -299,7 +310,7 @@ public final class PlanView {
 
   /** What was due before today: no hours make it be in time. */
   public List<Job> late() {
-    return plan.enough().late().stream().map(PlanView::job).toList();
+    return plan.enough().late().stream().map(this::job).toList();
   }
 
   public int moreUnfitting() {

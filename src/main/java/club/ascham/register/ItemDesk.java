@@ -1,6 +1,8 @@
 package club.ascham.register;
 
 import club.ascham.Settings;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
@@ -16,6 +18,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,6 +45,7 @@ class ItemDesk {
           "retiredOn",
           "retiredWhy",
           "retiredNote",
+          "concerns",
           "soundUpToLb",
           "onceKey");
 
@@ -51,6 +55,7 @@ class ItemDesk {
   private final ChangeItem changeItem;
   private final RetireItem retireItem;
   private final FindAgain findAgain;
+  private final Concerns concerns;
   private final Actor actor;
   private final ClubTime time;
   private final Currency currency;
@@ -62,6 +67,7 @@ class ItemDesk {
       ChangeItem changeItem,
       RetireItem retireItem,
       FindAgain findAgain,
+      Concerns concerns,
       Actor actor,
       ClubTime time,
       Settings settings) {
@@ -71,6 +77,7 @@ class ItemDesk {
     this.changeItem = changeItem;
     this.retireItem = retireItem;
     this.findAgain = findAgain;
+    this.concerns = concerns;
     this.actor = actor;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
@@ -99,10 +106,7 @@ class ItemDesk {
     List<RegisterRow> rows = register.page(search, kinds, many, time.today());
     Map<ItemId, State> states = new LinkedHashMap<>();
     rows.forEach(row -> states.put(row.id(), row.state()));
-    List<J> found =
-        items.registered(states.keySet()).stream()
-            .map(item -> shape.apply(common(item, states.get(item.id())), item))
-            .toList();
+    List<J> found = written(items.registered(states.keySet()), states, shape);
     long total = register.count(search, kinds, time.today());
     return Response.ok(new ItemJson.Listed<>(found, search.page(), many, total)).build();
   }
@@ -274,11 +278,15 @@ class ItemDesk {
   private static void copy(Map<String, Object> body, Typed typed, List<String> known) {
     body.forEach(
         (field, value) -> {
+          boolean wanted = known.contains(field) || field.equals("onceKey");
+          if (!wanted && ONLY_READ.contains(field)) {
+            return;
+          }
           if (value instanceof Map || value instanceof List) {
             typed.fault(field, "A text, a number, or true or false, please.");
-          } else if (known.contains(field) || field.equals("onceKey")) {
+          } else if (wanted) {
             typed.with(field, value);
-          } else if (!ONLY_READ.contains(field)) {
+          } else {
             typed.fault(field, "There is no such field.");
           }
         });
@@ -312,11 +320,21 @@ class ItemDesk {
 
   private <J> J written(Registered item, Shape<J> shape) {
     State state = register.row(item.id(), time.today()).orElseThrow().state();
-    return shape.apply(common(item, state), item);
+    return written(List.of(item), Map.of(item.id(), state), shape).get(0);
   }
 
-  private ItemJson.Common common(Registered item, State state) {
-    return ItemJson.Common.of(item, state, actor.role() != Role.VOLUNTEER, currency);
+  private <J> List<J> written(
+      Collection<Registered> all, Map<ItemId, State> states, Shape<J> shape) {
+    boolean prices = actor.role() != Role.VOLUNTEER;
+    Map<ItemId, Against> against = concerns.ofItems(states.keySet());
+    return all.stream()
+        .map(
+            item ->
+                shape.apply(
+                    ItemJson.Common.of(
+                        item, states.get(item.id()), against.get(item.id()), prices, currency),
+                    item))
+        .toList();
   }
 
   private static List<ItemKind> kinds(String slug) {

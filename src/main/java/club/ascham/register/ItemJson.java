@@ -2,6 +2,8 @@ package club.ascham.register;
 
 import club.ascham.bow.ArrowMass;
 import club.ascham.bow.Band;
+import club.ascham.concern.Against;
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Words;
 import club.ascham.standing.State;
 import club.ascham.units.Length;
@@ -41,9 +43,12 @@ final class ItemJson {
       @Schema(readOnly = true) LocalDate registeredOn,
       @Schema(readOnly = true) LocalDate retiredOn,
       @Schema(readOnly = true, examples = "sold") String retiredWhy,
-      @Schema(readOnly = true) String retiredNote) {
+      @Schema(readOnly = true) String retiredNote,
+      @Schema(readOnly = true, description = "what stands against it, the heaviest first")
+          List<ConcernJson> concerns) {
 
-    static Common of(Registered item, State state, boolean prices, Currency currency) {
+    static Common of(
+        Registered item, State state, Against against, boolean prices, Currency currency) {
       Provenance from = item.details().provenance();
       Retirement retired = item.retirement();
       return new Common(
@@ -61,7 +66,8 @@ final class ItemJson {
           item.registeredOn(),
           retired == null ? null : retired.on(),
           retired == null ? null : retired.why().word(),
-          retired == null ? null : retired.note());
+          retired == null ? null : retired.note(),
+          ConcernJson.of(against));
     }
   }
 

@@ -1,6 +1,8 @@
 package club.ascham.register;
 
 import club.ascham.Settings;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Actor;
@@ -41,9 +43,9 @@ class ItemPages {
   record ItemPage(
       Registered item,
       RegisterRow row,
-      ItemStory.Withdrawn withdrawn,
       List<ItemStory.Out> out,
       List<ItemStory.Due> due,
+      Against against,
       List<ItemStory.Fitting> fittings,
       List<ItemFacts.Fact> facts,
       List<Story.Line> story,
@@ -89,6 +91,7 @@ class ItemPages {
   private final ChangeItem changeItem;
   private final RetireItem retireItem;
   private final FindAgain findAgain;
+  private final Concerns concerns;
   private final Actor actor;
   private final ClubTime time;
   private final Currency currency;
@@ -101,6 +104,7 @@ class ItemPages {
       ChangeItem changeItem,
       RetireItem retireItem,
       FindAgain findAgain,
+      Concerns concerns,
       Actor actor,
       ClubTime time,
       Settings settings) {
@@ -111,6 +115,7 @@ class ItemPages {
     this.changeItem = changeItem;
     this.retireItem = retireItem;
     this.findAgain = findAgain;
+    this.concerns = concerns;
     this.actor = actor;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
@@ -126,9 +131,9 @@ class ItemPages {
     return new ItemPage(
         item,
         row(item),
-        itemStory.withdrawn(item.id()).orElse(null),
         itemStory.out(item.id()),
         itemStory.due(item.id()),
+        concerns.of(item.id()),
         itemStory.fittings(item.id()),
         ItemFacts.of(item.details(), actor.role() != Role.VOLUNTEER, currency),
         goesOn ? lines.subList(0, STORY_AT_FIRST) : lines,

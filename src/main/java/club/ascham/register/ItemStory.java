@@ -11,7 +11,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Reads where an item is, where it was, and what waits to be done to it. */
 @ApplicationScoped
@@ -45,18 +44,6 @@ class ItemStory {
     }
   }
 
-  /**
-   * An open withdrawal.
-   *
-   * @param work what must be done; null: not said
-   */
-  @TemplateData
-  record Withdrawn(long id, Instant at, String by, String why, String work) {
-    public String workSaid() {
-      return work.toLowerCase(Locale.ROOT).replace('_', ' ').replace('-', ' ');
-    }
-  }
-
   /** A loan that it is out with; a count where arrows were given out by count. */
   @TemplateData
   record Out(LoanId loan, boolean session, LocalDate dueOn, Integer arrows) {}
@@ -75,15 +62,6 @@ class ItemStory {
         """
         SELECT work, due_on, because, blocks FROM work_due WHERE item_id = ?1
          ORDER BY due_on IS NULL, due_on""",
-        item);
-  }
-
-  Optional<Withdrawn> withdrawn(ItemId item) {
-    return rows.one(
-        Withdrawn.class,
-        """
-        SELECT w.id, w.happened_at, a.name, w.why, w.work FROM withdrawal w JOIN account a ON a.id = w.withdrawn_by
-         WHERE w.item_id = ?1 AND w.released_at IS NULL""",
         item);
   }
 

@@ -1,7 +1,11 @@
 package club.ascham.register;
 
 import club.ascham.Settings;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
+import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.standing.State;
@@ -30,7 +34,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -45,6 +51,7 @@ class RegisterPages {
       List<KindLink> kinds,
       List<Column> columns,
       List<RegisterRow> rows,
+      Map<ItemId, Concern> beside,
       long from,
       long upTo,
       long total,
@@ -83,6 +90,7 @@ class RegisterPages {
   private final Register register;
   private final AddItem addItem;
   private final Items items;
+  private final Concerns concerns;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
@@ -92,6 +100,7 @@ class RegisterPages {
       Register register,
       AddItem addItem,
       Items items,
+      Concerns concerns,
       Pressed pressed,
       Actor actor,
       ClubTime time,
@@ -99,6 +108,7 @@ class RegisterPages {
     this.register = register;
     this.addItem = addItem;
     this.items = items;
+    this.concerns = concerns;
     this.pressed = pressed;
     this.actor = actor;
     this.time = time;
@@ -127,11 +137,22 @@ class RegisterPages {
         kinds(search, counts, everything),
         columns(search),
         rows,
+        beside(rows),
         before + 1,
         before + rows.size(),
         total,
         everything == 0 && search.said().isEmpty(),
         State.values());
+  }
+
+  /** What weighs most beside each row's state; no entry: nothing. */
+  private Map<ItemId, Concern> beside(List<RegisterRow> rows) {
+    Map<ItemId, Against> against = concerns.ofItems(rows.stream().map(RegisterRow::id).toList());
+    Map<ItemId, Concern> beside = new HashMap<>();
+    for (RegisterRow row : rows) {
+      beside.put(row.id(), against.get(row.id()).beside(row.state()));
+    }
+    return beside;
   }
 
   private static List<KindLink> kinds(

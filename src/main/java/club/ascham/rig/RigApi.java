@@ -2,6 +2,9 @@ package club.ascham.rig;
 
 import club.ascham.bow.SetUpSheet;
 import club.ascham.bow.SetUpStep;
+import club.ascham.concern.Against;
+import club.ascham.concern.ConcernJson;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -27,6 +30,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -52,6 +56,7 @@ class RigApi {
   private final Dissolve dissolve;
   private final SetUpWork work;
   private final CorrectParts correctParts;
+  private final Concerns concerns;
   private final Actor actor;
   private final ClubTime time;
 
@@ -62,6 +67,7 @@ class RigApi {
       Dissolve dissolve,
       SetUpWork work,
       CorrectParts correctParts,
+      Concerns concerns,
       Actor actor,
       ClubTime time) {
     this.records = records;
@@ -70,13 +76,14 @@ class RigApi {
     this.dissolve = dissolve;
     this.work = work;
     this.correctParts = correctParts;
+    this.concerns = concerns;
     this.actor = actor;
     this.time = time;
   }
 
   @GET
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
-  @Operation(summary = "Assembled rigs, by the code of their body")
+  @Operation(summary = "Assembled rigs, by the code of their body, with what stands against each")
   @Parameter(name = "state", example = "ready")
   @Parameter(name = "hand", example = "left")
   @Parameter(name = "bowLength", description = "in inches", example = "66")
@@ -94,12 +101,13 @@ class RigApi {
     int at = Math.max(1, page);
     int many = Math.max(1, Math.min(LARGEST_PAGE, size));
     List<RigRow> meant = filter.of(records.all());
+    List<RigRow> shown = meant.stream().skip((long) (at - 1) * many).limit(many).toList();
+    Map<RigId, Against> against =
+        concerns.ofRigs(shown.stream().map(row -> row.card().id()).toList());
     return Response.ok(
             new RigJson.Page(
-                meant.stream()
-                    .skip((long) (at - 1) * many)
-                    .limit(many)
-                    .map(RigJson.Line::of)
+                shown.stream()
+                    .map(row -> RigJson.Line.of(row, against.get(row.card().id())))
                     .toList(),
                 at,
                 many,
@@ -128,7 +136,8 @@ class RigApi {
         row.loanId(),
         card.setUp() == null ? null : RigJson.Figures.of(card.setUp()),
         records.openSetUp(card.id()).map(open -> RigJson.Open.of(open, sheet)).orElse(null),
-        RigJson.Bands.of(card.targets()));
+        RigJson.Bands.of(card.targets()),
+        ConcernJson.of(concerns.of(card.id())));
   }
 
   @POST

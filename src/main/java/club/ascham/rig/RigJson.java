@@ -6,6 +6,8 @@ import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.SetUpStep;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
+import club.ascham.concern.Against;
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Words;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
@@ -37,9 +39,10 @@ final class RigJson {
       String body,
       String limbs,
       String string,
-      LocalDate dueBack) {
+      LocalDate dueBack,
+      List<ConcernJson> concerns) {
 
-    static Line of(RigRow row) {
+    static Line of(RigRow row, Against against) {
       RigCard card = row.card();
       return new Line(
           card.id().value(),
@@ -52,7 +55,8 @@ final class RigJson {
           code(card.body()),
           code(card.limbs()),
           code(card.string()),
-          row.dueBack());
+          row.dueBack(),
+          ConcernJson.of(against));
     }
   }
 
@@ -71,7 +75,8 @@ final class RigJson {
       Long loanId,
       Figures setUp,
       Open openSetUp,
-      Bands targets) {}
+      Bands targets,
+      List<ConcernJson> concerns) {}
 
   /** A part that is fitted. */
   record FittedPart(String place, String code, String name) {

@@ -1,11 +1,12 @@
 package club.ascham.rig;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.RigSpec;
-import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.SetUpSheet;
 import club.ascham.bow.SetUpStep;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -49,6 +50,7 @@ class RigPages {
       String weight,
       String hand,
       State state,
+      Concern beside,
       RigRow row) {}
 
   /** How many rigs stand in a state, with the address of exactly those. */
@@ -70,9 +72,6 @@ class RigPages {
       Typed typed,
       boolean none)
       implements TemplateInstance {}
-
-  /** A quantity with its set-up figure and the last reading. */
-  record Reading(String what, String setUp, String last, String sign, String band, String basis) {}
 
   /** A part as the rig's page lists it. */
   record Fitted(Part part, String facts) {
@@ -108,9 +107,8 @@ class RigPages {
       DrawForce force,
       List<RigRecords.Weighed> weighings,
       List<RigRecords.Lent> loans,
-      List<RigRecords.Withdrawn> withdrawn,
       List<RigRecords.Accident> accidents,
-      List<RigRecords.Overdue> overdue,
+      Against against,
       List<Story.Line> story)
       implements TemplateInstance {}
 
@@ -137,13 +135,21 @@ class RigPages {
   private final RigRecords records;
   private final OwnRecords ownRecords;
   private final Trends trends;
+  private final Concerns concerns;
   private final Story story;
   private final Club club;
 
-  RigPages(RigRecords records, OwnRecords ownRecords, Trends trends, Story story, Club club) {
+  RigPages(
+      RigRecords records,
+      OwnRecords ownRecords,
+      Trends trends,
+      Concerns concerns,
+      Story story,
+      Club club) {
     this.records = records;
     this.ownRecords = ownRecords;
     this.trends = trends;
+    this.concerns = concerns;
     this.story = story;
     this.club = club;
   }
@@ -163,10 +169,13 @@ class RigPages {
     int from = Math.min((page == null ? 0 : page - 1) * ROWS_A_PAGE, meant.size());
     int to = Math.min(from + ROWS_A_PAGE, meant.size());
     int at = from / ROWS_A_PAGE + 1;
+    List<RigRow> shown = meant.subList(from, to);
+    Map<RigId, Against> against =
+        concerns.ofRigs(shown.stream().map(row -> row.card().id()).toList());
     return new RigsPage(
         counts(all),
         columns(filter),
-        meant.subList(from, to).stream().map(RigPages::line).toList(),
+        shown.stream().map(row -> line(row, against.get(row.card().id()))).toList(),
         meant.size(),
         from,
         from > 0 ? filter.address(filter.sort(), at - 1) : null,
@@ -203,7 +212,7 @@ class RigPages {
     return new Column(word, filter.address(by, 1), filter.sort() == by, figures);
   }
 
-  private static Line line(RigRow row) {
+  private static Line line(RigRow row, Against against) {
     RigCard card = row.card();
     return new Line(
         page(card.id()),
@@ -215,6 +224,7 @@ class RigPages {
         row.markedLb() == 0 ? "" : PartWords.pounds(row.markedLb()),
         row.hand() == null ? "either" : Words.said(row.hand()),
         row.state(),
+        against.beside(row.state()),
         row);
   }
 
@@ -255,7 +265,7 @@ class RigPages {
         spec.map(PartWords::rig).orElse("not whole: " + missing(card)),
         spec.map(s -> drawing(card, s, last)).orElse(null),
         last != null ? "check" : card.setUp() != null ? "set-up" : "nothing",
-        readings(card, last),
+        Reading.of(card, last),
         finished,
         records.openSetUp(rig).orElse(null),
         fitted(card),
@@ -266,9 +276,8 @@ class RigPages {
         spec.map(s -> DrawForce.of(s, card.setUp())).orElse(null),
         records.weighings(card),
         records.loans(rig, RECENT),
-        records.withdrawn(rig),
         records.accidents(rig),
-        records.overdue(rig),
+        concerns.of(rig),
         story.ofRig(rig, STORY_LINES));
   }
 
@@ -289,62 +298,6 @@ class RigPages {
                 last.tillerLower(),
                 card.setUp().nocking());
     return RigDrawing.of(spec, card.targets(), shown, card.setUp());
-  }
-
-  private static List<Reading> readings(RigCard card, Checked last) {
-    if (card.targets() == null) {
-      return List.of();
-    }
-    SetUpFigures setUp = card.setUp();
-    Gauge brace =
-        Gauge.of(
-            "Brace",
-            card.targets().brace(),
-            setUp == null ? null : setUp.brace(),
-            last == null ? null : last.brace(),
-            false);
-    Gauge tiller =
-        Gauge.of(
-            "Tiller",
-            card.targets().tiller(),
-            setUp == null ? null : setUp.tiller(),
-            last == null ? null : last.tiller(),
-            true);
-    Gauge nocking =
-        Gauge.of(
-            "Nocking point",
-            card.targets().nocking(),
-            setUp == null ? null : setUp.nocking(),
-            null,
-            false);
-    return List.of(
-        reading("Brace height" + from(setUp), brace, card.targets().brace().basis()),
-        distance(
-            "Upper distance",
-            setUp == null ? null : LengthText.both(setUp.tillerUpper()),
-            last == null ? null : LengthText.both(last.tillerUpper())),
-        distance(
-            "Lower distance",
-            setUp == null ? null : LengthText.both(setUp.tillerLower()),
-            last == null ? null : LengthText.both(last.tillerLower())),
-        reading("Tiller", tiller, card.targets().tiller().basis()),
-        reading("Nocking point, above square", nocking, card.targets().nocking().basis()));
-  }
-
-  private static String from(SetUpFigures setUp) {
-    if (setUp == null) {
-      return "";
-    }
-    return setUp.braceFrom() == BracePoint.BUTTON ? ", to the button" : ", to the throat";
-  }
-
-  private static Reading distance(String what, String setUp, String last) {
-    return new Reading(what, setUp, last, null, null, null);
-  }
-
-  private static Reading reading(String what, Gauge gauge, String basis) {
-    String band = gauge.innerText() != null ? gauge.innerText() : gauge.outerText();
-    return new Reading(what, gauge.setUpText(), gauge.readingText(), gauge.sign(), band, basis);
   }
 
   private static List<Fitted> fitted(RigCard card) {
@@ -389,7 +342,7 @@ class RigPages {
         card,
         PartWords.rig(spec),
         drawing(card, spec, null),
-        readings(card, null),
+        Reading.of(card, null),
         fitted(card),
         SetUpSheet.steps(spec, card.targets(), card.level()),
         card.setUpId() == null ? null : records.finished(card.setUpId()).orElse(null),

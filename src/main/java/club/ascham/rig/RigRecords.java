@@ -4,7 +4,6 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.Level;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Style;
-import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
 import club.ascham.standing.Standing;
@@ -13,7 +12,6 @@ import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
-import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -114,17 +112,6 @@ public class RigRecords {
         rig);
   }
 
-  /** An open withdrawal of a part that is fitted now. */
-  record Withdrawn(long id, String bareCode, Instant happenedAt, String why) {
-    public String page() {
-      return RigPages.itemPage(code());
-    }
-
-    public String code() {
-      return new ItemCode(bareCode).display();
-    }
-  }
-
   /** An accident after which a part of the rig is kept as it is. */
   public record Accident(long id, Instant happened) {}
 
@@ -136,43 +123,6 @@ public class RigRecords {
            AND EXISTS (SELECT 1 FROM accident_item k JOIN fitting f ON f.item_id = k.item_id AND f.until_at IS NULL
                         WHERE k.accident_id = a.id AND k.withdrawal_id IS NOT NULL AND f.rig_id = ?1)
          ORDER BY a.happened_at""",
-        rig);
-  }
-
-  /** Why a rig is withdrawn, part by part, the first one first. */
-  List<Withdrawn> withdrawn(RigId rig) {
-    return rows.list(
-        Withdrawn.class,
-"""
-SELECT w.id, i.code, w.happened_at, w.why FROM withdrawal w
-  JOIN fitting f ON f.item_id = w.item_id AND f.until_at IS NULL JOIN item i ON i.id = w.item_id
- WHERE f.rig_id = ?1 AND w.released_at IS NULL ORDER BY w.happened_at, w.id\
-""",
-        rig);
-  }
-
-  /** An inspection of a part fitted now without which the rig stays in. */
-  record Overdue(String bareCode, Work work) {
-    /** Where it is done. */
-    public String page() {
-      return "/upkeep/" + code() + "/" + Words.of(work);
-    }
-
-    public String code() {
-      return new ItemCode(bareCode).display();
-    }
-  }
-
-  List<Overdue> overdue(RigId rig) {
-    return rows.list(
-        Overdue.class,
-"""
-SELECT DISTINCT i.code, d.work FROM work_due d
-  JOIN fitting f ON f.item_id = d.item_id AND f.until_at IS NULL JOIN item i ON i.id = d.item_id
- WHERE f.rig_id = ?2 AND d.blocks = 1
-   AND (d.due_on < ?1 OR (d.task_id IS NOT NULL AND d.due_on <= ?1))\
-""",
-        time.today(),
         rig);
   }
 

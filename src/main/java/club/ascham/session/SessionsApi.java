@@ -1,11 +1,15 @@
 package club.ascham.session;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.ConcernJson;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
 import club.ascham.report.Reports;
 import club.ascham.report.Telling;
+import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
@@ -21,6 +25,7 @@ import java.net.URI;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -41,14 +46,26 @@ class SessionsApi {
   private static final int LARGEST_PAGE = 200;
 
   /** A session in a list; its leader is named to those who lend, not in lists. */
-  record SessionLine(long id, Instant issuedAt, LocalDate dueOn, int rigs, int rigsOut) {}
+  record SessionLine(
+      long id,
+      Instant issuedAt,
+      LocalDate dueOn,
+      int rigs,
+      int rigsOut,
+      List<ConcernJson> concerns) {}
 
   record Page(List<SessionLine> items, int page, int size, long total) {}
 
   record RigLine(long rigId, String code, boolean out) {}
 
+  /** A session with its rigs, and what stands today against what of it is out. */
   record SessionBody(
-      long id, String leader, Instant issuedAt, LocalDate dueOn, List<RigLine> rigs) {}
+      long id,
+      String leader,
+      Instant issuedAt,
+      LocalDate dueOn,
+      List<RigLine> rigs,
+      List<ConcernJson> concerns) {}
 
   /** {@code overrideWhy}: where something speaks against one of the rigs. */
   record LendBody(String leader, List<Long> rigIds, String overrideWhy, String onceKey) {}
@@ -79,13 +96,22 @@ class SessionsApi {
   private final Reports reports;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
+  private final Concerns concerns;
+  private final ClubTime time;
 
   SessionsApi(
-      Sessions sessions, Reports reports, LendSession lendSession, ReturnSession returnSession) {
+      Sessions sessions,
+      Reports reports,
+      LendSession lendSession,
+      ReturnSession returnSession,
+      Concerns concerns,
+      ClubTime time) {
     this.sessions = sessions;
     this.reports = reports;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
+    this.concerns = concerns;
+    this.time = time;
   }
 
   @GET
@@ -95,12 +121,20 @@ class SessionsApi {
       @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("40") int size) {
     int at = Math.max(1, page);
     int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    List<Sessions.Row> found = sessions.page(at, many);
+    Map<LoanId, Against> against =
+        concerns.ofLoans(found.stream().map(Sessions.Row::id).toList(), time.today());
     return new Page(
-        sessions.page(at, many).stream()
+        found.stream()
             .map(
                 row ->
                     new SessionLine(
-                        row.id().value(), row.issuedAt(), row.dueOn(), row.rigs(), row.rigsOut()))
+                        row.id().value(),
+                        row.issuedAt(),
+                        row.dueOn(),
+                        row.rigs(),
+                        row.rigsOut(),
+                        ConcernJson.of(against.get(row.id()))))
             .toList(),
         at,
         many,
@@ -119,7 +153,8 @@ class SessionsApi {
         head.dueOn(),
         sessions.rigsOf(head.id()).stream()
             .map(rig -> new RigLine(rig.rig().value(), rig.code(), rig.isOut()))
-            .toList());
+            .toList(),
+        ConcernJson.of(concerns.of(head.id())));
   }
 
   @POST

@@ -36,7 +36,9 @@ class DoNotShootTest {
         new ItemId(1),
         "L-0105-D",
         null,
+        null,
         "Something is known.",
+        "known",
         "Until it is done.",
         "/items/L-0105-D",
         1);

@@ -18,7 +18,9 @@ class AgainstTest {
                 new ItemId(item),
                 code,
                 null,
+                null,
                 code + ", told: it fell.",
+                "something told of it",
                 "Until answered.",
                 "/reports/" + source,
                 source)));

@@ -2,7 +2,11 @@ package club.ascham.fleet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Matter;
 import club.ascham.standing.State;
+import club.ascham.upkeep.Work;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,6 +20,9 @@ class FleetTest {
     "READY,           ,           2026-06-09, AS_IT_IS",
     "READY,           ,           2026-06-08, INSPECT_FIRST",
     "TO_BE_CHECKED,   ,           ,           CHECK_FIRST",
+    "TO_BE_CHECKED,   ,           2026-06-08, INSPECT_FIRST",
+    "ON_LOAN,         2026-06-08, 2026-06-08, INSPECT_FIRST",
+    "ON_LOAN,         2026-06-09, 2026-06-08, OUT_BEYOND",
     "ON_LOAN,         2026-06-08, ,           BACK_BY_THEN",
     "ON_LOAN,         2026-06-02, ,           BACK_BY_THEN",
     "ON_LOAN,         2026-06-09, ,           OUT_BEYOND",
@@ -26,7 +33,28 @@ class FleetTest {
   })
   void whatCanBeFielded_dependsOnStateAndDays(
       State state, LocalDate dueOn, LocalDate blockedFrom, Fielding expected) {
-    assertEquals(expected, Fielding.of(state, dueOn, blockedFrom, Rigs.TODAY, Rigs.COURSE));
+    Against then = Rigs.against(state, blockedFrom, Rigs.COURSE);
+    assertEquals(expected, Fielding.of(dueOn, then, Rigs.TODAY, Rigs.COURSE).fielding());
+  }
+
+  @ParameterizedTest(name = "{0} of {1}: {2}")
+  @CsvSource({
+    "WITHDRAWN,         ,                   WITHDRAWN",
+    "RETIRED,           ,                   WITHDRAWN",
+    "INSPECTION_FAILED, LIMB_INSPECTION,    NOT_PASSED",
+    "REPORTED,          ,                   ANSWER_FIRST",
+    "OVERDUE,           BOLT_INSPECTION,    INSPECT_FIRST",
+    "OVERDUE,           STRING_REPLACEMENT, STRING_FIRST",
+    "ASKED,             LIMB_INSPECTION,    INSPECT_FIRST",
+    "CHANGING,          LIMB_INSPECTION,    INSPECT_FIRST",
+    "NOT_SET_UP,        ,                   IN_THE_WORKSHOP",
+    "NOT_CHECKED,       ,                   CHECK_FIRST",
+  })
+  void whatKeepsARigFromACourse_isWhatBlocksItThen(Matter matter, Work work, Fielding expected) {
+    Concern blocks = Rigs.blocks(matter, work, Rigs.TODAY);
+    assertEquals(
+        new Fielding.Reason(expected, blocks),
+        Fielding.of(null, new Against(List.of(blocks)), Rigs.TODAY, Rigs.COURSE));
   }
 
   @ParameterizedTest(name = "{0} lb is {1}")

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.Hand;
+import club.ascham.concern.Against;
 import club.ascham.fleet.Fielding;
 import club.ascham.fleet.FleetRig;
 import club.ascham.fleet.OpenLoan;
@@ -111,6 +112,8 @@ class TonightTest {
         null,
         Waiting.of(state, needsCheck, verdict),
         since,
-        Fielding.of(state, null, null, TODAY, TODAY.plusDays(7)));
+        Fielding.AS_IT_IS,
+        null,
+        Against.NOTHING);
   }
 }

@@ -3,12 +3,14 @@ package club.ascham.home;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
 import club.ascham.units.ItemCode;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,10 +59,12 @@ class WhatNextTest {
     FoundPerson person = new FoundPerson(4L, "Rosa", null, null);
     assertEquals(
         new Found.One(new WhatNext("Open", "/rigs/3")),
-        Found.among(List.of(), List.of(item), false, true, "x"));
+        Found.among(List.of(), List.of(item), Map.of(), false, true, "x"));
     assertInstanceOf(
-        Found.Several.class, Found.among(List.of(person), List.of(item), false, true, "x"));
-    assertInstanceOf(Found.Nothing.class, Found.among(List.of(), List.of(), false, true, "x"));
+        Found.Several.class,
+        Found.among(List.of(person), List.of(item), Map.of(), false, true, "x"));
+    assertInstanceOf(
+        Found.Nothing.class, Found.among(List.of(), List.of(), Map.of(), false, true, "x"));
   }
 
   @Test
@@ -80,6 +84,7 @@ class WhatNextTest {
         loan == null ? null : new LoanId(loan),
         rig == null ? null : new RigId(rig),
         rigState,
-        needsCheck);
+        needsCheck,
+        new ItemId(1));
   }
 }

@@ -403,7 +403,8 @@ class RigPagesTest {
     Visitor.signedInAs("officer")
         .get("/rigs/" + rig)
         .then()
-        .body(containsString("was withdrawn on Sun 3 May 2026: crack in the lower limb"))
+        .body(containsString(limbs.code() + " is withdrawn: crack in the lower limb."))
+        .body(containsString("Since Sun 3 May 2026."))
         .body(containsString("/release"));
   }
 

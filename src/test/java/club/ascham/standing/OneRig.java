@@ -1,5 +1,8 @@
 package club.ascham.standing;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.ConcernsOf;
+import club.ascham.id.RigId;
 import club.ascham.store.Stored;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -51,15 +54,13 @@ final class OneRig implements AutoCloseable {
     this.connection = connection;
     run("INSERT INTO account (id, name, password_hash, role) VALUES (1, 'a', 'x', 'OFFICER')");
     run("INSERT INTO borrower (id, name, contact, age_band) VALUES (1, 'b', 'c', 'ADULT')");
-    item(RISER, "R0001A", "RISER");
+    item(RISER, "R0101E", "RISER");
     run(
-        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (1, 'ADJUSTABLE',"
-            + " 'RIGHT', 25, 'ILF')");
-    item(LIMBS, "L0001A", "LIMBS");
+        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (1, 'ADJUSTABLE', 'RIGHT', 25, 'ILF')");
+    item(LIMBS, "L0101L", "LIMBS");
     run(
-        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (2, 'ADJUSTABLE',"
-            + " 'MEDIUM', 24, 'ILF')");
-    item(STRING, "S0001A", "STRING");
+        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (2, 'ADJUSTABLE', 'MEDIUM', 24, 'ILF')");
+    item(STRING, "S0201B", "STRING");
     run("INSERT INTO bowstring (id, for_bow_in, material) VALUES (3, 68, 'POLYESTER')");
     // Only the two inspections of the model block in this file.
     run(
@@ -364,6 +365,17 @@ final class OneRig implements AutoCloseable {
 
   Seen seen(LocalDate today) throws SQLException {
     return rows("rig_standing", "0", "s.rig_id = 1", today).get(0);
+  }
+
+  /** What stands against it, read on a day that is not over yet. */
+  Against against(LocalDate today) {
+    Instant when = today.equals(today()) ? now : today.atTime(12, 0).toInstant(ZoneOffset.UTC);
+    return ConcernsOf.file(connection, when).of(new RigId(1));
+  }
+
+  /** What stood against it on a day that is past, read now. */
+  Against againstOn(LocalDate day) {
+    return ConcernsOf.file(connection, now).of(new RigId(1), day);
   }
 
   List<Seen> parts(LocalDate today) throws SQLException {
