@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -22,19 +24,62 @@ class ApiDescriptionTest {
 
   private record Call(String name, JsonNode described) {}
 
+  /** What a page is made of, and what the platform hands about: nothing that a caller sends. */
+  private static final Pattern INSIDE =
+      Pattern.compile(
+          "(?i).*(template|fragment|engine|qute|instance|evalcontext|resolver|variant|uriinfo"
+              + "|httpheaders|multivaluedmap|response|completionstage|publisher).*|Uni.*|Multi.*");
+
   private final List<Call> calls = new ArrayList<>();
+  private JsonNode description;
 
   @BeforeEach
   void read() throws Exception {
-    JsonNode paths = JSON.readTree(given().get("/q/openapi?format=json").asString()).path("paths");
-    for (Map.Entry<String, JsonNode> path : paths.properties()) {
+    description = JSON.readTree(given().get("/q/openapi?format=json").asString());
+    for (Map.Entry<String, JsonNode> path : description.path("paths").properties()) {
       for (Map.Entry<String, JsonNode> call : path.getValue().properties()) {
-        if (path.getKey().startsWith("/api") && METHODS.contains(call.getKey())) {
+        if (METHODS.contains(call.getKey())) {
           calls.add(new Call(call.getKey() + " " + path.getKey(), call.getValue()));
         }
       }
     }
     assertTrue(calls.size() > 60, calls.size() + " calls described");
+  }
+
+  @Test
+  void pages_areNotDescribed() {
+    assertEquals(
+        List.of(),
+        description.path("paths").properties().stream()
+            .map(Map.Entry::getKey)
+            .filter(path -> !path.startsWith("/api/"))
+            .toList());
+    assertEquals(
+        List.of(),
+        calls.stream()
+            .filter(call -> call.described().toString().contains("text/html"))
+            .map(Call::name)
+            .toList());
+  }
+
+  @Test
+  void shapes_areThoseOfCalls_andNothingOfTheProgramsInside() {
+    Set<String> named = new TreeSet<>();
+    description.path("components").path("schemas").fieldNames().forEachRemaining(named::add);
+    assertTrue(named.size() > 60, named.size() + " shapes");
+    assertEquals(List.of(), named.stream().filter(name -> INSIDE.matcher(name).matches()).toList());
+    Set<String> used = new TreeSet<>();
+    meet(description.path("paths"), used);
+    assertEquals(used, named, "each shape belongs to a call");
+  }
+
+  private void meet(JsonNode node, Set<String> used) {
+    for (JsonNode reference : node.findValues("$ref")) {
+      String name = reference.asText().replaceFirst("^#/components/schemas/", "");
+      if (!name.startsWith("#") && used.add(name)) {
+        meet(description.path("components").path("schemas").path(name), used);
+      }
+    }
   }
 
   @Test

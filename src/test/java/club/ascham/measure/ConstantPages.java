@@ -11,7 +11,7 @@ import jakarta.ws.rs.core.MediaType;
  * The floor: a page of constant text for someone signed in, through the same server and headers.
  */
 @Path("/constant-text")
-public class ConstantPage {
+public class ConstantPages {
   @GET
   @Produces(MediaType.TEXT_HTML)
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
