@@ -1,7 +1,4 @@
 -- Sources name title, institution and year. Where a club wrote its own, it stays.
--- The plan does not hang on sources, and the view that its trigger asks is not there yet in a new file: the
--- trigger steps aside meanwhile.
-DROP TRIGGER plan_after_upkeep_rule_update;
 UPDATE upkeep_rule SET source = 'Published ages differ: 2 to 3 years in normal use is common practice; 3,000 to 5,000 shots or two years (Archery Magazine, second quarter of 2015, as a coach''s page quotes it). The stricter pair, middle of the shots.'
  WHERE source = 'Published ages differ: 2 to 3 years in normal use (endeavourarchery.com); 3,000 to 5,000 shots or two years (a coach quoted at puttingitontheline.com, 2015). The stricter pair, middle of the shots.';
 UPDATE upkeep_rule SET source = 'Common practice: half a year or a season of beginners. Locking screws can shake out unnoticed (a coach''s page, 2016).'
@@ -10,12 +7,6 @@ UPDATE upkeep_rule SET source = 'Season start (“Vérifications et préréglage
  WHERE source = 'Season start (archers-rixheim.fr, after the French federation); yearly in a maker''s manual (Hoyt, 2005).';
 UPDATE upkeep_rule SET source = 'Common practice for sets on loan; before each shot by the archer (“Safety”, Archery Australia, undated).'
  WHERE source = 'Common practice for sets on loan; before each shot by the archer (archery.org.au/safety).';
-CREATE TRIGGER plan_after_upkeep_rule_update AFTER UPDATE ON upkeep_rule
-BEGIN
-  DELETE FROM upkeep_plan WHERE rule_id = new.id;
-  INSERT INTO upkeep_plan (item_id, rule_id, due_on, because)
-  SELECT item_id, rule_id, due_on, because FROM upkeep_reckoned WHERE rule_id = new.id;
-END;
 UPDATE club SET twists_source = '10 to 30 turns: “Réglage du band”, La Flèche Gasconne, undated; 20 to 60: “La corde”, Archers de Douai, from a coaches'' academy, undated'
  WHERE twists_source = '10 to 30 turns: laflechegasconne.fr, after the French federation; 20 to 60: archers-douai.fr, lancasterarchery.com';
 
