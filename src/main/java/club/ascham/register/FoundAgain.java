@@ -1,6 +1,7 @@
 package club.ascham.register;
 
 import club.ascham.upkeep.Work;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,7 +44,7 @@ record FoundAgain(List<Work> inspections, String withdrawnFor, Work work) {
   record Stands(String what, String endsWith) {}
 
   List<Stands> stands() {
-    List<Stands> stands = new java.util.ArrayList<>();
+    List<Stands> stands = new ArrayList<>();
     for (Work work : inspections) {
       stands.add(
           new Stands(

@@ -10,6 +10,7 @@ import club.ascham.check.CheckBench;
 import club.ascham.check.CheckBench.Bow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
+import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -59,6 +60,7 @@ class ReasonsTest {
   @Inject Rows rows;
   @Inject ClubTime time;
   @Inject CheckBench bench;
+  @Inject Shelf shelf;
 
   private Visitor officer;
 
@@ -222,12 +224,12 @@ class ReasonsTest {
   }
 
   private String retired() {
-    String code = rows.texts("SELECT min(code) FROM item WHERE kind = 'STRINGER'").get(0);
+    Shelf.Put stringer = shelf.aStringer();
     rows.change(
-        "UPDATE item SET retired_on = ?2, retired_why = 'LOST' WHERE code = ?1",
-        code,
+        "UPDATE item SET retired_on = ?2, retired_why = 'LOST' WHERE id = ?1",
+        stringer.id(),
         time.today());
-    return code.charAt(0) + "-" + code.substring(1, 5) + "-" + code.substring(5);
+    return stringer.code();
   }
 
   private String asked(String string) {

@@ -261,7 +261,7 @@ class InspectionPagesTest {
         .then()
         .statusCode(303);
     assertEquals(
-        "Left in the rain. A dog had it.",
+        "Left in the rain. A dog chewed on its cord.",
         shelf.text("SELECT why FROM upkeep_task WHERE item_id = ?1 AND blocks = 1", stringer.id()));
   }
 
