@@ -209,8 +209,7 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
 
     private Fact fact(Matter matter, LocalDate since, String why) {
       String name = bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
-      return new Fact(
-          matter, null, name, rig, since, null, true, null, why, rig.value());
+      return new Fact(matter, null, name, rig, since, null, true, null, why, rig.value());
     }
   }
 }

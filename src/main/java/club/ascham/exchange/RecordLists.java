@@ -259,9 +259,7 @@ final class RecordLists {
             optional("loan", "report.loan_id", LOAN),
             optional("receipt", "report.receipt_id", number("receipt", "receipt")),
             required(
-                "toldAt",
-                "report.told_at",
-                word("RECEIVING", "SESSION", "LOAN", "BOW", "CHECK")),
+                "toldAt", "report.told_at", word("RECEIVING", "SESSION", "LOAN", "BOW", "CHECK")),
             required("happenedAt", "report.happened_at", moment()),
             required("recordedAt", "report.recorded_at", moment()),
             required("toldTo", "report.told_to", account()),
@@ -274,8 +272,7 @@ final class RecordLists {
             optional("answerWords", "report.answer_words", WORDS),
             optional("watchUntil", "report.watch_until", day()),
             optional("check", "report.check_id", CHECK),
-            optional(
-                "upkeepRecord", "report.record_id", number("upkeep_record", "upkeep record"))),
+            optional("upkeepRecord", "report.record_id", number("upkeep_record", "upkeep record"))),
         CsvList.of(
             "report-signs",
             "Signs told of bows",

@@ -145,8 +145,7 @@ class ReportDesk {
       return Optional.empty();
     }
     About.ToldAt toldAt = subject.loan() == null ? About.ToldAt.BOW : About.ToldAt.LOAN;
-    return Optional.of(
-        new Read(telling, new About(rig, subject.loan(), null, toldAt, noticed)));
+    return Optional.of(new Read(telling, new About(rig, subject.loan(), null, toldAt, noticed)));
   }
 
   private Instant noticed(Typed typed, RigId rig, boolean wholeBow) {

@@ -144,7 +144,10 @@ class ReportAnswerTest {
     volunteer
         .post(
             "/upkeep/" + bow.limbs().code() + "/limb-inspection",
-            told.inspected(bow, Map.of("report-" + report, "nothing-there", "report-" + report + "-words", "sound")))
+            told.inspected(
+                bow,
+                Map.of(
+                    "report-" + report, "nothing-there", "report-" + report + "-words", "sound")))
         .then()
         .statusCode(422)
         .body(containsString("holds the club"));
@@ -209,7 +212,11 @@ class ReportAnswerTest {
     Bow bow = bench.received();
     told.check(
             bow,
-            Map.of("cameBackStrung", true, "reports", Map.of("new", Map.of("answer", "nothing-there"))))
+            Map.of(
+                "cameBackStrung",
+                true,
+                "reports",
+                Map.of("new", Map.of("answer", "nothing-there"))))
         .body("verdict.kind", equalTo("fit"))
         .body("verdict.notes[0]", containsString("came back strung"));
     assertEquals(0, told.open(bow));

@@ -58,8 +58,7 @@ class ReportBench {
     return id;
   }
 
-  ValidatableResponse answer(
-      String who, long report, Map<String, Object> body) {
+  ValidatableResponse answer(String who, long report, Map<String, Object> body) {
     return api(who).body(body).post("/api/reports/" + report + "/answer").then();
   }
 

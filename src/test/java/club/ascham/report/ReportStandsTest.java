@@ -107,7 +107,11 @@ class ReportStandsTest {
     assertEquals("released-bow-has-an-open-report", refusal.rule());
 
     told.answer("volunteer", report, Map.of("answer", "nothing-there")).statusCode(200);
-    ReportBench.api("volunteer").body("{}").post("/api/checks/" + fit + "/release").then().statusCode(200);
+    ReportBench.api("volunteer")
+        .body("{}")
+        .post("/api/checks/" + fit + "/release")
+        .then()
+        .statusCode(200);
     assertEquals("READY", bench.state(bow));
   }
 
@@ -194,7 +198,8 @@ class ReportStandsTest {
                 + " ?1)",
             stringer));
     Visitor.signedInAs("officer").get("/reports/" + report).then().statusCode(200);
-    told.answer("officer", report, Map.of("answer", "nothing-there", "words", "sound")).statusCode(200);
+    told.answer("officer", report, Map.of("answer", "nothing-there", "words", "sound"))
+        .statusCode(200);
   }
 
   @Test
@@ -228,7 +233,10 @@ class ReportStandsTest {
     }
     assertEquals(1, told.open(bow));
     ReportBench.api("committee").body(body).post("/api/reports").then().statusCode(403);
-    ReportBench.api("committee").get("/api/reports?open=true&size=1").then().body("items.size()", equalTo(1));
+    ReportBench.api("committee")
+        .get("/api/reports?open=true&size=1")
+        .then()
+        .body("items.size()", equalTo(1));
     Visitor.signedInAs("volunteer").get("/reports/new").then().statusCode(404);
   }
 
