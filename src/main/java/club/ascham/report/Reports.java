@@ -136,6 +136,30 @@ public class Reports {
         loan);
   }
 
+  /**
+   * The loan that a bow, or a thing beside one, was out with at a moment; empty: it was in the
+   * room.
+   *
+   * @param rig null: none (likewise item)
+   */
+  Optional<LoanId> loanOf(RigId rig, ItemId item, Instant at) {
+    return rows
+        .list(
+            Out.class,
+            """
+            SELECT loan_id FROM loan_line
+             WHERE (rig_id = ?1 OR item_id = ?2 AND arrow_count IS NULL)
+               AND out_at <= ?3 AND (back_at IS NULL OR back_at > ?3) ORDER BY out_at DESC LIMIT 1""",
+            rig,
+            item,
+            at)
+        .stream()
+        .map(Out::loan)
+        .findFirst();
+  }
+
+  private record Out(LoanId loan) {}
+
   Optional<PartChoice> part(ItemCode code) {
     return rows.one(
         PartChoice.class,

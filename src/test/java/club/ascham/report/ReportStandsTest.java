@@ -181,6 +181,23 @@ class ReportStandsTest {
   }
 
   @Test
+  void toldOfABowThatIsOut_itStandsWithItsLoan() {
+    Bow bow = bench.lent("Ida Quill");
+    int loan = (int) bench.number("SELECT max(id) FROM loan");
+    long report = told.tell(Map.of("rig", bow.body().code(), "signs", List.of("creak")));
+    ReportBench.api("officer")
+        .get("/api/reports/" + report)
+        .then()
+        .body("loan", equalTo(loan))
+        .body("toldAt", equalTo("bow"));
+    Visitor.signedInAs("officer")
+        .get("/loans/" + loan)
+        .then()
+        .body(containsString("/reports/" + report));
+    assertEquals("ON_LOAN", bench.state(bow));
+  }
+
+  @Test
   void aThingBesideABow_isTheOnlyPart_andStaysInAsWell() {
     String stringer =
         rows.texts(
