@@ -67,11 +67,13 @@ class AnswersAtCheck {
         answerReport.answer(report, answer, looked, null);
       }
     }
-    entry.answers().forEach(
-        (key, answer) -> {
-          if (!key.equals(CheckEntry.TOLD_NOW)) {
-            answerReport.answer(Long.parseLong(key), answer, looked, null);
-          }
-        });
+    entry
+        .answers()
+        .forEach(
+            (key, answer) -> {
+              if (!key.equals(CheckEntry.TOLD_NOW)) {
+                answerReport.answer(Long.parseLong(key), answer, looked, null);
+              }
+            });
   }
 }

@@ -38,7 +38,8 @@ import java.util.Set;
  * @param version of the rig that the form was made from
  * @param adjustment the adjustment that this is the second measurement of; null: none
  * @param corrects the check that this one corrects; null: none
- * @param answers to what was told of the bow; what is told with this very check is {@link #TOLD_NOW}
+ * @param answers to what was told of the bow; what is told with this very check is {@link
+ *     #TOLD_NOW}
  */
 record CheckEntry(
     Set<Place> missing,
@@ -120,8 +121,7 @@ record CheckEntry(
     Map<String, Answering> answers = new LinkedHashMap<>();
     for (Report report : asked.open()) {
       String key = Long.toString(report.id());
-      Answering.parse(
-              typed, Answering.Fields.of(key), report.dangerous(), report.parts(), today)
+      Answering.parse(typed, Answering.Fields.of(key), report.dangerous(), report.parts(), today)
           .ifPresent(answer -> answers.put(key, answer));
     }
     Answering.parse(typed, Answering.Fields.of(TOLD_NOW), dryLoose, asked.parts(), today)

@@ -191,8 +191,7 @@ class RecordCheck {
   /** A correction repeats what its check told: that stands, or was answered, already. */
   private boolean toldBefore(RigId rig, CheckEntry entry) {
     return entry.corrects() != null
-        && reports.wasToldAtCheck(
-            rig, checks.one(entry.corrects()).orElseThrow().happenedAt());
+        && reports.wasToldAtCheck(rig, checks.one(entry.corrects()).orElseThrow().happenedAt());
   }
 
   private SecondMeasurement secondMeasurement(CheckEntry entry) {

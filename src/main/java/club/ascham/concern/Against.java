@@ -35,8 +35,7 @@ public record Against(List<Concern> all) {
     List<Concern> lines = new ArrayList<>();
     for (Concern one : all) {
       if (one.matter() == Matter.REPORTED || one.matter() == Matter.WATCHED) {
-        told.merge(
-            new Told(one.matter(), one.weight(), one.source()), one, Against::together);
+        told.merge(new Told(one.matter(), one.weight(), one.source()), one, Against::together);
       } else {
         lines.add(one);
       }

@@ -166,6 +166,6 @@ final class Weighing {
 
   private static String sentence(String words) {
     String bare = words.strip();
-    return bare.matches("(?s).*[.!?]") ? bare : bare + ".";
+    return bare.matches("(?s).*[.!?]”?") ? bare : bare + ".";
   }
 }

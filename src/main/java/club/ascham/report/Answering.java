@@ -69,9 +69,7 @@ public record Answering(Answer answer, String words, PartChoice part, LocalDate 
   private static PartChoice part(Typed typed, Fields fields, List<PartChoice> among) {
     String named = typed.value(fields.part());
     List<PartChoice> meant =
-        named.isEmpty()
-            ? among
-            : among.stream().filter(part -> part.isMeantBy(named)).toList();
+        named.isEmpty() ? among : among.stream().filter(part -> part.isMeantBy(named)).toList();
     if (meant.size() == 1) {
       return meant.get(0);
     }

@@ -44,9 +44,7 @@ final class HeardInWords {
       return new Cue(
           Pattern.compile("\\b(?:" + words + ")", Pattern.CASE_INSENSITIVE),
           sign,
-          Stream.concat(
-                  Stream.of(sign), Arrays.stream(also))
-              .toList(),
+          Stream.concat(Stream.of(sign), Arrays.stream(also)).toList(),
           question);
     }
   }
@@ -65,7 +63,9 @@ final class HeardInWords {
               "was it loosed without an arrow?",
               LOOSED_WITHOUT_ARROW),
           Cue.of(
-              "fell\\b|fallen\\b|a fall\\b|dropp\\w*|knocked\\b", "did it fall, or take a knock?", FELL),
+              "fell\\b|fallen\\b|a fall\\b|dropp\\w*|knocked\\b",
+              "did it fall, or take a knock?",
+              FELL),
           Cue.of(
               "(?:loose|slack) (?:\\w+ )?(?:bolt|screw|limb)s?\\b"
                   + "|(?:bolt|screw|limb)s? (?:\\w+ ){0,2}(?:loose|slack|wobbl\\w*)",

@@ -21,7 +21,8 @@ final class Remedy {
     return switch (kind) {
       case "RISER" ->
           Stream.of(
-                  bolts ? Work.BOLT_INSPECTION : null, more || !bolts ? Work.RISER_INSPECTION : null)
+                  bolts ? Work.BOLT_INSPECTION : null,
+                  more || !bolts ? Work.RISER_INSPECTION : null)
               .filter(work -> work != null)
               .toList();
       case "LIMBS", "BOW" -> List.of(Work.LIMB_INSPECTION);

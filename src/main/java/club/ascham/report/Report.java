@@ -92,7 +92,8 @@ public record Report(
 
   /** {@code it fell, or was knocked hard; “on the gravel”}. */
   public String said() {
-    return Telling.said(signs()) + (words == null ? "" : "; “" + words + "”");
+    return Telling.said(signs())
+        + (words == null ? "" : "; “" + words.replaceFirst("\\.$", "") + "”");
   }
 
   /** Whether anyone must act at once, and how: one line each. */

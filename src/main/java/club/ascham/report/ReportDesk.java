@@ -1,6 +1,7 @@
 package club.ascham.report;
 
 import club.ascham.form.Typed;
+import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.time.ClubTime;
@@ -145,8 +146,10 @@ class ReportDesk {
       return Optional.empty();
     }
     About.ToldAt toldAt = subject.loan() == null ? About.ToldAt.BOW : About.ToldAt.LOAN;
-    return Optional.of(
-        new Read(telling, new About(rig, subject.loan(), null, toldAt, noticed)));
+    ItemId part = telling.part() == null ? null : telling.part().item();
+    LoanId loan =
+        subject.loan() == null ? reports.loanOf(rig, part, noticed).orElse(null) : subject.loan();
+    return Optional.of(new Read(telling, new About(rig, loan, null, toldAt, noticed)));
   }
 
   private Instant noticed(Typed typed, RigId rig, boolean wholeBow) {

@@ -77,8 +77,7 @@ class ReportPages {
   @GET
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   public TemplateInstance list(@Context UriInfo uri) {
-    Integer asked =
-        Forms.typed(uri.getQueryParameters()).whole("page", 1, 10_000);
+    Integer asked = Forms.typed(uri.getQueryParameters()).whole("page", 1, 10_000);
     int page = asked == null ? 1 : asked;
     long total = reports.count(null);
     int from = (page - 1) * ROWS_A_PAGE;

@@ -29,8 +29,7 @@ public class Reports {
        """;
   private static final String OLDEST_FIRST = " ORDER BY r.dangerous DESC, r.happened_at, r.id";
 
-  private static final String PART =
-      "SELECT i.id, i.code, i.kind, %s FROM item i ";
+  private static final String PART = "SELECT i.id, i.code, i.kind, %s FROM item i ";
 
   private final Rows rows;
 
@@ -94,8 +93,7 @@ public class Reports {
   }
 
   public List<Report> ofReceipt(long receipt) {
-    return rows.list(
-        Report.class, COLUMNS + "WHERE r.receipt_id = ?1 ORDER BY r.id", receipt);
+    return rows.list(Report.class, COLUMNS + "WHERE r.receipt_id = ?1 ORDER BY r.id", receipt);
   }
 
   /** Whether a check said at that moment what it would say again when it is corrected. */
@@ -138,6 +136,30 @@ public class Reports {
         loan);
   }
 
+  /**
+   * The loan that a bow, or a thing beside one, was out with at a moment; empty: it was in the
+   * room.
+   *
+   * @param rig null: none (likewise item)
+   */
+  Optional<LoanId> loanOf(RigId rig, ItemId item, Instant at) {
+    return rows
+        .list(
+            Out.class,
+            """
+            SELECT loan_id FROM loan_line
+             WHERE (rig_id = ?1 OR item_id = ?2 AND arrow_count IS NULL)
+               AND out_at <= ?3 AND (back_at IS NULL OR back_at > ?3) ORDER BY out_at DESC LIMIT 1""",
+            rig,
+            item,
+            at)
+        .stream()
+        .map(Out::loan)
+        .findFirst();
+  }
+
+  private record Out(LoanId loan) {}
+
   Optional<PartChoice> part(ItemCode code) {
     return rows.one(
         PartChoice.class,
@@ -148,8 +170,7 @@ public class Reports {
 
   /** When a bow was put together; empty: there is none, or it was taken apart. */
   Optional<Instant> assembled(RigId rig) {
-    return rows
-        .one(
+    return rows.one(
             At.class, "SELECT assembled_at FROM rig WHERE id = ?1 AND dissolved_at IS NULL", rig)
         .map(At::at);
   }

@@ -207,7 +207,8 @@ class ReportsApi {
                             + " Sunday.\", \"part\": \"not-known\"}"),
                 @ExampleObject(
                     name = "the serving, of a named string",
-                    value = "{\"rig\": \"R-0105-6\", \"signs\": [\"serving\"], \"part\": \"string\"}")
+                    value =
+                        "{\"rig\": \"R-0105-6\", \"signs\": [\"serving\"], \"part\": \"string\"}")
               }))
   @APIResponse(responseCode = "201", description = "Kept; it is open until someone answers it")
   @APIResponse(responseCode = "422", description = "Nothing is ticked, or can't be read")

@@ -38,7 +38,10 @@ public record SignList(
         among.stream().map(PartChoice::rig).filter(Objects::nonNull).distinct().toList();
     List<Part> parts = new ArrayList<>();
     if (rigs.size() > 1) {
-      rigs.forEach(rig -> parts.add(new Part(Telling.whole(rig), "bow " + code(among, rig) + ", part not known")));
+      rigs.forEach(
+          rig ->
+              parts.add(
+                  new Part(Telling.whole(rig), "bow " + code(among, rig) + ", part not known")));
     } else {
       parts.add(new Part(Telling.NOT_KNOWN, "not known"));
     }

@@ -92,8 +92,7 @@ public record Telling(Set<Noticed> signs, String words, PartChoice part, RigId r
     }
     if (!typed.ticked(fields.notSo())) {
       HeardInWords.unanswered(words, signs)
-          .ifPresent(
-              heard -> typed.fault(fields.words(), heard.asked(), heard.sign().word()));
+          .ifPresent(heard -> typed.fault(fields.words(), heard.asked(), heard.sign().word()));
     }
     if (signs.isEmpty()) {
       if (words != null && wordsAlone == WordsAlone.SOMETHING_ELSE) {
@@ -150,8 +149,7 @@ public record Telling(Set<Noticed> signs, String words, PartChoice part, RigId r
     return among.stream().map(PartChoice::rig).filter(rig -> rig != null).distinct().count() > 1;
   }
 
-  private static PartChoice part(
-      Typed typed, String field, String named, List<PartChoice> among) {
+  private static PartChoice part(Typed typed, String field, String named, List<PartChoice> among) {
     List<PartChoice> meant = among.stream().filter(part -> part.isMeantBy(named)).toList();
     if (meant.size() != 1) {
       typed.fault(

@@ -9,7 +9,8 @@ import java.util.List;
  * @param among what of it may be stopped here
  * @param may whether the person at this page may answer it
  */
-public record ToAnswer(Report report, Answering.Fields fields, List<PartChoice> among, boolean may, Typed typed) {
+public record ToAnswer(
+    Report report, Answering.Fields fields, List<PartChoice> among, boolean may, Typed typed) {
 
   /** A part to choose. */
   public record Part(String value, String label) {}

@@ -124,8 +124,7 @@ class ReturnSession {
   }
 
   private void report(LoanId loan, long receipt, RigBack rig, Instant now) {
-    tellReport.tell(
-        rig.told(), new About(rig.rig(), loan, receipt, About.ToldAt.SESSION, now));
+    tellReport.tell(rig.told(), new About(rig.rig(), loan, receipt, About.ToldAt.SESSION, now));
   }
 
   private long receipt(LoanId loan, Instant now, RigBack rig) {
@@ -164,7 +163,9 @@ class ReturnSession {
           enough ? actor.id() : null);
     }
     List<ItemId> parts = sessions.partsOf(rig.rig());
-    story.tell(Story.Told.ofRig(now, actor.id(), rig.rig(), parts, sentence(rig, against, enough)).on(loan));
+    story.tell(
+        Story.Told.ofRig(now, actor.id(), rig.rig(), parts, sentence(rig, against, enough))
+            .on(loan));
     return enough;
   }
 

@@ -171,7 +171,8 @@ class SessionPages {
     if (pressedBefore.isPresent()) {
       return Go.to(pressedBefore.get());
     }
-    List<ReturnSession.RigBack> back = SessionDetails.back(typed, sessions.rigsOf(loan), reports.outWith(loan));
+    List<ReturnSession.RigBack> back =
+        SessionDetails.back(typed, sessions.rigsOf(loan), reports.outWith(loan));
     if (!typed.sound()) {
       return Go.again(page(loan, typed));
     }

@@ -99,8 +99,7 @@ final class BenchSteps {
             dangerous ? PERMIT_HOLDER : VOLUNTEER,
             null,
             null));
-    steps.add(
-        new BenchStep(MEASURE_AGAIN, "Then check the bow again.", VOLUNTEER, null, null));
+    steps.add(new BenchStep(MEASURE_AGAIN, "Then check the bow again.", VOLUNTEER, null, null));
     return steps;
   }
 

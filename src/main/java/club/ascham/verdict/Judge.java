@@ -16,9 +16,8 @@ import java.util.List;
 /**
  * Judges a bow that was checked. Anything that stops it withdraws it; else a danger that was told
  * is answered first; else wrong parts are put right; else questions that are open are asked; else
- * what is off is adjusted, looking before turning; else what was told is answered; else it is fit to
- * issue. The verdict may only restrict: releasing a bow is a person's
- * act.
+ * what is off is adjusted, looking before turning; else what was told is answered; else it is fit
+ * to issue. The verdict may only restrict: releasing a bow is a person's act.
  */
 public final class Judge {
   /**

@@ -15,9 +15,7 @@ public final class Forms {
     return typed(form, new String[0]);
   }
 
-  /**
-   * Of the fields that begin with one of these names every tick counts, as one text by commas.
-   */
+  /** Of the fields that begin with one of these names every tick counts, as one text by commas. */
   public static Typed typed(MultivaluedMap<String, String> form, String... ticksOf) {
     Map<String, String> texts = new LinkedHashMap<>();
     form.forEach(

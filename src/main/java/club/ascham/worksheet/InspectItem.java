@@ -113,8 +113,7 @@ class InspectItem {
                 subject.id(),
                 work.capital() + (failed ? ": not passed." : ": passed."))
             .because(outcome.found()));
-    AnswerReport.Looked looked =
-        AnswerReport.Looked.atInspection(record, inspection.happened());
+    AnswerReport.Looked looked = AnswerReport.Looked.atInspection(record, inspection.happened());
     inspection
         .answers()
         .forEach((report, answer) -> answerReport.answer(report, answer, looked, null));

@@ -179,7 +179,8 @@ class InspectionsApi {
       return Problem.of(typed);
     }
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
+    Optional<Inspection> inspection =
+        Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
     if (inspection.isEmpty()) {
       return Problem.of(typed);
     }

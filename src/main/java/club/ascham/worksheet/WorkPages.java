@@ -152,7 +152,8 @@ class WorkPages {
 
   private Response inspected(Subject subject, Work work, Typed typed) {
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection = Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
+    Optional<Inspection> inspection =
+        Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
     if (inspection.isEmpty()) {
       return Go.again(page(subject, work, typed, null));
     }
@@ -217,7 +218,9 @@ class WorkPages {
           subject.list(work),
           due,
           actor.role() != Role.COMMITTEE && inspectItem.maySign(work),
-          reports.openOf(subject.id()).stream().map(report -> toAnswer(report, subject, typed)).toList(),
+          reports.openOf(subject.id()).stream()
+              .map(report -> toAnswer(report, subject, typed))
+              .toList(),
           typed,
           refusal);
     }

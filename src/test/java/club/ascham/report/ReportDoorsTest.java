@@ -102,8 +102,7 @@ class ReportDoorsTest {
                      WHERE s.sentence LIKE 'Reported: %' AND a.rig_id = ?1)
                  + (SELECT count(DISTINCT a.item_id) FROM story s JOIN story_about a ON a.story_id = s.id
                      WHERE s.sentence LIKE 'Reported: %' AND a.item_id = ?2)""",
-            bow.rig(),
-            bow.limbs().id()),
+            bow.rig(), bow.limbs().id()),
         "it stands in the story of the bow and of its parts");
   }
 
@@ -205,9 +204,7 @@ class ReportDoorsTest {
       case CHECKS_API -> {
         Bow bow = bench.received();
         api("volunteer")
-            .body(
-                Map.of(
-                    "rig", bow.body().code(), "allAsListed", true, "dryLooseOrFall", true))
+            .body(Map.of("rig", bow.body().code(), "allAsListed", true, "dryLooseOrFall", true))
             .post("/api/checks")
             .then()
             .statusCode(201);
@@ -254,10 +251,7 @@ class ReportDoorsTest {
     Bow bow = bench.ready();
     int session = lend(bow);
     api("volunteer")
-        .body(
-            Map.of(
-                "rigs",
-                List.of(Map.of("rigId", bow.rig().value(), "dryLooseOrFall", true))))
+        .body(Map.of("rigs", List.of(Map.of("rigId", bow.rig().value(), "dryLooseOrFall", true))))
         .post("/api/sessions/" + session + "/return")
         .then()
         .statusCode(200);
@@ -291,8 +285,7 @@ class ReportDoorsTest {
   }
 
   private static String post(Visitor visitor, String page, Map<String, ?> form) {
-    String location =
-        visitor.post(page, form).then().statusCode(303).extract().header("Location");
+    String location = visitor.post(page, form).then().statusCode(303).extract().header("Location");
     return location.replaceFirst("^https?://[^/]+", "");
   }
 

@@ -10,8 +10,8 @@ import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.report.Telling.Fields;
 import club.ascham.report.Telling.WordsAlone;
-import club.ascham.upkeep.Work;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.Work;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -152,13 +152,13 @@ class TellingTest {
     List<PartChoice> two =
         List.of(
             BOW.get(0),
-            new PartChoice(new ItemId(9), ItemCode.of('R', 106).orElseThrow().bare(), "RISER", new RigId(4)));
+            new PartChoice(
+                new ItemId(9), ItemCode.of('R', 106).orElseThrow().bare(), "RISER", new RigId(4)));
     Typed unnamed = Typed.nothing().with("signs", "crack");
     Telling.parse(unnamed, Fields.PLAIN, two, WordsAlone.ASK);
     assertNotNull(unnamed.messageAt("part"));
     Typed named = Typed.nothing().with("signs", "crack").with("part", "rig-4");
-    assertEquals(
-        new RigId(4), Telling.parse(named, Fields.PLAIN, two, WordsAlone.ASK).rig());
+    assertEquals(new RigId(4), Telling.parse(named, Fields.PLAIN, two, WordsAlone.ASK).rig());
     assertTrue(named.sound());
   }
 
