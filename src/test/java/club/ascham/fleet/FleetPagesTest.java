@@ -143,7 +143,7 @@ class FleetPagesTest {
     rack.clear(more);
     rack.clear(ten);
     assertEquals(withTen, withMany);
-    assertTrue(withMany.stream().allMatch(count -> count <= 14), withMany.toString());
+    assertTrue(withMany.stream().allMatch(count -> count <= 16), withMany.toString());
   }
 
   private static long statements(Visitor visitor, String address) {
