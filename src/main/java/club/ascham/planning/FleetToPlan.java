@@ -8,6 +8,7 @@ import club.ascham.plan.Routine;
 import club.ascham.plan.Terms;
 import club.ascham.rules.PlanRules;
 import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -37,11 +38,13 @@ class FleetToPlan {
   private final Rows rows;
   private final PlanRules rules;
   private final Lives lives;
+  private final ClubTime time;
 
-  FleetToPlan(Rows rows, PlanRules rules, Lives lives) {
+  FleetToPlan(Rows rows, PlanRules rules, Lives lives, ClubTime time) {
     this.rows = rows;
     this.rules = rules;
     this.lives = lives;
+    this.time = time;
   }
 
   private record RigRow(long id, String code, boolean out) {}
@@ -162,7 +165,7 @@ class FleetToPlan {
             """
             SELECT item_id, count(*), coalesce(sum(shots), 0) FROM loan_line
              WHERE out_at >= ?1 GROUP BY item_id""",
-            today.minusDays(YEAR))
+            time.beginOf(today.minusDays(YEAR)))
         .stream()
         .collect(Collectors.toMap(Use::item, Function.identity()));
   }
