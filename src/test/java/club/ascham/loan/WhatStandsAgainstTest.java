@@ -13,13 +13,13 @@ import club.ascham.id.LoanId;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
 import club.ascham.store.Stored;
+import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -208,9 +208,7 @@ class WhatStandsAgainstTest {
   void aStringBeyondByShotsOrLoans_staysIn() {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
     long rule = rows.number("SELECT id FROM upkeep_rule WHERE work = 'STRING_REPLACEMENT'");
-    rows.change(
-        "UPDATE bowstring SET first_used = date('now', '-10 days') WHERE id = ?1",
-        rig.string().id());
+    firstUsed(rig, 10);
     shoot(rig, 4000);
     assertEquals("SPEAKS", weight(rig), "at the count of the rule, a day later");
     shoot(rig, 1000);
@@ -235,15 +233,15 @@ class WhatStandsAgainstTest {
         """
         INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at)
         VALUES ('SESSION', 'l', ?1, ?2, 1, ?1)""",
-        time.now().minus(Duration.ofDays(3)),
+        Ago.days(time, 3),
         time.today().minusDays(3));
     rows.change(
         """
         INSERT INTO loan_line (loan_id, item_id, out_at, back_at, outcome, shots)
         VALUES ((SELECT max(id) FROM loan), ?1, ?2, ?3, 'BACK', ?4)""",
         rig.string().id(),
-        time.now().minus(Duration.ofDays(3)),
-        time.now().minus(Duration.ofDays(2)),
+        Ago.days(time, 3),
+        Ago.days(time, 2),
         shots);
   }
 
@@ -349,7 +347,7 @@ class WhatStandsAgainstTest {
         VALUES (?1, ?2, ?3, ?3, 1, ?4, 'a line across it')""",
         item.id(),
         work,
-        time.now().minus(Duration.ofDays(2)),
+        Ago.days(time, 2),
         result);
   }
 
@@ -360,7 +358,7 @@ class WhatStandsAgainstTest {
         VALUES (?1, ?2, ?3, 1, ?4, ?5, ?6)""",
         item.id(),
         work,
-        time.now().minus(Duration.ofDays(2)),
+        Ago.days(time, 2),
         why,
         blocks,
         cause);
@@ -372,7 +370,7 @@ class WhatStandsAgainstTest {
         INSERT INTO report (rig_id, told_at, happened_at, recorded_at, told_to, part_known, dangerous)
         VALUES (?1, 'BOW', ?2, ?2, 1, 0, ?3)""",
         rig.id(),
-        time.now().minus(Duration.ofDays(2)),
+        Ago.days(time, 2),
         dangerous);
     rows.change(
         "INSERT INTO report_sign (report_id, sign) VALUES ((SELECT max(id) FROM report), ?1)",

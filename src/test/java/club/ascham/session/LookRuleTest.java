@@ -37,7 +37,19 @@ class LookRuleTest {
   })
   void whatALookCantAnswer_isNotPutBackByOne(Matter matter, Weight weight, boolean enough) {
     Concern concern =
-        new Concern(weight, matter, LocalDate.EPOCH, null, "R-1", null, null, "told", "told", "ends", "/", 1);
+        new Concern(
+            weight,
+            matter,
+            LocalDate.EPOCH,
+            null,
+            "R-1",
+            null,
+            null,
+            "told",
+            "told",
+            "ends",
+            "/",
+            1);
     assertEquals(enough, LookRule.suffices(false, new Against(List.of(concern)), 0, 6));
   }
 }

@@ -1,0 +1,434 @@
+package club.ascham.concern;
+
+import static io.restassured.RestAssured.given;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.check.CheckBench;
+import club.ascham.check.CheckBench.Bow;
+import club.ascham.check.CheckBench.Laid;
+import club.ascham.store.Rows;
+import club.ascham.store.Stored;
+import club.ascham.time.ClubTime;
+import club.ascham.worksheet.LooksOf;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * A law: no way by program or file makes a bow leave, now, while something blocks. Random sequences
+ * of what people can do to one bow, against a model that reads the plain facts and knows none of
+ * the views. The pages call the same use cases, and their own tests hold that.
+ */
+@QuarkusTest
+class NothingBlockedLeavesTest {
+  private static final int DEEDS = 45;
+  private static final String WHOLE_WORDS = "Looked over at the bench by the coach tonight.";
+
+  @Inject CheckBench bench;
+  @Inject Rows rows;
+  @Inject ClubTime time;
+
+  private Random chance;
+  private Bow bow;
+
+  private enum Deed {
+    ISSUE,
+    LEND_FOR_A_SESSION,
+    LEND_BY_A_FILE,
+    RECEIVE,
+    RECEIVE_WITH_A_BANG,
+    RECEIVE_WITH_DAMAGED_LIMBS,
+    RETURN_LOOKED_OVER,
+    RETURN_WITH_SOMETHING_SEEN,
+    CHECK_FINE,
+    CHECK_A_CRACK,
+    PUT_BACK,
+    WITHDRAW_THE_STRING,
+    RELEASE,
+    DECIDE,
+    PASS_AN_INSPECTION,
+    FAIL_AN_INSPECTION,
+    ASK_FOR_AN_INSPECTION,
+    KEEP_THE_STRING,
+    REPORT_A_CREAK,
+    REPORT_A_SERVING,
+    ANSWER
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void noSequence_letsABlockedBowLeave(long seed) {
+    chance = new Random(seed);
+    bow = bench.ready();
+    bench.mayTurnBolts("officer", true);
+    Map<Deed, Integer> done = new EnumMap<>(Deed.class);
+    int left = 0;
+    int refusedThoughBlocked = 0;
+    try {
+      for (int i = 0; i < DEEDS; i++) {
+        Deed deed = some(List.of(Deed.values()));
+        List<String> blocked = blockedBy();
+        boolean outBefore = isOut();
+        Response answer = tryTo(deed);
+        int status = answer == null ? 0 : answer.statusCode();
+        assertTrue(status < 500, deed + ": " + (answer == null ? "" : answer.asString()));
+        boolean leaves = !outBefore && isOut();
+        String told = "seed " + seed + ", deed " + i + " " + deed + ": " + blocked;
+        if (leaves) {
+          assertEquals(List.of(), blocked, told);
+          left++;
+        } else if (isALeaving(deed) && !outBefore && !blocked.isEmpty()) {
+          refusedThoughBlocked++;
+        }
+        if (status / 100 == 2) {
+          done.merge(deed, 1, Integer::sum);
+        }
+      }
+    } finally {
+      bench.mayTurnBolts("officer", false);
+    }
+    assertTrue(left > 0, "it never left: " + done);
+    assertTrue(refusedThoughBlocked > 0, "it was never blocked: " + done);
+    assertTrue(done.size() > 8, "too little could be done: " + done);
+  }
+
+  private static boolean isALeaving(Deed deed) {
+    return deed == Deed.ISSUE || deed == Deed.LEND_FOR_A_SESSION || deed == Deed.LEND_BY_A_FILE;
+  }
+
+  // ---- what is done
+
+  private Response tryTo(Deed deed) {
+    return switch (deed) {
+      case ISSUE -> issue();
+      case LEND_FOR_A_SESSION ->
+          post(
+              "volunteer",
+              "/api/sessions",
+              Map.of(
+                  "leader",
+                  "Ottoline",
+                  "rigIds",
+                  List.of(bow.rig().value()),
+                  "overrideWhy",
+                  WHOLE_WORDS));
+      case LEND_BY_A_FILE -> lendByAFile();
+      case RECEIVE -> receive(Map.of());
+      case RECEIVE_WITH_A_BANG -> receive(Map.of("signs", List.of("bang"), "part", "not-known"));
+      case RECEIVE_WITH_DAMAGED_LIMBS ->
+          receive(
+              Map.of(
+                  "lines",
+                  parts().stream()
+                      .map(
+                          part ->
+                              part.equals(bow.limbs())
+                                  ? Map.of("code", part.code(), "back", true, "damage", "a dent")
+                                  : Map.of("code", part.code(), "back", true))
+                      .toList()));
+      case RETURN_LOOKED_OVER -> comeBack(Map.of());
+      case RETURN_WITH_SOMETHING_SEEN ->
+          comeBack(Map.of("signs", List.of("serving"), "part", "string"));
+      case CHECK_FINE -> check("fine", List.of());
+      case CHECK_A_CRACK -> check("stop", List.of("limbs-crack-across"));
+      case PUT_BACK ->
+          ofNewest(
+              "SELECT max(id) FROM bow_check WHERE rig_id = " + bow.rig().value(),
+              id -> post("volunteer", "/api/checks/" + id + "/release", Map.of()));
+      case WITHDRAW_THE_STRING ->
+          post(
+              "volunteer",
+              "/api/withdrawals",
+              chance.nextBoolean()
+                  ? Map.of("item", bow.string().code(), "why", WHOLE_WORDS)
+                  : Map.of(
+                      "item",
+                      bow.string().code(),
+                      "why",
+                      WHOLE_WORDS,
+                      "work",
+                      "string-replacement"));
+      case RELEASE ->
+          ofNewest(
+              openWithdrawal(),
+              id ->
+                  post(
+                      "officer",
+                      "/api/withdrawals/" + id + "/release",
+                      Map.of("lookedAt", WHOLE_WORDS, "why", WHOLE_WORDS)));
+      case DECIDE ->
+          ofNewest(
+              openWithdrawal(),
+              id ->
+                  post(
+                      "officer",
+                      "/api/withdrawals/" + id + "/decide",
+                      Map.of("work", "none", "why", WHOLE_WORDS)));
+      case PASS_AN_INSPECTION -> inspect("fine");
+      case FAIL_AN_INSPECTION -> inspect("stop");
+      case ASK_FOR_AN_INSPECTION -> {
+        askForLimbInspection();
+        yield null;
+      }
+      case KEEP_THE_STRING ->
+          post(
+              "officer",
+              "/api/replacements/kept",
+              Map.of("item", bow.string().code(), "found", WHOLE_WORDS));
+      case REPORT_A_CREAK ->
+          post(
+              "volunteer",
+              "/api/reports",
+              Map.of("rig", bow.body().code(), "signs", List.of("creak"), "part", "limbs"));
+      case REPORT_A_SERVING ->
+          post(
+              "volunteer",
+              "/api/reports",
+              Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
+      case ANSWER ->
+          ofNewest(
+              "SELECT max(id) FROM report WHERE answer IS NULL AND rig_id = " + bow.rig().value(),
+              id ->
+                  post(
+                      chance.nextBoolean() ? "officer" : "volunteer",
+                      "/api/reports/" + id + "/answer",
+                      some(
+                          List.of(
+                              Map.of("answer", "nothing-there", "words", WHOLE_WORDS),
+                              Map.of("answer", "stop", "words", WHOLE_WORDS, "part", "string"),
+                              Map.of(
+                                  "answer",
+                                  "watch",
+                                  "words",
+                                  WHOLE_WORDS,
+                                  "until",
+                                  time.today().plusDays(20).toString())))));
+    };
+  }
+
+  private Response issue() {
+    Map<String, Object> body = new LinkedHashMap<>();
+    body.put("hand", "right");
+    body.put("drawLength", "27 in");
+    body.put("ageBand", "adult");
+    body.put("experience", "beginner");
+    body.put("rig", bow.rig().value());
+    body.put("name", "Nell Harker");
+    body.put("contact", "07700 900417");
+    body.put("termsAccepted", true);
+    body.put("overrideWhy", WHOLE_WORDS);
+    return post("officer", "/api/loans", body);
+  }
+
+  private Response lendByAFile() {
+    long loan = 1 + rows.number("SELECT max(id) FROM loan");
+    String now = Stored.moment(time.now());
+    Response loans =
+        file(
+            "number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
+                + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
+                + "%d,session,,Ottoline,%s,%s,officer,%s,,,,,,,,,,\n"
+                    .formatted(loan, now, time.today(), now));
+    assertEquals(200, loans.statusCode(), loans.asString());
+    StringBuilder lines =
+        new StringBuilder(
+            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots\n");
+    for (Laid part : parts()) {
+      lines.append(",%d,%s,%d,%s,,,,,,\n".formatted(loan, part.code(), bow.rig().value(), now));
+    }
+    return file(lines.toString());
+  }
+
+  private static Response file(String csv) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("text/csv")
+        .body(csv)
+        .post("/api/import");
+  }
+
+  private Response receive(Map<String, Object> more) {
+    return ofNewest(
+        openLoan(),
+        id -> {
+          Map<String, Object> body = new LinkedHashMap<>(more);
+          body.put("loanId", id);
+          return post("volunteer", "/api/receipts", body);
+        });
+  }
+
+  private Response comeBack(Map<String, Object> more) {
+    return ofNewest(
+        openLoan(),
+        id -> {
+          Map<String, Object> rig = new LinkedHashMap<>(more);
+          rig.put("rigId", bow.rig().value());
+          return post("volunteer", "/api/sessions/" + id + "/return", Map.of("rigs", List.of(rig)));
+        });
+  }
+
+  private Response check(String limbs, List<String> signs) {
+    Map<String, Object> body = new LinkedHashMap<>();
+    body.put("rig", Long.toString(bow.rig().value()));
+    body.put("allAsListed", true);
+    body.put("brace", "216 mm");
+    body.put("braceFrom", "grip-throat");
+    body.put("tillerUpper", "190 mm");
+    body.put("tillerLower", "186 mm");
+    body.put("answers", Map.of("string", "fine", "limbs", limbs, "bolts", "fine"));
+    body.put("signs", signs);
+    return post("volunteer", "/api/checks", body);
+  }
+
+  private Response inspect(String answer) {
+    boolean limbs = chance.nextBoolean();
+    Map<String, String> seen = new LinkedHashMap<>();
+    String work = limbs ? "limb-inspection" : "riser-inspection";
+    Laid item = limbs ? bow.limbs() : bow.body();
+    LooksOf.keys(work).forEach(key -> seen.put(key, "fine"));
+    if (answer.equals("stop")) {
+      seen.put(seen.keySet().iterator().next(), "stop");
+    }
+    return post(
+        "officer",
+        "/api/inspections",
+        Map.of("item", item.code(), "work", work, "seen", seen, "words", WHOLE_WORDS));
+  }
+
+  private void askForLimbInspection() {
+    rows.change(
+        """
+        INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks)
+        SELECT ?1, 'LIMB_INSPECTION', ?2, 1, 'it was dropped', 1
+         WHERE NOT EXISTS (SELECT 1 FROM upkeep_task WHERE item_id = ?1 AND work = 'LIMB_INSPECTION'
+                              AND closed_by_record IS NULL)""",
+        bow.limbs().id(),
+        time.now());
+  }
+
+  private static Response post(String who, String path, Object body) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic(who, "demo-fleet")
+        .contentType("application/json")
+        .body(body)
+        .post(path);
+  }
+
+  private interface OfId {
+    Response send(long id);
+  }
+
+  /** Null where there is none. */
+  private Response ofNewest(String sql, OfId deed) {
+    long id = rows.number(sql);
+    return id == 0 ? null : deed.send(id);
+  }
+
+  private String openLoan() {
+    return "SELECT max(loan_id) FROM loan_line WHERE back_at IS NULL AND rig_id = "
+        + bow.rig().value();
+  }
+
+  private String openWithdrawal() {
+    return "SELECT max(id) FROM withdrawal WHERE released_at IS NULL AND item_id IN ("
+        + ids()
+        + ")";
+  }
+
+  // ---- what is so, by the plain facts alone
+
+  private List<Laid> parts() {
+    return List.of(bow.body(), bow.limbs(), bow.string());
+  }
+
+  private String ids() {
+    return bow.body().id().value()
+        + ", "
+        + bow.limbs().id().value()
+        + ", "
+        + bow.string().id().value();
+  }
+
+  private boolean isOut() {
+    return rows.number(
+            "SELECT count(*) FROM loan_line WHERE back_at IS NULL AND rig_id = "
+                + bow.rig().value())
+        > 0;
+  }
+
+  private record Inspected(String work, String result) {}
+
+  /** Why it may not leave, in plain words; empty: nothing blocks. */
+  private List<String> blockedBy() {
+    List<String> why = new ArrayList<>();
+    if (rows.number(
+            "SELECT count(*) FROM withdrawal WHERE released_at IS NULL AND item_id IN ("
+                + ids()
+                + ")")
+        > 0) {
+      why.add("withdrawn");
+    }
+    if (rows.number(
+            "SELECT count(*) FROM upkeep_task WHERE blocks = 1 AND closed_by_record IS NULL AND item_id IN ("
+                + ids()
+                + ")")
+        > 0) {
+      why.add("an inspection is asked for");
+    }
+    if (rows.number(
+            "SELECT count(*) FROM report r JOIN report_part p ON p.report_id = r.id WHERE r.answer IS NULL"
+                + " AND r.dangerous = 1 AND p.item_id IN ("
+                + ids()
+                + ")")
+        > 0) {
+      why.add("something dangerous was told");
+    }
+    for (Laid part : parts()) {
+      Map<String, String> newest = new LinkedHashMap<>();
+      rows.list(
+              Inspected.class,
+              "SELECT work, result FROM upkeep_record WHERE item_id = ?1 ORDER BY happened_at, id",
+              part.id())
+          .forEach(one -> newest.put(one.work(), one.result()));
+      if (newest.containsValue("FAILED")) {
+        why.add(part.code() + " failed");
+      }
+    }
+    if (waitsForACheck()) {
+      why.add("to be checked");
+    }
+    return why;
+  }
+
+  private record Moment(String at, boolean clears) {}
+
+  /** Back, or checked, and not put back since. */
+  private boolean waitsForACheck() {
+    List<Moment> moments =
+        rows.list(
+            Moment.class,
+            """
+            SELECT back_at, 0 FROM loan_line WHERE rig_id = ?1 AND back_at IS NOT NULL
+            UNION ALL SELECT happened_at, released_at IS NOT NULL FROM bow_check WHERE rig_id = ?1
+            ORDER BY 1, 2""",
+            bow.rig());
+    return !moments.isEmpty() && !moments.get(moments.size() - 1).clears();
+  }
+
+  private <T> T some(List<T> of) {
+    return of.get(chance.nextInt(of.size()));
+  }
+}
