@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -240,7 +241,7 @@ final class CheckShapes {
   record AdjustmentShape(long id, RigId rig) {}
 
   /** Where a bow stands after it was put back. */
-  record PutBackShape(String rig, String state) {}
+  record PutBackShape(String rig, String state, List<ConcernJson> concerns) {}
 
   record ReleaseBody(String onceKey) {}
 

@@ -8,6 +8,7 @@ import club.ascham.check.CheckShapes.CheckShape;
 import club.ascham.check.CheckShapes.Page;
 import club.ascham.check.CheckShapes.PutBackShape;
 import club.ascham.check.CheckShapes.ReleaseBody;
+import club.ascham.concern.ConcernJson;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
@@ -193,7 +194,9 @@ class ChecksApi {
       return Problem.response(409, "Not put back", refused.message());
     }
     if (outcome instanceof PutBack.Outcome.Back back) {
-      return Response.ok(new PutBackShape(back.rig(), back.state().word())).build();
+      return Response.ok(
+              new PutBackShape(back.rig(), back.state().word(), ConcernJson.of(back.against())))
+          .build();
     }
     return Response.ok(one(id)).build();
   }

@@ -1,5 +1,7 @@
 package club.ascham.check;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.report.Report;
@@ -25,6 +27,7 @@ class PutBack {
   private final RigSpecs specs;
   private final Checks checks;
   private final Queue queue;
+  private final Concerns concerns;
   private final Reports reports;
   private final Rows rows;
   private final Story story;
@@ -36,6 +39,7 @@ class PutBack {
       RigSpecs specs,
       Checks checks,
       Queue queue,
+      Concerns concerns,
       Reports reports,
       Rows rows,
       Story story,
@@ -45,6 +49,7 @@ class PutBack {
     this.specs = specs;
     this.checks = checks;
     this.queue = queue;
+    this.concerns = concerns;
     this.reports = reports;
     this.rows = rows;
     this.story = story;
@@ -56,9 +61,10 @@ class PutBack {
   /** How asking for it ended. */
   sealed interface Outcome {
     /**
-     * @param state what the bow's state is now: an overdue inspection may still keep it in
+     * @param state what the bow's state is now: something else may still keep it in
+     * @param against what stands against it now
      */
-    record Back(String rig, State state) implements Outcome {}
+    record Back(String rig, State state, Against against) implements Outcome {}
 
     /** Nothing was changed. */
     record Refused(String message) implements Outcome {}
@@ -89,7 +95,7 @@ class PutBack {
         actor.id());
     story.tell(Story.Told.ofRig(now, actor.id(), rig, card.partIds(), "Put back after its check."));
     pressed.leads(formKey, CheckPages.HOME);
-    return new Outcome.Back(card.name(), queue.state(rig, time.today()));
+    return new Outcome.Back(card.name(), queue.state(rig, time.today()), concerns.of(rig));
   }
 
   private Optional<String> refusal(Checks.Row check) {

@@ -78,7 +78,7 @@ class VerdictPages {
         queue.next(new RigId(rig)).map(Queue.Waiting::page).orElse(CheckPages.HOME),
         back.state() == State.READY
             ? back.rig() + " is put back: ready."
-            : back.rig() + " is put back; an inspection still keeps it in.");
+            : back.rig() + " is put back, and stays in all the same. " + back.against().keptIn());
   }
 
   @POST
