@@ -63,7 +63,7 @@ final class AccidentJson {
       List<ThingJson> things) {
     static Accident of(
         Accidents.Head head,
-        Map<Accidents.Thing, Histories.History> things,
+        Map<Accidents.Thing, Histories.Past> things,
         String seal,
         Instant readAt) {
       return new Accident(
@@ -110,7 +110,7 @@ final class AccidentJson {
       Long withdrawal,
       List<EventJson> history,
       List<SentenceJson> record) {
-    static ThingJson of(Accidents.Thing thing, Histories.History history) {
+    static ThingJson of(Accidents.Thing thing, Histories.Past history) {
       return new ThingJson(
           thing.code(),
           thing.mark(),

@@ -39,7 +39,7 @@ class AccidentPages {
 
   /** A thing with its past. */
   @TemplateData
-  record Traced(Accidents.Thing thing, Histories.History history) {}
+  record Traced(Accidents.Thing thing, Histories.Past history) {}
 
   @CheckedTemplate(basePath = "accident", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record AccidentsPage(List<Accidents.Head> accidents) implements TemplateInstance {}

@@ -46,33 +46,33 @@ class Histories {
 
   /** What was measured, done, lent and told, and the record's own sentences. */
   @TemplateData
-  record History(List<Event> events, List<Sentence> story) {
-    static final History NONE = new History(List.of(), List.of());
+  record Past(List<Event> events, List<Sentence> story) {
+    static final Past NONE = new Past(List.of(), List.of());
 
-    History withoutNames() {
-      return new History(events.stream().map(Event::withoutNames).toList(), story);
+    Past withoutNames() {
+      return new Past(events.stream().map(Event::withoutNames).toList(), story);
     }
   }
 
   private record Known(ItemId item, Event event) {}
 
   /** Each thing of an accident with its past; arrows out of a pool can't be told apart. */
-  Map<Accidents.Thing, History> traced(List<Accidents.Thing> things, boolean names) {
-    Map<ItemId, History> known =
+  Map<Accidents.Thing, Past> traced(List<Accidents.Thing> things, boolean names) {
+    Map<ItemId, Past> known =
         of(
             things.stream()
                 .filter(thing -> thing.arrows() == null)
                 .map(Accidents.Thing::item)
                 .toList());
-    Map<Accidents.Thing, History> traced = new LinkedHashMap<>();
+    Map<Accidents.Thing, Past> traced = new LinkedHashMap<>();
     for (Accidents.Thing thing : things) {
-      History history = known.getOrDefault(thing.item(), History.NONE);
+      Past history = known.getOrDefault(thing.item(), Past.NONE);
       traced.put(thing, names ? history : history.withoutNames());
     }
     return traced;
   }
 
-  private Map<ItemId, History> of(Collection<ItemId> items) {
+  private Map<ItemId, Past> of(Collection<ItemId> items) {
     if (items.isEmpty()) {
       return Map.of();
     }
@@ -99,13 +99,13 @@ class Histories {
     Map<ItemId, List<Sentence>> stories =
         rows.list(Sentence.class, HistorySql.STORIES, ids).stream()
             .collect(Collectors.groupingBy(Sentence::item));
-    Map<ItemId, History> histories = new HashMap<>();
+    Map<ItemId, Past> histories = new HashMap<>();
     for (ItemId item : items) {
       List<Event> ofItem =
           events.getOrDefault(item, List.of()).stream()
               .sorted(Comparator.comparing(Event::at))
               .toList();
-      histories.put(item, new History(ofItem, stories.getOrDefault(item, List.of())));
+      histories.put(item, new Past(ofItem, stories.getOrDefault(item, List.of())));
     }
     return histories;
   }

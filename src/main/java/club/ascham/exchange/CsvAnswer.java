@@ -1,12 +1,12 @@
 package club.ascham.exchange;
 
+import club.ascham.web.CsvDownload;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
 
 /** A list as a download. */
 final class CsvAnswer {
-  static final String MEDIA_TYPE = "text/csv;charset=UTF-8;header=present";
   private static final String ENDING = ".csv";
 
   private CsvAnswer() {}
@@ -30,9 +30,6 @@ final class CsvAnswer {
   }
 
   private static Response answer(CsvList list, String text) {
-    return Response.ok(text)
-        .type(MEDIA_TYPE)
-        .header("Content-Disposition", "attachment; filename=\"" + list.name() + ENDING + "\"")
-        .build();
+    return CsvDownload.answer(list.name(), text);
   }
 }

@@ -1,5 +1,6 @@
 package club.ascham.exchange;
 
+import club.ascham.web.CsvDownload;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -15,7 +16,6 @@ import java.util.List;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 
 /** The bytes of a CSV file (RFC 4180, UTF-8, a line of column names first) and its lines. */
@@ -42,16 +42,7 @@ final class CsvText {
   record Line(long number, List<String> cells) {}
 
   static String written(List<String> header, Iterable<List<String>> rows) {
-    StringBuilder text = new StringBuilder();
-    try (CSVPrinter printer = new CSVPrinter(text, COMMAS)) {
-      printer.printRecord(header);
-      for (List<String> row : rows) {
-        printer.printRecord(row);
-      }
-    } catch (IOException impossible) {
-      throw new UncheckedIOException("writing to memory failed", impossible);
-    }
-    return text.toString();
+    return CsvDownload.written(header, rows);
   }
 
   static Reading read(byte[] file) {

@@ -19,19 +19,39 @@ public final class CsvDownload {
    * @param rows their cells; null: an empty one
    */
   public static Response of(String name, List<String> header, List<List<String>> rows) {
+    return answer(
+        name,
+        written(
+            header,
+            rows.stream()
+                .map(
+                    row ->
+                        row.stream().map(cell -> cell == null ? "" : SheetText.safe(cell)).toList())
+                .toList()));
+  }
+
+  /**
+   * @param name without {@code .csv}
+   * @param text as {@link #written} made it
+   */
+  public static Response answer(String name, String text) {
+    return Response.ok(text)
+        .type(MEDIA_TYPE)
+        .header("Content-Disposition", "attachment; filename=\"" + name + ".csv\"")
+        .build();
+  }
+
+  /** Cells as they are, each as its column writes it. */
+  public static String written(List<String> header, Iterable<List<String>> rows) {
     StringBuilder text = new StringBuilder();
     try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
       printer.printRecord(header);
       for (List<String> row : rows) {
-        printer.printRecord(
-            row.stream().map(cell -> cell == null ? "" : SheetText.safe(cell)).toList());
+        printer.printRecord(row);
       }
     } catch (IOException impossible) {
       throw new UncheckedIOException("writing to memory failed", impossible);
     }
-    return Response.ok(text.toString())
-        .type(MEDIA_TYPE)
-        .header("Content-Disposition", "attachment; filename=\"" + name + ".csv\"")
-        .build();
+    return text.toString();
   }
 }
