@@ -100,7 +100,11 @@ class KeptAsItIsTest {
     officer
         .post(
             "/withdrawals/" + withdrawal + "/release",
-            Map.of("why", "Looked at, nothing was found."))
+            Map.of(
+                "why",
+                "Looked at, nothing was found.",
+                "lookedAt",
+                "Both limbs along their whole length."))
         .then()
         .statusCode(409)
         .body(containsString("kept as it is after an accident"));

@@ -80,7 +80,7 @@ class ReasonsInFilesTest {
   @ParameterizedTest
   @CsvSource({
     "'bowLengthIn,low,high,source\n47,140 mm,160 mm,x\n'",
-    "'number,itemKind,build,material,work,everyDays,everyLoans,everyShots,soonDays,blocks,source\n,riser,,,riser-inspection,900,,,,no,x\n'"
+    "'number,itemKind,build,material,work,everyDays,everyLoans,everyShots,soonDays,blocks,beyondPercent,source\n,riser,,,riser-inspection,900,,,,no,,x\n'"
   })
   void aRule_needsItsSource(String csv) {
     post(csv)
@@ -93,7 +93,7 @@ class ReasonsInFilesTest {
   void workThatWaits_needsItsReason() {
     Shelf.Put stringer = shelf.aStringer();
     String tasks =
-        "number,item,work,openedAt,by,why,blocks,closedBy\n,%s,stringer-inspection,%s,officer,%s,yes,\n";
+        "number,item,work,openedAt,by,why,blocks,cause,closedBy\n,%s,stringer-inspection,%s,officer,%s,yes,,\n";
     post(tasks.formatted(stringer.code(), AT, "x"))
         .statusCode(422)
         .body("errors[0].message", equalTo(WholeWords.WANTED));

@@ -40,9 +40,15 @@ class ReasonsTest {
   private static final Set<String> TRIED =
       new TreeSet<>(
           Set.of(
+              "AccidentApi.why",
+              "AccidentDetails.words",
+              "AccidentPages.why",
+              "AddArcher.overrideWhy",
+              "ChangeKitCommand.overrideWhy",
               "CheckEntry.correctionWhy",
               "ClubRulesDetails.twistsSource",
               "Decision.why",
+              "ExtendCommand.overrideWhy",
               "FindAgain.why",
               "IssueCommand.overrideWhy",
               "OwnBand.source",
@@ -55,6 +61,7 @@ class ReasonsTest {
               "ReplacementsApi.found",
               "Request.why",
               "RuleDetails.source",
+              "SessionDetails.overrideWhy",
               "WorkPages.found"));
 
   @Inject Rows rows;
@@ -134,6 +141,24 @@ class ReasonsTest {
         new Try(
             "/receive/" + lent(), "depositKeptWhy", Map.of("allBack", "on", "depositKept", "5")));
     tries.add(new Try("/withdrawals/" + withdrawal + "/release", "lookedAt"));
+    long loan = lent();
+    tries.add(new Try("/loans/" + loan + "/items", "overrideWhy"));
+    tries.add(new Try("/loans/" + loan + "/extend", "overrideWhy"));
+    tries.add(new Try("/accidents/new", "words", Map.of("loan", loan)));
+    tries.add(new Try("/accidents/" + accident(loan) + "/end", "why"));
+    Bow spokenAgainst = bench.ready();
+    asked(spokenAgainst.string().code());
+    tries.add(
+        new Try(
+            "/sessions/new",
+            "overrideWhy",
+            Map.of("leader", "Ottoline", "rig-" + spokenAgainst.rig().value(), "yes")));
+    Bow out = bench.ready();
+    tries.add(
+        new Try(
+            "/sessions/" + session(out) + "/archers",
+            "overrideWhy",
+            Map.of("rig", out.rig().value(), "draw", "24 in")));
     closed(account);
     tries.add(new Try("/people/" + account + "/erase", "why"));
     for (Try one : tries) {
@@ -174,7 +199,12 @@ class ReasonsTest {
                 Map.of("rig", bow.rig().value(), "corrects", check(bow))),
             new Try(
                 "/api/receipts", "depositKeptWhy", Map.of("loanId", lent(), "depositKept", "5")),
-            new Try("/api/loans", "overrideWhy"));
+            new Try("/api/loans", "overrideWhy"),
+            new Try("/api/loans/" + lent() + "/items", "overrideWhy"),
+            new Try("/api/loans/" + lent() + "/extend", "overrideWhy"),
+            new Try("/api/sessions", "overrideWhy"),
+            new Try("/api/accidents", "words", Map.of("loan", lent())),
+            new Try("/api/accidents/" + accident(lent()) + "/end", "why"));
     for (Try one : tries) {
       String before = told();
       Response answer =
@@ -216,6 +246,36 @@ class ReasonsTest {
         .contentType("application/json")
         .body(body)
         .post("/api/withdrawals")
+        .then()
+        .statusCode(201)
+        .extract()
+        .jsonPath()
+        .getLong("id");
+  }
+
+  private long accident(long loan) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("application/json")
+        .body(Map.of("loan", loan, "words", "A bracer strap broke and cut the arm."))
+        .post("/api/accidents")
+        .then()
+        .statusCode(201)
+        .extract()
+        .jsonPath()
+        .getLong("id");
+  }
+
+  private long session(Bow bow) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .contentType("application/json")
+        .body(Map.of("leader", "Ottoline", "rigIds", List.of(bow.rig().value())))
+        .post("/api/sessions")
         .then()
         .statusCode(201)
         .extract()
