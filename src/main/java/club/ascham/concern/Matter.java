@@ -17,5 +17,7 @@ public enum Matter {
   NOT_CHECKED,
   /** A report was answered with <i>watch</i>, to an end day. */
   WATCHED,
-  ARROWS_NOT_WEIGHED
+  ARROWS_NOT_WEIGHED,
+  /** Fewer arrows of a set came back than it is recorded to hold. */
+  ARROWS_MISSING
 }

@@ -52,7 +52,7 @@ final class Weighing {
       case REPORTED, CHANGING, ASKED -> Optional.of(fact.grave() ? BLOCKS : SPEAKS_AGAINST);
       case OVERDUE -> overdue(fact, day);
       case WATCHED -> day.isAfter(fact.until()) ? Optional.empty() : Optional.of(NOTE);
-      case ARROWS_NOT_WEIGHED -> Optional.of(NOTE);
+      case ARROWS_NOT_WEIGHED, ARROWS_MISSING -> Optional.of(NOTE);
     };
   }
 
@@ -107,6 +107,8 @@ final class Weighing {
       case WATCHED -> sentence(code + " is watched: " + fact.why());
       case ARROWS_NOT_WEIGHED ->
           code + ": the mass of an arrow is not known, so it is held against no bow.";
+      case ARROWS_MISSING ->
+          code + ": " + fact.why() + " arrows came back with loan " + fact.source() + ".";
     };
   }
 
@@ -118,7 +120,8 @@ final class Weighing {
       case CHANGING -> "its readings change";
       case ASKED -> fact.work().said() + " asked for";
       case NOT_CHECKED -> "to be checked";
-      case RETIRED, WITHDRAWN, NOT_SET_UP, WATCHED, ARROWS_NOT_WEIGHED -> Words.said(fact.matter());
+      case RETIRED, WITHDRAWN, NOT_SET_UP, WATCHED, ARROWS_NOT_WEIGHED, ARROWS_MISSING ->
+          Words.said(fact.matter());
     };
   }
 
@@ -141,6 +144,7 @@ final class Weighing {
       case NOT_CHECKED -> "Until it is checked and put back.";
       case WATCHED -> "To its last day of being watched.";
       case ARROWS_NOT_WEIGHED -> "Until one is weighed and entered.";
+      case ARROWS_MISSING -> "Until all come back, or the number of the set is changed.";
     };
   }
 
@@ -154,7 +158,7 @@ final class Weighing {
 
   private static String page(Fact fact) {
     return switch (fact.matter()) {
-      case RETIRED, ARROWS_NOT_WEIGHED -> "/items/" + fact.code();
+      case RETIRED, ARROWS_NOT_WEIGHED, ARROWS_MISSING -> "/items/" + fact.code();
       case WITHDRAWN -> "/withdrawals/" + fact.source() + "/release";
       case INSPECTION_FAILED, OVERDUE, ASKED, CHANGING ->
           "/upkeep/" + fact.code() + "/" + fact.work().word();

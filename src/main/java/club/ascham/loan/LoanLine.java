@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param bareCode the code without hyphens
  * @param arrowCount arrows out of a pool; null: the whole item
  * @param backAt null: still out
+ * @param setOf how many arrows the set is recorded to hold; null: not counted, a pool, or no arrows
  * @param arrowLength of arrows; null: not recorded, or no arrows
  * @param arrowMassGr of the lightest arrow, in grains; null: not weighed, or no arrows
  */
@@ -36,8 +37,14 @@ public record LoanLine(
     Instant backAt,
     LineOutcome outcome,
     Integer backCount,
+    Integer setOf,
     Length arrowLength,
     Double arrowMassGr) {
+
+  /** How many arrows went out with it; null: not known, or no arrows. */
+  public Integer arrows() {
+    return arrowCount == null ? setOf : arrowCount;
+  }
 
   public boolean isOut() {
     return backAt == null;

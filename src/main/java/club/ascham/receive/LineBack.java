@@ -6,6 +6,6 @@ package club.ascham.receive;
  * @param line the line's number
  * @param back false: missing, and so still with the borrower
  * @param damage what is wrong with it; null: nothing seen
- * @param count arrows brought back of those given out by count; null: not given by count
+ * @param count arrows brought back of a pool or a counted set; null: nobody knows how many went out
  */
 record LineBack(long line, boolean back, String damage, Integer count) {}

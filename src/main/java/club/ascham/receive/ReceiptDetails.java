@@ -72,9 +72,9 @@ record ReceiptDetails(
     String damage = typed.optional("damage-" + line.id(), LONGEST_WORDS);
     boolean back = all || damage != null || typed.ticked("back-" + line.id());
     Integer count = null;
-    if (line.arrowCount() != null) {
-      count = typed.whole("count-" + line.id(), 0, line.arrowCount());
-      count = count == null ? line.arrowCount() : count;
+    if (line.arrows() != null) {
+      count = typed.whole("count-" + line.id(), 0, line.arrows());
+      count = count == null ? line.arrows() : count;
     }
     return new LineBack(line.id(), back, damage, count);
   }

@@ -164,8 +164,9 @@ final class KeptFile implements AutoCloseable {
   void release(long item, LocalDate on) throws SQLException {
     run(
         """
-        UPDATE withdrawal SET released_at = ?, released_by = 1, release_why = 'sound'
-         WHERE item_id = ? AND released_at IS NULL""",
+        UPDATE withdrawal SET released_at = ?1, released_by = 1, release_why = 'sound', looked_at = 'all of it',
+               looked_by = 1, decided_at = ?1, decided_by = 1, no_work_why = 'a scratch and no crack'
+         WHERE item_id = ?2 AND released_at IS NULL""",
         noon(on),
         item);
   }

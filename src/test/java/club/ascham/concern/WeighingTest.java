@@ -62,6 +62,10 @@ class WeighingTest {
         Arguments.of(
             "arrows nobody weighed",
             fact(Matter.ARROWS_NOT_WEIGHED, false, DAY, null),
+            Weight.NOTE),
+        Arguments.of(
+            "fewer than the set holds",
+            fact(Matter.ARROWS_MISSING, false, DAY, null),
             Weight.NOTE));
   }
 

@@ -153,7 +153,7 @@ class MainJobApiTest {
     figuresMoved(Map.of("rigs", 1, "in-the-workshop", 1));
     send("officer", aKit(), "POST", "/api/loans")
         .statusCode(422)
-        .body("errors.message", hasItem(containsString("set-up is not finished")));
+        .body("errors.message", hasItem(containsString("set-up is finished")));
   }
 
   private void itIsSetUp_andReady() {

@@ -119,6 +119,7 @@ class ReceiptDetailsTest {
         null,
         null,
         null,
+        null,
         null);
   }
 }
