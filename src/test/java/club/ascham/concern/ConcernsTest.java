@@ -155,8 +155,7 @@ class ConcernsTest {
   @Test
   void aFailedInspection_isTakenBackByALaterPassAlone_notByARelease() throws Exception {
     file.inspect(LIMBS, "LIMB_INSPECTION", may(3), "FAILED");
-    file.withdraw(LIMBS, may(3), may(3), "failed its inspection");
-    file.release(LIMBS, may(9));
+    file.withdrawnAndReleased(LIMBS, may(3), may(9), "failed its inspection");
     file.inspect(LIMBS, "LIMB_INSPECTION", may(12), "PASSED");
     onlyBetween(may(3), may(11), Matter.INSPECTION_FAILED, Weight.BLOCKS);
     onlyBetween(may(3), may(8), Matter.WITHDRAWN, Weight.BLOCKS);

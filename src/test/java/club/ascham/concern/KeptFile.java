@@ -161,6 +161,19 @@ final class KeptFile implements AutoCloseable {
         why);
   }
 
+  /** As it comes in from a file: withdrawn and released, whatever was asked for by then. */
+  void withdrawnAndReleased(long item, LocalDate on, LocalDate until, String why)
+      throws SQLException {
+    run(
+        """
+        INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why, released_at, released_by, release_why)
+        VALUES (?1, ?2, ?2, 1, ?3, ?4, 1, 'sound')""",
+        item,
+        noon(on),
+        why,
+        noon(until));
+  }
+
   void release(long item, LocalDate on) throws SQLException {
     run(
         """
