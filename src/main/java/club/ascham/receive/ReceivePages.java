@@ -72,6 +72,10 @@ class ReceivePages {
       return "back-" + line.id();
     }
 
+    public String countLabel() {
+      return "Arrows back, of " + line.arrows();
+    }
+
     public String countField() {
       return "count-" + line.id();
     }
