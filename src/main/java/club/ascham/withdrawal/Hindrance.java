@@ -23,9 +23,16 @@ public record Hindrance(String message, String page, String act) {
    * @param work that was asked for; null: none
    * @param decided whether a work was asked for, or it was decided that none fits
    * @param result what that work came to since it was asked for; null: it was not done
+   * @param accident after which it is kept as it is; null: none
    */
   public record Weighed(
-      long id, String bareCode, boolean retired, Work work, boolean decided, String result) {
+      long id,
+      String bareCode,
+      boolean retired,
+      Work work,
+      boolean decided,
+      String result,
+      Long accident) {
     String code() {
       return new ItemCode(bareCode).display();
     }
@@ -37,6 +44,13 @@ public record Hindrance(String message, String page, String act) {
    * @param failed work that it failed last and has not passed since
    */
   static Optional<Hindrance> of(Weighed open, List<Work> failed) {
+    if (open.accident() != null) {
+      return Optional.of(
+          new Hindrance(
+              "It is kept as it is after an accident, until an officer ends that.",
+              "/accidents/" + open.accident(),
+              "To the accident"));
+    }
     if (open.retired()) {
       return Optional.of(
           new Hindrance(

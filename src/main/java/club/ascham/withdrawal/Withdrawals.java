@@ -129,7 +129,9 @@ public class Withdrawals {
                    (SELECT u.result FROM upkeep_record u
                      WHERE u.item_id = w.item_id AND u.work = w.work
                        AND u.happened_at >= coalesce(w.decided_at, w.happened_at)
-                     ORDER BY u.happened_at DESC, u.id DESC LIMIT 1)
+                     ORDER BY u.happened_at DESC, u.id DESC LIMIT 1),
+                   (SELECT max(a.id) FROM accident a JOIN accident_item k ON k.accident_id = a.id
+                     WHERE k.item_id = w.item_id AND k.withdrawal_id IS NOT NULL AND a.ended_at IS NULL)
               FROM withdrawal w JOIN item i ON i.id = w.item_id
              WHERE w.id = ?1 AND w.released_at IS NULL""",
             id)

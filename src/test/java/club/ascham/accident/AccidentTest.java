@@ -116,7 +116,7 @@ class AccidentTest {
   @Test
   void whatWasInHandThen_counts_andNotWhatIsNow() {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
-    LoanId loan = rack.lend(rig, "Quilla Then", time.today().minusDays(2));
+    LoanId loan = rack.lend(rig, "Marla Then", time.today().minusDays(2));
     rack.takeBack(loan);
     post("/api/accidents", Map.of("loan", loan.value(), "words", WORDS))
         .then()
@@ -154,7 +154,7 @@ class AccidentTest {
                 WORDS));
     get("officer", "/api/accidents/" + accident)
         .body("loan", equalTo((int) loan.value()))
-        .body("who", equalTo("Quilla Then"))
+        .body("who", equalTo("Marla Then"))
         .body("things.item", hasItems(rig.riserCode(), rig.limbsCode(), rig.stringCode()));
   }
 

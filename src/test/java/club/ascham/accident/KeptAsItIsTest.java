@@ -106,7 +106,7 @@ class KeptAsItIsTest {
                 "lookedAt",
                 "Both limbs along their whole length."))
         .then()
-        .statusCode(409)
+        .statusCode(422)
         .body(containsString("kept as it is after an accident"));
     post("/api/accidents/" + accident + "/end", Map.of("why", "ok"))
         .then()

@@ -444,7 +444,7 @@ class ConcernShownTest {
   @Test
   void aSession_tellsWhatStandsAgainstWhatIsOutWithIt() {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
-    LoanId session = rack.lendToSession(rig, "Ottoline");
+    LoanId session = rack.lendToSession(rig, "Quenby");
     rack.withdraw(rig.limbs(), "crack");
     String said = rig.limbsCode() + " is withdrawn: crack.";
     api("/api/sessions/" + session.value()).then().body("concerns.said", is(List.of(said)));

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 @QuarkusTest
 class NothingBlockedLeavesTest {
-  private static final int DEEDS = 45;
+  private static final int DEEDS = 70;
   private static final String WHOLE_WORDS = "Looked over at the bench by the coach tonight.";
 
   @Inject CheckBench bench;
@@ -145,7 +145,7 @@ class NothingBlockedLeavesTest {
               "/api/sessions",
               Map.of(
                   "leader",
-                  "Ottoline",
+                  "Quenby",
                   "rigIds",
                   List.of(bow.rig().value()),
                   "overrideWhy",
@@ -265,7 +265,7 @@ class NothingBlockedLeavesTest {
         file(
             "number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
                 + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
-                + "%d,session,,Ottoline,%s,%s,officer,%s,,,,,,,,,,\n"
+                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,,,,,,\n"
                     .formatted(loan, now, time.today(), now));
     assertEquals(200, loans.statusCode(), loans.asString());
     StringBuilder lines =

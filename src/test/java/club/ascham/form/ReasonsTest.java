@@ -152,7 +152,7 @@ class ReasonsTest {
         new Try(
             "/sessions/new",
             "overrideWhy",
-            Map.of("leader", "Ottoline", "rig-" + spokenAgainst.rig().value(), "yes")));
+            Map.of("leader", "Quenby", "rig-" + spokenAgainst.rig().value(), "yes")));
     Bow out = bench.ready();
     tries.add(
         new Try(
@@ -274,7 +274,7 @@ class ReasonsTest {
         .preemptive()
         .basic("officer", "demo-fleet")
         .contentType("application/json")
-        .body(Map.of("leader", "Ottoline", "rigIds", List.of(bow.rig().value())))
+        .body(Map.of("leader", "Quenby", "rigIds", List.of(bow.rig().value())))
         .post("/api/sessions")
         .then()
         .statusCode(201)
@@ -321,7 +321,7 @@ class ReasonsTest {
                           deposit_minor, deposit_how)
         VALUES ('KIT', (SELECT max(id) FROM borrower), ?1, ?2, 1, ?1, 1, 2000, 'CASH')""",
         time.now().minusSeconds(3600),
-        time.today());
+        time.today().plusDays(90));
     long loan = rows.number("SELECT max(id) FROM loan");
     rows.change(
         """

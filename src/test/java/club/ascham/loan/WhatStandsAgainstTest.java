@@ -159,7 +159,7 @@ class WhatStandsAgainstTest {
     known.of(this, rig);
     Visitor officer = Visitor.signedInAs("officer");
     String page =
-        "/issue?hand=right&dominantEye=right&drawLength=27+in&ageBand=adult&experience=beginner&rig="
+        "/issue?hand=right&dominantEye=right&drawLength=27&ageBand=adult&experience=beginner&rig="
             + rig.id().value();
     officer
         .get(page)
@@ -175,7 +175,7 @@ class WhatStandsAgainstTest {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
     known.of(this, rig);
     Map<String, Object> body = new LinkedHashMap<>();
-    body.put("leader", "Ottoline");
+    body.put("leader", "Quenby");
     body.put("rigIds", List.of(rig.id().value()));
     ValidatableResponse refused = as("volunteer").body(body).post("/api/sessions").then();
     body.put("overrideWhy", A_REASON);
@@ -279,7 +279,7 @@ class WhatStandsAgainstTest {
     take("number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
             + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
             + number
-            + ",session,,Ottoline,"
+            + ",session,,Quenby,"
             + longAgo
             + ",2026-01-04,officer,"
             + longAgo

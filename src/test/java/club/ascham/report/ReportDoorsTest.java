@@ -110,7 +110,7 @@ class ReportDoorsTest {
   void whoeverTellsOfADanger_isToldWhatToDo_onThePageThatAnswers() {
     String danger = "Don’t shoot it. Unstring it, with the stringer. Bring it.";
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    Bow lent = bench.lent("Ida Quill");
+    Bow lent = bench.lent("Ida Fenn");
     long loan = bench.number("SELECT max(id) FROM loan");
     volunteer.get("/receive/" + loan);
     String done = post(volunteer, "/receive/" + loan, received(lent, Map.of("signs", "crack")));
@@ -155,13 +155,13 @@ class ReportDoorsTest {
       case SESSION_OLD_TICK -> session(volunteer, "dry-", "on");
       case SESSIONS_API -> sessionByApi();
       case LOAN -> {
-        Bow bow = bench.lent("Ida Quill");
+        Bow bow = bench.lent("Ida Fenn");
         long loan = bench.number("SELECT max(id) FROM loan");
         tell(volunteer, "loan", loan);
         yield bow;
       }
       case LOAN_API -> {
-        Bow bow = bench.lent("Ida Quill");
+        Bow bow = bench.lent("Ida Fenn");
         tellByApi(
                 Map.of(
                     "loan",
@@ -214,7 +214,7 @@ class ReportDoorsTest {
   }
 
   private Bow receiving(Visitor volunteer, String field, String value) {
-    Bow bow = bench.lent("Ida Quill");
+    Bow bow = bench.lent("Ida Fenn");
     long loan = bench.number("SELECT max(id) FROM loan");
     volunteer.get("/receive/" + loan);
     post(volunteer, "/receive/" + loan, received(bow, Map.of(field, value)));
@@ -229,7 +229,7 @@ class ReportDoorsTest {
   }
 
   private Bow receipt(String field, Object value) {
-    Bow bow = bench.lent("Ida Quill");
+    Bow bow = bench.lent("Ida Fenn");
     api("volunteer")
         .body(Map.of("loanId", bench.number("SELECT max(id) FROM loan"), field, value))
         .post("/api/receipts")

@@ -45,7 +45,7 @@ class ReportStandsTest {
 
   @Test
   void aCrackToldAtReceiving_standsAfterTwoChecks_wherever_thatBowIsShown() {
-    Bow bow = bench.lent("Ida Quill");
+    Bow bow = bench.lent("Ida Fenn");
     long loan = bench.number("SELECT max(id) FROM loan");
     ReportBench.api("volunteer")
         .body(
@@ -141,7 +141,7 @@ class ReportStandsTest {
 
   @Test
   void atReceivingToo_andTheReceiptWaits() {
-    bench.lent("Ida Quill");
+    bench.lent("Ida Fenn");
     long loan = bench.number("SELECT max(id) FROM loan");
     ReportBench.api("volunteer")
         .body(Map.of("loanId", loan, "words", "my brother dry fired it"))
@@ -182,7 +182,7 @@ class ReportStandsTest {
 
   @Test
   void toldOfABowThatIsOut_itStandsWithItsLoan() {
-    Bow bow = bench.lent("Ida Quill");
+    Bow bow = bench.lent("Ida Fenn");
     int loan = (int) bench.number("SELECT max(id) FROM loan");
     long report = told.tell(Map.of("rig", bow.body().code(), "signs", List.of("creak")));
     ReportBench.api("officer")

@@ -30,7 +30,7 @@ class HindranceTest {
       boolean retired, Work work, boolean decided, String result, Work failed, String page) {
     Optional<Hindrance> found =
         Hindrance.of(
-            new Hindrance.Weighed(7, "L0105D", retired, work, decided, result),
+            new Hindrance.Weighed(7, "L0105D", retired, work, decided, result, null),
             failed == null ? List.of() : List.of(failed));
     assertEquals(Optional.ofNullable(page), found.map(Hindrance::page));
   }
@@ -40,9 +40,17 @@ class HindranceTest {
     Hindrance replaced =
         Hindrance.of(
                 new Hindrance.Weighed(
-                    7, "S0105B", false, Work.STRING_REPLACEMENT, true, "REPLACED"),
+                    7, "S0105B", false, Work.STRING_REPLACEMENT, true, "REPLACED", null),
                 List.of())
             .orElseThrow();
     assertTrue(replaced.message().startsWith("Another string took its place."));
+  }
+
+  @Test
+  void whatIsKeptAfterAnAccident_isReleasedByNobody_whateverElseIsDone() {
+    Hindrance kept =
+        Hindrance.of(new Hindrance.Weighed(7, "L0105D", false, null, true, null, 3L), List.of())
+            .orElseThrow();
+    assertEquals("/accidents/3", kept.page());
   }
 }
