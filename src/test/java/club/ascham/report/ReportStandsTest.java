@@ -204,7 +204,9 @@ class ReportStandsTest {
                 """
                 SELECT i.code FROM item i WHERE i.kind = 'STRINGER' AND i.retired_on IS NULL
                    AND NOT EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL)
-                   AND NOT EXISTS (SELECT 1 FROM item_blocked b WHERE b.item_id = i.id) LIMIT 1""")
+                   AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)
+                   AND NOT EXISTS (SELECT 1 FROM item_blocked b WHERE b.item_id = i.id AND b.blocked_from < ?1) LIMIT 1""",
+                time.today())
             .get(0);
     long report = told.tell(Map.of("item", stringer, "signs", List.of("bang")));
     assertEquals(1, rows.number("SELECT part_known FROM report WHERE id = ?1", report));

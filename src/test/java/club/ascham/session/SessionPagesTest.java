@@ -252,7 +252,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
   private static Map<String, String> set(List<String> rigs) {
     Map<String, String> form = new LinkedHashMap<>();
     form.put("once-key", "set-" + System.nanoTime());
-    form.put("leader", "Ottoline");
+    form.put("leader", "Quenby");
     rigs.forEach(rig -> form.put("rig-" + rig, "on"));
     return form;
   }
@@ -271,6 +271,8 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
      coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
    AND NOT EXISTS (SELECT 1 FROM fitting f JOIN report_against a ON a.item_id = f.item_id WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
    AND NOT EXISTS (SELECT 1 FROM fitting f JOIN upkeep_task k ON k.item_id = f.item_id AND k.closed_by_record IS NULL
+                    WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
+   AND NOT EXISTS (SELECT 1 FROM fitting f JOIN work_due d ON d.item_id = f.item_id AND d.due_on < ?1
                     WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
 ORDER BY random() LIMIT """
             + " "
