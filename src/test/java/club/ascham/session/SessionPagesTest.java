@@ -254,9 +254,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
     return form;
   }
 
-  /**
-   * Ready rigs that have a look left before their full check, and nothing that a look can't answer.
-   */
+  /** Ready rigs that have a look left before their full check, and against which nothing stands. */
   private List<String> readyRigs(int many) {
     return rows.texts(
         "SELECT s.rig_id FROM rig_standing s WHERE "
@@ -268,6 +266,8 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
      coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = s.rig_id), ''))) < 5
    AND NOT EXISTS (SELECT 1 FROM fitting f JOIN report_against a ON a.item_id = f.item_id WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
    AND NOT EXISTS (SELECT 1 FROM fitting f JOIN upkeep_task k ON k.item_id = f.item_id AND k.closed_by_record IS NULL
+                    WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
+   AND NOT EXISTS (SELECT 1 FROM fitting f JOIN upkeep_plan p ON p.item_id = f.item_id AND p.due_on < ?1
                     WHERE f.rig_id = s.rig_id AND f.until_at IS NULL)
 ORDER BY random() LIMIT """
             + " "
