@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.equalTo;
 
 import club.ascham.check.CheckBench.Bow;
 import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -16,9 +17,36 @@ import java.util.Map;
 @ApplicationScoped
 class ReportBench {
   private final Rows rows;
+  private final ClubTime time;
 
-  ReportBench(Rows rows) {
+  ReportBench(Rows rows, ClubTime time) {
     this.rows = rows;
+    this.time = time;
+  }
+
+  /** The newest loan, for taking back what a test lends after it. */
+  long newestLoan() {
+    return rows.number("SELECT max(id) FROM loan");
+  }
+
+  /** So that other tests find the club's loans as they were. */
+  void takeBackAllSince(long loan) {
+    rows.change(
+        "UPDATE loan_line SET back_at = max(out_at, ?2), outcome = 'BACK' WHERE back_at IS NULL AND"
+            + " loan_id > ?1",
+        loan,
+        time.now());
+  }
+
+  /** A stringer of this test's own, in the room. */
+  String stringer() {
+    return api("officer")
+        .body(Map.of("stringerKind", "tip-to-tip", "bowFromIn", 48, "bowToIn", 60))
+        .post("/api/stringers")
+        .then()
+        .statusCode(201)
+        .extract()
+        .path("code");
   }
 
   ValidatableResponse check(Bow bow, Map<String, Object> more) {

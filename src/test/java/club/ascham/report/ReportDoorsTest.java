@@ -16,6 +16,8 @@ import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -26,7 +28,20 @@ class ReportDoorsTest {
   private static final String SHOCK = "FELL,LOOSED_WITHOUT_ARROW";
 
   @Inject CheckBench bench;
+  @Inject ReportBench told;
   @Inject Rows rows;
+
+  private long loansBefore;
+
+  @BeforeEach
+  void before() {
+    loansBefore = told.newestLoan();
+  }
+
+  @AfterEach
+  void asItWas() {
+    told.takeBackAllSince(loansBefore);
+  }
 
   /** Where something may be told, by page or by a program. */
   enum Door {

@@ -257,9 +257,7 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
     return form;
   }
 
-  /**
-   * Ready rigs that have a look left before their full check, and nothing that a look can't answer.
-   */
+  /** Ready rigs that have a look left before their full check, and against which nothing stands. */
   private List<String> readyRigs(int many) {
     return rows.texts(
         "SELECT s.rig_id FROM rig_standing s WHERE "
