@@ -35,7 +35,6 @@ import java.util.Optional;
 @ApplicationScoped
 class AddArcher {
   private static final String NOTED = "The archer is noted.";
-  private static final int LONGEST_WHY = 400;
 
   private final Rows rows;
   private final LoanLines lines;
@@ -82,7 +81,13 @@ class AddArcher {
    */
   @Writes
   String add(
-      LoanId loan, RigId rig, Length draw, boolean estimated, ItemCode arrowsCode, Typed typed) {
+      LoanId loan,
+      RigId rig,
+      Length draw,
+      boolean estimated,
+      ItemCode arrowsCode,
+      String why,
+      Typed typed) {
     String formKey = typed.value("once-key");
     if (pressed.ledTo(formKey).isPresent()) {
       return NOTED;
@@ -106,7 +111,6 @@ class AddArcher {
               weight)
           .ifPresent(why -> typed.fault("arrows", why));
     }
-    String why = typed.reasonIfAny("overrideWhy", LONGEST_WHY);
     if (arrows != null && !arrows.outHere() && against.speaks() && why == null && typed.sound()) {
       typed.fault(
           "overrideWhy",

@@ -189,6 +189,7 @@ class SessionPages {
     Integer rig = typed.whole("rig", 1, Integer.MAX_VALUE);
     Length draw = typed.length("draw", actor.unit(), Plausible.DRAW_LENGTH);
     ItemCode arrows = typed.code("arrows");
+    String why = SessionDetails.overrideWhy(typed);
     if (rig == null) {
       typed.fault("rig", "Which rig does this archer share?");
     }
@@ -197,7 +198,7 @@ class SessionPages {
     }
     if (typed.sound()) {
       String said =
-          addArcher.add(loan, new RigId(rig), draw, typed.ticked("estimated"), arrows, typed);
+          addArcher.add(loan, new RigId(rig), draw, typed.ticked("estimated"), arrows, why, typed);
       if (said != null) {
         return Go.to("/sessions/" + id, said);
       }

@@ -131,7 +131,10 @@ class KeptAsItIsTest {
     assertEquals(
         1,
         rows.change(
-            "UPDATE withdrawal SET released_at = ?2, released_by = 1, release_why = 'Looked at.' WHERE id = ?1",
+            """
+            UPDATE withdrawal SET released_at = ?2, released_by = 1, release_why = 'Looked at.', looked_at = 'all of it',
+                   looked_by = 1, decided_at = ?2, decided_by = 1, no_work_why = 'nothing was found in it'
+             WHERE id = ?1""",
             withdrawal,
             time.now()));
     rows.change("UPDATE fitting SET until_at = ?2 WHERE item_id = ?1", rig.limbs(), time.now());

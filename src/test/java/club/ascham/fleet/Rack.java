@@ -117,6 +117,17 @@ public class Rack {
         "UPDATE loan_line SET back_at = ?2, outcome = 'BACK' WHERE loan_id = ?1", loan, time.now());
   }
 
+  /** All that is due on a day is back: lists show the first few alone, and others left some. */
+  @Transactional
+  public void takeBackWhatIsDue(LocalDate day) {
+    rows.change(
+        """
+        UPDATE loan_line SET back_at = max(?2, out_at), outcome = 'BACK'
+         WHERE back_at IS NULL AND loan_id IN (SELECT id FROM loan WHERE due_on = ?1)""",
+        day,
+        time.now());
+  }
+
   /** A check with this verdict, not put back. */
   @Transactional
   public void check(Hung rig, String verdict) {

@@ -43,7 +43,6 @@ class ReasonsTest {
               "AccidentApi.why",
               "AccidentDetails.words",
               "AccidentPages.why",
-              "AddArcher.overrideWhy",
               "ChangeKitCommand.overrideWhy",
               "CheckEntry.correctionWhy",
               "ClubRulesDetails.twistsSource",

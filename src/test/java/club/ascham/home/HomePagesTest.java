@@ -31,6 +31,7 @@ class HomePagesTest {
 
   @Test
   void aVolunteer_seesWhatComesBack_dueTodayFirst_eachReadyToReceive() {
+    rack.takeBackWhatIsDue(time.today());
     rack.lend(rack.readyRig("RIGHT", 20), "Wilf Late", time.today().minusDays(400));
     var today = rack.lend(rack.readyRig("RIGHT", 20), "Tess Today", time.today());
     String page =
