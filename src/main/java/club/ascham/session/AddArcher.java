@@ -74,9 +74,10 @@ class AddArcher {
       boolean outElsewhere) {}
 
   /**
-   * Faults stay at the fields {@code rig}, {@code draw}, {@code arrows} and {@code overrideWhy},
-   * the reason for arrows that something speaks against; null arrows: none yet.
+   * Faults stay at the fields {@code rig}, {@code draw}, {@code arrows} and {@code overrideWhy};
+   * null arrows: none yet.
    *
+   * @param why arrows go out that something speaks against; null: no reason was given
    * @return what was done, for the person who did it; null when there are faults
    */
   @Writes
@@ -109,7 +110,7 @@ class AddArcher {
               against,
               ArrowLength.shortestSafe(draw.inches(), estimated, true, false),
               weight)
-          .ifPresent(why -> typed.fault("arrows", why));
+          .ifPresent(fault -> typed.fault("arrows", fault));
     }
     if (arrows != null && !arrows.outHere() && against.speaks() && why == null && typed.sound()) {
       typed.fault(
