@@ -78,7 +78,7 @@ class AskBackJourneyTest {
       officer
           .press("It need not be kept any more…")
           .fill("Why need nobody see it", "The insurer’s expert has photographed all of it.")
-          .press("End the keeping");
+          .press(officer.page().locator("main button.danger"));
       assertTrue(officer.sees("because: The insurer’s expert"));
     } finally {
       rack.takeBack(loan);
