@@ -101,6 +101,11 @@ record CheckView(
         || toAnswer.stream().anyMatch(open -> open.report().tellsOfStrung());
   }
 
+  /** Whether nobody strings it before the permit holder has looked. */
+  public boolean dangerOpen() {
+    return toAnswer.stream().anyMatch(open -> open.report().dangerous());
+  }
+
   public boolean toldNowOpen() {
     return typed.has(toldNow.answer()) || typed.messageAt(toldNow.answer()) != null;
   }

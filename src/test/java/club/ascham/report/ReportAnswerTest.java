@@ -151,6 +151,12 @@ class ReportAnswerTest {
         .then()
         .statusCode(422)
         .body(containsString("holds the club"));
+    ReportBench.api("volunteer")
+        .body(Map.of("rig", bow.body().code(), "allAsListed", true))
+        .post("/api/checks")
+        .then()
+        .statusCode(201)
+        .body("verdict.kind", equalTo("adjust"));
     told.check(bow, Map.of()).statusCode(201).body("verdict.kind", equalTo("adjust"));
     assertEquals(1, told.open(bow));
 
