@@ -16,15 +16,18 @@ record Bow(long rig, String body, Map<String, String> seen, JsonNode figures) {
   private static final ZoneId CLUB = ZoneId.of("Europe/London");
 
   /**
-   * Every ready rig of riser, limbs and string that an adult beginner's right hand may have, and of
-   * which nothing is told that a check would have to answer.
+   * Every ready rig that an adult beginner's right hand may have, whose tiller can be set (of the
+   * others a reading that changes keeps the bow in) and of which nothing is told that a check would
+   * have to answer.
    */
   static List<Bow> ready(Caller officer) throws IOException, InterruptedException {
     List<Bow> bows = new ArrayList<>();
     for (JsonNode line : officer.get("/api/rigs?state=ready&size=" + ALL).body().path("items")) {
       boolean told =
           line.path("concerns").findValuesAsText("matter").stream().anyMatch("reported"::equals);
-      if (line.path("hand").asText().equals("right") && line.hasNonNull("limbs") && !told) {
+      if (line.path("hand").asText().equals("right")
+          && line.path("build").asText().equals("adjustable")
+          && !told) {
         String body = line.path("body").asText();
         JsonNode looks =
             officer.get("/api/inspections/lists/" + body + "/bolt-inspection").body().path("looks");
