@@ -11,30 +11,28 @@ import java.util.Map;
 import java.util.stream.StreamSupport;
 
 /** A ready rig of the demo club that tests lend and check over the API, with what it measured. */
-record Bow(long rig, String body, Map<String, String> seen, JsonNode figures) {
+record Bow(long rig, String hand, String body, Map<String, String> seen, JsonNode figures) {
   private static final int ALL = 200;
   private static final ZoneId CLUB = ZoneId.of("Europe/London");
 
   /**
-   * Every ready rig that an adult beginner's right hand may have, whose tiller can be set (of the
-   * others a reading that changes keeps the bow in) and of which nothing is told that a check would
-   * have to answer.
+   * Every ready rig whose tiller can be set (of the others a reading that changes keeps the bow in)
+   * and of which nothing is told that a check would have to answer.
    */
   static List<Bow> ready(Caller officer) throws IOException, InterruptedException {
     List<Bow> bows = new ArrayList<>();
     for (JsonNode line : officer.get("/api/rigs?state=ready&size=" + ALL).body().path("items")) {
       boolean told =
           line.path("concerns").findValuesAsText("matter").stream().anyMatch("reported"::equals);
-      if (line.path("hand").asText().equals("right")
-          && line.path("build").asText().equals("adjustable")
-          && !told) {
+      if (line.path("build").asText().equals("adjustable") && !told) {
         String body = line.path("body").asText();
         JsonNode looks =
             officer.get("/api/inspections/lists/" + body + "/bolt-inspection").body().path("looks");
         Map<String, String> seen = new HashMap<>();
         looks.forEach(look -> seen.put(look.path("key").asText(), "fine"));
         JsonNode whole = officer.get("/api/rigs/" + line.path("id").asLong()).body();
-        bows.add(new Bow(line.path("id").asLong(), body, seen, whole.path("setUp")));
+        String hand = line.path("hand").asText();
+        bows.add(new Bow(line.path("id").asLong(), hand, body, seen, whole.path("setUp")));
       }
     }
     return bows;
@@ -46,7 +44,7 @@ record Bow(long rig, String body, Map<String, String> seen, JsonNode figures) {
     body.put("rig", rig);
     body.put("name", name);
     body.put("contact", name + "@example.org");
-    body.put("hand", "right");
+    body.put("hand", hand);
     body.put("drawLength", "27 in");
     body.put("ageBand", "adult");
     body.put("experience", "improver");
