@@ -35,7 +35,7 @@ class FleetApiTest {
         (address, count) -> {
           var rows = as("committee").get(address).then().statusCode(200).extract().jsonPath();
           int listed = 0;
-          for (String list : new String[] {"rigs", "loans", "work", "withdrawals"}) {
+          for (String list : new String[] {"rigs", "loans", "work", "withdrawals", "askBack"}) {
             listed += rows.getList(list) == null ? 0 : rows.getList(list).size();
           }
           assertEquals(count, rows.getInt("count"), address);

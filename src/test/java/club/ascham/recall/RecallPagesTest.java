@@ -216,6 +216,9 @@ class RecallPagesTest {
                     time.dayOf(time.now().minus(Duration.ofDays(1)))),
         csv);
     officer.get("/recall/holders.csv").then().statusCode(303);
+    shelf.change(
+        "UPDATE borrower SET name = 'Odo' WHERE id = (SELECT borrower_id FROM loan WHERE id = ?1)",
+        loan);
   }
 
   @Test
