@@ -28,7 +28,7 @@ public class AskBack {
   private static final String OUT =
       """
       SELECT x.loan_id, l.kind = 'SESSION', coalesce(b.name, l.leader), b.contact, b.guardian, l.due_on,
-             x.id, x.item_id, i.code, i.kind, i.maker, i.model, x.rig_id,
+             x.id, x.item_id, i.code, i.kind, x.rig_id,
              (SELECT c.code FROM fitting f JOIN item c ON c.id = f.item_id
                WHERE f.rig_id = x.rig_id AND f.place = 'BODY' AND f.until_at IS NULL),
              x.arrow_count
@@ -43,6 +43,9 @@ public class AskBack {
                            UNION ALL SELECT item_id FROM upkeep_task WHERE closed_by_record IS NULL AND blocks = 1)
        ORDER BY x.loan_id, x.rig_id IS NULL, x.rig_id,
          CASE i.kind WHEN 'RISER' THEN 0 WHEN 'BOW' THEN 0 WHEN 'LIMBS' THEN 1 WHEN 'STRING' THEN 2 ELSE 3 END, x.id""";
+
+  private static final Comparator<Asked> NEWEST_FIRST =
+      Comparator.comparing(Asked::newest).thenComparing(asked -> asked.loan().value()).reversed();
 
   private final Rows rows;
   private final Concerns concerns;
@@ -63,13 +66,11 @@ public class AskBack {
       ItemId item,
       String bareCode,
       String kind,
-      String maker,
-      String model,
       RigId rig,
       String rigBareCode,
       Integer arrows) {
     Thing thing(Against against) {
-      return new Thing(line, item, bareCode, kind, maker, model, rig, rigBareCode, arrows, against);
+      return new Thing(line, item, bareCode, kind, rig, rigBareCode, arrows, against);
     }
 
     Asked asked(List<Thing> things) {
@@ -77,7 +78,10 @@ public class AskBack {
     }
   }
 
-  /** Every loan of which something must come back at once, what is known longest first. */
+  /**
+   * Every loan of which something must come back at once: what became known last leads, since of
+   * the rest someone has been told before.
+   */
   public List<Asked> now() {
     return read(null);
   }
@@ -102,7 +106,7 @@ public class AskBack {
     }
     return loans.values().stream()
         .map(one -> one.asked(List.copyOf(things.get(one.loan()))))
-        .sorted(Comparator.comparing(Asked::since).thenComparing(asked -> asked.loan().value()))
+        .sorted(NEWEST_FIRST)
         .toList();
   }
 }

@@ -55,7 +55,7 @@ class AskBackApi {
 
   @GET
   @Operation(
-      summary = "What is unsafe and in somebody’s hands, what is known longest first",
+      summary = "What is unsafe and in somebody’s hands, what became known last first",
       description =
           "Withdrawn or recalled, an inspection that failed, a dangerous report that nobody has"
               + " answered, or readings that change so that the bow is kept in. Not an inspection"

@@ -1,9 +1,11 @@
 package club.ascham.askback;
 
+import club.ascham.concern.Concern;
 import club.ascham.id.LoanId;
 import io.quarkus.qute.TemplateData;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A loan of which something must come back at once.
@@ -30,11 +32,16 @@ public record Asked(
 
   /** The first day from which something of it must not be shot. */
   public LocalDate since() {
-    return things.stream()
-        .flatMap(thing -> thing.against().all().stream())
-        .map(concern -> concern.since())
-        .min(LocalDate::compareTo)
-        .orElseThrow();
+    return days().min(LocalDate::compareTo).orElseThrow();
+  }
+
+  /** The day of the newest thing that is known. */
+  LocalDate newest() {
+    return days().max(LocalDate::compareTo).orElseThrow();
+  }
+
+  private Stream<LocalDate> days() {
+    return things.stream().flatMap(thing -> thing.against().all().stream()).map(Concern::since);
   }
 
   /** How many things are to be asked back. */

@@ -6,9 +6,6 @@ import club.ascham.id.RigId;
 import club.ascham.units.ItemCode;
 import io.quarkus.qute.TemplateData;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A thing that somebody has and that must not be shot.
@@ -24,8 +21,6 @@ public record Thing(
     ItemId item,
     String bareCode,
     String kind,
-    String maker,
-    String model,
     RigId rig,
     String rigBareCode,
     Integer arrows,
@@ -40,15 +35,14 @@ public record Thing(
     return kind.equals("BOW") ? "one-piece" : kind.toLowerCase(Locale.ROOT);
   }
 
-  /** {@code limbs}, {@code 6 arrows}. */
+  /** As a line begins: {@code Limbs}, {@code 6 arrows}. */
   public String kindSaid() {
-    String word = kind.equals("BOW") ? "one-piece bow" : kind.toLowerCase(Locale.ROOT);
-    return arrows == null ? word : arrows + " " + word;
-  }
-
-  /** Maker and model as far as they are known; may be empty. */
-  public String name() {
-    return Stream.of(maker, model).filter(Objects::nonNull).collect(Collectors.joining(" "));
+    if (arrows != null) {
+      return arrows + " arrows";
+    }
+    return kind.equals("BOW")
+        ? "One-piece bow"
+        : kind.charAt(0) + kind.substring(1).toLowerCase(Locale.ROOT);
   }
 
   /** The rig that it went out on, by the code on its body; null: it went beside one. */

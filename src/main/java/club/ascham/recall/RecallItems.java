@@ -1,5 +1,6 @@
 package club.ascham.recall;
 
+import club.ascham.form.Typed;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.time.ClubTime;
@@ -13,6 +14,8 @@ import java.util.function.Predicate;
 /** Withdraws what is chosen of all that a recall names, wherever it is, for one reason. */
 @ApplicationScoped
 class RecallItems {
+  private static final int LONGEST_WHY = 500;
+
   private final Recalls recalls;
   private final WithdrawItem withdrawItem;
   private final Pressed pressed;
@@ -23,6 +26,11 @@ class RecallItems {
     this.withdrawItem = withdrawItem;
     this.pressed = pressed;
     this.time = time;
+  }
+
+  /** Reads {@code why}; null where it is no reason, which then stands at its field. */
+  static String why(Typed typed) {
+    return typed.reason("why", LONGEST_WHY, "Why? It stands on every one of them until released.");
   }
 
   /**

@@ -28,7 +28,6 @@ import java.util.Optional;
 @Path("/recall")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class RecallPages {
-  private static final int LONGEST_WHY = 500;
   private static final String NOTHING_TICKED = "Tick at least one that is to be withdrawn.";
 
   /**
@@ -99,8 +98,7 @@ class RecallPages {
   public Response withdraw(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
     Optional<RecallQuery> query = RecallQuery.parse(typed);
-    String why =
-        typed.required("why", LONGEST_WHY, "Why? It stands on every one of them until released.");
+    String why = RecallItems.why(typed);
     if (query.isPresent()
         && recalls.of(query.get()).stream().noneMatch(item -> isTicked(item, typed))) {
       typed.fault("items", NOTHING_TICKED);

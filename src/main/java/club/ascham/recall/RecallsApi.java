@@ -41,7 +41,6 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Recalls", description = "What a maker calls back: where it is, and withdrawing it")
 class RecallsApi {
-  private static final int LONGEST_WHY = 500;
 
   /**
    * Someone who has or had an item.
@@ -156,8 +155,7 @@ class RecallsApi {
   public Response withdraw(RecallBody body) {
     Typed typed = Typed.of(body);
     Optional<RecallQuery> query = query(typed);
-    String why =
-        typed.required("why", LONGEST_WHY, "Why? It stands on every one of them until released.");
+    String why = RecallItems.why(typed);
     Set<ItemId> chosen = query.map(asked -> chosen(typed, body.items(), asked)).orElse(Set.of());
     if (query.isEmpty() || !typed.sound()) {
       return Problem.of(typed);

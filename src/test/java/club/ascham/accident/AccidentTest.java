@@ -24,14 +24,29 @@ import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 /** After an accident: what was in hand is withdrawn, kept as it is, and told whole. */
 @QuarkusTest
 class AccidentTest {
+  private final List<Rack.Hung> hung = new ArrayList<>();
+
+  private Rack.Hung aRig() {
+    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    hung.add(rig);
+    return rig;
+  }
+
+  @AfterEach
+  void putAway() {
+    rack.putAway(hung);
+  }
+
   private static final String WORDS = "The lower limb broke at full draw; a cut on the forearm.";
 
   @Inject Rack rack;
@@ -66,7 +81,7 @@ class AccidentTest {
 
   @Test
   void allThatWasInThatPersonsHands_isWithdrawn_byThePressOnTheLoansPage() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId loan = rack.lend(rig, "Ismay Thorne", time.today().plusDays(9));
     rack.withdraw(rig.string(), "A strand is cut.");
     long before = rows.number("SELECT max(id) FROM withdrawal");
@@ -115,7 +130,7 @@ class AccidentTest {
 
   @Test
   void whatWasInHandThen_counts_andNotWhatIsNow() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId loan = rack.lend(rig, "Marla Then", time.today().minusDays(2));
     rack.takeBack(loan);
     post("/api/accidents", Map.of("loan", loan.value(), "words", WORDS))
@@ -160,8 +175,8 @@ class AccidentTest {
 
   @Test
   void ofASession_theOneBowIsKept_andThePageAsksWhich() {
-    Rack.Hung one = rack.readyRig("RIGHT", 20);
-    Rack.Hung other = rack.readyRig("RIGHT", 20);
+    Rack.Hung one = aRig();
+    Rack.Hung other = aRig();
     LoanId session = rack.lendToSession(one, "Sidony Leader");
     for (ItemId part : other.parts()) {
       rows.change(
@@ -188,7 +203,7 @@ class AccidentTest {
 
   @Test
   void arrowsOutOfAPool_areNoted_andThePoolIsNotWithdrawn() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId loan = rack.lend(rig, "Arno Pool", time.today().plusDays(9));
     ItemId pool =
         new ItemId(
@@ -207,7 +222,7 @@ class AccidentTest {
 
   @Test
   void theDocument_tellsTheWholePastOfEachThing_sealed_andWithoutNamesToOthers() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     rack.takeBack(rack.lend(rig, "Earlier Emmet", time.today().minusDays(5)));
     rows.change(
         """
@@ -280,7 +295,7 @@ class AccidentTest {
 
   @Test
   void theDocument_needsTheSameFewStatements_howeverLongThePast() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     long accident = told(Map.of("rig", rig.id().value(), "words", WORDS));
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/accidents/" + accident);
@@ -300,7 +315,7 @@ class AccidentTest {
 
   @Test
   void whoseThingsAreKept_isKeptByName_untilThatEnds() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId loan = rack.lend(rig, "Nameless Nye", time.today().plusDays(9));
     long accident = told(Map.of("loan", loan.value(), "words", WORDS));
     rack.takeBack(loan);

@@ -16,12 +16,28 @@ import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 /** While a thing is kept as it is, the database itself refuses what would change it. */
 @QuarkusTest
 class KeptAsItIsTest {
+  private final List<Rack.Hung> hung = new ArrayList<>();
+
+  private Rack.Hung aRig() {
+    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    hung.add(rig);
+    return rig;
+  }
+
+  @AfterEach
+  void putAway() {
+    rack.putAway(hung);
+  }
+
   private static final String WORDS = "The lower limb broke at full draw; a cut on the forearm.";
 
   @Inject Rack rack;
@@ -46,8 +62,8 @@ class KeptAsItIsTest {
 
   @Test
   void whileItIsKept_theDatabaseRefusesWhatWouldChangeIt_untilAnOfficerEndsThatInWholeWords() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
-    Rack.Hung other = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
+    Rack.Hung other = aRig();
     long accident =
         post("/api/accidents", Map.of("rig", rig.id().value(), "words", WORDS))
             .then()

@@ -21,6 +21,7 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 /** What is unsafe and in somebody's hands is seen wherever one looks at it. */
@@ -30,6 +31,19 @@ class AskBackTest {
   @Inject Rows rows;
   @Inject ClubTime time;
   @Inject AskBack askBack;
+
+  private final List<Rack.Hung> hung = new ArrayList<>();
+
+  private Rack.Hung aRig() {
+    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    hung.add(rig);
+    return rig;
+  }
+
+  @AfterEach
+  void putAway() {
+    rack.putAway(hung);
+  }
 
   private static ValidatableResponse api(String who, String path) {
     return given().auth().preemptive().basic(who, "demo-fleet").get(path).then().statusCode(200);
@@ -50,7 +64,7 @@ class AskBackTest {
 
   @Test
   void recalledLimbsInAMembersHands_leaveTheirTraceEverywhere_untilTheyAreBack() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     rack.called(rig.limbs(), "Alderfen", "Reedling", "AB-" + rig.limbs().value());
     LoanId loan = lentToAJunior(rig, "Wilhelmina Askback");
     Visitor officer = Visitor.signedInAs("officer");
@@ -130,7 +144,7 @@ class AskBackTest {
 
   @Test
   void theCommittee_seesHowMany_andNoNames() {
-    Rack.Hung rig = rack.readyRig("LEFT", 18);
+    Rack.Hung rig = aRig();
     LoanId loan = lentToAJunior(rig, "Clarimond Hush");
     rack.withdraw(rig.limbs(), "A crack in the lower limb.");
     rack.withdraw(rig.riser(), "A split at the bush.");
@@ -154,7 +168,7 @@ class AskBackTest {
 
   @Test
   void anInspectionWhoseDayIsPast_isNotAskedBack_andOneThatFailedIs() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId loan = lentToAJunior(rig, "Osric Vane");
     rack.neverInspected(rig.riser());
     assertEquals(false, isAskedBack(loan), "it stays in when it is back, and that is soon enough");
@@ -169,7 +183,7 @@ class AskBackTest {
 
   @Test
   void aDangerousReport_isAskedBack_andAHarmlessOneIsNot() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId loan = lentToAJunior(rig, "Petronel Moss");
     report(rig, false);
     assertEquals(false, isAskedBack(loan));
@@ -191,7 +205,7 @@ class AskBackTest {
 
   @Test
   void readingsThatChange_areAskedBack_whereTheyKeepTheBowIn() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId loan = lentToAJunior(rig, "Hesper Lyle");
     rows.change(
         """
@@ -206,7 +220,7 @@ class AskBackTest {
 
   @Test
   void aSessionsLeader_isNamed_andItsReturnPageSaysSo() {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     LoanId session = rack.lendToSession(rig, "Tancred Leader");
     rack.withdraw(rig.string(), "Two strands are cut.");
     Visitor volunteer = Visitor.signedInAs("volunteer");
@@ -219,7 +233,7 @@ class AskBackTest {
 
   @Test
   void aLateLoan_saysHowToReachTheBorrower_toThoseWhoLend() {
-    LoanId loan = rack.lend(rack.readyRig("RIGHT", 20), "Late Larkin", time.today().minusDays(900));
+    LoanId loan = rack.lend(aRig(), "Late Larkin", time.today().minusDays(900));
     rows.change(
         "UPDATE borrower SET contact = '07700 900999' WHERE id = (SELECT borrower_id FROM loan WHERE id = ?1)",
         loan);
@@ -245,7 +259,7 @@ class AskBackTest {
   }
 
   private Rack.Hung unsafeLoan(int number) {
-    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    Rack.Hung rig = aRig();
     rack.lend(rig, "Someone " + number, time.today().plusDays(3));
     rack.withdraw(rig.limbs(), "Number " + number + ".");
     return rig;

@@ -174,6 +174,29 @@ public class Rack {
         serial);
   }
 
+  /**
+   * Whatever was lent is back, and nothing is kept: others' lists of what is out stay as they were.
+   */
+  @Transactional
+  public void putAway(List<Hung> rigs) {
+    for (Hung rig : rigs) {
+      rows.change(
+          """
+          UPDATE loan_line SET back_at = max(out_at, ?2), outcome = 'BACK'
+           WHERE back_at IS NULL AND loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1)""",
+          rig.id(),
+          time.now());
+      for (ItemId part : rig.parts()) {
+        rows.change(
+            """
+            UPDATE accident SET ended_at = max(recorded_at, ?2), ended_by = 1, end_why = 'The test is over.'
+             WHERE ended_at IS NULL AND id IN (SELECT accident_id FROM accident_item WHERE item_id = ?1)""",
+            part,
+            time.now());
+      }
+    }
+  }
+
   /** Takes rigs off the rack again with all that was done, so that others find it as it was. */
   @Transactional
   public void clear(List<Hung> rigs) {

@@ -55,6 +55,7 @@ class ReasonsTest {
               "PlanRuleDetails.source",
               "Reason.why",
               "ReceiptDetails.depositKeptWhy",
+              "RecallItems.why",
               "Release.lookedAt",
               "Release.why",
               "ReplacementsApi.found",
@@ -121,6 +122,7 @@ class ReasonsTest {
                 new Try("/items/" + retired() + "/found", "why"),
                 new Try("/upkeep/" + limbs + "/ask", "why", Map.of("work", "limb-inspection")),
                 new Try("/people/" + account + "/second-step/off", "why"),
+                new Try("/recall", "why", Map.of("maker", "Alderfen")),
                 new Try("/rules/club", "twistsSource"),
                 new Try("/rules/bands", "source"),
                 new Try("/rules/upkeep/new", "source"),
@@ -198,6 +200,7 @@ class ReasonsTest {
                 Map.of("rig", bow.rig().value(), "corrects", check(bow))),
             new Try(
                 "/api/receipts", "depositKeptWhy", Map.of("loanId", lent(), "depositKept", "5")),
+            new Try("/api/recalls", "why", Map.of("maker", "Alderfen")),
             new Try("/api/loans", "overrideWhy"),
             new Try("/api/loans/" + lent() + "/items", "overrideWhy"),
             new Try("/api/loans/" + lent() + "/extend", "overrideWhy"),

@@ -13,6 +13,7 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,7 +37,8 @@ class AskBackJourneyTest {
         "UPDATE borrower SET contact = '07700 900471', guardian = 'Mira Holt, 07700 900472', age_band = 'UP_TO_12'"
             + " WHERE id = (SELECT borrower_id FROM loan WHERE id = ?1)",
         loan);
-    rack.lend(rack.readyRig("LEFT", 18), "Late Larkin", time.today().minusDays(2));
+    Rack.Hung late = rack.readyRig("LEFT", 18);
+    rack.lend(late, "Late Larkin", time.today().minusDays(2));
     String as = "-" + width + "-" + theme.name().toLowerCase();
     try (Chromium chromium = new Chromium();
         Person officer =
@@ -81,7 +83,7 @@ class AskBackJourneyTest {
           .press(officer.page().locator("main button.danger"));
       assertTrue(officer.sees("because: The insurer’s expert"));
     } finally {
-      rack.takeBack(loan);
+      rack.putAway(List.of(rig, late));
     }
   }
 

@@ -91,7 +91,7 @@ class RecallPagesTest {
     String batch = "NN-" + System.nanoTime();
     shelf.name(rig.string(), "Twinerow", batch);
     shelf.lend(rig, "Percival Quill");
-    Map<String, String> form = Map.of("batch", batch, "why", "notice");
+    Map<String, String> form = Map.of("batch", batch, "why", "The maker's notice of May.");
 
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer.get("/recall?batch=" + batch).then().body(containsString("Percival Quill"));
@@ -216,6 +216,9 @@ class RecallPagesTest {
                     time.dayOf(time.now().minus(Duration.ofDays(1)))),
         csv);
     officer.get("/recall/holders.csv").then().statusCode(303);
+    shelf.change(
+        "UPDATE borrower SET name = 'Odo' WHERE id = (SELECT borrower_id FROM loan WHERE id = ?1)",
+        loan);
   }
 
   @Test
