@@ -526,6 +526,8 @@ class ConcernShownTest {
   void aPage_needsTheSameStatements_whateverStandsAgainstHowManyBows(String address) {
     Rack.Hung first = rack.readyRig("RIGHT", 20);
     LoanId loan = rack.lend(first, "Otto Stone", time.today());
+    Rack.Hung shot = rack.readyRig("RIGHT", 20);
+    rack.lendToSession(shot, "Oda");
     String path =
         address
             .replace("{rig}", Long.toString(first.id().value()))
@@ -539,7 +541,7 @@ class ConcernShownTest {
     rack.lendToSession(more.get(5), "Oskar");
     long many = statements(path);
     rack.clear(more);
-    rack.clear(List.of(first));
+    rack.clear(List.of(first, shot));
     assertEquals(few, many);
   }
 

@@ -15,11 +15,13 @@ import jakarta.inject.Inject;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A recall of what a member has, and an accident: as an officer sees them, and on paper. */
 @QuarkusTest
+@Order(1)
 class AskBackJourneyTest {
   @Inject Rack rack;
   @Inject Rows rows;

@@ -7,11 +7,13 @@ import com.microsoft.playwright.options.FilePayload;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A club's spreadsheet finds its way in, at a real browser. */
 @QuarkusTest
+@Order(1)
 class ExchangeJourneyTest {
   private static final String COLUMNS =
       "code,maker,model,batch,serial,boughtOn,price,notes,stringerKind,bowFromIn,bowToIn,"

@@ -17,12 +17,14 @@ import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Without a mouse: Tab, Space, Enter and what is typed. */
 @QuarkusTest
+@Order(1)
 class KeyboardTest {
   /** No page has so many things to stop at that a person would not know where they are. */
   private static final int STOPS_AT_MOST = 400;

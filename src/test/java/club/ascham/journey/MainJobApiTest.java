@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,6 +33,7 @@ import org.junit.jupiter.api.Test;
  * the maker's recall, and at every step what the upkeep list and the committee's figures say.
  */
 @QuarkusTest
+@Order(1)
 class MainJobApiTest {
   private static final List<String> LOOKS =
       List.of("turns", "alike", "thread", "lockingScrew", "washer", "seat");

@@ -20,12 +20,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The main job, by three people at a real browser, with the inputs it takes. */
 @QuarkusTest
+@Order(1)
 class MainJobJourneyTest {
   private static final int ISSUE_AT_MOST = 12;
   private static final int RECEIVE_AT_MOST = 3;

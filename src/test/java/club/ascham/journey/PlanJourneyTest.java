@@ -9,12 +9,14 @@ import com.microsoft.playwright.options.Media;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The plan as people see it: narrow and wide, by day and by night, on paper, without script. */
 @QuarkusTest
+@Order(1)
 class PlanJourneyTest {
   @TestHTTPResource String address;
 

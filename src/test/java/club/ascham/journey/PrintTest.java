@@ -15,12 +15,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /**
  * What people take along on paper is one sheet of it: the slip, the sheet for the bench, the fleet.
  */
 @QuarkusTest
+@Order(1)
 class PrintTest {
   private static final Pattern ONE_PAGE = Pattern.compile("/Type\\s*/Page\\b");
 

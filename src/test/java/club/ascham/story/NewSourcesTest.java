@@ -11,6 +11,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,7 +23,8 @@ class NewSourcesTest {
 
   @Test
   void whatTheClubWrote_stays_andWhatChanged_isToldInOneSentence() throws SQLException {
-    migrate("022");
+    // Without the views: they are written for the newest tables.
+    flyway("022").repeatableSqlMigrationPrefix("none").load().migrate();
     run(
         "INSERT INTO club (id, name, demo, brace_table) VALUES (1, 'Fen Archers', 0,"
             + " 'FRENCH_CLUB')",
@@ -35,7 +37,7 @@ class NewSourcesTest {
         run(trigger.sql());
       }
     }
-    migrate("latest");
+    flyway("latest").load().migrate();
     assertEquals(
         List.of("Our own: ours.example.com"),
         texts("SELECT source FROM upkeep_rule WHERE source GLOB '*[.]com*'"));
@@ -60,7 +62,7 @@ class NewSourcesTest {
 
   @Test
   void aNewClub_isToldNothing() throws SQLException {
-    migrate("latest");
+    flyway("latest").load().migrate();
     assertEquals(List.of("0"), texts("SELECT count(*) FROM story"));
     assertEquals(
         List.of("0"), texts("SELECT count(*) FROM upkeep_rule WHERE source GLOB '*[.]com*'"));
@@ -70,13 +72,11 @@ class NewSourcesTest {
     return "jdbc:sqlite:" + folder.resolve("club.db");
   }
 
-  private void migrate(String target) {
-    Flyway.configure()
+  private FluentConfiguration flyway(String target) {
+    return Flyway.configure()
         .dataSource(url(), "", "")
         .locations("classpath:db/migration")
-        .target(target)
-        .load()
-        .migrate();
+        .target(target);
   }
 
   private List<String> columns(String table) throws SQLException {

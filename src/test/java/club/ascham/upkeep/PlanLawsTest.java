@@ -155,7 +155,7 @@ class PlanLawsTest {
     run(
         """
         INSERT INTO upkeep_rule (item_kind, work, every_days, every_loans, every_shots, blocks, source)
-        VALUES (?, ?, ?, ?, ?, 1, 's')""",
+        VALUES (?, ?, ?, ?, ?, 0, 's')""",
         rule.kind(),
         rule.work(),
         rule.days(),
@@ -236,7 +236,9 @@ class PlanLawsTest {
   private String lend() throws SQLException {
     long id = someItem();
     PlanModel.Item item = model.items.get(id);
-    if (item.retired || item.lines.stream().anyMatch(line -> line.back == null)) {
+    if (item.retired
+        || item.lines.stream().anyMatch(line -> line.back == null)
+        || number("SELECT count(*) FROM inspection_failed WHERE item_id = " + id) > 0) {
       return "nothing";
     }
     item.lines.add(new PlanModel.Line(now));

@@ -183,7 +183,7 @@ class UpkeepApiTest {
         .body("items[0].holders", nullValue());
     as("officer").get("/api/recalls").then().statusCode(422).body("errors.field", hasItem("maker"));
     as("officer")
-        .body(Map.of("batch", batch, "why", "notice of 3 May"))
+        .body(Map.of("batch", batch, "why", "The maker’s notice of 3 May."))
         .post("/api/recalls")
         .then()
         .statusCode(200)
