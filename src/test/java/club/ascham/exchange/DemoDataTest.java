@@ -63,7 +63,7 @@ class DemoDataTest {
       value = {
         "READY | 15 | 25",
         "ON_LOAN | 8 | 16",
-        "TO_BE_CHECKED | 3 | 6",
+        "TO_BE_CHECKED | 3 | 7",
         "IN_THE_WORKSHOP | 2 | 3",
         "WITHDRAWN | 1 | 3",
       })
