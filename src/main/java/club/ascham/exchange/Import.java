@@ -37,6 +37,7 @@ public class Import {
   private final Rows rows;
   private final NoteDrift noteDrift;
   private final Map<String, RowRules> rules;
+  private final List<AfterRows> afterwards;
 
   Import(
       DataSource source,
@@ -46,7 +47,8 @@ public class Import {
       Pressed pressed,
       Rows rows,
       NoteDrift noteDrift,
-      @All List<RowRules> rules) {
+      @All List<RowRules> rules,
+      @All List<AfterRows> afterwards) {
     this.source = source;
     this.currency = Currency.getInstance(settings.currency());
     this.time = time;
@@ -55,6 +57,7 @@ public class Import {
     this.rows = rows;
     this.noteDrift = noteDrift;
     this.rules = rules.stream().collect(Collectors.toMap(RowRules::list, Function.identity()));
+    this.afterwards = afterwards;
   }
 
   /**
@@ -146,7 +149,9 @@ public class Import {
     ImportReport report;
     try (Connection connection = source.getConnection()) {
       // No form was ever filled in for these: the database's own rules hold them.
-      report = new ImportRun(connection, currency, time.today(), Map.of()).fill(files, shiftDays);
+      report =
+          new ImportRun(connection, currency, time.today(), Map.of(), List.of())
+              .fill(files, shiftDays);
     } catch (SQLException failure) {
       throw new IllegalStateException("the database failed while a club was filled", failure);
     }
@@ -164,7 +169,7 @@ public class Import {
 
   private ImportReport run(List<CsvFile> files) {
     try (Connection connection = source.getConnection()) {
-      return new ImportRun(connection, currency, time.today(), rules).run(files, 0);
+      return new ImportRun(connection, currency, time.today(), rules, afterwards).run(files, 0);
     } catch (SQLException failure) {
       throw new IllegalStateException("the database failed during an import", failure);
     }

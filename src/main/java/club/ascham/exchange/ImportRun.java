@@ -1,11 +1,8 @@
 package club.ascham.exchange;
 
 import club.ascham.exchange.Import.CsvFile;
-import club.ascham.store.Stored;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.LocalDate;
@@ -15,9 +12,6 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * One import of some files within a transaction that somebody else ends: what refers to something
@@ -30,33 +24,38 @@ final class ImportRun {
   private final Currency currency;
   private final LocalDate today;
   private final Map<String, RowRules> rules;
+  private final List<AfterRows> afterwards;
 
   /**
    * @param rules of the forms, by the name of the list
+   * @param afterwards what judges all that was added
    */
   ImportRun(
-      Connection connection, Currency currency, LocalDate today, Map<String, RowRules> rules) {
+      Connection connection,
+      Currency currency,
+      LocalDate today,
+      Map<String, RowRules> rules,
+      List<AfterRows> afterwards) {
     this.connection = connection;
     this.currency = currency;
     this.today = today;
     this.rules = rules;
+    this.afterwards = afterwards;
   }
 
   private record Recognised(CsvList list, String file, CsvText.Table table) {}
 
-  /** Takes the files in; what they say left today is then judged by all that is known. */
+  /** Takes the files in; what they added is then judged by all that is known. */
   ImportReport run(List<CsvFile> files, long shiftDays) throws SQLException {
-    Set<Long> blockedBefore = outTodayThoughBlocked();
     mark("INSERT INTO taking_in (id) VALUES (1)");
     try {
-      return rowsOf(files, shiftDays, blockedBefore);
+      return rowsOf(files, shiftDays);
     } finally {
       mark("DELETE FROM taking_in");
     }
   }
 
-  private ImportReport rowsOf(List<CsvFile> files, long shiftDays, Set<Long> blockedBefore)
-      throws SQLException {
+  private ImportReport rowsOf(List<CsvFile> files, long shiftDays) throws SQLException {
     List<BadCell> bad = new ArrayList<>();
     List<Recognised> recognised = new ArrayList<>();
     for (CsvFile file : files) {
@@ -68,6 +67,7 @@ final class ImportRun {
     List<ImportReport.PerList> done = new ArrayList<>();
     List<Long> newItems = new ArrayList<>();
     List<Long> changedRules = new ArrayList<>();
+    List<AfterRows.Added> added = new ArrayList<>();
     for (Recognised one : recognised) {
       ListImport rows =
           new ListImport(
@@ -83,17 +83,12 @@ final class ImportRun {
       done.add(rows.run(one.table().lines()));
       newItems.addAll(rows.newItems());
       changedRules.addAll(rows.changedRules());
+      added.add(new AfterRows.Added(one.list().name(), one.file(), rows.newRows()));
     }
-    Set<Long> blocked = outTodayThoughBlocked();
-    blocked.removeAll(blockedBefore);
-    if (!blocked.isEmpty()) {
-      bad.add(
-          BadCell.ofFile(
-              "loan-lines",
-              "Something that these files let leave today is kept in: look at what stands against"
-                  + " it (lines "
-                  + blocked.stream().map(String::valueOf).collect(Collectors.joining(", "))
-                  + ")."));
+    for (AfterRows rule : afterwards) {
+      added.stream()
+          .filter(one -> one.list().equals(rule.list()) && !one.lines().isEmpty())
+          .forEach(one -> bad.addAll(rule.check(one)));
     }
     List<BadCell> shown = bad.subList(0, Math.min(bad.size(), MOST_SHOWN));
     return new ImportReport(done, shown, bad.size(), newItems, changedRules);
@@ -114,26 +109,6 @@ final class ImportRun {
       statement.executeUpdate("DELETE FROM upkeep_rule");
     }
     return run(all, shiftDays);
-  }
-
-  /** Lines that are open, left on this very day, and are of something that may not leave. */
-  private Set<Long> outTodayThoughBlocked() throws SQLException {
-    Set<Long> lines = new TreeSet<>();
-    try (PreparedStatement statement =
-        connection.prepareStatement(
-            """
-            SELECT x.id FROM loan_line x JOIN item_blocked b ON b.item_id = x.item_id
-             WHERE x.back_at IS NULL AND b.blocked_from < ?1
-               AND date(x.out_at, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= x.out_at
-                                             ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') = ?1""")) {
-      statement.setString(1, Stored.day(today));
-      try (ResultSet found = statement.executeQuery()) {
-        while (found.next()) {
-          lines.add(found.getLong(1));
-        }
-      }
-    }
-    return lines;
   }
 
   private void mark(String sql) throws SQLException {

@@ -34,6 +34,7 @@ final class ListImport {
   private int unchanged;
   private final List<Long> newItems = new ArrayList<>();
   private final List<Long> changedRules = new ArrayList<>();
+  private final Map<Long, Long> newRows = new LinkedHashMap<>();
 
   /**
    * @param rules what the list's form asks; null: it has none
@@ -81,6 +82,11 @@ final class ListImport {
   /** The upkeep rules that were added or changed, by number. */
   List<Long> changedRules() {
     return changedRules;
+  }
+
+  /** The line of each numbered row that was added, by the row's number. */
+  Map<Long, Long> newRows() {
+    return newRows;
   }
 
   private void row(CsvText.Line line) throws SQLException {
@@ -236,6 +242,7 @@ final class ListImport {
             newItems.add(id);
           } else if (list.isNumbered()) {
             known.add(list.tables().get(0), id);
+            newRows.put(id, line.number());
             noteRule(id);
           }
         });

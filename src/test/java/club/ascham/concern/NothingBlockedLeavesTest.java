@@ -44,6 +44,7 @@ class NothingBlockedLeavesTest {
     ISSUE,
     LEND_FOR_A_SESSION,
     LEND_BY_A_FILE,
+    LEND_BY_A_FILE_WITH_A_REASON,
     RECEIVE,
     RECEIVE_WITH_A_BANG,
     RECEIVE_WITH_DAMAGED_LIMBS,
@@ -61,7 +62,8 @@ class NothingBlockedLeavesTest {
     KEEP_THE_STRING,
     REPORT_A_CREAK,
     REPORT_A_SERVING,
-    ANSWER
+    ANSWER,
+    BEGIN_A_SET_UP
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -80,6 +82,7 @@ class NothingBlockedLeavesTest {
         }
         Deed deed = some(List.of(Deed.values()));
         List<String> blocked = blockedBy();
+        boolean spoken = somethingSpeaks();
         boolean outBefore = isOut();
         Response answer = tryTo(deed);
         int status = answer == null ? 0 : answer.statusCode();
@@ -88,6 +91,7 @@ class NothingBlockedLeavesTest {
         String told = "seed " + seed + ", deed " + i + " " + deed + ": " + blocked;
         if (leaves) {
           assertEquals(List.of(), blocked, told);
+          assertTrue(!spoken || deed != Deed.LEND_BY_A_FILE, told + ": without a reason");
           left++;
         } else if (isALeaving(deed) && !outBefore && !blocked.isEmpty()) {
           refusedThoughBlocked++;
@@ -96,6 +100,22 @@ class NothingBlockedLeavesTest {
           done.merge(deed, 1, Integer::sum);
         }
       }
+      tryTo(Deed.RECEIVE);
+      tryTo(Deed.RETURN_LOOKED_OVER);
+      backByItself();
+      for (Deed byFile : List.of(Deed.LEND_BY_A_FILE, Deed.LEND_BY_A_FILE_WITH_A_REASON)) {
+        putRight();
+        tryTo(Deed.BEGIN_A_SET_UP);
+        assertTrue(blockedBy().contains("its set-up is begun"));
+        assertEquals(422, tryTo(byFile).statusCode(), "seed " + seed);
+        finishTheSetUp();
+        tryTo(Deed.CHECK_FINE);
+        assertTrue(blockedBy().contains("to be checked"), () -> "seed " + seed + blockedBy());
+        assertEquals(422, tryTo(byFile).statusCode(), "seed " + seed);
+      }
+      putRight();
+      assertEquals(List.of(), blockedBy(), "seed " + seed);
+      assertEquals(200, tryTo(Deed.LEND_BY_A_FILE_WITH_A_REASON).statusCode(), "seed " + seed);
     } finally {
       bench.mayTurnBolts("officer", false);
       rows.change(
@@ -119,6 +139,7 @@ class NothingBlockedLeavesTest {
                   Map.of("answer", "nothing-there", "words", WHOLE_WORDS)));
     }
     tryTo(Deed.KEEP_THE_STRING);
+    finishTheSetUp();
     for (String work : List.of("limb-inspection", "riser-inspection", "bolt-inspection")) {
       inspect(work.startsWith("limb") ? bow.limbs() : bow.body(), work, "fine");
     }
@@ -131,7 +152,10 @@ class NothingBlockedLeavesTest {
   }
 
   private static boolean isALeaving(Deed deed) {
-    return deed == Deed.ISSUE || deed == Deed.LEND_FOR_A_SESSION || deed == Deed.LEND_BY_A_FILE;
+    return deed == Deed.ISSUE
+        || deed == Deed.LEND_FOR_A_SESSION
+        || deed == Deed.LEND_BY_A_FILE
+        || deed == Deed.LEND_BY_A_FILE_WITH_A_REASON;
   }
 
   // ---- what is done
@@ -150,7 +174,12 @@ class NothingBlockedLeavesTest {
                   List.of(bow.rig().value()),
                   "overrideWhy",
                   WHOLE_WORDS));
-      case LEND_BY_A_FILE -> lendByAFile();
+      case LEND_BY_A_FILE -> lendByAFile("");
+      case LEND_BY_A_FILE_WITH_A_REASON -> lendByAFile(WHOLE_WORDS);
+      case BEGIN_A_SET_UP -> {
+        beginASetUp();
+        yield null;
+      }
       case RECEIVE -> receive(Map.of());
       case RECEIVE_WITH_A_BANG -> receive(Map.of("signs", List.of("bang"), "part", "not-known"));
       case RECEIVE_WITH_DAMAGED_LIMBS ->
@@ -258,15 +287,44 @@ class NothingBlockedLeavesTest {
     return post("officer", "/api/loans", body);
   }
 
-  private Response lendByAFile() {
+  private void beginASetUp() {
+    if (isOut()) {
+      return;
+    }
+    rows.change(
+        """
+        INSERT INTO set_up (rig_id, begun_at, begun_by)
+        SELECT ?1, ?2, 1 WHERE NOT EXISTS (SELECT 1 FROM set_up WHERE rig_id = ?1 AND finished_at IS NULL)""",
+        bow.rig(),
+        time.now());
+  }
+
+  private void finishTheSetUp() {
+    rows.change(
+        """
+        UPDATE set_up SET finished_at = ?2, finished_by = 1, brace = 21600000, brace_from = 'GRIP_THROAT',
+               tiller_upper = 19000000, tiller_lower = 18600000, nocking = 400000, screws_seen = 1
+         WHERE rig_id = ?1 AND finished_at IS NULL""",
+        bow.rig(),
+        time.now());
+  }
+
+  private void backByItself() {
+    rows.change(
+        "UPDATE loan_line SET back_at = max(out_at, ?2), outcome = 'BACK' WHERE back_at IS NULL AND rig_id = ?1",
+        bow.rig(),
+        time.now());
+  }
+
+  private Response lendByAFile(String why) {
     long loan = 1 + rows.number("SELECT max(id) FROM loan");
     String now = Stored.moment(time.now());
     Response loans =
         file(
             "number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
                 + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
-                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,,,,,,\n"
-                    .formatted(loan, now, time.today(), now));
+                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,%s,,,,,\n"
+                    .formatted(loan, now, time.today(), now, why));
     assertEquals(200, loans.statusCode(), loans.asString());
     StringBuilder lines =
         new StringBuilder(
@@ -439,6 +497,11 @@ class NothingBlockedLeavesTest {
         why.add(part.code() + " failed");
       }
     }
+    if (rows.number(
+            "SELECT count(*) FROM set_up WHERE finished_at IS NULL AND rig_id = ?1", bow.rig())
+        > 0) {
+      why.add("its set-up is begun");
+    }
     if (waitsForACheck()) {
       why.add("to be checked");
     }
@@ -447,7 +510,17 @@ class NothingBlockedLeavesTest {
 
   private record Moment(String at, boolean clears) {}
 
-  /** Back, or checked, and not put back since. */
+  /** Whether something asks for a reason: told and not answered, or asked for. */
+  private boolean somethingSpeaks() {
+    return rows.number(
+            "SELECT (SELECT count(*) FROM report r JOIN report_part p ON p.report_id = r.id"
+                + " WHERE r.answer IS NULL AND p.item_id IN (%1$s))".formatted(ids())
+                + " + (SELECT count(*) FROM upkeep_task WHERE closed_by_record IS NULL AND item_id IN (%1$s))"
+                    .formatted(ids()))
+        > 0;
+  }
+
+  /** Back, or checked, and not put back or set up since. */
   private boolean waitsForACheck() {
     List<Moment> moments =
         rows.list(
@@ -455,6 +528,7 @@ class NothingBlockedLeavesTest {
             """
             SELECT back_at, 0 FROM loan_line WHERE rig_id = ?1 AND back_at IS NOT NULL
             UNION ALL SELECT happened_at, released_at IS NOT NULL FROM bow_check WHERE rig_id = ?1
+            UNION ALL SELECT finished_at, 1 FROM set_up WHERE rig_id = ?1 AND finished_at IS NOT NULL
             ORDER BY 1, 2""",
             bow.rig());
     return !moments.isEmpty() && !moments.get(moments.size() - 1).clears();

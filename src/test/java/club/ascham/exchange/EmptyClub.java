@@ -39,12 +39,12 @@ record EmptyClub(Connection connection) implements AutoCloseable {
   }
 
   ImportReport take(List<CsvFile> files, long shiftDays) throws SQLException {
-    return new ImportRun(connection, POUNDS, TODAY, Map.of()).run(files, shiftDays);
+    return new ImportRun(connection, POUNDS, TODAY, Map.of(), List.of()).run(files, shiftDays);
   }
 
   /** Filled as the demo is at its first start. */
   ImportReport fill(List<CsvFile> files) throws SQLException {
-    return new ImportRun(connection, POUNDS, TODAY, Map.of()).fill(files, 0);
+    return new ImportRun(connection, POUNDS, TODAY, Map.of(), List.of()).fill(files, 0);
   }
 
   String csv(String list) throws SQLException {
