@@ -109,6 +109,9 @@ class ExtendLoan {
               "dueOn",
               "It is due on " + ClubTime.said(loan.dueOn()) + " already: choose a later day."));
     }
+    ExtendRules.askWhy(
+            against, concerns.whenLent(command.loan()), loan.overrideWhy(), command.overrideWhy())
+        .ifPresent(refusals::add);
     if (command.draw() != null) {
       RigCard bow = rigs(out).stream().findFirst().flatMap(specs::of).orElse(null);
       Archer archer =

@@ -7,15 +7,55 @@ import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Unsuited;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Matter;
+import club.ascham.concern.Weight;
+import club.ascham.id.ItemId;
 import club.ascham.rig.RigCard;
 import club.ascham.units.LengthText;
+import club.ascham.upkeep.Work;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Whether a loan may go on with the draw its archer has now. */
 final class ExtendRules {
+  private static final String SAY_WHY =
+      " To let it go on all the same, say why in whole words; it is kept with the loan.";
+
   private ExtendRules() {}
+
+  private record Known(Matter matter, ItemId item, Work work, long source) {
+    static Known of(Concern one) {
+      return new Known(one.matter(), one.item(), one.work(), one.source());
+    }
+  }
+
+  /**
+   * What speaks against letting it go on, unless the loan's reason was given for just that.
+   *
+   * @param lent what stood against it when it was lent
+   * @param lentWhy the reason that is kept with the loan; null: none
+   * @param overrideWhy why it goes on all the same; null: no reason given
+   */
+  static Optional<Refusal> askWhy(Against now, Against lent, String lentWhy, String overrideWhy) {
+    if (now.blocks() || overrideWhy != null) {
+      return Optional.empty();
+    }
+    Set<Known> answered =
+        lentWhy == null ? Set.of() : lent.all().stream().map(Known::of).collect(Collectors.toSet());
+    String spoken =
+        now.of(Weight.SPEAKS_AGAINST).stream()
+            .filter(one -> !answered.contains(Known.of(one)))
+            .map(Concern::said)
+            .collect(Collectors.joining(" "));
+    return spoken.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Refusal("overrideWhy", spoken + SAY_WHY));
+  }
 
   /**
    * What keeps the loan from going on.

@@ -155,7 +155,11 @@ class LoanApi {
   @Path("/{id}/extend")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_JSON)
-  @Operation(summary = "Let a loan go on; a junior's draw length is asked again")
+  @Operation(
+      summary = "Let a loan go on; a junior's draw length is asked again",
+      description =
+          "What keeps something of it in refuses. What speaks against it, and did not when the loan"
+              + " was given with a reason, needs overrideWhy.")
   @RequestBody(
       content =
           @Content(

@@ -270,6 +270,64 @@ class WhatStandsAgainstTest {
         .body("errors[0].message", containsString("Ask it back now"));
   }
 
+  @ParameterizedTest
+  @EnumSource(
+      value = Known.class,
+      names = {"CHANGING", "ANOTHER_REPORT", "STRING_OVERDUE", "WORK_ASKED_FOR"})
+  void whatSpeaksAgainstALoan_asksForAReasonToLetItGoOn(Known known) {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    long loan = kitRoom.lent(rig, "Hanna Lode", "2026-05-01", "2026-06-01");
+    known.of(this, rig);
+    String page = "/loans/" + loan;
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get(page).then().body(containsString("id=\"overrideWhy\""));
+    Map<String, Object> body = new LinkedHashMap<>();
+    body.put("dueOn", time.today().plusDays(20).toString());
+    for (String no : new String[] {null, "x"}) {
+      body.put("overrideWhy", no);
+      as("officer")
+          .body(body)
+          .post("/api" + page + "/extend")
+          .then()
+          .statusCode(422)
+          .body("errors[0].field", equalTo("overrideWhy"));
+    }
+    officer
+        .post(page + "/extend", Map.of("dueOn", time.today().plusDays(20).toString()))
+        .then()
+        .statusCode(422)
+        .body(containsString("id=\"overrideWhy-error\""), containsString(known.said));
+    assertEquals(List.of("2026-06-01"), rows.texts("SELECT due_on FROM loan WHERE id = ?1", loan));
+
+    body.put("overrideWhy", A_REASON);
+    as("officer").body(body).post("/api" + page + "/extend").then().statusCode(200);
+    assertEquals(
+        List.of(A_REASON), rows.texts("SELECT override_why FROM loan WHERE id = ?1", loan));
+  }
+
+  @Test
+  void aReasonThatTheLoanWasGivenWith_isNotAskedForAgain_untilSomethingNewSpeaks() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    Known.WORK_ASKED_FOR.of(this, rig);
+    Map<String, Object> body = body(rig);
+    body.put("overrideWhy", A_REASON);
+    int loan = issue(body).statusCode(201).extract().path("id");
+    extend(loan, 40).statusCode(200);
+    Known.ANOTHER_REPORT.of(this, rig);
+    extend(loan, 50)
+        .statusCode(422)
+        .body("errors.size()", equalTo(1))
+        .body("errors[0].field", equalTo("overrideWhy"))
+        .body("errors[0].message", containsString(Known.ANOTHER_REPORT.said));
+  }
+
+  private ValidatableResponse extend(long loan, int days) {
+    return as("officer")
+        .body(Map.of("dueOn", time.today().plusDays(days).toString()))
+        .post("/api/loans/" + loan + "/extend")
+        .then();
+  }
+
   @Test
   void aFile_letsNothingLeaveTodayThatIsBlocked_andWhatIsLongAgoIsJudgedFromThenOn() {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
