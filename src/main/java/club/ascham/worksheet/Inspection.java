@@ -8,6 +8,7 @@ import club.ascham.verdict.Gravity;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,12 +44,7 @@ record Inspection(Inspected found, Instant happened, Map<Long, Answering> answer
     }
     Double upper = list.asksTurns() ? turns(typed, "upperTurnsOut") : null;
     Double lower = list.asksTurns() ? turns(typed, "lowerTurnsOut") : null;
-    String words = typed.optional("words", LONGEST);
-    if (words == null && seen.containsValue(Gravity.STOP)) {
-      typed.fault("words", "What was wrong? Whoever mends it reads this.");
-    } else if (words == null && seen.containsValue(Gravity.NOTE)) {
-      typed.fault("words", "What was noted, or put right? A few words.");
-    }
+    String words = words(typed, seen.values());
     String parts = typed.optional("partsUsed", LONGEST);
     Instant happened = happened(typed, subject, time);
     Map<Long, Answering> answers = answers(typed, subject, open, time.today());
@@ -56,6 +52,16 @@ record Inspection(Inspected found, Instant happened, Map<Long, Answering> answer
         ? Optional.of(
             new Inspection(new Inspected(seen, upper, lower, words, parts), happened, answers))
         : Optional.empty();
+  }
+
+  /** What was found in whole words; of what is fine throughout, whatever is noted. */
+  private static String words(Typed typed, Collection<Gravity> answers) {
+    if (answers.contains(Gravity.STOP)) {
+      return typed.reason("words", LONGEST, "What was wrong? Whoever mends it reads this.");
+    }
+    return answers.contains(Gravity.NOTE)
+        ? typed.reason("words", LONGEST, "What was noted, or put right? A few words.")
+        : typed.optional("words", LONGEST);
   }
 
   /** Whoever inspects one part stops that part. */

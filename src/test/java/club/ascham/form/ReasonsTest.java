@@ -12,6 +12,7 @@ import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
+import club.ascham.worksheet.LooksOf;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
@@ -49,6 +50,7 @@ class ReasonsTest {
               "Decision.why",
               "ExtendCommand.overrideWhy",
               "FindAgain.why",
+              "Inspection.words",
               "IssueCommand.overrideWhy",
               "OwnBand.source",
               "PeoplePages.why",
@@ -142,6 +144,9 @@ class ReasonsTest {
         new Try(
             "/receive/" + lent(), "depositKeptWhy", Map.of("allBack", "on", "depositKept", "5")));
     tries.add(new Try("/withdrawals/" + withdrawal + "/release", "lookedAt"));
+    for (String answer : List.of("note", "stop")) {
+      tries.add(new Try("/upkeep/" + limbs + "/limb-inspection", "words", seen(answer)));
+    }
     long loan = lent();
     tries.add(new Try("/loans/" + loan + "/items", "overrideWhy"));
     tries.add(new Try("/loans/" + loan + "/extend", "overrideWhy"));
@@ -201,6 +206,16 @@ class ReasonsTest {
             new Try(
                 "/api/receipts", "depositKeptWhy", Map.of("loanId", lent(), "depositKept", "5")),
             new Try("/api/recalls", "why", Map.of("maker", "Alderfen")),
+            new Try(
+                "/api/inspections",
+                "words",
+                Map.of(
+                    "item", bow.limbs().code(), "work", "limb-inspection", "seen", seen("stop"))),
+            new Try(
+                "/api/inspections",
+                "words",
+                Map.of(
+                    "item", bow.limbs().code(), "work", "limb-inspection", "seen", seen("note"))),
             new Try("/api/loans", "overrideWhy"),
             new Try("/api/loans/" + lent() + "/items", "overrideWhy"),
             new Try("/api/loans/" + lent() + "/extend", "overrideWhy"),
@@ -227,6 +242,13 @@ class ReasonsTest {
               equalTo(WholeWords.WANTED));
       assertEquals(before, told(), one.path());
     }
+  }
+
+  private static Map<String, Object> seen(String first) {
+    Map<String, Object> seen = new HashMap<>();
+    LooksOf.keys("limb-inspection").forEach(key -> seen.put(key, "fine"));
+    seen.put(LooksOf.keys("limb-inspection").get(0), first);
+    return seen;
   }
 
   /** What the record holds; a press that is refused adds nothing. */
