@@ -1,6 +1,8 @@
 package club.ascham.recall;
 
 import club.ascham.form.Typed;
+import club.ascham.report.PartChoice;
+import club.ascham.report.TellReport;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.time.ClubTime;
@@ -8,22 +10,31 @@ import club.ascham.withdrawal.Reason;
 import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.util.List;
 import java.util.function.Predicate;
 
-/** Withdraws what is chosen of all that a recall names, wherever it is, for one reason. */
+/**
+ * Withdraws what is chosen of all that a recall names, wherever it is, for one reason. What was out
+ * of use before has the recall told of it besides, so that no release of the one ends the other.
+ */
 @ApplicationScoped
 class RecallItems {
   private static final int LONGEST_WHY = 500;
 
   private final Recalls recalls;
   private final WithdrawItem withdrawItem;
+  private final TellReport tellReport;
   private final Pressed pressed;
   private final ClubTime time;
 
-  RecallItems(Recalls recalls, WithdrawItem withdrawItem, Pressed pressed, ClubTime time) {
+  RecallItems(
+      Recalls recalls,
+      WithdrawItem withdrawItem,
+      TellReport tellReport,
+      Pressed pressed,
+      ClubTime time) {
     this.recalls = recalls;
     this.withdrawItem = withdrawItem;
+    this.tellReport = tellReport;
     this.pressed = pressed;
     this.time = time;
   }
@@ -36,16 +47,26 @@ class RecallItems {
   /**
    * What was withdrawn.
    *
-   * @param out how many of them are on loan and must be asked for
+   * @param besides how many were out of use before, and stay so until this recall is answered too
+   * @param out how many of all these are on loan and must be asked for
    */
-  record Outcome(int withdrawn, int out) {
+  record Outcome(int withdrawn, int besides, int out) {
     String said() {
       String all =
           switch (withdrawn) {
-            case 0 -> "Nothing was left to withdraw.";
+            case 0 -> besides == 0 ? "Nothing was left to withdraw." : "";
             case 1 -> "One item is withdrawn.";
             default -> withdrawn + " items are withdrawn.";
           };
+      if (besides > 0) {
+        all =
+            (all
+                    + (besides == 1 ? " One was" : " " + besides + " were")
+                    + " out of use before: the recall stands against "
+                    + (besides == 1 ? "it" : "them")
+                    + " besides.")
+                .strip();
+      }
       return out == 0
           ? all
           : all + " " + (out == 1 ? "One is" : out + " are") + " on loan: ask for it back now.";
@@ -58,22 +79,28 @@ class RecallItems {
   @Writes
   Outcome withdraw(RecallQuery query, Predicate<Recalled> chosen, String why, String formKey) {
     if (pressed.ledTo(formKey).isPresent()) {
-      return new Outcome(0, 0);
+      return new Outcome(0, 0, 0);
     }
+    String words = Recalled.RECALL + why;
     Instant now = time.now();
-    List<Recalled> taken =
-        recalls.of(query).stream()
-            .filter(Recalled::isInUse)
-            .filter(chosen)
-            .filter(item -> isWithdrawn(item, why, now))
-            .toList();
+    int withdrawn = 0;
+    int besides = 0;
+    int out = 0;
+    for (Recalled item : recalls.of(query).stream().filter(chosen).toList()) {
+      if (recalls.standsAgainst(item.id(), words)) {
+        continue;
+      }
+      if (withdrawItem.withdraw(item.id(), new Reason(words, null, null), now, null)
+          instanceof WithdrawItem.Outcome.Withdrawn) {
+        withdrawn++;
+      } else {
+        PartChoice part = new PartChoice(item.id(), item.bareCode(), item.kind(), item.rig());
+        tellReport.tellRecalled(part, item.loan(), words);
+        besides++;
+      }
+      out += item.loan() == null ? 0 : 1;
+    }
     pressed.leads(formKey, query.address());
-    return new Outcome(
-        taken.size(), (int) taken.stream().filter(item -> item.loan() != null).count());
-  }
-
-  private boolean isWithdrawn(Recalled item, String why, Instant now) {
-    return withdrawItem.withdraw(item.id(), new Reason("Recalled: " + why, null, null), now, null)
-        instanceof WithdrawItem.Outcome.Withdrawn;
+    return new Outcome(withdrawn, besides, out);
   }
 }

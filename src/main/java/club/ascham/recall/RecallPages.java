@@ -117,7 +117,7 @@ class RecallPages {
   }
 
   /**
-   * @param first whether nobody has ticked anything yet: then all are
+   * @param first whether nobody has ticked anything yet: then all are that no recall reached
    */
   private TemplateInstance page(Typed typed, boolean first) {
     Optional<RecallQuery> query = RecallQuery.parse(typed);
@@ -137,7 +137,7 @@ class RecallPages {
                         holders.getOrDefault(item.id(), List.of()),
                         rigs.getOrDefault(item.id(), List.of()),
                         names,
-                        first || isTicked(item, typed)))
+                        first ? !item.isRecalled() : isTicked(item, typed)))
             .toList(),
         (int) found.stream().filter(Recalled::isInUse).count(),
         recalls.makers(),

@@ -15,7 +15,8 @@ import java.util.stream.Stream;
  * An item that a recall names, and where it is.
  *
  * @param serials its serial, and those of both limbs; null: none is recorded
- * @param withdrawnWhy null: it is in use
+ * @param withdrawnWhy null: it is not withdrawn
+ * @param toldWhy open recalls that reached it when it was out of use before; null: none
  * @param rig the rig it is fitted to; null: none (likewise rigBareCode)
  * @param loan null: it is not lent (likewise backBy)
  * @param leader of the session that it is out with; null: it is with a borrower, or not lent
@@ -30,11 +31,15 @@ public record Recalled(
     String serials,
     State state,
     String withdrawnWhy,
+    String toldWhy,
     RigId rig,
     String rigBareCode,
     LoanId loan,
     LocalDate backBy,
     String leader) {
+
+  /** How the reason of each recall begins. */
+  static final String RECALL = "Recalled: ";
 
   public String code() {
     return new ItemCode(bareCode).display();
@@ -68,8 +73,13 @@ public record Recalled(
         .collect(Collectors.joining(", "));
   }
 
-  /** Whether a recall would still withdraw it. */
+  /** Whether it is neither withdrawn nor retired. */
   public boolean isInUse() {
     return state != State.RETIRED && withdrawnWhy == null;
+  }
+
+  /** Whether a recall stands against it already; another may all the same. */
+  public boolean isRecalled() {
+    return toldWhy != null || withdrawnWhy != null && withdrawnWhy.startsWith(RECALL);
   }
 }

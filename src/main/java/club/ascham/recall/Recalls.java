@@ -41,7 +41,10 @@ class Recalls {
         """
         SELECT i.id, i.code, i.kind, i.maker, i.model, i.batch,
                nullif(concat_ws(' / ', i.serial, l.serial_upper, l.serial_lower), ''),
-               %s, w.why, s.rig_id, bi.code, s.loan_id, o.due_on, o.leader
+               %s, w.why,
+               (SELECT group_concat(r.words, ' ') FROM report_part p JOIN report r ON r.id = p.report_id
+                 WHERE p.item_id = i.id AND r.answer IS NULL AND r.words LIKE '%s%%'),
+               s.rig_id, bi.code, s.loan_id, o.due_on, o.leader
           FROM item_standing s
           JOIN item i ON i.id = s.item_id
           LEFT JOIN limbs l ON l.id = i.id
@@ -51,12 +54,24 @@ class Recalls {
           LEFT JOIN loan o ON o.id = s.loan_id
          WHERE i.id IN (%s)
          ORDER BY s.retired, i.code"""
-            .formatted(Standing.STATE_TODAY, MATCHING.formatted(2, 3, 4, 5)),
+            .formatted(Standing.STATE_TODAY, Recalled.RECALL, MATCHING.formatted(2, 3, 4, 5)),
         time.today(),
         query.maker(),
         query.model(),
         query.batch(),
         query.serial());
+  }
+
+  /** Whether this very recall stands against an item already. */
+  boolean standsAgainst(ItemId item, String words) {
+    return rows.number(
+            """
+            SELECT (SELECT count(*) FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL AND why = ?2)
+                 + (SELECT count(*) FROM report_part p JOIN report r ON r.id = p.report_id
+                     WHERE p.item_id = ?1 AND r.answer IS NULL AND r.words = ?2)""",
+            item,
+            words)
+        > 0;
   }
 
   /**

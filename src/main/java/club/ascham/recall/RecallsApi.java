@@ -64,6 +64,7 @@ class RecallsApi {
       String serials,
       String state,
       String withdrawnWhy,
+      String toldWhy,
       String rig,
       Long loanId,
       LocalDate backBy,
@@ -90,9 +91,11 @@ class RecallsApi {
   /**
    * What a recall did.
    *
-   * @param out how many of the withdrawn are on loan
+   * @param besides how many were out of use before: the recall stands against them as something
+   *     told
+   * @param out how many of all these are on loan
    */
-  public record RecallResult(int withdrawn, int out, String said) {}
+  public record RecallResult(int withdrawn, int besides, int out, String said) {}
 
   private final Recalls recalls;
   private final RecallItems recallItems;
@@ -162,7 +165,8 @@ class RecallsApi {
     }
     RecallItems.Outcome outcome =
         recallItems.withdraw(query.get(), item -> chosen.contains(item.id()), why, body.onceKey());
-    return Response.ok(new RecallResult(outcome.withdrawn(), outcome.out(), outcome.said()))
+    return Response.ok(
+            new RecallResult(outcome.withdrawn(), outcome.besides(), outcome.out(), outcome.said()))
         .build();
   }
 
@@ -209,6 +213,7 @@ class RecallsApi {
         item.serials(),
         Words.of(item.state()),
         item.withdrawnWhy(),
+        item.toldWhy(),
         item.rigCode(),
         item.loan() == null ? null : item.loan().value(),
         item.backBy(),

@@ -1,6 +1,7 @@
 package club.ascham.report;
 
 import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
@@ -12,6 +13,7 @@ import club.ascham.upkeep.Request;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Keeps what somebody tells of a bow; a dangerous sign keeps it in until it was looked at. */
@@ -68,7 +70,26 @@ public class TellReport {
     if (telling.isNothing() || parts.isEmpty()) {
       throw new IllegalArgumentException("a report tells something of something");
     }
-    long report = keep(telling, about);
+    long report = keep(telling, about, telling.isDangerous(), parts);
+    if (telling.isDangerous()) {
+      parts.forEach(part -> askFor(part, telling, about));
+    }
+    return report;
+  }
+
+  /**
+   * Keeps, inside another use case, that a maker calls a thing back. It stands whatever else does,
+   * and as a danger, until someone with the permit has looked and answers it.
+   */
+  @Writes
+  public long tellRecalled(PartChoice part, LoanId loan, String words) {
+    About about = new About(part.rig(), loan, null, About.ToldAt.BOW, time.now());
+    Telling telling = new Telling(Set.of(Noticed.SOMETHING_ELSE), words, part, part.rig());
+    return keep(telling, about, true, List.of(part));
+  }
+
+  private long keep(Telling telling, About about, boolean dangerous, List<PartChoice> parts) {
+    long report = keep(telling, about, dangerous);
     for (Noticed sign : telling.signs()) {
       rows.change("INSERT INTO report_sign (report_id, sign) VALUES (?1, ?2)", report, sign);
     }
@@ -77,13 +98,10 @@ public class TellReport {
           "INSERT INTO report_part (report_id, item_id) VALUES (?1, ?2)", report, part.item());
     }
     tell(telling, about, parts.stream().map(PartChoice::item).toList());
-    if (telling.isDangerous()) {
-      parts.forEach(part -> askFor(part, telling, about));
-    }
     return report;
   }
 
-  private long keep(Telling telling, About about) {
+  private long keep(Telling telling, About about, boolean dangerous) {
     return rows.number(
         """
         INSERT INTO report (rig_id, loan_id, receipt_id, told_at, happened_at, recorded_at, told_to,
@@ -97,7 +115,7 @@ public class TellReport {
         time.now(),
         actor.id(),
         telling.part() != null,
-        telling.isDangerous(),
+        dangerous,
         telling.words());
   }
 

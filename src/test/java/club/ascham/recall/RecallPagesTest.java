@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.check.CheckBench;
+import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
 import club.ascham.upkeep.Shelf;
@@ -23,6 +26,8 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class RecallPagesTest {
   @Inject Shelf shelf;
+  @Inject CheckBench bench;
+  @Inject Concerns concerns;
   @Inject ClubTime time;
 
   @Test
@@ -71,7 +76,9 @@ class RecallPagesTest {
     officer
         .get(page)
         .then()
-        .body(containsString("serving slips"), not(containsString("id=\"withdraw\"")));
+        .body(
+            containsString("serving slips"),
+            containsString("name=\"" + spare.field() + "\" value=\"on\">"));
   }
 
   @Test
@@ -120,7 +127,9 @@ class RecallPagesTest {
     String page = officer.get("/recall?batch=" + batch).asString();
     assertTrue(page.contains("name=\"" + one.field() + "\" value=\"on\" checked"), page);
     assertTrue(page.contains("name=\"" + other.field() + "\" value=\"on\" checked"));
-    assertFalse(page.contains("name=\"" + gone.field() + "\""), "what is retired is not ticked");
+    assertTrue(
+        page.contains("name=\"" + gone.field() + "\" value=\"on\" checked"),
+        "found again, it would be as unsafe");
     officer
         .post("/recall", Map.of("batch", batch, "why", "Maker's notice of May."))
         .then()
@@ -133,6 +142,78 @@ class RecallPagesTest {
         .statusCode(303);
     assertEquals("READY", shelf.state(one));
     assertEquals("WITHDRAWN", shelf.state(other));
+  }
+
+  @Test
+  void whatWasWithdrawnBefore_isReachedToo_andStaysInWhenThatIsReleased() {
+    bench.mayTurnBolts("officer", true);
+    String batch = "WB-" + System.nanoTime();
+    Shelf.Put string = shelf.aString(68);
+    shelf.name(string, "Twinerow", batch);
+    String why = "Maker's notice of 3 May: the serving slips.";
+    assertEquals(
+        201,
+        api("/api/withdrawals", Map.of("item", string.code(), "why", "A strand looks furred."))
+            .statusCode());
+    Visitor officer = Visitor.signedInAs("officer");
+    String page = officer.get("/recall?batch=" + batch).asString();
+    assertTrue(page.contains("name=\"" + string.field() + "\" value=\"on\" checked"), page);
+    officer
+        .post("/recall", Map.of("batch", batch, "why", why, string.field(), "on"))
+        .then()
+        .statusCode(303);
+    officer.get("/recall?batch=" + batch).then().body(containsString("Recalled: Maker"));
+    recall(Map.of("batch", batch, "why", why))
+        .then()
+        .statusCode(200)
+        .body("withdrawn", equalTo(0))
+        .body("besides", equalTo(0));
+
+    long withdrawal =
+        shelf.number("SELECT max(id) FROM withdrawal WHERE item_id = ?1", string.id());
+    api(
+            "/api/withdrawals/" + withdrawal + "/decide",
+            Map.of("work", "none", "why", "The strand was whole after all."))
+        .then()
+        .statusCode(200);
+    api(
+            "/api/withdrawals/" + withdrawal + "/release",
+            Map.of(
+                "lookedAt", "Every strand and both servings.", "why", "Nothing is furred on it."))
+        .then()
+        .statusCode(200);
+    assertTrue(concerns.of(string.id()).blocks(), "the recall stands");
+    assertTrue(concerns.of(string.id()).keptIn().contains("the serving slips"));
+    long report =
+        shelf.number("SELECT max(report_id) FROM report_part WHERE item_id = ?1", string.id());
+    api(
+            "/api/reports/" + report + "/answer",
+            Map.of("answer", "nothing-there", "words", "The maker says it is of another batch."))
+        .then()
+        .statusCode(200);
+    assertFalse(concerns.of(string.id()).blocks());
+    bench.mayTurnBolts("officer", false);
+  }
+
+  @Test
+  void whatIsRetired_isRecalledToo_forTheDayItIsFoundAgain() {
+    String batch = "RG-" + System.nanoTime();
+    Shelf.Put gone = shelf.aString(68);
+    shelf.name(gone, "Twinerow", batch);
+    shelf.change(
+        "UPDATE item SET retired_on = ?2, retired_why = 'LOST' WHERE id = ?1",
+        gone.id(),
+        time.today());
+    recall(Map.of("batch", batch, "why", "Maker's notice of May."))
+        .then()
+        .statusCode(200)
+        .body("withdrawn", equalTo(1));
+    api("/api/strings/" + gone.code() + "/found", Map.of("why", "It lay behind the rack."))
+        .then()
+        .statusCode(200);
+    assertTrue(
+        concerns.of(gone.id()).all().stream().anyMatch(one -> one.said().contains("Recalled: ")));
+    assertTrue(concerns.of(gone.id()).has(Matter.WITHDRAWN));
   }
 
   @Test
@@ -165,13 +246,17 @@ class RecallPagesTest {
   }
 
   private static Response recall(Map<String, ?> body) {
+    return api("/api/recalls", body);
+  }
+
+  private static Response api(String path, Map<String, ?> body) {
     return given()
         .auth()
         .preemptive()
         .basic("officer", "demo-fleet")
         .contentType("application/json")
         .body(body)
-        .post("/api/recalls");
+        .post(path);
   }
 
   @Test
