@@ -207,6 +207,10 @@ class ItemDesk {
           "It is out with loan %d: receive it first, or report it lost there."
               .formatted(loan.loan().value()));
     }
+    if (outcome instanceof RetireItem.Outcome.KeptIn keptIn) {
+      typed.fault("why", keptIn.message());
+      return Problem.of(typed);
+    }
     if (outcome instanceof RetireItem.Outcome.SeenSince seen) {
       typed.fault("on", seen.message());
       return Problem.of(typed);

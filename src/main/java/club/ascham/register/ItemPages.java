@@ -77,7 +77,12 @@ class ItemPages {
 
   @CheckedTemplate(basePath = "register", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RetireItemPage(
-      Registered item, RegisterRow row, Typed typed, String refusal, String refusedBecauseOf)
+      Registered item,
+      RegisterRow row,
+      Against against,
+      Typed typed,
+      String refusal,
+      String refusedBecauseOf)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "register", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -247,6 +252,10 @@ class ItemPages {
               "It is out on loan. Receive it first, or report it lost with its loan.",
               "/loans/" + onLoan.loan().value()));
     }
+    if (outcome instanceof RetireItem.Outcome.KeptIn keptIn) {
+      typed.fault("why", keptIn.message());
+      return Go.again(retirePage(item, typed, null, null));
+    }
     if (outcome instanceof RetireItem.Outcome.SeenSince seen) {
       typed.fault("on", seen.message());
       return Go.again(retirePage(item, typed, null, null));
@@ -262,7 +271,8 @@ class ItemPages {
 
   private RetireItemPage retirePage(
       Registered item, Typed typed, String refusal, String refusedBecauseOf) {
-    return new RetireItemPage(item, row(item), typed, refusal, refusedBecauseOf);
+    return new RetireItemPage(
+        item, row(item), concerns.of(item.id()), typed, refusal, refusedBecauseOf);
   }
 
   @GET

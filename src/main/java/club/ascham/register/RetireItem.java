@@ -1,5 +1,7 @@
 package club.ascham.register;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
@@ -20,8 +22,12 @@ import java.util.Optional;
 /** Takes an item off the register that the club no longer has; its record is kept. */
 @ApplicationScoped
 public class RetireItem {
+  private static final String NOT_SOLD =
+      " So it is not sold or given away: scrap it, or have that ended first.";
+
   private final ItemRecords records;
   private final LastSeen lastSeen;
+  private final Concerns concerns;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
@@ -31,6 +37,7 @@ public class RetireItem {
   RetireItem(
       ItemRecords records,
       LastSeen lastSeen,
+      Concerns concerns,
       Rows rows,
       Story story,
       Pressed pressed,
@@ -38,6 +45,7 @@ public class RetireItem {
       ClubTime time) {
     this.records = records;
     this.lastSeen = lastSeen;
+    this.concerns = concerns;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -58,6 +66,9 @@ public class RetireItem {
 
     /** It is out with this loan. */
     record OnLoan(LoanId loan) implements Outcome {}
+
+    /** Something keeps it in, and whoever it went to would know nothing of that. */
+    record KeptIn(String message) implements Outcome {}
 
     /** The record knows of it on a later day than this one; says which and how. */
     record SeenSince(String message) implements Outcome {}
@@ -111,6 +122,12 @@ public class RetireItem {
             .map(LoanOf::loan);
     if (loan.isPresent()) {
       return new Outcome.OnLoan(loan.get());
+    }
+    if (retirement.why() == RetiredWhy.SOLD) {
+      Against against = concerns.of(id);
+      if (against.blocks()) {
+        return new Outcome.KeptIn(against.keptIn() + NOT_SOLD);
+      }
     }
     Optional<String> since = lastSeen.since(id, item.registeredOn(), retirement.on());
     if (since.isPresent()) {

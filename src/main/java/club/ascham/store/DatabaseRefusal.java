@@ -38,7 +38,12 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry(
               "kept-as-it-is",
               "It is kept as it is after an accident: nothing of it is fitted, taken off, adjusted,"
-                  + " released or retired until an officer ends that."),
+                  + " checked, inspected, decided, exchanged, released or retired until an officer"
+                  + " ends that."),
+          Map.entry(
+              "sold-item-is-withdrawn",
+              "It is withdrawn: it is not sold or given away before someone with the permit releases"
+                  + " it."),
           Map.entry("lent-item-is-withdrawn", "One of these was withdrawn meanwhile."),
           Map.entry(
               "lent-part-is-not-fitted-to-that-rig", "The rig's parts were changed meanwhile."),
