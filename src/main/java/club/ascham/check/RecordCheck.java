@@ -9,6 +9,7 @@ import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
@@ -47,6 +48,7 @@ class RecordCheck {
   private final WithdrawParts withdrawParts;
   private final Reports reports;
   private final AnswersAtCheck answers;
+  private final KeptAsItIs kept;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
@@ -61,6 +63,7 @@ class RecordCheck {
       WithdrawParts withdrawParts,
       Reports reports,
       AnswersAtCheck answers,
+      KeptAsItIs kept,
       Rows rows,
       Story story,
       Pressed pressed,
@@ -73,6 +76,7 @@ class RecordCheck {
     this.withdrawParts = withdrawParts;
     this.reports = reports;
     this.answers = answers;
+    this.kept = kept;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -119,6 +123,9 @@ class RecordCheck {
   }
 
   private Optional<CheckOutcome.Refused> refusal(RigCard card, CheckEntry entry) {
+    if (kept.keeps(card.id(), entry.happened() == null ? time.now() : entry.happened())) {
+      return refused("", KeptAsItIs.SAID);
+    }
     if (!Judging.isPossible(card)) {
       return refused("", NOT_SET_UP);
     }

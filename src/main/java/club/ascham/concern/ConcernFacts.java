@@ -93,10 +93,12 @@ SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p
     return
 """
 SELECT 'RETIRED' AS matter, i.id, i.code, NULL AS at, i.retired_on AS day, NULL AS until_day, 1 AS grave,
-       NULL AS work, i.retired_why AS why, NULL AS signs, i.id AS source
+       NULL AS work, i.retired_why AS why, NULL AS more, i.id AS source
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value WHERE i.retired_on <= ?3
 UNION ALL
-SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, w.work IS NULL AND (w.decided_at IS NULL OR w.decided_at > ?2), w.work, w.why, NULL, w.id
+SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, w.work IS NULL AND (w.decided_at IS NULL OR w.decided_at > ?2), w.work, w.why,
+       (SELECT 'KEPT' FROM accident_item k JOIN accident a ON a.id = k.accident_id
+         WHERE k.withdrawal_id = w.id AND a.recorded_at <= ?2 AND (a.ended_at IS NULL OR a.ended_at > ?2) LIMIT 1), w.id
   FROM json_each(?1) t CROSS JOIN withdrawal w ON w.item_id = t.value JOIN item i ON i.id = t.value
  WHERE w.happened_at <= ?2 AND (w.released_at IS NULL OR w.released_at > ?2)
 UNION ALL
@@ -171,6 +173,9 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
                       GROUP BY f.rig_id) p ON p.rig_id = r.id
          WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g""";
 
+  /**
+   * @param more of a report, its signs; of a withdrawal, that it is kept after an accident
+   */
   record ItemRow(
       Matter matter,
       ItemId item,
@@ -181,7 +186,7 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
       boolean grave,
       Work work,
       String why,
-      String signs,
+      String more,
       long source) {
     Fact fact(Function<Instant, LocalDate> dayOf) {
       return new Fact(
@@ -193,6 +198,7 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
           until,
           grave,
           work,
+          matter == Matter.WITHDRAWN && more != null,
           whySaid(),
           source);
     }
@@ -202,9 +208,9 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
         case RETIRED -> why.toLowerCase(Locale.ROOT);
         case REPORTED ->
             Stream.concat(
-                    signs == null
+                    more == null
                         ? Stream.empty()
-                        : Arrays.stream(signs.split(","))
+                        : Arrays.stream(more.split(","))
                             .map(Noticed::valueOf)
                             .sorted()
                             .map(Noticed::said),
@@ -264,7 +270,7 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
 
     private Fact fact(Matter matter, boolean grave, LocalDate since, String why) {
       String name = bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
-      return new Fact(matter, null, name, rig, since, null, grave, null, why, rig.value());
+      return new Fact(matter, null, name, rig, since, null, grave, null, false, why, rig.value());
     }
   }
 }

@@ -17,6 +17,7 @@ import java.time.LocalDate;
  * @param grave blocking or dangerous, by its matter; of a withdrawal, whether nobody has decided
  *     what it needs; of what is not set up, whether it lacks a part
  * @param work that it asks for or that failed; null: none, or to be decided
+ * @param kept of a withdrawal, whether it is kept as it is after an accident
  * @param why in the words that were kept
  * @param source the row it comes from
  */
@@ -29,5 +30,6 @@ record Fact(
     LocalDate until,
     boolean grave,
     Work work,
+    boolean kept,
     String why,
     long source) {}

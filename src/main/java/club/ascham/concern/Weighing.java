@@ -20,6 +20,10 @@ import java.util.Set;
  * thing fit to go out.
  */
 final class Weighing {
+  private static final String KEPT =
+      "Kept as it is after an accident: until an officer ends the keeping, and the permit holder then"
+          + " releases it.";
+
   private Weighing() {}
 
   /** A withdrawal or an open report and the work it asks for are one thing, told once. */
@@ -129,11 +133,13 @@ final class Weighing {
     return switch (fact.matter()) {
       case RETIRED -> "Unless it is found again.";
       case WITHDRAWN ->
-          fact.work() != null
-              ? "Until " + done(fact.work()) + " and the permit holder releases it."
-              : fact.grave()
-                  ? "Until the permit holder decides what it needs, and releases it."
-                  : "Until the permit holder releases it.";
+          fact.kept()
+              ? KEPT
+              : fact.work() != null
+                  ? "Until " + done(fact.work()) + " and the permit holder releases it."
+                  : fact.grave()
+                      ? "Until the permit holder decides what it needs, and releases it."
+                      : "Until the permit holder releases it.";
       case INSPECTION_FAILED -> "Until it passes the " + fact.work().said() + ".";
       case REPORTED ->
           fact.grave()

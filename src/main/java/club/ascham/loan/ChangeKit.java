@@ -4,6 +4,7 @@ import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -21,11 +22,16 @@ import java.util.Objects;
  */
 @ApplicationScoped
 class ChangeKit {
+  private static final String KEPT =
+      "What this borrower has is kept as it is after an accident, until an officer ends that:"
+          + " receive it, and issue another kit.";
+
   private final LoanRecords loans;
   private final BorrowerRecords borrowers;
   private final LoanLines lines;
   private final KitStock stock;
   private final RigSpecs specs;
+  private final KeptAsItIs kept;
   private final Pressed pressed;
   private final Story story;
   private final ClubTime time;
@@ -36,6 +42,7 @@ class ChangeKit {
       LoanLines lines,
       KitStock stock,
       RigSpecs specs,
+      KeptAsItIs kept,
       Pressed pressed,
       Story story,
       ClubTime time) {
@@ -44,6 +51,7 @@ class ChangeKit {
     this.lines = lines;
     this.stock = stock;
     this.specs = specs;
+    this.kept = kept;
     this.pressed = pressed;
     this.story = story;
     this.time = time;
@@ -56,6 +64,9 @@ class ChangeKit {
     }
     Loan loan = loans.with(command.loan()).orElseThrow();
     Instant now = time.now();
+    if (kept.keeps(command.loan(), now)) {
+      return new LoanOutcome.Refused(List.of(new Refusal("item", KEPT)));
+    }
     List<LoanLine> out = lines.of(command.loan()).stream().filter(LoanLine::isOut).toList();
     LoanLine back =
         out.stream()

@@ -5,6 +5,7 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
@@ -26,14 +27,23 @@ class WeighRig {
   private static final double MOST_PART = 1.6;
 
   private final RigSpecs specs;
+  private final KeptAsItIs kept;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  WeighRig(RigSpecs specs, Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  WeighRig(
+      RigSpecs specs,
+      KeptAsItIs kept,
+      Rows rows,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.specs = specs;
+    this.kept = kept;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -51,6 +61,9 @@ class WeighRig {
         specs
             .of(id)
             .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id.value() + "."));
+    if (kept.keeps(id, time.now())) {
+      return Outcome.refused("", KeptAsItIs.SAID, "");
+    }
     Optional<RigSpec> spec = card.spec();
     if (spec.isEmpty() || !card.isWhole()) {
       return Outcome.refused(

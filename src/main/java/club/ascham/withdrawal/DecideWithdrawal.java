@@ -1,6 +1,7 @@
 package club.ascham.withdrawal;
 
 import club.ascham.people.Actor;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -21,6 +22,7 @@ class DecideWithdrawal {
 
   private final WithdrawalRecords records;
   private final AskForWork askForWork;
+  private final KeptAsItIs kept;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
@@ -29,12 +31,14 @@ class DecideWithdrawal {
   DecideWithdrawal(
       WithdrawalRecords records,
       AskForWork askForWork,
+      KeptAsItIs kept,
       Story story,
       Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.records = records;
     this.askForWork = askForWork;
+    this.kept = kept;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -62,6 +66,9 @@ class DecideWithdrawal {
     Withdrawal withdrawal = records.findById(id);
     if (withdrawal == null || !withdrawal.isOpen()) {
       return new Outcome.Refused(ReleaseItem.ALREADY, false);
+    }
+    if (kept.keeps(withdrawal.item(), time.now())) {
+      return new Outcome.Refused(KeptAsItIs.SAID, false);
     }
     if (withdrawal.isDecided()) {
       return new Outcome.Refused(BEFORE, false);

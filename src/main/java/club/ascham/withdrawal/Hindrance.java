@@ -1,5 +1,6 @@
 package club.ascham.withdrawal;
 
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
 import java.util.List;
@@ -46,10 +47,7 @@ public record Hindrance(String message, String page, String act) {
   static Optional<Hindrance> of(Weighed open, List<Work> failed) {
     if (open.accident() != null) {
       return Optional.of(
-          new Hindrance(
-              "It is kept as it is after an accident, until an officer ends that.",
-              "/accidents/" + open.accident(),
-              "To the accident"));
+          new Hindrance(KeptAsItIs.SAID, "/accidents/" + open.accident(), "To the accident"));
     }
     if (open.retired()) {
       return Optional.of(

@@ -5,6 +5,7 @@ import club.ascham.people.Actor;
 import club.ascham.report.AnswerReport;
 import club.ascham.report.Answering;
 import club.ascham.report.Reports;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -28,6 +29,7 @@ class InspectItem {
   private final WorkRecords records;
   private final WithdrawItem withdrawItem;
   private final AskForWork askForWork;
+  private final KeptAsItIs kept;
   private final Reports reports;
   private final AnswerReport answerReport;
   private final Story story;
@@ -39,6 +41,7 @@ class InspectItem {
       WorkRecords records,
       WithdrawItem withdrawItem,
       AskForWork askForWork,
+      KeptAsItIs kept,
       Reports reports,
       AnswerReport answerReport,
       Story story,
@@ -48,6 +51,7 @@ class InspectItem {
     this.records = records;
     this.withdrawItem = withdrawItem;
     this.askForWork = askForWork;
+    this.kept = kept;
     this.reports = reports;
     this.answerReport = answerReport;
     this.story = story;
@@ -67,8 +71,8 @@ class InspectItem {
     /** Nothing was kept: an answer to what was told can't be given so, at its field. */
     record NotAnswered(String field, String message) implements Outcome {}
 
-    /** Nothing was kept: the item is not the club's to inspect any more. */
-    record Retired(String message) implements Outcome {}
+    /** Nothing was kept: nobody inspects it now. */
+    record NotNow(String message) implements Outcome {}
   }
 
   /** Whether the person at this request may sign this work. */
@@ -83,7 +87,10 @@ class InspectItem {
       return new Outcome.Signed(led.get());
     }
     if (records.isRetired(subject.id())) {
-      return new Outcome.Retired(subject.code() + " is retired: there is nothing to inspect.");
+      return new Outcome.NotNow(subject.code() + " is retired: there is nothing to inspect.");
+    }
+    if (kept.keeps(subject.id(), inspection.happened())) {
+      return new Outcome.NotNow(KeptAsItIs.SAID);
     }
     Work work = list.work();
     if (!maySign(work)) {

@@ -193,8 +193,8 @@ class InspectionsApi {
       typed.fault(refused.field(), refused.message());
       return Problem.of(typed);
     }
-    if (outcome instanceof InspectItem.Outcome.Retired retired) {
-      typed.fault("item", retired.message());
+    if (outcome instanceof InspectItem.Outcome.NotNow notNow) {
+      typed.fault("item", notNow.message());
       return Problem.of(typed);
     }
     long id = WorkJson.idIn(((InspectItem.Outcome.Signed) outcome).page());

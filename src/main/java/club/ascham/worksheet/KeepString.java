@@ -1,6 +1,7 @@
 package club.ascham.worksheet;
 
 import club.ascham.people.Actor;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -19,27 +20,46 @@ class KeepString {
   static final String WHAT = "What did you see? Strands, servings, loops.";
 
   private final WorkRecords records;
+  private final KeptAsItIs kept;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  KeepString(WorkRecords records, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  /** How it went. */
+  sealed interface Outcome {
+    /** It stays on: the page that shows it. */
+    record StaysOn(String page) implements Outcome {}
+
+    /** Nothing was kept. */
+    record Refused(String message) implements Outcome {}
+  }
+
+  KeepString(
+      WorkRecords records,
+      KeptAsItIs kept,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.records = records;
+    this.kept = kept;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** Answers the page that shows it. */
   @Writes
-  String keep(Subject string, String found, String formKey) {
+  Outcome keep(Subject string, String found, String formKey) {
     var led = pressed.ledTo(formKey);
     if (led.isPresent()) {
-      return led.get();
+      return new Outcome.StaysOn(led.get());
     }
     Instant now = time.now();
+    if (kept.keeps(string.id(), now)) {
+      return new Outcome.Refused(KeptAsItIs.SAID);
+    }
     long record =
         records.keep(
             string.id(),
@@ -53,6 +73,6 @@ class KeepString {
             .because(found));
     String page = "/upkeep/records/" + record;
     pressed.leads(formKey, page);
-    return page;
+    return new Outcome.StaysOn(page);
   }
 }

@@ -7,6 +7,7 @@ import club.ascham.register.RetiredWhy;
 import club.ascham.register.Retirement;
 import club.ascham.rig.ChangeMoment;
 import club.ascham.rig.StringExchange;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -29,6 +30,7 @@ class ReplaceString {
   private final Spares spares;
   private final StringExchange exchange;
   private final ChangeMoment moments;
+  private final KeptAsItIs kept;
   private final RetireItem retireItem;
   private final WorkRecords records;
   private final Story story;
@@ -41,6 +43,7 @@ class ReplaceString {
       Spares spares,
       StringExchange exchange,
       ChangeMoment moments,
+      KeptAsItIs kept,
       RetireItem retireItem,
       WorkRecords records,
       Story story,
@@ -51,6 +54,7 @@ class ReplaceString {
     this.spares = spares;
     this.exchange = exchange;
     this.moments = moments;
+    this.kept = kept;
     this.retireItem = retireItem;
     this.records = records;
     this.story = story;
@@ -109,6 +113,9 @@ class ReplaceString {
       return new Outcome.Refused(moment.refused().field(), moment.refused().message());
     }
     Instant at = moment.at();
+    if (kept.keeps(old.rig(), at)) {
+      return new Outcome.Refused(null, KeptAsItIs.SAID);
+    }
     Optional<LoanId> loan = exchange.exchange(old.rig(), old.id(), spare.get().id(), at);
     long record =
         records.keep(

@@ -173,7 +173,12 @@ class ReplacementsApi {
     if (!typed.sound()) {
       return Problem.of(typed);
     }
-    long id = WorkJson.idIn(keepString.keep(string.orElseThrow(), found, typed.value("onceKey")));
+    KeepString.Outcome outcome =
+        keepString.keep(string.orElseThrow(), found, typed.value("onceKey"));
+    if (outcome instanceof KeepString.Outcome.Refused refused) {
+      return Problem.response(409, "Not possible now", refused.message());
+    }
+    long id = WorkJson.idIn(((KeepString.Outcome.StaysOn) outcome).page());
     return Response.created(URI.create("/api/replacements/" + id)).entity(one(id)).build();
   }
 }

@@ -169,8 +169,8 @@ class WorkPages {
       typed.fault(refused.field(), refused.message());
       return Go.again(page(subject, work, typed, null));
     }
-    if (outcome instanceof InspectItem.Outcome.Retired retired) {
-      return Go.again(page(subject(subject.code()), work, typed, retired.message()));
+    if (outcome instanceof InspectItem.Outcome.NotNow notNow) {
+      return Go.again(page(subject(subject.code()), work, typed, notNow.message()));
     }
     return Go.to(((InspectItem.Outcome.Signed) outcome).page());
   }
@@ -202,11 +202,16 @@ class WorkPages {
 
   private Response kept(Subject subject, Typed typed) {
     String found = typed.reason("found", KeepString.LONGEST, KeepString.WHAT);
-    return typed.sound() && !subject.isRetired()
-        ? Go.to(
-            keepString.keep(subject, found, typed.value("once-key")),
-            subject.code() + " stays on; its readings are held against the next one.")
-        : Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
+    if (!typed.sound() || subject.isRetired()) {
+      return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
+    }
+    KeepString.Outcome outcome = keepString.keep(subject, found, typed.value("once-key"));
+    if (outcome instanceof KeepString.Outcome.Refused refused) {
+      return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, refused.message()));
+    }
+    return Go.to(
+        ((KeepString.Outcome.StaysOn) outcome).page(),
+        subject.code() + " stays on; its readings are held against the next one.");
   }
 
   private TemplateInstance page(Subject subject, Work work, Typed typed, String refusal) {
