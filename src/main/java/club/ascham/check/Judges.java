@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.concern.Concerns;
 import club.ascham.drift.ClubScatter;
 import club.ascham.learnt.SecondMeasurement;
 import club.ascham.rig.OwnRecords;
@@ -13,11 +14,13 @@ class Judges {
   private final OwnRecords records;
   private final Club club;
   private final ClubScatter scatter;
+  private final Concerns concerns;
 
-  Judges(OwnRecords records, Club club, ClubScatter scatter) {
+  Judges(OwnRecords records, Club club, ClubScatter scatter, Concerns concerns) {
     this.records = records;
     this.club = club;
     this.scatter = scatter;
+    this.concerns = concerns;
   }
 
   /**
@@ -25,6 +28,10 @@ class Judges {
    */
   Judging of(RigCard card, SecondMeasurement second) {
     return new Judging(
-        card, records.of(card, second), club.rules().twistLimits(), scatter.today().change());
+        card,
+        records.of(card, second),
+        club.rules().twistLimits(),
+        scatter.today().change(),
+        () -> concerns.of(card.id()));
   }
 }
