@@ -36,7 +36,7 @@ public record Targets(Target brace, Target tiller, Target nocking) {
   public static Targets of(RigSpec rig, BraceTable inForce, Band clubBrace, SetUpFigures setUp) {
     return new Targets(
         brace(rig, inForce, clubBrace, setUp),
-        rig.tillerAdjusts() ? tillerByBolts(rig.style()) : tillerFixed(),
+        rig.tillerAdjusts() ? tillerSetByBolts(rig.style()) : tillerFixed(),
         nockingPoint());
   }
 
@@ -125,7 +125,8 @@ public record Targets(Target brace, Target tiller, Target nocking) {
         : "";
   }
 
-  private static Target tillerByBolts(Style style) {
+  /** What a tiller that limb bolts set should be, by how the string is held. */
+  public static Target tillerSetByBolts(Style style) {
     return switch (style) {
       case SPLIT_FINGER ->
           new Target(

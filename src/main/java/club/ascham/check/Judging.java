@@ -44,11 +44,7 @@ final class Judging {
    * @param against what stands against its parts; asked for an adjustment alone
    */
   Judging(
-      RigCard card,
-      Learnt learnt,
-      TwistLimits limits,
-      Length scatter,
-      Supplier<Against> against) {
+      RigCard card, Learnt learnt, TwistLimits limits, Length scatter, Supplier<Against> against) {
     this.card = card;
     this.learnt = learnt;
     this.scatter = scatter;
@@ -58,12 +54,7 @@ final class Judging {
 
   /** For those who ask what is open or wrong, and take no advice from it. */
   Judging(RigCard card) {
-    this(
-        card,
-        Learnt.NOTHING,
-        TwistLimits.IN_PRINT,
-        Judge.READERS_SCATTER,
-        () -> Against.NOTHING);
+    this(card, Learnt.NOTHING, TwistLimits.IN_PRINT, Judge.READERS_SCATTER, () -> Against.NOTHING);
   }
 
   /** Whether there are figures to judge the bow by; without them it is still in the workshop. */

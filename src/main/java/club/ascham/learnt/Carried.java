@@ -8,7 +8,6 @@ import club.ascham.learnt.History.Work;
 import club.ascham.mechanics.OwnRecord;
 import club.ascham.mechanics.ReadingScatter;
 import club.ascham.mechanics.Run;
-
 import club.ascham.verdict.Reading;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -110,7 +109,9 @@ final class Carried {
 
   private static Run.Point tiller(Measured of) {
     return new Run.Point(
-        0, of.upper().minus(of.lower()).mm(), ReadingScatter.tillerMm(of.upper().readingStep().mm()));
+        0,
+        of.upper().minus(of.lower()).mm(),
+        ReadingScatter.tillerMm(of.upper().readingStep().mm()));
   }
 
   /** The parts of the bow from the first reading to the second; null where they changed. */

@@ -161,8 +161,7 @@ final class BenchSteps {
   static BenchStep twists(RigSpec rig, TwistAdvice advice) {
     int count = Math.abs(advice.turns());
     String about =
-        "about %d %s (%s)"
-            .formatted(count, count == 1 ? "twist" : "twists", range(advice.low(), advice.high()));
+        "about %d %s (%s)".formatted(count, count == 1 ? "twist" : "twists", range(advice));
     return new BenchStep(
         TWISTS,
         advice.turns() > 0
@@ -180,10 +179,17 @@ final class BenchSteps {
     return rig.string().twists() != null && rig.string().twists() == 0;
   }
 
-  private static String range(int low, int high) {
-    return low == high
-        ? "as far as can be told"
-        : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
+  private static String range(TwistAdvice advice) {
+    Integer low = advice.low();
+    Integer high = advice.high();
+    String range =
+        high == null
+            ? "%d or more may be needed".formatted(Math.abs(low))
+            : low.equals(high)
+                ? "as far as can be told"
+                : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
+    boolean mayLack = advice.room() != null && (high == null || Math.abs(high) > advice.room());
+    return mayLack ? range + "; it has room for %d".formatted(advice.room()) : range;
   }
 
   /**

@@ -5,7 +5,6 @@ import static club.ascham.bow.Who.VOLUNTEER;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Target;
-import club.ascham.bow.Who;
 import club.ascham.bow.Zone;
 import club.ascham.units.Length;
 import club.ascham.verdict.TwistAdvice.Reach;
@@ -210,7 +209,7 @@ public final class Judge {
     } else if (braceOff) {
       twists = twists(bow, evidence.finding(Quantity.BRACE));
       evidence.rest(twists.basis());
-      if (twists.reach() != Reach.THIS_STRING) {
+      if (twists.otherLonger() != null) {
         otherString = BenchSteps.otherString(bow.rig(), twists);
       }
     }
@@ -230,7 +229,7 @@ public final class Judge {
       // Twists and bolts move each other: who does the one does the other.
       work.add(BenchSteps.toWorkshop(whyWorkshop(permit)));
     } else {
-      if (twists != null) {
+      if (twists != null && twists.reach() == Reach.THIS_STRING) {
         work.add(BenchSteps.twists(bow.rig(), twists));
         expected.add(Expectation.of(twists));
       }
@@ -238,6 +237,9 @@ public final class Judge {
         work.addAll(BenchSteps.bolts(bow.rig(), bolts.first()));
         expected.add(Expectation.of(bolts));
       }
+    }
+    if (work.isEmpty()) {
+      work.add(BenchSteps.lookAtLimbs(bow.rig()));
     }
     List<BenchStep> steps = new ArrayList<>();
     if (mayBeHarmed(bow, evidence, braceOff)) {
@@ -283,8 +285,12 @@ public final class Judge {
         : "tiller is set at the limb bolts, and that is for a permit holder.";
   }
 
+  /** Where it should be brought; where that is nearer than a reading can tell, farther inside. */
   private static Length aim(Finding finding) {
-    return finding.target().aim(finding.setUpFigure()).orElseThrow();
+    Target target = finding.target();
+    Length aim = target.aim(finding.setUpFigure()).orElseThrow();
+    boolean near = aim.minus(finding.reading()).abs().compareTo(Target.READING_STEP) < 0;
+    return near && target.inner() != null ? target.inner().middle() : aim;
   }
 
   /** Whatever the advice says: no bolt goes out where the maker's turns or its own are unknown. */

@@ -111,6 +111,11 @@ final class Stops {
     all.addAll(work);
     parts.forEach(part -> all.add(BenchSteps.work(part, build)));
     return new Withdraw(
-        evidence.reasons(reasons), all, parts, evidence.notes(), evidence.findings(), evidence.basis());
+        evidence.reasons(reasons),
+        all,
+        parts,
+        evidence.notes(),
+        evidence.findings(),
+        evidence.basis());
   }
 }

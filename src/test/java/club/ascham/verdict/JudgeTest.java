@@ -219,7 +219,8 @@ class JudgeTest {
   /** Whether a move within the band is a change, the readings together say, not one alone. */
   @Test
   void verdict_movedInsideItsBand_fitWithoutANote() {
-    assertEquals(List.of(), fit(adjustable(), seen(following(adjustable(), 216.5, 182, 178))).notes());
+    assertEquals(
+        List.of(), fit(adjustable(), seen(following(adjustable(), 216.5, 182, 178))).notes());
   }
 
   @Test
@@ -241,7 +242,8 @@ class JudgeTest {
   @Test
   void adjust_whatIsAReason_isNotANoteAsWell() {
     assertEquals(
-        List.of(), adjust(adjustable(), seen(following(adjustable(), NINE_INCHES, 182, 178)), false).notes());
+        List.of(),
+        adjust(adjustable(), seen(following(adjustable(), NINE_INCHES, 182, 178)), false).notes());
   }
 
   // ---- questions before a verdict
@@ -320,7 +322,8 @@ class JudgeTest {
 
   @Test
   void adjust_68InBowAtNineInches_twistsOut() {
-    AdjustFirst adjust = adjust(adjustable(), seen(following(adjustable(), NINE_INCHES, 182, 178)), false);
+    AdjustFirst adjust =
+        adjust(adjustable(), seen(following(adjustable(), NINE_INCHES, 182, 178)), false);
     assertEquals(
         List.of(
             Key.STRING_OFF,
@@ -334,7 +337,7 @@ class JudgeTest {
     // 8.6 mm from the set-up figure, 2 to 3 twists a millimetre: the strands of this string are not
     // known, so it is a rule of thumb.
     assertEquals(
-        "Take out about 21 twists (14 to 30 may be needed), turning a loop against the way the"
+        "Take out about 21 twists (14 or more may be needed; it has room for 30), turning a loop against the way the"
             + " string is twisted.",
         adjust.steps().get(1).words());
     assertEquals(Optional.of(-21.0), adjust.steps().get(1).amount());
@@ -446,7 +449,8 @@ class JudgeTest {
   void adjust_braceOfAnUntabledBowBeyondItsLimits_looksThenAimsAtTheSetUpFigure() {
     OnRecord bow = Checks.screwIn();
     assertEquals(Kind.FIT, kind(bow, seen(following(bow, 204, 162, 158))));
-    assertTrue(keys(adjust(bow, seen(following(bow, 206, 162, 158)), false)).contains(Key.LOOK_AT_LIMBS));
+    assertTrue(
+        keys(adjust(bow, seen(following(bow, 206, 162, 158)), false)).contains(Key.LOOK_AT_LIMBS));
     AdjustFirst then = adjust(bow, seated(following(bow, 209, 162, 158)), false);
     // 14 mm above the set-up figure: 30 twists can't give up 23, and 10 stay in any string.
     assertEquals(Reach.LONGER_STRING, then.twists().orElseThrow().reach());
@@ -649,8 +653,7 @@ class JudgeTest {
   @Test
   void theSameFigureThreeTimes_isAskedBack() {
     for (Build build : Build.values()) {
-      Judgement judged =
-          judge.verdict(Checks.of(build), seen(reading(220, 221, 224)), true);
+      Judgement judged = judge.verdict(Checks.of(build), seen(reading(220, 221, 224)), true);
       assertEquals(List.of(About.BRACE), abouts(assertInstanceOf(AskAgain.class, judged)));
     }
     OnRecord usual = adjustable();
@@ -703,6 +706,7 @@ class JudgeTest {
                 12,
                 10,
                 14,
+                20,
                 Reach.THIS_STRING,
                 null,
                 Length.ofMm(220),
