@@ -6,6 +6,7 @@ import club.ascham.learnt.SecondMeasurement;
 import club.ascham.rig.OwnRecords;
 import club.ascham.rig.RigCard;
 import club.ascham.rules.Club;
+import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 
 /** Gives each bow a judge who knows its own record and this club's limits. */
@@ -23,6 +24,11 @@ class Judges {
     this.concerns = concerns;
   }
 
+  /** How far two readings by this club's people may lie apart without a change. */
+  Length scatter() {
+    return scatter.today().change();
+  }
+
   /**
    * @param second the measurement after an adjustment that is to be judged; null: none
    */
@@ -31,7 +37,7 @@ class Judges {
         card,
         records.of(card, second),
         club.rules().twistLimits(),
-        scatter.today().change(),
+        scatter(),
         () -> concerns.of(card.id()));
   }
 }

@@ -118,7 +118,7 @@ public record TwistReckoning(
     boolean sound =
         count == null || (count + turns >= limits.fewest() && count + turns <= limits.most());
     Reach reach =
-        search.likely() == 0
+        search.isThere()
             ? Reach.LEAVE_IT
             : chance >= EVEN && sound ? Reach.THIS_STRING : Reach.LONGER_STRING;
     Double other = reach == Reach.LONGER_STRING ? response.otherStringMm(wanted, limits) : null;
@@ -194,6 +194,11 @@ public record TwistReckoning(
 
     Integer high() {
       return fewest(change -> Math.min(change.low() * direction, change.high() * direction));
+    }
+
+    /** So near that a reading can't tell, or that one twist would leave it farther off. */
+    boolean isThere() {
+      return wanted < ReadingScatter.READABLE_MM || (most() > 0 && likely() == 0);
     }
 
     /** The number that comes nearest; as many as there are, where none gets there. */
