@@ -40,23 +40,23 @@ class AnsweringTest {
 
   @ParameterizedTest(name = "{0}, dangerous {1}, “{2}”, until {3}, part {4}: wrong at {5}")
   @CsvSource({
-    "nothing-there, true,  it is whole, ,           , ",
+    "nothing-there, true,  both limbs are whole, ,           , ",
     "nothing-there, false, ,      ,           , ",
     "nothing-there, true,  ,      ,           , words",
     "nothing-there, true,  k,     ,           , words",
     "watch,         true,  x,     2026-05-04, , words",
-    "watch,         false, a line only,  2026-05-04, , ",
-    "watch,         false, a line only,  2027-05-03, , ",
-    "watch,         false, a line only,  2027-05-04, , until",
-    "watch,         false, a line only,  2026-05-03, , until",
-    "watch,         false, a line only,  ,           , until",
-    "watch,         false, a line only,  soon,       , until",
+    "watch,         false, a line in the lacquer,  2026-05-04, , ",
+    "watch,         false, a line in the lacquer,  2027-05-03, , ",
+    "watch,         false, a line in the lacquer,  2027-05-04, , until",
+    "watch,         false, a line in the lacquer,  2026-05-03, , until",
+    "watch,         false, a line in the lacquer,  ,           , until",
+    "watch,         false, a line in the lacquer,  soon,       , until",
     "watch,         false, ,      2026-05-04, , words",
-    "stop,          true,  it is gone,  ,      limbs, ",
-    "stop,          true,  it is gone,  ,           , part",
-    "stop,          true,  it is gone,  ,       tail, part",
+    "stop,          true,  the upper loop is gone,  ,      limbs, ",
+    "stop,          true,  the upper loop is gone,  ,           , part",
+    "stop,          true,  the upper loop is gone,  ,       tail, part",
     "stop,          true,  ,      ,      limbs, words",
-    "maybe,         true,  it is gone,  ,           , answer",
+    "maybe,         true,  the upper loop is gone,  ,           , answer",
   })
   void eachAnswer_needsWhatItNeeds(
       String answer, boolean dangerous, String words, String until, String part, String wrong) {
