@@ -55,6 +55,13 @@ for (const master of all("input[data-ticks]")) {
   lines.forEach((line) => line.addEventListener("change", follow));
 }
 
+// Whoever says stop is shown at once what may have been seen.
+for (const stop of all(".look input[type=radio][value=stop]")) {
+  stop.addEventListener("change", () => {
+    stop.closest(".look").querySelector("details").open = true;
+  });
+}
+
 // The gauge of a reading: asked of the server, which alone knows how to read a length and what its band is.
 for (const field of all("input[data-gauge]")) {
   const slot = document.querySelector(`.gauge-slot[data-for="${CSS.escape(field.id)}"]`);

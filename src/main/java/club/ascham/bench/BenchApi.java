@@ -6,7 +6,6 @@ import club.ascham.form.Words;
 import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Role;
-import club.ascham.rules.Club;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -30,9 +29,9 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 @Tag(name = "Bench", description = "From a reading to the number, for any bow")
 class BenchApi {
-  private final Club club;
+  private final ClubBands club;
 
-  BenchApi(Club club) {
+  BenchApi(ClubBands club) {
     this.club = club;
   }
 
@@ -48,38 +47,63 @@ class BenchApi {
       Double strandDiameterMm,
       Integer twists,
       Double braceMm,
-      Double targetMm) {}
+      Double targetMm,
+      Boolean sure) {}
 
   /**
-   * @param turns whole turns; negative: take out
-   * @param low the smallest number that may do it, and {@code high} the largest
+   * @param turns whole turns to put in; negative: to take out; 0 unless {@code reach} is {@code
+   *     this-string}
+   * @param low the smallest number that may do it, and {@code high} the largest; null: no number
+   *     does
+   * @param room twists that may go that way; null: not counted
+   * @param chance that this string gets there within its room, 0 to 1
    * @param stringChangeMm of the string's length; positive: longer
-   * @param reach {@code this-string}, {@code longer-string} or {@code shorter-string}
+   * @param reach {@code leave-it}, {@code this-string}, {@code longer-string} or {@code
+   *     shorter-string}
    * @param otherStringMm how much longer (untwisted) another string has to be; null: this one does
    *     it
+   * @param expectedBraceMm after the turns, 9 times in 10 within {@code expectedLowMm} and {@code
+   *     expectedHighMm}
    */
   record TwistAnswer(
       int turns,
-      int low,
-      int high,
+      Integer low,
+      Integer high,
+      Integer room,
+      double chance,
       double stringChangeMm,
       String reach,
       Double otherStringMm,
+      double expectedBraceMm,
+      double expectedLowMm,
+      double expectedHighMm,
       String basis) {
     static TwistAnswer of(TwistReckoning twists) {
+      boolean out = twists.stringChangeMm() > 0;
       return new TwistAnswer(
           twists.turns(),
-          Math.min(twists.low(), twists.high()),
-          Math.max(twists.low(), twists.high()),
+          out ? twists.high() : twists.low(),
+          out ? twists.low() : twists.high(),
+          twists.room(),
+          twists.chance(),
           twists.stringChangeMm(),
           Words.of(twists.reach()),
           twists.otherStringMm(),
+          twists.expectedMm(),
+          twists.lowMm(),
+          twists.highMm(),
           twists.basis());
     }
   }
 
-  /** Tiller is upper minus lower distance; the three turns may be null: unknown. */
+  /**
+   * Tiller is upper minus lower distance; the three turns may be null: unknown.
+   *
+   * @param targetMm null: the middle of what the style asks for
+   * @param style how the string is held; null: {@code split-finger}
+   */
   record BoltBody(
+      String style,
       Double tillerMm,
       Double targetMm,
       Double upperTurnsOut,
@@ -93,9 +117,12 @@ class BenchApi {
    * @param upperTurns expected in all, and {@code lowerTurns}
    * @param firstStep what to turn before measuring again
    * @param expectedTillerMm after the first step, within {@code low} and {@code high}
+   * @param outcome {@code leave-it}, {@code turn}, {@code no-room}, {@code look-first} or {@code
+   *     find-out-why}
    * @param reached whether the bolts have the room for all of it
    */
   record BoltAnswer(
+      String outcome,
       double upperTurns,
       double lowerTurns,
       BoltTurns firstStep,
@@ -106,6 +133,7 @@ class BenchApi {
       String basis) {
     static BoltAnswer of(BoltReckoning bolts) {
       return new BoltAnswer(
+          Words.of(bolts.outcome()),
           bolts.upper(),
           bolts.lower(),
           new BoltTurns(bolts.firstUpper(), bolts.firstLower()),
@@ -128,7 +156,8 @@ class BenchApi {
       Integer markedRiserIn,
       Integer riserIn,
       Double drawLengthIn,
-      Double braceMm) {}
+      Double braceMm,
+      Boolean sure) {}
 
   /** Pounds-force on the fingers, and where they may well lie. */
   record DrawWeightAnswer(double onFingersLb, double low, double high, String basis) {
@@ -152,7 +181,7 @@ class BenchApi {
                               + " \"targetMm\": 222.25}")))
   public Response twists(TwistBody body) {
     Typed typed = Typed.of(body);
-    return answer(typed, BenchQuestions.twists(typed, club.rules().twistLimits()), TwistAnswer::of);
+    return answer(typed, BenchQuestions.twists(typed, club), TwistAnswer::of);
   }
 
   @POST

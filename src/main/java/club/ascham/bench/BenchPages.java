@@ -6,7 +6,6 @@ import club.ascham.mechanics.BoltReckoning;
 import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
-import club.ascham.rules.Club;
 import club.ascham.statistics.Drift;
 import club.ascham.statistics.Life;
 import club.ascham.units.Length;
@@ -23,8 +22,10 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A bow in the hand and a number: three calculators. The questions stand in the address, for they
@@ -33,9 +34,17 @@ import java.util.Map;
 @Path("/bench")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class BenchPages {
-  /** Fields of a form that are lengths: which readings are plausible, and the unit reckoned in. */
-  private static final Map<String, Plausible> MM_FIELDS =
+  private static final Plausible RISER =
+      new Plausible("riser length", Length.ofInches(13), Length.ofInches(30));
+
+  /** Fields of a form that are lengths; their names end in the unit they are reckoned in. */
+  private static final Map<String, Plausible> LENGTHS =
       Map.of(
+          "bowLengthIn", new Plausible("bow length", Length.ofInches(40), Length.ofInches(80)),
+          "drawLengthIn", Plausible.DRAW_LENGTH,
+          "markedAtIn", Plausible.DRAW_LENGTH,
+          "markedRiserIn", RISER,
+          "riserIn", RISER,
           "stringLengthMm", Plausible.STRING_LENGTH,
           "braceMm", Plausible.BRACE,
           "targetBraceMm", Plausible.BRACE,
@@ -68,12 +77,15 @@ class BenchPages {
   @CheckedTemplate(basePath = "bench", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record HowUpkeepPage(int fall, int creep, int charts, int fewest) implements TemplateInstance {}
 
+  /** 173 cm are a bow of 68 in. */
+  private static final double A_HAIR_IN = 0.25;
+
   private static final HalfBow SOLVED = HalfBow.solved();
 
   private final Actor actor;
-  private final Club club;
+  private final ClubBands club;
 
-  BenchPages(Actor actor, Club club) {
+  BenchPages(Actor actor, ClubBands club) {
     this.actor = actor;
     this.club = club;
   }
@@ -120,39 +132,66 @@ class BenchPages {
     Typed question =
         question(
             typed,
-            List.of("bowLengthIn", "strands", "strandDiameterMm", "twists"),
-            List.of("stringLengthMm", "braceMm"));
+            List.of("strands", "strandDiameterMm", "twists", "sure"),
+            List.of("bowLengthIn", "stringLengthMm", "braceMm"));
     Length target = length(typed, "targetBraceMm");
     question.with("targetMm", target == null ? null : target.mm());
-    TwistReckoning twists =
-        BenchQuestions.twists(question, club.rules().twistLimits()).orElse(null);
+    TwistReckoning twists = BenchQuestions.twists(question, club).orElse(null);
     faults(question, typed, Map.of("targetMm", "targetBraceMm"));
     if (twists == null || !typed.sound()) {
       return null;
     }
-    return twists.reach() == TwistReckoning.Reach.THIS_STRING
-        ? someTwists(twists)
-        : anotherString(twists, typed);
+    return switch (twists.reach()) {
+      case LEAVE_IT ->
+          new Said(
+              "Leave it",
+              "It is off by less than a reading can tell.",
+              List.of("Measure once more before anything is twisted."),
+              twists.basis());
+      case THIS_STRING -> someTwists(twists);
+      case LONGER_STRING, SHORTER_STRING -> anotherString(twists, typed);
+    };
   }
 
   private static Said someTwists(TwistReckoning twists) {
     boolean in = twists.turns() > 0;
-    String number =
-        twists.turns() == 0
-            ? "Nothing to do"
-            : "%s %d %s"
-                .formatted(
-                    in ? "Put in" : "Take out", Math.abs(twists.turns()), twists(twists.turns()));
+    List<String> more = new ArrayList<>();
+    more.add(expect(twists.expectedMm(), twists.lowMm(), twists.highMm()));
+    if (twists.room() != null
+        && (twists.high() == null || Math.abs(twists.high()) > twists.room())) {
+      more.add(
+          "The string has room for %d; it gets there with a chance of about %.0f in 100."
+              .formatted(twists.room(), 100 * twists.chance()));
+    }
+    more.add(
+        "String off with the stringer. Twist in the direction it is twisted already; one without twists, the way its serving is wound.");
+    more.add(
+        "String on, loops seated, the string down the middle of both limbs; then measure brace"
+            + " and both tillers again.");
+    more.add(
+        "The string has to change by %s in length.".formatted(change(twists.stringChangeMm())));
     return new Said(
-        number,
-        "%d to %d to %s, 9 times in 10"
-            .formatted(Math.abs(twists.low()), Math.abs(twists.high()), in ? "put in" : "take out"),
-        List.of(
-            "String off with the stringer. Twist in the direction it is twisted already.",
-            "String on, loops seated, the string down the middle of both limbs; then measure brace"
-                + " and both tillers again.",
-            "The string has to change by %s in length.".formatted(change(twists.stringChangeMm()))),
+        "%s %d %s"
+            .formatted(
+                in ? "Put in" : "Take out", Math.abs(twists.turns()), twists(twists.turns())),
+        (twists.high() == null
+                ? "%d or more".formatted(Math.abs(twists.low()))
+                : "%d to %d".formatted(Math.abs(twists.low()), Math.abs(twists.high())))
+            + " to %s, 9 times in 10".formatted(in ? "put in" : "take out"),
+        more,
         twists.basis());
+  }
+
+  /** {@code Expect 8 5/8 in, 8 1/2 to 8 3/4 in (219 mm, 216 to 222), 9 times in 10.} */
+  private static String expect(double likelyMm, double lowMm, double highMm) {
+    return "Expect %s, %s to %s (%.0f mm, %.0f to %.0f), 9 times in 10."
+        .formatted(
+            LengthText.inches(Length.ofMm(likelyMm)),
+            LengthText.inches(Length.ofMm(lowMm)).replace(" in", ""),
+            LengthText.inches(Length.ofMm(highMm)),
+            likelyMm,
+            lowMm,
+            highMm);
   }
 
   private Said anotherString(TwistReckoning twists, Typed typed) {
@@ -185,25 +224,35 @@ class BenchPages {
     Typed question =
         question(
             typed,
-            List.of("upperTurnsOut", "lowerTurnsOut", "maxTurnsOut"),
-            List.of("tillerMm", "targetMm"));
+            List.of("style", "upperTurnsOut", "lowerTurnsOut", "maxTurnsOut"),
+            typed.has("targetMm") ? List.of("tillerMm", "targetMm") : List.of("tillerMm"));
     BoltReckoning bolts = BenchQuestions.bolts(question).orElse(null);
     faults(question, typed, Map.of());
     if (bolts == null || !typed.sound()) {
       return null;
     }
-    boolean nothing = bolts.firstUpper() == 0 && bolts.firstLower() == 0;
+    return switch (bolts.outcome()) {
+      case LEAVE_IT -> no("Leave it", "It is off by less than a reading can tell.", bolts);
+      case NO_ROOM ->
+          no("No bolt to turn", "None has room the way it would have to be turned.", bolts);
+      case LOOK_FIRST ->
+          no("Look at limbs and seats first", "So far off, tiller is no bolt work.", bolts);
+      case FIND_OUT_WHY -> no("Find out why first", "Its tiller hardly follows its bolts.", bolts);
+      case TURN -> someTurns(bolts);
+    };
+  }
+
+  private static Said no(String number, String range, BoltReckoning bolts) {
+    return new Said(number, range, List.of(), bolts.basis());
+  }
+
+  private static Said someTurns(BoltReckoning bolts) {
     return new Said(
-        nothing
-            ? "Nothing to turn"
-            : "First: "
-                + turn("upper", bolts.firstUpper())
-                + join(bolts)
-                + turn("lower", bolts.firstLower()),
-        nothing
-            ? "Tiller is at its aim, or no bolt has room."
-            : "Tiller then about %.1f mm, 9 times in 10 between %.1f and %.1f"
-                .formatted(bolts.expectedMm(), bolts.lowMm(), bolts.highMm()),
+        "First: "
+            + turn("upper", bolts.firstUpper())
+            + join(bolts)
+            + turn("lower", bolts.firstLower()),
+        expect(bolts.expectedMm(), bolts.lowMm(), bolts.highMm()),
         List.of(
             "String off with the stringer before a bolt is turned. Loosen its locking screw, turn,"
                 + " tighten the locking screw.",
@@ -239,8 +288,10 @@ class BenchPages {
     Typed question =
         question(
             typed,
-            List.of("markedLb", "markedAtIn", "markedRiserIn", "riserIn", "drawLengthIn"),
-            List.of());
+            List.of("markedLb", "sure"),
+            Stream.of("markedAtIn", "markedRiserIn", "riserIn", "drawLengthIn")
+                .filter(field -> typed.has(field) || field.equals("drawLengthIn"))
+                .toList());
     WeightOnFingers weight = BenchQuestions.drawWeight(question).orElse(null);
     faults(question, typed, Map.of());
     return weight == null || !typed.sound()
@@ -258,7 +309,8 @@ class BenchPages {
     numbers.forEach(field -> question.with(field, typed.value(field)));
     for (String field : lengths) {
       Length length = length(typed, field);
-      question.with(field, length == null ? null : length.mm());
+      question.with(
+          field, length == null ? null : field.endsWith("In") ? inches(length) : length.mm());
     }
     return question;
   }
@@ -266,8 +318,15 @@ class BenchPages {
   private Length length(Typed typed, String field) {
     return typed.length(
         field,
-        field.equals("stringLengthMm") ? LengthUnit.INCH : actor.unit(),
-        MM_FIELDS.get(field));
+        field.equals("stringLengthMm") || field.endsWith("In") ? LengthUnit.INCH : actor.unit(),
+        LENGTHS.get(field));
+  }
+
+  /** Whole where it is one: risers and bows go by whole inches. */
+  private static Number inches(Length length) {
+    double inches = length.inches();
+    long whole = Math.round(inches);
+    return Math.abs(inches - whole) < A_HAIR_IN ? (Number) whole : (Number) inches;
   }
 
   /** Faults of the question at the fields of the page; a field's own fault comes first. */

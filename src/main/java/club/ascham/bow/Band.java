@@ -34,6 +34,14 @@ public record Band(Length low, Length high) {
     return low.compareTo(reading) <= 0 && reading.compareTo(high) <= 0;
   }
 
+  /**
+   * The same for a reading, which tells no more than the step it was read in: half of it belongs to
+   * the band.
+   */
+  public boolean holdsAsRead(Length reading) {
+    return widenedBy(new Length(reading.readingStep().units() / 2)).holds(reading);
+  }
+
   /** This band with so much added at both ends. */
   public Band widenedBy(Length margin) {
     return new Band(low.minus(margin), high.plus(margin));

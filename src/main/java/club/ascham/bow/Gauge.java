@@ -60,13 +60,16 @@ public record Gauge(
    * {@code stop} beyond it. Null where nothing speaks.
    */
   public static String sign(Target target, Length reading) {
-    if (target.outer() != null && !target.outer().holds(reading)) {
-      return "stop";
-    }
-    if (target.inner() != null) {
-      return target.inner().holds(reading) ? "fine" : "note";
-    }
-    return target.outer() == null ? null : "fine";
+    return target
+        .zone(reading)
+        .map(
+            zone ->
+                switch (zone) {
+                  case IN_INNER -> "fine";
+                  case IN_OUTER -> target.inner() == null ? "fine" : "note";
+                  case BEYOND -> "stop";
+                })
+        .orElse(null);
   }
 
   private static Band shown(Band band, Length otherwise) {

@@ -40,6 +40,17 @@ public record Target(Band inner, Band outer, String basis) {
     return Optional.of(greater(inner.high().minus(READING_STEP), middle));
   }
 
+  /** Where a reading lies; empty where no band speaks. */
+  public Optional<Zone> zone(Length reading) {
+    if (outer != null && !outer.holdsAsRead(reading)) {
+      return Optional.of(Zone.BEYOND);
+    }
+    if (inner != null && inner.holdsAsRead(reading)) {
+      return Optional.of(Zone.IN_INNER);
+    }
+    return outer == null && inner == null ? Optional.empty() : Optional.of(Zone.IN_OUTER);
+  }
+
   private static Length lesser(Length one, Length other) {
     return one.compareTo(other) <= 0 ? one : other;
   }

@@ -1,6 +1,8 @@
 package club.ascham.bow;
 
 import club.ascham.units.Length;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -34,8 +36,28 @@ public record Targets(Target brace, Target tiller, Target nocking) {
   public static Targets of(RigSpec rig, BraceTable inForce, Band clubBrace, SetUpFigures setUp) {
     return new Targets(
         brace(rig, inForce, clubBrace, setUp),
-        rig.tillerAdjusts() ? tillerByBolts(rig.style()) : tillerFixed(),
+        rig.tillerAdjusts() ? tillerSetByBolts(rig.style()) : tillerFixed(),
         nockingPoint());
+  }
+
+  /**
+   * The same where nothing sets the tiller: one that has moved from its set-up figure by more than
+   * readers differ lies outside.
+   *
+   * @param setUp what the rig measured when its set-up was finished
+   * @param scatter how far two readings may lie apart without a change
+   */
+  public Targets withFixedTiller(RigSpec rig, SetUpFigures setUp, Length scatter) {
+    if (rig.tillerAdjusts()) {
+      return this;
+    }
+    Length figure = setUp.tiller();
+    Band whole = tiller.outer();
+    Length low = Collections.max(List.of(whole.low(), figure.minus(scatter)));
+    Length high = Collections.min(List.of(whole.high(), figure.plus(scatter)));
+    // A set-up figure that no bow should have leaves the whole band: it lies outside that too.
+    Band outer = low.compareTo(high) > 0 ? whole : new Band(low, high);
+    return new Targets(brace, new Target(tiller.inner(), outer, tiller.basis()), nocking);
   }
 
   /**
@@ -103,7 +125,8 @@ public record Targets(Target brace, Target tiller, Target nocking) {
         : "";
   }
 
-  private static Target tillerByBolts(Style style) {
+  /** What a tiller that limb bolts set should be, by how the string is held. */
+  public static Target tillerSetByBolts(Style style) {
     return switch (style) {
       case SPLIT_FINGER ->
           new Target(

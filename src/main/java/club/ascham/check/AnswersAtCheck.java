@@ -43,7 +43,8 @@ class AnswersAtCheck {
       if (report.isEmpty()) {
         return refused(key, "Someone has answered this meanwhile.");
       }
-      Optional<AnswerReport.Outcome.Refused> refusal = answerReport.refusal(report.get());
+      Optional<AnswerReport.Outcome.Refused> refusal =
+          answerReport.refusal(report.get(), each.getValue().answer());
       if (refusal.isPresent()) {
         return refused(key, refusal.get().message());
       }

@@ -1,6 +1,7 @@
 package club.ascham.check;
 
 import club.ascham.bow.Gauge;
+import club.ascham.bow.Target;
 import club.ascham.rig.RigCard;
 import club.ascham.units.Length;
 import club.ascham.verdict.Reading;
@@ -15,17 +16,23 @@ final class BowGauges {
     return Gauge.of("Brace", card.targets().brace(), card.setUp().brace(), reading, false);
   }
 
-  static Gauge tiller(RigCard card, Length reading) {
-    return Gauge.of("Tiller", card.targets().tiller(), card.setUp().tiller(), reading, true);
+  /**
+   * @param scatter how far two readings may lie apart: a tiller that nothing sets is outside beyond
+   *     it
+   */
+  static Gauge tiller(RigCard card, Length scatter, Length reading) {
+    Target target =
+        card.targets().withFixedTiller(card.spec().orElseThrow(), card.setUp(), scatter).tiller();
+    return Gauge.of("Tiller", target, card.setUp().tiller(), reading, true);
   }
 
   /** Brace only where it was measured from the set-up's own point. */
-  static List<Gauge> of(RigCard card, Reading reading) {
+  static List<Gauge> of(RigCard card, Length scatter, Reading reading) {
     List<Gauge> gauges = new ArrayList<>();
     if (reading.from() == card.setUp().braceFrom()) {
       gauges.add(brace(card, reading.brace()));
     }
-    gauges.add(tiller(card, reading.tiller()));
+    gauges.add(tiller(card, scatter, reading.tiller()));
     return gauges;
   }
 }

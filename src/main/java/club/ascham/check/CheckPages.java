@@ -62,6 +62,7 @@ class CheckPages {
   private final Strangers strangers;
   private final CorrectParts correctParts;
   private final Trends trends;
+  private final Judges judges;
   private final Actor actor;
 
   CheckPages(
@@ -71,6 +72,7 @@ class CheckPages {
       Strangers strangers,
       CorrectParts correctParts,
       Trends trends,
+      Judges judges,
       Actor actor) {
     this.desk = desk;
     this.queue = queue;
@@ -78,6 +80,7 @@ class CheckPages {
     this.strangers = strangers;
     this.correctParts = correctParts;
     this.trends = trends;
+    this.judges = judges;
     this.actor = actor;
   }
 
@@ -267,7 +270,7 @@ class CheckPages {
         : null;
   }
 
-  private static List<Gauge> tiller(RigCard card, String quantity, Length upper, Length lower) {
+  private List<Gauge> tiller(RigCard card, String quantity, Length upper, Length lower) {
     Target none = new Target(null, null, "");
     if (quantity.equals("tillerUpper")) {
       return upper == null
@@ -280,6 +283,6 @@ class CheckPages {
     return List.of(
         upper == null
             ? Gauge.of("Lower", none, card.setUp().tillerLower(), lower, false)
-            : BowGauges.tiller(card, upper.minus(lower)));
+            : BowGauges.tiller(card, judges.scatter(), upper.minus(lower)));
   }
 }

@@ -1,5 +1,7 @@
 package club.ascham.check;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Matter;
 import club.ascham.id.ItemId;
 import club.ascham.learnt.Learnt;
 import club.ascham.mechanics.TwistLimits;
@@ -7,6 +9,7 @@ import club.ascham.rig.Part;
 import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
 import club.ascham.units.Length;
+import club.ascham.upkeep.Work;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.BenchAdvice;
 import club.ascham.verdict.Gravity;
@@ -16,35 +19,42 @@ import club.ascham.verdict.OnRecord;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
+import club.ascham.verdict.Verdict;
 import club.ascham.verdict.WorkDone;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Brings a check and what is on record about its bow before the judge. */
 final class Judging {
   private final RigCard card;
   private final Learnt learnt;
   private final Length scatter;
+  private final Supplier<Against> against;
   private final Judge judge;
 
   /**
    * @param learnt what the bow's own record says of it
    * @param limits the twists that this club takes as sound
    * @param scatter how far two readings by its people may lie apart without a change
+   * @param against what stands against its parts; asked for an adjustment alone
    */
-  Judging(RigCard card, Learnt learnt, TwistLimits limits, Length scatter) {
+  Judging(
+      RigCard card, Learnt learnt, TwistLimits limits, Length scatter, Supplier<Against> against) {
     this.card = card;
     this.learnt = learnt;
     this.scatter = scatter;
+    this.against = against;
     this.judge = new Judge(new BenchAdvice(limits, learnt.record()));
   }
 
   /** For those who ask what is open or wrong, and take no advice from it. */
   Judging(RigCard card) {
-    this(card, Learnt.NOTHING, TwistLimits.IN_PRINT, Judge.READERS_SCATTER);
+    this(card, Learnt.NOTHING, TwistLimits.IN_PRINT, Judge.READERS_SCATTER, () -> Against.NOTHING);
   }
 
   /** Whether there are figures to judge the bow by; without them it is still in the workshop. */
@@ -56,15 +66,44 @@ final class Judging {
    * @param done the adjustment before this measurement; null: none, or nothing measured before it
    */
   Judgement verdict(Seen seen, WorkDone done, boolean permit) {
-    OnRecord bow =
-        new OnRecord(
-            learnt.now(card.spec().orElseThrow()),
-            learnt.now(card.setUp()),
-            card.targets(),
-            scatter);
+    Judgement judged = judged(onRecord(false, null), seen, done, permit);
+    if (!(judged instanceof Verdict.AdjustFirst)) {
+      return judged;
+    }
+    Against known = against.get();
+    return judged(
+        onRecord(known.has(Matter.CHANGING), noTwists(known).orElse(null)), seen, done, permit);
+  }
+
+  private Judgement judged(OnRecord bow, Seen seen, WorkDone done, boolean permit) {
     return done == null
         ? judge.verdict(bow, seen, permit)
         : judge.afterAdjustment(bow, done, seen, permit);
+  }
+
+  private OnRecord onRecord(boolean changing, String noTwists) {
+    return new OnRecord(
+        learnt.now(card.spec().orElseThrow()),
+        learnt.now(card.setUp()),
+        card.targets(),
+        scatter,
+        learnt.sinceBolts(),
+        changing,
+        noTwists);
+  }
+
+  /** Why its string is not twisted any further. */
+  private static Optional<String> noTwists(Against known) {
+    return known.all().stream()
+        .filter(one -> one.work() == Work.STRING_REPLACEMENT)
+        .flatMap(
+            one ->
+                switch (one.matter()) {
+                  case OVERDUE -> Stream.of("it is overdue");
+                  case ASKED, WITHDRAWN -> Stream.of("it was asked to be replaced");
+                  default -> Stream.<String>empty();
+                })
+        .findFirst();
   }
 
   /**

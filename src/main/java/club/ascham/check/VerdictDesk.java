@@ -5,6 +5,7 @@ import club.ascham.concern.Concerns;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.report.Reports;
+import club.ascham.rig.OwnRecords;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.time.ClubTime;
@@ -29,6 +30,7 @@ class VerdictDesk {
   private final Reports reports;
   private final Withdrawals withdrawals;
   private final Trends trends;
+  private final OwnRecords ownRecords;
   private final Actor actor;
   private final ClubTime time;
 
@@ -41,6 +43,7 @@ class VerdictDesk {
       Reports reports,
       Withdrawals withdrawals,
       Trends trends,
+      OwnRecords ownRecords,
       Actor actor,
       ClubTime time) {
     this.desk = desk;
@@ -51,6 +54,7 @@ class VerdictDesk {
     this.reports = reports;
     this.withdrawals = withdrawals;
     this.trends = trends;
+    this.ownRecords = ownRecords;
     this.actor = actor;
     this.time = time;
   }
@@ -67,7 +71,10 @@ class VerdictDesk {
         Judging.isPossible(card) && Objects.equals(check.setUpId(), card.setUpId());
     List<Gauge> gauges =
         sameFigures
-            ? check.reading().map(reading -> BowGauges.of(card, reading)).orElse(List.of())
+            ? check
+                .reading()
+                .map(reading -> BowGauges.of(card, judges.scatter(), reading))
+                .orElse(List.of())
             : List.of();
     Checks.Adjusted pair = checks.adjustmentAround(id).orElse(null);
     boolean second = pair != null && pair.after() != null && pair.after() == id;
@@ -90,7 +97,8 @@ class VerdictDesk {
         waiting.isEmpty() ? null : waiting.get(0),
         waiting.size(),
         actor.holdsPermit(time.today())
-            && card.spec().map(spec -> spec.tillerAdjusts()).orElse(false));
+            && card.spec().map(spec -> spec.tillerAdjusts()).orElse(false),
+        second ? ownRecords.words(card) : List.of());
   }
 
   /**

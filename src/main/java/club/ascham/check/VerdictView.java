@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.concern.Against;
+import club.ascham.concern.Weight;
 import club.ascham.form.Words;
 import club.ascham.report.Report;
 import club.ascham.rig.RigCard;
@@ -10,8 +11,10 @@ import club.ascham.rig.Trends;
 import club.ascham.standing.State;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.upkeep.Work;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Reading;
+import club.ascham.verdict.Verdict;
 import club.ascham.web.Days;
 import club.ascham.withdrawal.Withdrawals;
 import java.util.List;
@@ -32,6 +35,7 @@ import java.util.function.Function;
  * @param withdrawn what this check took out of use
  * @param next the bow to be checked after this one; null: none waits
  * @param boltsHere whether this person may turn the bolts of this bow
+ * @param learnt what its adjustments have shown, where this check is a second measurement
  */
 record VerdictView(
     RigCard card,
@@ -49,7 +53,8 @@ record VerdictView(
     List<Withdrawals.Row> withdrawn,
     Queue.Waiting next,
     int waiting,
-    boolean boltsHere) {
+    boolean boltsHere,
+    List<String> learnt) {
 
   public String path() {
     return CheckPages.verdictPage(card.id(), check.id());
@@ -65,13 +70,21 @@ record VerdictView(
   }
 
   public String title() {
-    return answerFirst()
-        ? "Answer what was told first"
+    if (answerFirst()) {
+      return "Answer what was told first";
+    }
+    return staysIn()
+        ? "Readings fine; stays in: " + against.of(Weight.BLOCKS).get(0).brief()
         : CheckDesk.capital(RecordCheck.said(check.verdict()));
   }
 
   public String kind() {
-    return Words.of(check.verdict());
+    return Words.of(staysIn() ? Verdict.Kind.WITHDRAW : check.verdict());
+  }
+
+  /** The check found nothing, and something else keeps the bow in. */
+  public boolean staysIn() {
+    return check.isFit() && against.blocks();
   }
 
   public boolean canBePutBack() {
@@ -90,14 +103,26 @@ record VerdictView(
   public boolean canBeAdjusted() {
     return current
         && !answerFirst()
-        && check.verdict() == club.ascham.verdict.Verdict.Kind.ADJUST
+        && check.verdict() == Verdict.Kind.ADJUST
         && state != State.IN_THE_WORKSHOP
         && state != State.WITHDRAWN;
   }
 
-  /** Steps that this person can do alone; else the workshop comes first. */
+  /** It ends here for this person: the workshop goes on. */
   public boolean isForWorkshop() {
-    return words.isForWorkshop();
+    return words.has(BenchStep.Key.TO_WORKSHOP);
+  }
+
+  /** Where another string is fitted, which asks for its code; null: none is. */
+  public String otherString() {
+    return words.has(BenchStep.Key.OTHER_STRING) && card.string() != null
+        ? "/upkeep/" + card.string().code() + "/" + Work.STRING_REPLACEMENT.word()
+        : null;
+  }
+
+  /** What was to be expected of the adjustment before this measurement. */
+  public List<String> expected() {
+    return before == null ? List.of() : before.words().expected();
   }
 
   public boolean measuredAgain() {

@@ -17,7 +17,7 @@ public final class DriftWords {
   /**
    * In one or two sentences that begin with one of three words: steady, unsure, changing.
    *
-   * @param day how a moment's day is said
+   * @param day how a moment's day is said; null: that day is not over, and says nothing yet
    */
   public static String of(Drift drift, Function<Instant, String> day) {
     if (drift.readings() < 2) {
@@ -31,9 +31,24 @@ public final class DriftWords {
           "Unsure: %s. That is much, and may still be the reader: measure it again soon."
               .formatted(moved(drift));
       case CHANGING ->
-          "Changing since about %s: %s, more than readings differ of themselves. %s"
-              .formatted(day.apply(drift.since()), moved(drift), causes(drift.causes()));
+          "Changing%s: %s, more than readings differ of themselves. %s"
+              .formatted(since(drift, day, "about "), moved(drift), causes(drift.causes()));
     };
+  }
+
+  /**
+   * Beside a reading that is being typed: one line against the set-up figure, where it changes;
+   * else null.
+   */
+  public static String line(Drift drift, Function<Instant, String> day) {
+    return drift.readings() < 2 || drift.answer() != Drift.Answer.CHANGING
+        ? null
+        : "Changing%s: %s.".formatted(since(drift, day, ""), moved(drift));
+  }
+
+  private static String since(Drift drift, Function<Instant, String> day, String how) {
+    String said = day.apply(drift.since());
+    return said == null ? "" : " since " + how + said;
   }
 
   /** Why work is asked for: always the same words for the same causes, without figures. */

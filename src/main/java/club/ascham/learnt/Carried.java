@@ -8,7 +8,7 @@ import club.ascham.learnt.History.Work;
 import club.ascham.mechanics.OwnRecord;
 import club.ascham.mechanics.ReadingScatter;
 import club.ascham.mechanics.Run;
-import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,9 +28,6 @@ import java.util.Objects;
  * <p>An adjustment counts when the same parts were fitted at both readings and between them.
  */
 final class Carried {
-  /** 1/16 in, in hundred-thousandths of a millimetre. */
-  private static final long SIXTEENTH = 158_750;
-
   private final History history;
   private final Parts now;
   private final List<Run> counted = new ArrayList<>();
@@ -52,7 +49,8 @@ final class Carried {
         new OwnRecord(carried.counted, carried.added, carried.bolts),
         carried.twists(rig, Instant.MAX),
         carried.turns(rig, true),
-        carried.turns(rig, false));
+        carried.turns(rig, false),
+        carried.sinceBolts(rig));
   }
 
   private void readRig(RigId rig) {
@@ -106,17 +104,14 @@ final class Carried {
   }
 
   private static Run.Point brace(Measured of) {
-    return new Run.Point(0, of.brace().mm(), ReadingScatter.braceMm(stepMm(of.brace())));
+    return new Run.Point(0, of.brace().mm(), ReadingScatter.braceMm(of.brace().readingStep().mm()));
   }
 
   private static Run.Point tiller(Measured of) {
     return new Run.Point(
-        0, of.upper().minus(of.lower()).mm(), ReadingScatter.tillerMm(stepMm(of.upper())));
-  }
-
-  /** A whole number of sixteenths was read in inches, anything else in millimetres. */
-  private static double stepMm(Length reading) {
-    return reading.units() % SIXTEENTH == 0 ? SIXTEENTH / 1e5 : 1;
+        0,
+        of.upper().minus(of.lower()).mm(),
+        ReadingScatter.tillerMm(of.upper().readingStep().mm()));
   }
 
   /** The parts of the bow from the first reading to the second; null where they changed. */
@@ -193,6 +188,23 @@ final class Carried {
       }
     }
     return out;
+  }
+
+  /** The readings after the last bolt work since the set-up; what is being judged now is none. */
+  private Reading sinceBolts(RigId rig) {
+    SetUp setUp = history.setUp(rig, Instant.MAX).orElse(null);
+    Reading last = null;
+    for (Work work : history.workOn(rig)) {
+      boolean turned = work.upper() != 0 || work.lower() != 0 || work.boltsUncounted();
+      if (setUp != null && since(work, setUp) && turned && !history.isBeingJudged(work.after())) {
+        last = history.reading(work.after()).map(Carried::reading).orElse(last);
+      }
+    }
+    return last;
+  }
+
+  private static Reading reading(Measured of) {
+    return new Reading(of.brace(), of.from(), of.upper(), of.lower());
   }
 
   private static boolean since(Work work, SetUp setUp) {

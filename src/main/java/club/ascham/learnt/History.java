@@ -24,6 +24,13 @@ record History(
     List<Fitting> fittings,
     List<SetUp> setUps,
     Map<Bow, Integer> bowLengthsIn) {
+  /** Stands for a check that is not kept yet. */
+  private static final long BEING_JUDGED = Long.MAX_VALUE;
+
+  boolean isBeingJudged(Long check) {
+    return check != null && check == BEING_JUDGED;
+  }
+
   /** Of a bow on which nothing was done since it was set up. */
   static History untouched(List<SetUp> setUps) {
     return new History(List.of(), List.of(), List.of(), setUps, Map.of());
@@ -160,7 +167,7 @@ record History(
 
   /** The same with a second measurement that is being judged, and not yet kept. */
   History with(SecondMeasurement second) {
-    long id = Long.MAX_VALUE;
+    long id = BEING_JUDGED;
     List<Work> all =
         work.stream()
             .map(one -> one.id() == second.adjustment() ? one.measuredBy(id) : one)

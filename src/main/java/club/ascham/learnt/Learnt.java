@@ -3,6 +3,7 @@ package club.ascham.learnt;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.mechanics.OwnRecord;
+import club.ascham.verdict.Reading;
 
 /**
  * What the record says of a bow as it is now: what its adjustments showed, and how string and bolts
@@ -11,10 +12,13 @@ import club.ascham.mechanics.OwnRecord;
  * @param record what was tried with these parts
  * @param twists in the string now; null: nobody can tell
  * @param turnsUpper that the upper bolt stands out now; null: nobody can tell (likewise lower)
+ * @param sinceBolts what it measured after its limb bolts were last turned; null: not turned since
+ *     the set-up, or not measured
  */
-public record Learnt(OwnRecord record, Integer twists, Double turnsUpper, Double turnsLower) {
+public record Learnt(
+    OwnRecord record, Integer twists, Double turnsUpper, Double turnsLower, Reading sinceBolts) {
   /** Of a bow that nobody kept a record of. */
-  public static final Learnt NOTHING = new Learnt(OwnRecord.NONE, null, null, null);
+  public static final Learnt NOTHING = new Learnt(OwnRecord.NONE, null, null, null, null);
 
   /** The rig with the twists that are in its string now. */
   public RigSpec now(RigSpec rig) {

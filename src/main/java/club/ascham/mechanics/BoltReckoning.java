@@ -13,6 +13,7 @@ import java.util.Locale;
  * @param firstLower likewise
  * @param expectedMm tiller after the first step, likeliest
  * @param lowMm with {@code highMm}: where it lies after the first step, 9 times in 10
+ * @param outcome whether anything is turned, and why not
  * @param reached whether the bolts have the room for all of it
  * @param restsOn how many of the bow's own adjustments, in a few words
  * @param basis what the numbers rest on, in sentences
@@ -25,9 +26,23 @@ public record BoltReckoning(
     double expectedMm,
     double lowMm,
     double highMm,
+    Outcome outcome,
     boolean reached,
     String restsOn,
     String basis) {
+
+  /** What is done. */
+  public enum Outcome {
+    /** It is off by less than a reading can tell, or a step would leave it farther off. */
+    LEAVE_IT,
+    TURN,
+    /** No bolt may be turned the way it would have to be. */
+    NO_ROOM,
+    /** So far off, a limb is sooner out of its seat. */
+    LOOK_FIRST,
+    /** This bow's tiller hardly follows its bolts, or goes the wrong way. */
+    FIND_OUT_WHY
+  }
 
   /** Before measuring again, whatever the estimate. */
   public static final double MOST_AT_ONCE = 0.25;
@@ -49,6 +64,10 @@ public record BoltReckoning(
 
   /** Divided by less than this, one odd reading would ask for many turns. */
   private static final double LEAST_MM = 3;
+
+  private static final String NO_ROOM =
+      " No bolt has room that way: the maker's turns or the bolt's own are unknown, or used up."
+          + " Other limbs may suit this riser better; a coach or a bowyer says what else.";
 
   private static final String BRACE_STAYS =
       " Brace hardly moves: both bolts half a turn in lower it by 0.5 to 0.8 mm.";
@@ -75,10 +94,17 @@ public record BoltReckoning(
     double mmPerTurn = response.now().mean();
     if (mmPerTurn < HARDLY_MM) {
       return nothing(
-          tillerMm, false, ". It hardly moves, or the wrong way: find out why first.", record);
+          tillerMm,
+          Outcome.FIND_OUT_WHY,
+          ". It hardly moves, or the wrong way: find out why first.",
+          record);
     }
-    if (Math.abs(excess) < ReadingScatter.FINEST_MM) {
-      return nothing(tillerMm, true, ".", record);
+    // A step that would leave it farther from its aim is none.
+    double least = STEP * mmPerTurn;
+    if (Math.abs(excess) < ReadingScatter.EYE_MM
+        || Math.abs(least - Math.abs(excess)) >= Math.abs(excess)) {
+      return nothing(
+          tillerMm, Outcome.LEAVE_IT, ". It is off by less than a reading can tell.", record);
     }
     boolean upperIn = excess > 0;
     Double goesIn = upperIn ? upperOut : lowerOut;
@@ -98,6 +124,12 @@ public record BoltReckoning(
       inNow = roomIn >= STEP ? STEP : 0;
       outNow = inNow == 0 && roomOut >= STEP ? STEP : 0;
     }
+    if (inNow > 0 && outNow > 0 && wanted < 1.5 * STEP) {
+      outNow = 0;
+    }
+    if (inNow == 0 && outNow == 0) {
+      return nothing(tillerMm, Outcome.NO_ROOM, "." + NO_ROOM, record);
+    }
     boolean reached = in + out > wanted - STEP / 2;
     Belief moved = change(response, upperIn ? inNow + outNow : -(inNow + outNow), record);
     return new BoltReckoning(
@@ -108,6 +140,7 @@ public record BoltReckoning(
         tillerMm + moved.mean(),
         tillerMm + moved.low(),
         tillerMm + moved.high(),
+        Outcome.TURN,
         reached,
         restsOn(response.now()),
         basis(response.now(), ".")
@@ -117,6 +150,15 @@ public record BoltReckoning(
                 : "")
             + (reached ? "" : " The bolts can't bring it all the way.")
             + BRACE_STAYS);
+  }
+
+  /**
+   * Of a tiller that is farther off than bolts bring it: nothing is turned.
+   *
+   * @param why a sentence
+   */
+  public static BoltReckoning lookFirst(double tillerMm, String why) {
+    return nothing(tillerMm, Outcome.LOOK_FIRST, ". " + why, OwnRecord.NONE);
   }
 
   /** Tiller for a turn of one bolt in, as far down as it goes; positive: the common way. */
@@ -138,10 +180,20 @@ public record BoltReckoning(
   }
 
   private static BoltReckoning nothing(
-      double tillerMm, boolean reached, String end, OwnRecord record) {
+      double tillerMm, Outcome outcome, String end, OwnRecord record) {
     Belief now = mmPerTurn(record);
     return new BoltReckoning(
-        0, 0, 0, 0, tillerMm, tillerMm, tillerMm, reached, restsOn(now), basis(now, end));
+        0,
+        0,
+        0,
+        0,
+        tillerMm,
+        tillerMm,
+        tillerMm,
+        outcome,
+        outcome == Outcome.LEAVE_IT,
+        restsOn(now),
+        basis(now, end));
   }
 
   private static String restsOn(Belief now) {

@@ -80,7 +80,7 @@ public final class CommonRecurve {
     LimbProfile profile =
         LimbProfile.of(
             bending,
-            s -> ROOT_STIFFNESS_LB_IN2 * (1 - (1 - TIP_PART) * s / bending),
+            ElasticBow.linearTaper(ROOT_STIFFNESS_LB_IN2, bending, TIP_PART),
             s -> s < recurve ? 0 : RECURVE_PER_IN,
             MESH,
             RECURVE_FROM_PART);

@@ -273,9 +273,8 @@ public record ElasticBow(ElasticLimb upper, ElasticLimb lower) {
     }
   }
 
-  /** W(s) that falls evenly from root to tip, where a little is left. */
-  public static DoubleUnaryOperator linearTaper(
-      double rootLbIn2, double lengthIn, double leftPart) {
-    return s -> rootLbIn2 * ((lengthIn - s) / lengthIn + leftPart);
+  /** W(s) that falls evenly from W at the root to this part of it at the tip. */
+  public static DoubleUnaryOperator linearTaper(double rootLbIn2, double lengthIn, double tipPart) {
+    return s -> rootLbIn2 * (1 - (1 - tipPart) * s / lengthIn);
   }
 }

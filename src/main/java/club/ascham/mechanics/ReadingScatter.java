@@ -9,8 +9,8 @@ public final class ReadingScatter {
   /** Standard deviation that square, eye and the string's seat add to brace, or to tiller. */
   public static final double EYE_MM = 1.0;
 
-  /** Nobody reads any finer: a distance nearer to its aim than this is at its aim. */
-  static final double FINEST_MM = 0.1;
+  /** Half the finest step that anybody reads: nearer to its aim than this, a distance is there. */
+  static final double READABLE_MM = 0.5;
 
   private ReadingScatter() {}
 

@@ -1,15 +1,21 @@
 package club.ascham.mechanics;
 
 import java.util.function.ToDoubleFunction;
+import org.hipparchus.special.Erf;
 
 /**
- * How many twists bring brace to its aim.
+ * How many twists bring brace to its aim. The range is told as it is, whatever room the string has;
+ * the room bounds what is advised.
  *
- * @param turns whole turns to put in; negative: to take out
- * @param low the fewest that may do it, with the sign of {@code turns}, and {@code high} the most;
- *     9 times in 10 it is between them
+ * @param turns whole turns to put in; negative: to take out; 0 unless {@code reach} is {@link
+ *     Reach#THIS_STRING}
+ * @param low the fewest that may do it, positive in, negative out; null: no number of them does
+ * @param high the most that may be needed, likewise; 9 times in 10 it is between the two
+ * @param room how many may go in or come out that way within what is taken as sound; null: the
+ *     twists were not counted
+ * @param chance that the aim lies within that room, 0 to 1
  * @param stringChangeMm of the string's length that the change of brace asks for; positive: longer
- * @param reach whether this string can do it
+ * @param reach whether anything is to be done, and whether this string can do it
  * @param otherStringMm how much longer (untwisted) another string has to be; null: this one does it
  * @param expectedMm brace with so many turns; 9 times in 10 between {@code lowMm} and {@code
  *     highMm}
@@ -18,8 +24,10 @@ import java.util.function.ToDoubleFunction;
  */
 public record TwistReckoning(
     int turns,
-    int low,
-    int high,
+    Integer low,
+    Integer high,
+    Integer room,
+    double chance,
     double stringChangeMm,
     Reach reach,
     Double otherStringMm,
@@ -29,14 +37,19 @@ public record TwistReckoning(
     String restsOn,
     String basis) {
 
-  /** Whether this string gets there. */
+  /** What is done, and whether this string gets there. */
   public enum Reach {
+    /** It is off by less than the reading can tell, or than one twist does. */
+    LEAVE_IT,
     THIS_STRING,
-    /** Too few twists are left to take out: fit a longer string. */
+    /** No: fit a longer string. */
     LONGER_STRING,
-    /** Too many twists would have to go in: fit a shorter string. */
+    /** No: fit a shorter string. */
     SHORTER_STRING
   }
+
+  /** Below an even chance another string comes first. */
+  private static final double EVEN = 0.5;
 
   /** Bows that the prior of brace against string length was made for. */
   private static final double SHORTEST_BOW_IN = 48;
@@ -97,33 +110,66 @@ public record TwistReckoning(
     Domain.within("targetMm", targetMm, 100, 320);
     double wanted = targetMm - braceMm;
     int direction = wanted < 0 ? -1 : 1;
-    int room = limits.room(response.count(), direction);
     Search search = new Search(response, direction, Math.abs(wanted));
-    int low = search.low();
-    boolean reached = low <= room;
-    int likely = reached ? Math.min(search.likely(), room) : search.likely();
-    int most = reached ? Math.min(search.high(), room) : search.high();
-    int high = Math.max(likely, most);
-    low = Math.min(low, likely);
-    Belief change = response.change(direction * likely);
+    Integer count = response.count();
+    int room = limits.room(count, direction);
+    double chance = search.chance(room);
+    int turns = direction * Math.min(search.likely(), room);
+    boolean sound =
+        count == null || (count + turns >= limits.fewest() && count + turns <= limits.most());
+    Reach reach =
+        search.isThere()
+            ? Reach.LEAVE_IT
+            : chance >= EVEN && sound ? Reach.THIS_STRING : Reach.LONGER_STRING;
+    Double other = reach == Reach.LONGER_STRING ? response.otherStringMm(wanted, limits) : null;
+    if (other != null && other < 0) {
+      reach = Reach.SHORTER_STRING;
+    }
+    int advised = reach == Reach.THIS_STRING ? turns : 0;
+    Belief change = response.change(advised);
     return new TwistReckoning(
-        direction * likely,
-        direction * low,
-        direction * high,
+        advised,
+        signed(nearer(search.low(), advised), direction),
+        signed(search.high(), direction),
+        count == null ? null : room,
+        chance,
         -wanted / TwistResponse.BRACE_PER_STRING,
-        reached ? Reach.THIS_STRING : direction < 0 ? Reach.LONGER_STRING : Reach.SHORTER_STRING,
-        reached ? null : response.otherStringMm(wanted, limits),
+        reach,
+        other,
         braceMm + change.mean(),
-        braceMm + change.low(),
-        braceMm + change.high(),
+        braceMm + (advised == 0 ? 0 : change.low()),
+        braceMm + (advised == 0 ? 0 : change.high()),
         response.restsOn(),
-        basis(response, direction * likely, limits)
-            + (!reached
-                ? " This string has not so many twists to give: fit another, %s."
-                    .formatted(direction < 0 ? "longer" : "shorter")
-                : search.likely() > room
-                    ? " It is all that this string has room for; if it is not enough, fit another."
-                    : ""));
+        basis(response, advised, limits)
+            + outside(count, limits)
+            + switch (reach) {
+              case LEAVE_IT -> " It is off by less than a reading can tell.";
+              case THIS_STRING ->
+                  search.likely() > room
+                      ? " It is all that this string has room for; if it is not enough, fit"
+                          + " another."
+                      : "";
+              case LONGER_STRING -> " Not with this string: fit another, longer.";
+              case SHORTER_STRING -> " Not with this string: fit another, shorter.";
+            });
+  }
+
+  /** Rounded to whole turns, what is advised may be the fewer. */
+  private static Integer nearer(Integer low, int advised) {
+    return low == null || advised == 0 ? low : Integer.valueOf(Math.min(low, Math.abs(advised)));
+  }
+
+  private static Integer signed(Integer turns, int direction) {
+    return turns == null ? null : direction * turns;
+  }
+
+  private static String outside(Integer count, TwistLimits limits) {
+    if (count == null || (count >= limits.fewest() && count <= limits.most())) {
+      return "";
+    }
+    return count < limits.fewest()
+        ? " It holds %d now, which is fewer.".formatted(count)
+        : " It holds %d now, which is more.".formatted(count);
   }
 
   private static String basis(TwistResponse response, int turns, TwistLimits limits) {
@@ -140,35 +186,59 @@ public record TwistReckoning(
             limits.most());
   }
 
-  /** Looks turn by turn; a change that no turns make is answered by all there are. */
+  /** Looks turn by turn; what no number of turns does is null. */
   private record Search(TwistResponse response, int direction, double wanted) {
-    int low() {
+    Integer low() {
       return fewest(change -> Math.max(change.low() * direction, change.high() * direction));
     }
 
-    int high() {
+    Integer high() {
       return fewest(change -> Math.min(change.low() * direction, change.high() * direction));
     }
 
-    int likely() {
-      if (wanted < ReadingScatter.FINEST_MM) {
-        return 0;
-      }
-      int enough = Math.max(1, fewest(change -> change.mean() * direction));
-      double over = Math.abs(response.change(direction * enough).mean()) - wanted;
-      double under = wanted - Math.abs(response.change(direction * (enough - 1)).mean());
-      return under < over && enough > 1 ? enough - 1 : enough;
+    /** So near that a reading can't tell, or that one twist would leave it farther off. */
+    boolean isThere() {
+      return wanted < ReadingScatter.READABLE_MM || (most() > 0 && likely() == 0);
     }
 
-    private int fewest(ToDoubleFunction<Belief> towards) {
-      int end =
-          response.count() != null && direction < 0 ? response.count() : TwistLimits.MOST_AT_ALL;
-      for (int turns = 0; turns < end; turns++) {
+    /** The number that comes nearest; as many as there are, where none gets there. */
+    int likely() {
+      if (wanted < ReadingScatter.READABLE_MM) {
+        return 0;
+      }
+      Integer enough = fewest(change -> change.mean() * direction);
+      if (enough == null) {
+        return most();
+      }
+      double over = Math.abs(response.change(direction * enough).mean()) - wanted;
+      double under =
+          enough == 0
+              ? Double.POSITIVE_INFINITY
+              : wanted - Math.abs(response.change(direction * (enough - 1)).mean());
+      return under < over ? enough - 1 : enough;
+    }
+
+    /** That so many turns, or fewer, make the change. */
+    double chance(int turns) {
+      Belief change = response.change(direction * Math.min(turns, most()));
+      double lacking = wanted - Math.abs(change.mean());
+      if (change.sd() == 0) {
+        return lacking <= 0 ? 1 : 0;
+      }
+      return 0.5 * Erf.erfc(lacking / change.sd() / Math.sqrt(2));
+    }
+
+    private Integer fewest(ToDoubleFunction<Belief> towards) {
+      for (int turns = 0; turns <= most(); turns++) {
         if (towards.applyAsDouble(response.change(direction * turns)) >= wanted) {
           return turns;
         }
       }
-      return end;
+      return null;
+    }
+
+    private int most() {
+      return response.count() != null && direction < 0 ? response.count() : TwistLimits.MOST_AT_ALL;
     }
   }
 }

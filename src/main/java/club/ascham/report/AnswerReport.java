@@ -21,6 +21,9 @@ public class AnswerReport {
   public static final String NOT_YOURS =
       "A dangerous sign is answered by someone who holds the club's permit. It stays open.";
 
+  static final String STILL_OUT =
+      "It is out on loan still: receive it first, then look. It can be stopped all the same.";
+
   private final Reports reports;
   private final WithdrawItem withdrawItem;
   private final Rows rows;
@@ -50,12 +53,25 @@ public class AnswerReport {
   public sealed interface Outcome {
     record Answered(String page) implements Outcome {}
 
-    /**
-     * Nothing was changed.
-     *
-     * @param notYours false: someone has answered it meanwhile
-     */
-    record Refused(boolean notYours, String message) implements Outcome {}
+    /** Nothing was changed. */
+    record Refused(Why why, String message) implements Outcome {}
+
+    /** Why nothing was. */
+    enum Why {
+      NOT_YOURS("Not yours to answer"),
+      ANSWERED("Answered already"),
+      STILL_OUT("Out on loan still");
+
+      private final String title;
+
+      Why(String title) {
+        this.title = title;
+      }
+
+      String title() {
+        return title;
+      }
+    }
   }
 
   /**
@@ -78,16 +94,29 @@ public class AnswerReport {
     return !dangerous || actor.holdsPermit(time.today());
   }
 
-  /** Why this report can't be answered now by this person; empty: it can. */
-  public Optional<Outcome.Refused> refusal(Report report) {
+  /** Why this report can't be answered so, now, by this person; empty: it can. */
+  public Optional<Outcome.Refused> refusal(Report report, Answer answer) {
     if (!report.isOpen()) {
       return Optional.of(
           new Outcome.Refused(
-              false, report.answeredBy() + " has answered it: " + report.answerSaid() + "."));
+              Outcome.Why.ANSWERED,
+              report.answeredBy() + " has answered it: " + report.answerSaid() + "."));
     }
-    return mayAnswer(report.dangerous())
-        ? Optional.empty()
-        : Optional.of(new Outcome.Refused(true, NOT_YOURS));
+    if (!mayAnswer(report.dangerous())) {
+      return Optional.of(new Outcome.Refused(Outcome.Why.NOT_YOURS, NOT_YOURS));
+    }
+    return answer != Answer.STOP && isOut(report)
+        ? Optional.of(new Outcome.Refused(Outcome.Why.STILL_OUT, STILL_OUT))
+        : Optional.empty();
+  }
+
+  private boolean isOut(Report report) {
+    return rows.number(
+            """
+            SELECT count(*) FROM report_part p JOIN loan_line x ON x.item_id = p.item_id
+             WHERE p.report_id = ?1 AND x.back_at IS NULL""",
+            report.id())
+        > 0;
   }
 
   /**
@@ -103,7 +132,7 @@ public class AnswerReport {
     }
     Report report =
         reports.one(id).orElseThrow(() -> new NoSuchThing("There is no report " + id + "."));
-    Optional<Outcome.Refused> refusal = refusal(report);
+    Optional<Outcome.Refused> refusal = refusal(report, answering.answer());
     if (refusal.isPresent()) {
       return refusal.get();
     }

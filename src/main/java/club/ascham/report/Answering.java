@@ -49,7 +49,7 @@ public record Answering(Answer answer, String words, PartChoice part, LocalDate 
     if (answer == null) {
       return Optional.empty();
     }
-    String words = typed.optional(fields.words(), LONGEST_WORDS);
+    String words = typed.reasonIfAny(fields.words(), LONGEST_WORDS);
     if (words == null) {
       if (answer == Answer.NOTHING_THERE && !dangerous) {
         words = NOTHING;

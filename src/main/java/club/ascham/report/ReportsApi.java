@@ -279,8 +279,8 @@ class ReportsApi {
     AnswerReport.Outcome outcome = answerReport.answer(id, answering.get(), null, body.onceKey());
     return outcome instanceof AnswerReport.Outcome.Refused refused
         ? Problem.response(
-            refused.notYours() ? 403 : 409,
-            refused.notYours() ? "Not yours to answer" : "Answered already",
+            refused.why() == AnswerReport.Outcome.Why.NOT_YOURS ? 403 : 409,
+            refused.why().title(),
             refused.message())
         : Response.ok(one(id)).build();
   }

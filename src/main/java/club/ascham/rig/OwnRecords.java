@@ -32,7 +32,7 @@ public class OwnRecords {
   }
 
   /** In lines for the rig's page; none while it is not whole. */
-  List<String> words(RigCard card) {
+  public List<String> words(RigCard card) {
     return card.isWhole()
         ? LearntWords.of(of(card, null), card.spec().orElseThrow(), club.rules().twistLimits())
         : List.of();

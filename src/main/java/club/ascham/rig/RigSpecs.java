@@ -102,6 +102,12 @@ public class RigSpecs {
     return Targets.of(spec, BraceTable.valueOf(club.rules().braceTable()), own, setUp);
   }
 
+  /** The brace band that this club has put in force for bows of this length; empty: none speaks. */
+  public Optional<Band> braceInForce(int bowLengthIn) {
+    Optional<Band> own = Optional.ofNullable(clubBands().get(bowLengthIn));
+    return own.isPresent() ? own : BraceTable.valueOf(club.rules().braceTable()).band(bowLengthIn);
+  }
+
   private Map<Integer, Band> clubBands() {
     return rows
         .list(ClubBand.class, "SELECT bow_length_in, low, high FROM club_brace_band")

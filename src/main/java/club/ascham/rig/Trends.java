@@ -9,6 +9,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,10 +31,11 @@ public class Trends {
   /**
    * @param drawing null: fewer than two readings
    * @param sentence whether it changes; null: not set up, so that nothing says what from
-   * @param answer null likewise
+   * @param line the same in one line, where it changes; null: it does not
+   * @param answer null: not set up
    */
-  public record Shown(Trend drawing, String sentence, Drift.Answer answer) {
-    private static final Shown NOTHING = new Shown(null, null, null);
+  public record Shown(Trend drawing, String sentence, String line, Drift.Answer answer) {
+    private static final Shown NOTHING = new Shown(null, null, null, null);
 
     /** The sign beside the sentence; null where it is none yet. */
     public String sign() {
@@ -79,11 +81,17 @@ public class Trends {
 
   private Shown shown(Drift drift, Trend drawing) {
     return drift == null
-        ? new Shown(drawing, null, null)
+        ? new Shown(drawing, null, null, null)
         : new Shown(
             drawing,
-            DriftWords.of(drift, moment -> ClubTime.said(time.dayOf(moment))),
+            DriftWords.of(drift, this::day),
+            DriftWords.line(drift, this::day),
             drift.answer());
+  }
+
+  private String day(Instant moment) {
+    LocalDate day = time.dayOf(moment);
+    return day.equals(time.today()) ? null : ClubTime.said(day);
   }
 
   private Drift drift(RigCard card, Drift.Measured typed) {

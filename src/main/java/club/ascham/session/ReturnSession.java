@@ -145,7 +145,8 @@ class ReturnSession {
     long looks = sessions.looksSinceFullCheck(rig.rig());
     boolean enough =
         LookRule.suffices(rig.somethingSeen(), against, looks, club.rules().fullCheckEveryLooks());
-    if (!rig.somethingSeen()) {
+    // What a look can't answer is not found fine by one: the bow waits for its check.
+    if (!rig.somethingSeen() && !LookRule.isBeyondALook(against)) {
       rows.change(
           """
           INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
@@ -154,11 +155,7 @@ class ReturnSession {
           rig.rig(),
           now,
           actor.id(),
-          enough
-              ? "Looked over after a session: fine."
-              : LookRule.isBeyondALook(against)
-                  ? "Looked over: fine. Something stands against it that a look does not answer."
-                  : "Looked over: fine. A full check is due.",
+          enough ? "Looked over after a session: fine." : "Looked over: fine. A full check is due.",
           enough ? now : null,
           enough ? actor.id() : null);
     }
@@ -177,7 +174,7 @@ class ReturnSession {
       return "Back from a session; looked over, fine.";
     }
     return LookRule.isBeyondALook(against)
-        ? "Back from a session; looked over, fine, and to be checked for what stands against it."
+        ? "Back from a session; to be checked for what stands against it."
         : "Back from a session; looked over, fine, and due for a full check.";
   }
 

@@ -21,6 +21,14 @@ public record Length(long units) implements Comparable<Length> {
     return new Length(Math.round(inches * PER_INCH));
   }
 
+  /**
+   * The step it was read in: a whole number of sixteenths of an inch was read in inches, anything
+   * else in millimetres.
+   */
+  public Length readingStep() {
+    return new Length(units % (PER_INCH / 16) == 0 ? PER_INCH / 16 : PER_MM);
+  }
+
   public double mm() {
     return (double) units / PER_MM;
   }

@@ -36,6 +36,7 @@ public record BenchAdvice(TwistLimits limits, OwnRecord record) implements Advic
         twists.turns(),
         twists.low(),
         twists.high(),
+        twists.room(),
         Reach.valueOf(twists.reach().name()),
         twists.otherStringMm() == null ? null : Length.ofMm(twists.otherStringMm()),
         Length.ofMm(twists.expectedMm()),

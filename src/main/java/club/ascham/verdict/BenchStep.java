@@ -14,6 +14,7 @@ public record BenchStep(Key key, String words, Who who, Double turned, String da
 
   /** The kinds of step, in the order of the bench. */
   public enum Key {
+    LOOK_ALONG,
     STRING_OFF,
     ANSWER_TOLD,
     PARTS_RIGHT,

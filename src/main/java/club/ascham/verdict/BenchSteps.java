@@ -5,6 +5,7 @@ import static club.ascham.bow.Who.VOLUNTEER;
 import static club.ascham.verdict.BenchStep.Key.ANSWER_TOLD;
 import static club.ascham.verdict.BenchStep.Key.LOCK_LOOSENED;
 import static club.ascham.verdict.BenchStep.Key.LOCK_TIGHTENED;
+import static club.ascham.verdict.BenchStep.Key.LOOK_ALONG;
 import static club.ascham.verdict.BenchStep.Key.LOOK_AT_LIMBS;
 import static club.ascham.verdict.BenchStep.Key.LOOPS;
 import static club.ascham.verdict.BenchStep.Key.LOWER_BOLT;
@@ -34,7 +35,8 @@ final class BenchSteps {
   private BenchSteps() {}
 
   /**
-   * A whole pass: string off, the work, string on, look, measure.
+   * A whole pass: string off, the work, string on, look, measure. Where the work goes to someone
+   * else, or another string is fitted, it ends there.
    *
    * @param who who puts the string back on and measures
    */
@@ -48,6 +50,10 @@ final class BenchSteps {
             null,
             "Keep your face away from the tips; nobody stands in line with them."));
     steps.addAll(work);
+    BenchStep.Key last = work.get(work.size() - 1).key();
+    if (last == TO_WORKSHOP || last == OTHER_STRING) {
+      return steps;
+    }
     steps.add(
         new BenchStep(
             STRING_ON,
@@ -140,25 +146,50 @@ final class BenchSteps {
     };
   }
 
-  static BenchStep twists(TwistAdvice advice) {
+  /** Before anything is put right that may only hide what is wrong. */
+  static BenchStep lookAlong() {
+    return new BenchStep(
+        LOOK_ALONG,
+        "Look first: both loops in their grooves, no strand cut, the servings tight, the grooves"
+            + " smooth, and along both limbs for a crack, a delamination or a twist. If anything is"
+            + " not as it should be, stop here and check the bow again.",
+        VOLUNTEER,
+        null,
+        "Don't draw it before you have looked.");
+  }
+
+  static BenchStep twists(RigSpec rig, TwistAdvice advice) {
     int count = Math.abs(advice.turns());
     String about =
-        "about %d %s (%s)"
-            .formatted(count, count == 1 ? "twist" : "twists", range(advice.low(), advice.high()));
+        "about %d %s (%s)".formatted(count, count == 1 ? "twist" : "twists", range(advice));
     return new BenchStep(
         TWISTS,
         advice.turns() > 0
-            ? "Put in " + about + ", turning a loop the way the string is already twisted."
+            ? "Put in "
+                + about
+                + ", turning a loop the way the "
+                + (isUntwisted(rig) ? "serving is wound." : "string is already twisted.")
             : "Take out " + about + ", turning a loop against the way the string is twisted.",
         VOLUNTEER,
         (double) advice.turns(),
         null);
   }
 
-  private static String range(int low, int high) {
-    return low == high
-        ? "as far as can be told"
-        : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
+  private static boolean isUntwisted(RigSpec rig) {
+    return rig.string().twists() != null && rig.string().twists() == 0;
+  }
+
+  private static String range(TwistAdvice advice) {
+    Integer low = advice.low();
+    Integer high = advice.high();
+    String range =
+        high == null
+            ? "%d or more may be needed".formatted(Math.abs(low))
+            : low.equals(high)
+                ? "as far as can be told"
+                : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
+    boolean mayLack = advice.room() != null && (high == null || Math.abs(high) > advice.room());
+    return mayLack ? range + "; it has room for %d".formatted(advice.room()) : range;
   }
 
   /**
@@ -185,13 +216,26 @@ final class BenchSteps {
         null);
   }
 
+  /**
+   * @param why it takes no more twists: <i>it is overdue</i>
+   */
+  static BenchStep wornString(RigSpec rig, String why) {
+    return new BenchStep(
+        OTHER_STRING,
+        "Fit another string, one made for a %d in bow: no twists go into this one, %s. Then set the bow up again from brace to nocking point."
+            .formatted(rig.bowLengthIn().orElse(rig.string().forBowIn()), why),
+        VOLUNTEER,
+        null,
+        null);
+  }
+
   static BenchStep toWorkshop(String why) {
     return new BenchStep(
         TO_WORKSHOP,
         "Send it to the workshop: " + why,
         VOLUNTEER,
         null,
-        "Leave the limb bolts alone.");
+        "Leave the string off and the limb bolts alone.");
   }
 
   /** Locking screws loosened, bolts turned, locking screws tightened. */

@@ -2,6 +2,8 @@ package club.ascham.verdict;
 
 import club.ascham.bow.Band;
 import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.Zone;
+import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +52,7 @@ final class Evidence {
             setUp.tiller(),
             bow.scatter());
     add(tiller);
-    if (!bow.rig().tillerAdjusts() && tiller.place() == Place.IN_OUTER && !tiller.asItShouldBe()) {
+    if (!bow.rig().tillerAdjusts() && tiller.zone() == Zone.IN_OUTER && !tiller.asItShouldBe()) {
       // Nothing can be done about it, and nothing is wrong: whoever issues the bow should know.
       notes.add(off(tiller));
     }
@@ -115,13 +117,36 @@ final class Evidence {
     return basis;
   }
 
+  /**
+   * Reasons, and what else is outside its band: what the gauge calls outside is always said.
+   *
+   * @param said comes first
+   */
+  List<String> reasons(List<String> said) {
+    List<String> all = new ArrayList<>(said);
+    for (Finding finding : findings) {
+      boolean gaugeSaysSo =
+          finding.zone() == Zone.BEYOND
+              || (finding.zone() == Zone.IN_OUTER && finding.target().inner() != null);
+      if (gaugeSaysSo && !all.contains(off(finding))) {
+        all.add(off(finding));
+      }
+    }
+    return all;
+  }
+
+  /** {@code about 3/8 in · 9.5 mm}. */
+  static String about(Length length) {
+    return "about " + LengthText.both(length);
+  }
+
   static String line(Sign sign) {
     return capital(sign.part().words()) + ": " + sign.words();
   }
 
   /** In words, where a reading lies that is not where it should be. */
   static String off(Finding finding) {
-    boolean beyond = finding.place() == Place.BEYOND;
+    boolean beyond = finding.zone() == Zone.BEYOND;
     Band band = beyond ? finding.target().outer() : finding.target().inner();
     return "%s is %s, %s %s to %s."
         .formatted(

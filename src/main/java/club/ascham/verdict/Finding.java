@@ -1,6 +1,8 @@
 package club.ascham.verdict;
 
+import club.ascham.bow.Band;
 import club.ascham.bow.Target;
+import club.ascham.bow.Zone;
 import club.ascham.units.Length;
 
 /**
@@ -12,8 +14,9 @@ import club.ascham.units.Length;
 public record Finding(
     Quantity quantity, Length reading, Target target, Length setUpFigure, Length scatter) {
 
-  public Place place() {
-    return Place.of(reading, target);
+  /** The target of what is judged has an outer band. */
+  public Zone zone() {
+    return target.zone(reading).orElseThrow();
   }
 
   /** Reading minus set-up figure. */
@@ -23,7 +26,7 @@ public record Finding(
 
   /** Whether it lies where it should, or nothing says where that is and nothing is wrong. */
   public boolean asItShouldBe() {
-    return switch (place()) {
+    return switch (zone()) {
       case IN_INNER -> true;
       case IN_OUTER -> target.inner() == null;
       case BEYOND -> false;
@@ -32,6 +35,6 @@ public record Finding(
 
   /** Whether it moved by more than two people measuring one bow may differ. */
   public boolean moved() {
-    return change().abs().compareTo(scatter) > 0;
+    return !Band.around(setUpFigure, scatter).holdsAsRead(reading);
   }
 }

@@ -5,7 +5,7 @@ import static club.ascham.bow.Who.VOLUNTEER;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Target;
-import club.ascham.bow.Who;
+import club.ascham.bow.Zone;
 import club.ascham.units.Length;
 import club.ascham.verdict.TwistAdvice.Reach;
 import club.ascham.verdict.Verdict.AdjustFirst;
@@ -25,12 +25,6 @@ public final class Judge {
    * of its readers says better. A smaller change proves nothing.
    */
   public static final Length READERS_SCATTER = Length.ofMm(3);
-
-  /**
-   * A tiller distance that moved by more than this is sooner a limb put in wrongly than a bolt that
-   * walked: judged.
-   */
-  public static final Length LOOK_FIRST = Length.ofMm(6);
 
   private final Advice advice;
 
@@ -71,7 +65,9 @@ public final class Judge {
       seen.unanswered().forEach(told -> evidence.note(told(told)));
     }
     if (!first.isEmpty()) {
-      return look(bow, first, evidence);
+      List<String> all = evidence.reasons(List.of());
+      all.addAll(first);
+      return look(bow, all, evidence);
     }
     if (work) {
       return adjust(bow, evidence, braceOff, tillerOff, permit);
@@ -142,11 +138,16 @@ public final class Judge {
   private AdjustFirst missingParts(Seen seen, Evidence evidence) {
     // Readings of other parts say nothing about these: none are asked for, and no twist or turn is
     // advised on them.
-    return plan(
+    return new AdjustFirst(
         seen.missing(),
         BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER),
         false,
-        evidence);
+        null,
+        null,
+        List.of(),
+        evidence.notes(),
+        evidence.findings(),
+        evidence.basis());
   }
 
   /** Why limbs and loops are looked at before anything is twisted or turned; empty: no reason. */
@@ -155,11 +156,13 @@ public final class Judge {
     List<String> reasons = new ArrayList<>();
     Finding brace = evidence.finding(Quantity.BRACE);
     Finding tiller = evidence.finding(Quantity.TILLER);
-    if (brace.place() == Place.BEYOND) {
-      reasons.add(Evidence.off(brace));
+    if (brace.zone() == Zone.BEYOND) {
       reasons.add("With brace so far off, a loop or a limb may not be seated.");
     }
     if (bow.rig().tillerAdjusts()) {
+      if (tillerOff && tiller.zone() == Zone.BEYOND) {
+        reasons.add("So far beyond, tiller is sooner a limb out of its seat than a bolt.");
+      }
       boolean setUpWasRight =
           new Finding(
                   Quantity.TILLER,
@@ -168,22 +171,15 @@ public final class Judge {
                   tiller.setUpFigure(),
                   tiller.scatter())
               .asItShouldBe();
-      boolean turnedOver = (tillerOff || setUpWasRight) && turnedOver(tiller);
-      boolean distanceMoved = tillerOff && distanceMoved(bow, seen.reading());
-      if (tillerOff && (turnedOver || distanceMoved)) {
-        reasons.add(Evidence.off(tiller));
-      }
-      if (turnedOver) {
+      if ((tillerOff || setUpWasRight) && turnedOver(tiller)) {
         reasons.add(
             "Tiller is nearer to its set-up figure turned over than to that figure: the limbs may be"
                 + " the wrong way up.");
       }
-      if (distanceMoved) {
-        reasons.add(
-            "A tiller distance has moved by more than a bolt is likely to let it: a limb may not be"
-                + " seated.");
-      }
     }
+    DistancesMoved.of(bow, seen.reading())
+        .filter(DistancesMoved::asksForALook)
+        .ifPresent(moved -> reasons.add(moved.said()));
     return reasons;
   }
 
@@ -192,12 +188,6 @@ public final class Judge {
     Length setUp = tiller.setUpFigure();
     return setUp.abs().compareTo(READERS_SCATTER) >= 0
         && tiller.reading().plus(setUp).abs().compareTo(tiller.change().abs()) < 0;
-  }
-
-  private static boolean distanceMoved(OnRecord bow, Reading reading) {
-    Length upper = reading.tillerUpper().minus(bow.setUp().tillerUpper()).abs();
-    Length lower = reading.tillerLower().minus(bow.setUp().tillerLower()).abs();
-    return upper.compareTo(LOOK_FIRST) > 0 || lower.compareTo(LOOK_FIRST) > 0;
   }
 
   private static AdjustFirst look(OnRecord bow, List<String> reasons, Evidence evidence) {
@@ -210,45 +200,55 @@ public final class Judge {
 
   private AdjustFirst adjust(
       OnRecord bow, Evidence evidence, boolean braceOff, boolean tillerOff, boolean permit) {
-    List<String> reasons = new ArrayList<>();
-    List<BenchStep> work = new ArrayList<>();
-    List<String> expected = new ArrayList<>();
     TwistAdvice twists = null;
     BoltAdvice bolts = null;
-    boolean workshop = false;
-    Who finisher = VOLUNTEER;
-    if (braceOff) {
-      Finding brace = evidence.finding(Quantity.BRACE);
-      reasons.add(Evidence.off(brace));
-      twists = twists(bow, brace);
+    BenchStep otherString = null;
+    if (braceOff && bow.noTwists() != null) {
+      otherString = BenchSteps.wornString(bow.rig(), bow.noTwists());
+      evidence.rest("No twists go into a string when " + bow.noTwists() + " (our judgement).");
+    } else if (braceOff) {
+      twists = twists(bow, evidence.finding(Quantity.BRACE));
       evidence.rest(twists.basis());
-      if (twists.reach() == Reach.THIS_STRING) {
-        work.add(BenchSteps.twists(twists));
-        expected.add(Expectation.of(twists));
-      } else {
-        work.add(BenchSteps.otherString(bow.rig(), twists));
+      if (twists.otherLonger() != null) {
+        otherString = BenchSteps.otherString(bow.rig(), twists);
       }
     }
-    if (tillerOff) {
+    // Another string moves everything: tiller is judged again once it is on.
+    if (tillerOff && otherString == null) {
       Finding tiller = evidence.finding(Quantity.TILLER);
-      reasons.add(Evidence.off(tiller));
-      // Another string moves everything: tiller is judged again once it is on.
-      if (twists == null || twists.reach() == Reach.THIS_STRING) {
-        bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), aim(tiller));
-        evidence.rest(bolts.basis());
-        workshop = !permit || bolts.first().none() || !mayTurn(bow, bolts.first());
-        finisher = PERMIT_HOLDER;
-        if (workshop) {
-          work.add(BenchSteps.toWorkshop(whyWorkshop(permit)));
-        } else {
-          work.addAll(BenchSteps.bolts(bow.rig(), bolts.first()));
-          expected.add(Expectation.of(bolts));
-        }
+      bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), aim(tiller));
+      evidence.rest(bolts.basis());
+    }
+    boolean workshop =
+        bolts != null && (!permit || bolts.first().none() || !mayTurn(bow, bolts.first()));
+    List<BenchStep> work = new ArrayList<>();
+    List<String> expected = new ArrayList<>();
+    if (otherString != null) {
+      work.add(otherString);
+    } else if (workshop) {
+      // Twists and bolts move each other: who does the one does the other.
+      work.add(BenchSteps.toWorkshop(whyWorkshop(permit)));
+    } else {
+      if (twists != null && twists.reach() == Reach.THIS_STRING) {
+        work.add(BenchSteps.twists(bow.rig(), twists));
+        expected.add(Expectation.of(twists));
+      }
+      if (bolts != null) {
+        work.addAll(BenchSteps.bolts(bow.rig(), bolts.first()));
+        expected.add(Expectation.of(bolts));
       }
     }
+    if (work.isEmpty()) {
+      work.add(BenchSteps.lookAtLimbs(bow.rig()));
+    }
+    List<BenchStep> steps = new ArrayList<>();
+    if (mayBeHarmed(bow, evidence, braceOff)) {
+      steps.add(BenchSteps.lookAlong());
+    }
+    steps.addAll(BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER));
     return new AdjustFirst(
-        reasons,
-        BenchSteps.pass(work, finisher),
+        evidence.reasons(List.of()),
+        steps,
         workshop,
         twists,
         bolts,
@@ -256,6 +256,15 @@ public final class Judge {
         evidence.notes(),
         evidence.findings(),
         evidence.basis());
+  }
+
+  /** Readings that change, or brace that is lost: what twists would only hide is looked for. */
+  private static boolean mayBeHarmed(OnRecord bow, Evidence evidence, boolean braceOff) {
+    if (bow.changing()) {
+      return true;
+    }
+    Finding brace = evidence.finding(Quantity.BRACE);
+    return braceOff && brace.moved() && brace.change().compareTo(Length.ZERO) < 0;
   }
 
   /** To the aim; where this string can't get so far, into the band at least. */
@@ -271,12 +280,17 @@ public final class Judge {
 
   private static String whyWorkshop(boolean permit) {
     return permit
-        ? "no limb bolt may be turned further the way it would have to be."
+        ? "no limb bolt has room the way it would have to be turned. Other limbs may suit this riser"
+            + " better; a coach or a bowyer says what else."
         : "tiller is set at the limb bolts, and that is for a permit holder.";
   }
 
+  /** Where it should be brought; where that is nearer than a reading can tell, farther inside. */
   private static Length aim(Finding finding) {
-    return finding.target().aim(finding.setUpFigure()).orElseThrow();
+    Target target = finding.target();
+    Length aim = target.aim(finding.setUpFigure()).orElseThrow();
+    boolean near = aim.minus(finding.reading()).abs().compareTo(Target.READING_STEP) < 0;
+    return near && target.inner() != null ? target.inner().middle() : aim;
   }
 
   /** Whatever the advice says: no bolt goes out where the maker's turns or its own are unknown. */
@@ -312,7 +326,7 @@ public final class Judge {
   private static AdjustFirst plan(
       List<String> reasons, List<BenchStep> steps, boolean forWorkshop, Evidence evidence) {
     return new AdjustFirst(
-        reasons,
+        evidence.reasons(reasons),
         steps,
         forWorkshop,
         null,

@@ -11,15 +11,26 @@ import club.ascham.units.Length;
  * up, and what it should measure.
  *
  * @param rig its string's twists are those in it now; null: not counted
- * @param scatter how far two readings may lie apart without a change of the bow
  * @param setUp its bolt turns are those the bolts stand out now; null: unknown
+ * @param scatter how far two readings may lie apart without a change of the bow
+ * @param sinceBolts what it measured after its limb bolts were last turned; null: not turned since
+ *     the set-up, or not measured
+ * @param changing its readings change by more than readers differ
+ * @param noTwists why no twists go into its string any more: <i>it is overdue</i>; null: they may
  * @throws IllegalArgumentException when brace or tiller has no set-up figure or no outer band; a
  *     bow like that is still in the workshop and there is nothing to judge it by
  */
-public record OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets, Length scatter) {
-  /** Of a club whose readers are not known yet. */
+public record OnRecord(
+    RigSpec rig,
+    SetUpFigures setUp,
+    Targets targets,
+    Length scatter,
+    Reading sinceBolts,
+    boolean changing,
+    String noTwists) {
+  /** Of a club whose readers are not known yet, and a bow that nothing else is known of. */
   public OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
-    this(rig, setUp, targets, Judge.READERS_SCATTER);
+    this(rig, setUp, targets, Judge.READERS_SCATTER, null, false, null);
   }
 
   public OnRecord {
@@ -34,5 +45,13 @@ public record OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets, Length 
         throw new IllegalArgumentException("brace and tiller need an outer band each");
       }
     }
+    targets = targets.withFixedTiller(rig, setUp, scatter);
+  }
+
+  /** What the two tiller distances are compared with. */
+  Reading distancesFrom() {
+    return sinceBolts != null
+        ? sinceBolts
+        : new Reading(setUp.brace(), setUp.braceFrom(), setUp.tillerUpper(), setUp.tillerLower());
   }
 }

@@ -1,12 +1,18 @@
 package club.ascham.verdict;
 
+import club.ascham.units.Length;
 import club.ascham.verdict.AskAgain.About;
 import club.ascham.verdict.AskAgain.Question;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.LongSummaryStatistics;
+import java.util.stream.LongStream;
 
 /** What must be answered before a bow that nothing stops can be judged. */
 final class OpenQuestions {
+  /** Three figures closer together than this are one, typed three times: judged. */
+  private static final Length ONE_FIGURE = Length.ofMm(5);
+
   private OpenQuestions() {}
 
   static List<Question> of(OnRecord bow, Seen seen) {
@@ -23,6 +29,14 @@ final class OpenQuestions {
                       .formatted(Judge.words(bow.setUp().braceFrom()), Judge.words(reading.from()))
                   + " Measure again from %s.".formatted(Judge.words(bow.setUp().braceFrom()))));
     }
+    if (reading != null && isOneFigure(bow, reading)) {
+      open.add(
+          new Question(
+              About.BRACE,
+              "Brace and both tiller distances are nearly the same. Brace is from the string to the"
+                  + " grip, the distances to the limbs where they leave the riser. Measure each of"
+                  + " the three."));
+    }
     for (Part part : Signs.mustAnswer(bow.rig().build())) {
       if (seen.signs().stream().noneMatch(sign -> sign.part() == part)) {
         open.add(
@@ -33,5 +47,21 @@ final class OpenQuestions {
       }
     }
     return open;
+  }
+
+  /** The same figure three times, on a bow of which the three are not the same. */
+  static boolean isOneFigure(OnRecord bow, Reading reading) {
+    return spread(reading).compareTo(ONE_FIGURE) <= 0
+        && spread(bow.distancesFrom()).compareTo(ONE_FIGURE) > 0;
+  }
+
+  private static Length spread(Reading reading) {
+    LongSummaryStatistics three =
+        LongStream.of(
+                reading.brace().units(),
+                reading.tillerUpper().units(),
+                reading.tillerLower().units())
+            .summaryStatistics();
+    return new Length(three.getMax() - three.getMin());
   }
 }

@@ -2,6 +2,8 @@ package club.ascham.verdict;
 
 import club.ascham.bow.Build;
 import club.ascham.bow.InPrint;
+import club.ascham.bow.Zone;
+import club.ascham.units.LengthText;
 import club.ascham.verdict.Verdict.Withdraw;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -28,8 +30,13 @@ final class Stops {
     if (seen.reported().dryLooseOrFall()) {
       stops.dryLooseOrFall();
     }
-    if (seen.reading() != null && !bow.rig().tillerAdjusts()) {
-      stops.fixedTiller(evidence.finding(Quantity.TILLER));
+    Reading reading = seen.reading();
+    if (reading != null && !OpenQuestions.isOneFigure(bow, reading)) {
+      boolean tillerMoved =
+          !bow.rig().tillerAdjusts() && stops.fixedTiller(evidence.finding(Quantity.TILLER));
+      if (!tillerMoved) {
+        DistancesMoved.of(bow, reading).ifPresent(moved -> stops.seats(moved, seen.limbsSeated()));
+      }
     }
     return stops.reasons.isEmpty() ? Optional.empty() : Optional.of(stops.withdraw());
   }
@@ -53,10 +60,11 @@ final class Stops {
             + "). To withdraw it until it is inspected is common practice.");
   }
 
-  private void fixedTiller(Finding tiller) {
-    boolean beyond = tiller.place() == Place.BEYOND;
+  /** Whether it has moved, or lies where no bow's tiller should. */
+  private boolean fixedTiller(Finding tiller) {
+    boolean beyond = tiller.zone() == Zone.BEYOND;
     if (!beyond && !tiller.moved()) {
-      return;
+      return false;
     }
     if (beyond) {
       reasons.add(Evidence.off(tiller));
@@ -73,6 +81,26 @@ final class Stops {
     evidence.rest(
         "Where tiller is fixed, a change means that a limb has changed: the bow is withdrawn, never"
             + " adjusted (our judgement).");
+    return true;
+  }
+
+  /** A limb that is far from where it stood, or still is after someone looked at its seat. */
+  private void seats(DistancesMoved moved, boolean seated) {
+    if (!moved.withdraws(seated)) {
+      return;
+    }
+    reasons.add(moved.said());
+    parts.add(Part.LIMBS);
+    work.add(
+        "Before it is strung again the permit holder looks at both limbs and their seats: which way"
+            + " up they are, whether they lie in their pockets, and whether one has a crack, a"
+            + " delamination or a twist.");
+    evidence.rest(
+        "A tiller distance that moved by more than "
+            + LengthText.both(DistancesMoved.OUT_OF_PLACE)
+            + " beyond the change of brace, or by more than "
+            + LengthText.both(DistancesMoved.LOOK_FIRST)
+            + " after someone looked, is no bolt's doing (our judgement).");
   }
 
   private Withdraw withdraw() {
@@ -83,6 +111,11 @@ final class Stops {
     all.addAll(work);
     parts.forEach(part -> all.add(BenchSteps.work(part, build)));
     return new Withdraw(
-        reasons, all, parts, evidence.notes(), evidence.findings(), evidence.basis());
+        evidence.reasons(reasons),
+        all,
+        parts,
+        evidence.notes(),
+        evidence.findings(),
+        evidence.basis());
   }
 }

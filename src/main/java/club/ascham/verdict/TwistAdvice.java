@@ -5,10 +5,12 @@ import club.ascham.units.Length;
 /**
  * How many twists bring brace to its aim.
  *
- * @param turns whole twists expected; positive: put in, negative: take out
- * @param low the fewest that may do it, signed like {@code turns}
- * @param high the most that may be needed, signed like {@code turns}
- * @param reach whether this string can do it at all
+ * @param turns whole twists to put in (positive) or take out (negative); 0 unless it is this string
+ *     that does it
+ * @param low the fewest that may do it, signed; null: no number does
+ * @param high the most that may be needed, signed; null: more than a string holds
+ * @param room that this string has that way; null: its twists were not counted
+ * @param reach whether anything is to be done, and whether this string can do it
  * @param otherLonger how much longer (negative: shorter) another string has to be; null: this one
  *     does it
  * @param expected brace after {@code turns}; 9 times in 10 between {@code expectedLow} and {@code
@@ -18,8 +20,9 @@ import club.ascham.units.Length;
  */
 public record TwistAdvice(
     int turns,
-    int low,
-    int high,
+    Integer low,
+    Integer high,
+    Integer room,
     Reach reach,
     Length otherLonger,
     Length expected,
@@ -30,10 +33,10 @@ public record TwistAdvice(
 
   /** What string the brace aimed for needs. */
   public enum Reach {
+    /** Brace is off by less than a reading can tell. */
+    LEAVE_IT,
     THIS_STRING,
-    /** So many twists would have to come out that too few were left to hold the string round. */
     LONGER_STRING,
-    /** So many twists would have to go in that the string would be overtwisted. */
     SHORTER_STRING
   }
 }

@@ -17,6 +17,7 @@ import club.ascham.withdrawal.Reason;
 import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 
 /** Signs an inspection: keeps what was found, plans the next, and withdraws what failed. */
@@ -131,9 +132,10 @@ class InspectItem {
 
   /** An answer that can't be kept keeps nothing of the inspection either. */
   private Optional<Outcome.NotAnswered> refusal(Inspection inspection) {
-    for (long id : inspection.answers().keySet()) {
+    for (Map.Entry<Long, Answering> each : inspection.answers().entrySet()) {
+      long id = each.getKey();
       Optional<AnswerReport.Outcome.Refused> refused =
-          reports.one(id).flatMap(answerReport::refusal);
+          reports.one(id).flatMap(report -> answerReport.refusal(report, each.getValue().answer()));
       if (refused.isPresent()) {
         return Optional.of(
             new Outcome.NotAnswered(

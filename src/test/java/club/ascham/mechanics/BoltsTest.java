@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -99,10 +102,51 @@ class BoltsTest {
   }
 
   @Test
-  void aWishSmallerThanABoltIsTurned_getsAnEighthOnOne() {
-    assertEquals(0.125, reckon(6.2, 6, 2.0, 2.0, 4.0).firstUpper());
-    assertEquals(-0.125, reckon(6.2, 6, 0.0, 2.0, 4.0).firstLower());
-    assertEquals(0.125, reckon(-0.2, 0, 2.0, 2.0, 4.0).firstLower());
+  void aSmallWish_getsAnEighthOnOne() {
+    assertEquals(0.125, reckon(7.1, 6, 2.0, 2.0, 4.0).firstUpper());
+    assertEquals(0, reckon(7.1, 6, 2.0, 2.0, 4.0).firstLower());
+    assertEquals(-0.125, reckon(7.1, 6, 0.0, 2.0, 4.0).firstLower());
+    assertEquals(0.125, reckon(-1.1, 0, 2.0, 2.0, 4.0).firstLower());
+  }
+
+  @ParameterizedTest(name = "tiller {0} for {1}, bolts {2} and {3} of {4} out: {5}, reached {6}")
+  @CsvSource(
+      nullValues = "-",
+      value = {
+        "4.9, 4.8, 2, 2, 4, LEAVE_IT, true",
+        "4.8, 4.8, -, -, -, LEAVE_IT, true",
+        "5.7, 4.8, 2, 2, 4, LEAVE_IT, true",
+        "5.9, 4.8, 2, 2, 4, TURN, true",
+        "9.5, 4.8, 0, 4, 4, NO_ROOM, false",
+        "9.5, 4.8, 0, -, -, NO_ROOM, false",
+        "5.9, 4.8, 0, 2, -, NO_ROOM, false"
+      })
+  void whatIsDone_isToldApart(
+      double tiller,
+      double aim,
+      Double upper,
+      Double lower,
+      Double most,
+      BoltReckoning.Outcome outcome,
+      boolean reached) {
+    BoltReckoning bolts = reckon(tiller, aim, upper, lower, most);
+    assertEquals(outcome, bolts.outcome(), bolts.basis());
+    assertEquals(reached, bolts.reached());
+    assertEquals(
+        outcome == BoltReckoning.Outcome.TURN, bolts.firstUpper() != 0 || bolts.firstLower() != 0);
+  }
+
+  @Property
+  void noStep_isExpectedFartherFromTheAim(
+      @ForAll @DoubleRange(min = -20, max = 20) double tiller,
+      @ForAll @DoubleRange(min = -6, max = 6) double aim) {
+    BoltReckoning bolts = reckon(tiller, aim, 2.0, 2.0, 4.0);
+    if (bolts.outcome() == BoltReckoning.Outcome.TURN) {
+      assertTrue(Math.abs(bolts.expectedMm() - aim) < Math.abs(tiller - aim), bolts.toString());
+    } else {
+      assertEquals(tiller, bolts.expectedMm());
+      assertTrue(Math.abs(tiller - aim) < 1, bolts.toString());
+    }
   }
 
   @Test

@@ -47,7 +47,8 @@ class ElasticBowTest {
   // elastica.py.
   private static ElasticBow straight(int mesh) {
     return ElasticBow.symmetric(
-        new ElasticLimb(32, 0, 4, 0, ElasticBow.linearTaper(1e5, 32, 1e-4), s -> 0, mesh));
+        new ElasticLimb(
+            32, 0, 4, 0, ElasticBow.linearTaper(1.0001e5, 32, 1e-4 / 1.0001), s -> 0, mesh));
   }
 
   @Test

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +35,8 @@ class TwistsTest {
     assertEquals(TwistReckoning.Reach.THIS_STRING, twists.reach());
     assertTrue(twists.turns() <= -8 && twists.turns() >= -20, "a technician nods: " + twists);
     assertTrue(twists.low() >= -13 && twists.high() <= -19, twists.toString());
+    assertEquals(25, twists.room());
+    assertTrue(twists.chance() > 0.9, twists.toString());
     assertEquals(6.2, twists.stringChangeMm(), 0.3, "a longer string braces lower");
     assertEquals(222.25, twists.expectedMm(), 0.3);
     assertTrue(twists.lowMm() < 221 && twists.highMm() > 223.5, twists.toString());
@@ -71,6 +77,67 @@ class TwistsTest {
     assertEquals(TwistReckoning.Reach.SHORTER_STRING, shorter.reach());
     assertTrue(shorter.otherStringMm() < -21.5, shorter.toString());
     assertNull(reckon(68.0, STRING, 35, 228.6, 222.25).otherStringMm());
+  }
+
+  @ParameterizedTest(name = "{0} twists, brace {1} for {2}: {3}, room {4}")
+  @CsvSource({
+    "0,  250,    222.25, LONGER_STRING,  0",
+    "6,  228.6,  222.25, LONGER_STRING,  0",
+    "12, 228.6,  222.25, LONGER_STRING,  2",
+    "35, 228.6,  222.25, THIS_STRING,   25",
+    "35, 222.5,  222.25, LEAVE_IT,      25",
+    "35, 222.25, 222.25, LEAVE_IT,      25",
+    "70, 200,    222.25, SHORTER_STRING, 0",
+    "70, 232,    230,    SHORTER_STRING, 60",
+    "2,  221.6,  222.25, LONGER_STRING, 58",
+    "20, 200,    222.25, THIS_STRING,   40"
+  })
+  void whatIsDone_isToldApart(
+      int twists, double brace, double aim, TwistReckoning.Reach reach, int room) {
+    TwistReckoning reckoned = reckon(68.0, STRING, twists, brace, aim);
+    assertEquals(reach, reckoned.reach(), reckoned.toString());
+    assertEquals(room, reckoned.room());
+    assertEquals(reach == TwistReckoning.Reach.THIS_STRING, reckoned.turns() != 0);
+    boolean other =
+        reach == TwistReckoning.Reach.LONGER_STRING || reach == TwistReckoning.Reach.SHORTER_STRING;
+    assertEquals(other, reckoned.otherStringMm() != null);
+    if (other) {
+      assertEquals(reach == TwistReckoning.Reach.LONGER_STRING, reckoned.otherStringMm() > 0);
+    }
+    boolean unsound = twists < 10 || twists > 60;
+    assertEquals(unsound, reckoned.basis().contains("now, which is"), reckoned.basis());
+  }
+
+  @Test
+  void theRange_isNotClippedByTheRoom() {
+    TwistReckoning little = reckon(68.0, STRING, 22, 225.25, 222.25);
+    assertEquals(TwistReckoning.Reach.THIS_STRING, little.reach(), little.toString());
+    assertTrue(little.turns() >= -12, little.toString());
+    assertTrue(little.high() == null || little.high() < -12, little.toString());
+    assertTrue(little.chance() >= 0.5 && little.chance() < 0.9, little.toString());
+  }
+
+  @Test
+  @DisplayName(
+      "22 twists, 3 mm to come down: the chance by four million draws (twists.py), to 0.01")
+  void theChance_isThatOfWhatItsTwistsMayDo() {
+    assertEquals(0.671, reckon(68.0, STRING, 22, 225.25, 222.25).chance(), 0.01);
+  }
+
+  @Property
+  void noAdvice_endsOutsideTheSoundLimits(
+      @ForAll @IntRange(max = 80) int twists,
+      @ForAll @DoubleRange(min = 190, max = 250) double brace,
+      @ForAll @DoubleRange(min = 200, max = 240) double aim) {
+    TwistReckoning reckoned = reckon(68.0, STRING, twists, brace, aim);
+    if (reckoned.turns() != 0) {
+      int after = twists + reckoned.turns();
+      assertTrue(after >= 10 && after <= 60, reckoned.toString());
+      assertTrue(
+          Math.abs(reckoned.expectedMm() - aim) < Math.abs(brace - aim), reckoned.toString());
+      assertTrue(reckoned.chance() >= 0.5);
+      assertTrue(Math.abs(reckoned.low()) <= Math.abs(reckoned.turns()));
+    }
   }
 
   @Test

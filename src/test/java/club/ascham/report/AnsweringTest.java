@@ -40,21 +40,23 @@ class AnsweringTest {
 
   @ParameterizedTest(name = "{0}, dangerous {1}, “{2}”, until {3}, part {4}: wrong at {5}")
   @CsvSource({
-    "nothing-there, true,  whole, ,           , ",
+    "nothing-there, true,  both limbs are whole, ,           , ",
     "nothing-there, false, ,      ,           , ",
     "nothing-there, true,  ,      ,           , words",
-    "watch,         false, line,  2026-05-04, , ",
-    "watch,         false, line,  2027-05-03, , ",
-    "watch,         false, line,  2027-05-04, , until",
-    "watch,         false, line,  2026-05-03, , until",
-    "watch,         false, line,  ,           , until",
-    "watch,         false, line,  soon,       , until",
+    "nothing-there, true,  k,     ,           , words",
+    "watch,         true,  x,     2026-05-04, , words",
+    "watch,         false, a line in the lacquer,  2026-05-04, , ",
+    "watch,         false, a line in the lacquer,  2027-05-03, , ",
+    "watch,         false, a line in the lacquer,  2027-05-04, , until",
+    "watch,         false, a line in the lacquer,  2026-05-03, , until",
+    "watch,         false, a line in the lacquer,  ,           , until",
+    "watch,         false, a line in the lacquer,  soon,       , until",
     "watch,         false, ,      2026-05-04, , words",
-    "stop,          true,  gone,  ,      limbs, ",
-    "stop,          true,  gone,  ,           , part",
-    "stop,          true,  gone,  ,       tail, part",
+    "stop,          true,  the upper loop is gone,  ,      limbs, ",
+    "stop,          true,  the upper loop is gone,  ,           , part",
+    "stop,          true,  the upper loop is gone,  ,       tail, part",
     "stop,          true,  ,      ,      limbs, words",
-    "maybe,         true,  gone,  ,           , answer",
+    "maybe,         true,  the upper loop is gone,  ,           , answer",
   })
   void eachAnswer_needsWhatItNeeds(
       String answer, boolean dangerous, String words, String until, String part, String wrong) {
@@ -71,7 +73,7 @@ class AnsweringTest {
 
   @Test
   void theOnlyPart_needsNoNaming() {
-    Typed typed = Typed.nothing().with("answer", "stop").with("words", "gone");
+    Typed typed = Typed.nothing().with("answer", "stop").with("words", "The loop is gone.");
     assertEquals(LIMBS, read(typed, true, LIMBS).orElseThrow().part());
   }
 }

@@ -96,12 +96,15 @@ class ReportAnswerTest {
     bench.mayTurnBolts("volunteer", true);
     told.check(
             bow,
-            Map.of("reports", Map.of("" + report, Map.of("answer", "stop", "words", "it opens"))))
+            Map.of(
+                "reports",
+                Map.of(
+                    "" + report, Map.of("answer", "stop", "words", "It opens when it is bent."))))
         .body("verdict.kind", equalTo("withdraw"));
     assertEquals("WITHDRAWN", bench.state(bow));
     assertEquals(0, told.open(bow));
     assertEquals(
-        "Reported: " + CRACK + "; “by the tip”. Seen: it opens",
+        "Reported: " + CRACK + "; “by the tip”. Seen: It opens when it is bent",
         rows.texts(
                 "SELECT why FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL",
                 bow.limbs().id())
@@ -118,11 +121,37 @@ class ReportAnswerTest {
   }
 
   @Test
+  void whatIsOutStill_wasLookedAtByNobody() {
+    Bow bow = bench.lent("Orla Quill");
+    long report =
+        told.tell(Map.of("rig", bow.body().code(), "signs", List.of("crack"), "part", "limbs"));
+    Map<String, Object> nothing =
+        Map.of("answer", "nothing-there", "words", "Both limbs looked at: sound.");
+    told.answer("officer", report, nothing).statusCode(409);
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/reports/" + report);
+    officer
+        .post(
+            "/reports/" + report + "/answer",
+            Map.of("answer", "nothing-there", "words", "Looked at both limbs."))
+        .then()
+        .body(containsString("receive it first"));
+    assertEquals(1, told.open(bow));
+    told.answer(
+            "officer",
+            report,
+            Map.of("answer", "stop", "part", "limbs", "words", "He sent a picture of the crack."))
+        .statusCode(200);
+    assertEquals("WITHDRAWN", bench.state(bow));
+  }
+
+  @Test
   void aDangerousOne_isForThePermitHolder_atEachDoor_andTheCheckStillSaves() {
     Bow bow = bench.received();
     long report =
         told.tell(Map.of("rig", bow.body().code(), "signs", List.of("creak"), "part", "limbs"));
-    Map<String, Object> nothing = Map.of("answer", "nothing-there", "words", "sound");
+    Map<String, Object> nothing =
+        Map.of("answer", "nothing-there", "words", "Both limbs looked at: sound.");
 
     told.answer("volunteer", report, nothing).statusCode(403);
     told.answer("committee", report, nothing).statusCode(403);

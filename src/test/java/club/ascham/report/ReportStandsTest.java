@@ -213,7 +213,10 @@ class ReportStandsTest {
                 + " ?1)",
             stringer.replace("-", "")));
     Visitor.signedInAs("officer").get("/reports/" + report).then().statusCode(200);
-    told.answer("officer", report, Map.of("answer", "nothing-there", "words", "sound"))
+    told.answer(
+            "officer",
+            report,
+            Map.of("answer", "nothing-there", "words", "Both limbs looked at: sound."))
         .statusCode(200);
   }
 

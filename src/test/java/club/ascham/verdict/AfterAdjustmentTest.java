@@ -51,11 +51,7 @@ class AfterAdjustmentTest {
             Key.UPPER_BOLT,
             Key.LOWER_BOLT,
             Key.LOCK_TIGHTENED,
-            Key.TO_WORKSHOP,
-            Key.STRING_ON,
-            Key.LOOPS,
-            Key.STRING_LINE,
-            Key.MEASURE_AGAIN),
+            Key.TO_WORKSHOP),
         adjust.steps().stream().map(BenchStep::key).toList());
     assertEquals(Optional.of(-0.25), adjust.steps().get(2).amount());
     assertEquals(Optional.of("Only back to where it stood."), adjust.steps().get(2).caution());

@@ -123,6 +123,15 @@ final class Checks {
         Length.ofMm(braceMm), BracePoint.GRIP_THROAT, Length.ofMm(upperMm), Length.ofMm(lowerMm));
   }
 
+  /**
+   * The same where both distances changed by what brace changed from the set-up, as they do: given
+   * as they would be at the set-up's brace.
+   */
+  static Reading following(OnRecord bow, double braceMm, double upperMm, double lowerMm) {
+    double byBrace = braceMm - bow.setUp().brace().mm();
+    return reading(braceMm, upperMm + byBrace, lowerMm + byBrace);
+  }
+
   /** The reading that equals the set-up figures. */
   static Reading asSetUp(OnRecord bow) {
     SetUpFigures setUp = bow.setUp();

@@ -104,7 +104,7 @@ class EverydayTest {
     OnRecord wideBand =
         new OnRecord(
             bow.rig(),
-            Checks.setUp(208, 182, 178, 2.0, 2.0, 20),
+            Checks.setUp(208, 170, 166, 2.0, 2.0, 20),
             new Targets(wide, bow.targets().tiller(), bow.targets().nocking()));
     TwistAdvice twists = adjust(wideBand, OwnRecord.NONE, 227, 4).twists().orElseThrow();
     assertEquals(Reach.THIS_STRING, twists.reach());
@@ -159,7 +159,7 @@ class EverydayTest {
       AdjustFirst adjust =
           assertInstanceOf(
               AdjustFirst.class,
-              judge.verdict(bow, Checks.seated(Checks.reading(209, 162, 158)), true));
+              judge.verdict(bow, Checks.seated(Checks.following(bow, 209, 162, 158)), true));
       assertFalse(adjust.steps().toString().contains("bolt"), adjust.steps().toString());
       assertFalse(adjust.twists().orElseThrow().basis().contains("bolt"));
       assertTrue(adjust.bolts().isEmpty());
@@ -222,7 +222,8 @@ class EverydayTest {
   }
 
   private static Seen seen(double brace, double tiller) {
-    return Checks.seated(Checks.reading(brace, 180 + tiller / 2, 180 - tiller / 2));
+    double middle = 180 + brace - 220;
+    return Checks.seated(Checks.reading(brace, middle + tiller / 2, middle - tiller / 2));
   }
 
   private static String words(AdjustFirst adjust, Key key) {

@@ -7,16 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Build;
+import club.ascham.bow.Gauge;
 import club.ascham.bow.Who;
 import club.ascham.mechanics.OwnRecord;
 import club.ascham.mechanics.TwistLimits;
 import club.ascham.units.Length;
+import club.ascham.units.LengthText;
 import club.ascham.verdict.BenchStep.Key;
 import club.ascham.verdict.Verdict.AdjustFirst;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -32,7 +35,10 @@ import net.jqwik.api.constraints.IntRange;
 class VerdictLawsTest {
   private final Judge judge = new Judge(new BenchAdvice(TwistLimits.IN_PRINT, OwnRecord.NONE));
 
-  /** A bow on record and how far its reading lies from the set-up figures, in millimetres. */
+  /**
+   * A bow on record and how far its reading lies from the set-up figures, in millimetres; the
+   * distances beyond what brace takes with it.
+   */
   record Case(OnRecord bow, double brace, double upper, double lower, boolean seated) {
     Seen seen(Sign... extra) {
       return seen(1, extra);
@@ -44,8 +50,8 @@ class VerdictLawsTest {
           new Reading(
               bow.setUp().brace().plus(Length.ofMm(brace * times)),
               BracePoint.GRIP_THROAT,
-              bow.setUp().tillerUpper().plus(Length.ofMm(upper * times)),
-              bow.setUp().tillerLower().plus(Length.ofMm(lower * times)));
+              bow.setUp().tillerUpper().plus(Length.ofMm((brace + upper) * times)),
+              bow.setUp().tillerLower().plus(Length.ofMm((brace + lower) * times)));
       return new Seen(reading, Checks.signs(extra), Reported.NOTHING, List.of(), seated);
     }
   }
@@ -53,6 +59,7 @@ class VerdictLawsTest {
   @Property
   void readingFurtherFromItsAim_neverMorePermissive(
       @ForAll("cases") Case one, @ForAll @DoubleRange(min = 1, max = 4) double times) {
+    Assume.that(!OpenQuestions.isOneFigure(one.bow(), one.seen(times).reading()));
     assertTrue(kind(one.bow(), one.seen()).compareTo(kind(one.bow(), one.seen(times))) <= 0);
   }
 
@@ -129,17 +136,38 @@ class VerdictLawsTest {
   }
 
   @Property
-  void steps_startStringOffAndEndMeasuring_withLoopsAndLineBetween(
+  void steps_startStringOffAndEndMeasuring_orWithWhoComesNext(
       @ForAll("cases") Case one, @ForAll boolean permit) {
     if (judge.verdict(one.bow(), one.seen(), permit) instanceof AdjustFirst adjust) {
-      List<Key> keys = adjust.steps().stream().map(BenchStep::key).toList();
+      List<Key> keys =
+          adjust.steps().stream().map(BenchStep::key).filter(key -> key != Key.LOOK_ALONG).toList();
       assertEquals(Key.STRING_OFF, keys.get(0));
-      assertTrue(adjust.steps().get(0).words().contains("stringer"));
-      assertEquals(
-          List.of(Key.STRING_ON, Key.LOOPS, Key.STRING_LINE, Key.MEASURE_AGAIN),
-          keys.subList(keys.size() - 4, keys.size()));
       assertFalse(adjust.reasons().isEmpty());
-      assertTrue(keys.size() > 5, "nothing is done with the string off");
+      Key last = keys.get(keys.size() - 1);
+      if (last == Key.TO_WORKSHOP || last == Key.OTHER_STRING) {
+        assertEquals(2, keys.size(), "nothing is twisted or turned before");
+      } else {
+        assertEquals(
+            List.of(Key.STRING_ON, Key.LOOPS, Key.STRING_LINE, Key.MEASURE_AGAIN),
+            keys.subList(keys.size() - 4, keys.size()));
+        assertTrue(keys.size() > 5, "nothing is done with the string off");
+      }
+    }
+  }
+
+  @Property
+  void whatTheGaugeCallsOutside_isAReason(@ForAll("cases") Case one, @ForAll boolean permit) {
+    if (judge.verdict(one.bow(), one.seen(), permit) instanceof AdjustFirst adjust) {
+      for (Finding finding : adjust.findings()) {
+        String sign = Gauge.sign(finding.target(), finding.reading());
+        boolean isReason =
+            adjust.reasons().stream()
+                .anyMatch(
+                    reason ->
+                        reason.contains(" is " + LengthText.both(finding.reading()) + ", ")
+                            && reason.toLowerCase().startsWith(finding.quantity().words()));
+        assertEquals(!sign.equals("fine"), isReason, finding + " in " + adjust.reasons());
+      }
     }
   }
 
@@ -210,11 +238,13 @@ class VerdictLawsTest {
     TwistAdvice advice =
         new BenchAdvice(TwistLimits.IN_PRINT, OwnRecord.NONE)
             .twists(Checks.adjustableRig(null, 30), Length.ofMm(now), Length.ofMm(aim));
-    if (Math.abs(aim - now) >= 0.1) {
+    if (advice.reach() == TwistAdvice.Reach.THIS_STRING) {
       assertEquals(Math.signum(aim - now), Math.signum(advice.turns()));
+      assertTrue(Math.abs(advice.low()) <= Math.abs(advice.turns()));
+      assertTrue(advice.high() == null || Math.abs(advice.turns()) <= Math.abs(advice.high()));
+    } else {
+      assertEquals(0, advice.turns());
     }
-    assertTrue(Math.abs(advice.low()) <= Math.abs(advice.turns()));
-    assertTrue(Math.abs(advice.turns()) <= Math.abs(advice.high()));
   }
 
   @Provide
