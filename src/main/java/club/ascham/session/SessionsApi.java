@@ -6,6 +6,7 @@ import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.report.Reports;
 import club.ascham.report.Telling;
@@ -90,13 +91,34 @@ class SessionsApi {
 
   record ReturnBody(List<RigBackBody> rigs, String onceKey) {}
 
+  /**
+   * An archer who shares a rig, without a name.
+   *
+   * @param estimated whether the draw was reckoned from the arm span
+   * @param arrows the code of a set or pool; null: none yet
+   * @param overrideWhy where the bow is heavier than the start of a course for this age, or
+   *     something speaks against the arrows
+   * @param overrideCoach who agreed to that weight
+   */
+  record ArcherBody(
+      Long rig,
+      String ageBand,
+      String draw,
+      Boolean estimated,
+      String arrows,
+      String overrideWhy,
+      String overrideCoach,
+      String onceKey) {}
+
   record Said(String said) {}
 
   private final Sessions sessions;
   private final Reports reports;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
+  private final AddArcher addArcher;
   private final Concerns concerns;
+  private final Actor actor;
   private final ClubTime time;
 
   SessionsApi(
@@ -104,13 +126,17 @@ class SessionsApi {
       Reports reports,
       LendSession lendSession,
       ReturnSession returnSession,
+      AddArcher addArcher,
       Concerns concerns,
+      Actor actor,
       ClubTime time) {
     this.sessions = sessions;
     this.reports = reports;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
+    this.addArcher = addArcher;
     this.concerns = concerns;
+    this.actor = actor;
     this.time = time;
   }
 
@@ -249,6 +275,33 @@ class SessionsApi {
                         .said()))
             .build()
         : Problem.of(typed);
+  }
+
+  @POST
+  @Path("/{id}/archers")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Note an archer who shares a rig of the session",
+      description =
+          "Without a name: age, draw and arrows. Each counts as a beginner; what is heavier than a"
+              + " course for that age starts with needs overrideWhy and overrideCoach.")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "a child",
+                      value =
+                          "{\"rig\": 3, \"ageBand\": \"up-to-12\", \"draw\": \"22 in\","
+                              + " \"arrows\": \"A-0101-3\"}")))
+  public Response addArcher(@RestPath long id, ArcherBody body) {
+    Sessions.Head head = head(id);
+    Typed typed = Typed.of(body);
+    String said =
+        SharedBow.parse(typed, actor.unit())
+            .map(wish -> addArcher.add(head.id(), wish, typed, typed.value("onceKey")))
+            .orElse(null);
+    return said == null ? Problem.of(typed) : Response.status(201).entity(new Said(said)).build();
   }
 
   private Sessions.Head head(long id) {

@@ -51,6 +51,7 @@ class ReasonsTest {
               "FindAgain.why",
               "IssueCommand.overrideWhy",
               "OwnBand.source",
+              "PartsWish.overrideWhy",
               "PeoplePages.why",
               "PlanRuleDetails.source",
               "Reason.why",
@@ -159,7 +160,7 @@ class ReasonsTest {
         new Try(
             "/sessions/" + session(out) + "/archers",
             "overrideWhy",
-            Map.of("rig", out.rig().value(), "draw", "24 in")));
+            Map.of("rig", out.rig().value(), "ageBand", "adult", "draw", "24 in")));
     closed(account);
     tries.add(new Try("/people/" + account + "/erase", "why"));
     for (Try one : tries) {
