@@ -155,6 +155,16 @@ class ReasonsTest {
             "/sessions/new",
             "overrideWhy",
             Map.of("leader", "Quenby", "rig-" + spokenAgainst.rig().value(), "yes")));
+    Bow changed = bench.ready();
+    tries.add(
+        new Try(
+            "/rigs/" + changed.rig().value() + "/change",
+            "overrideWhy",
+            Map.of(
+                "place", "limbs",
+                "body", changed.body().code(),
+                "limbs", changed.limbs().code(),
+                "string", changed.string().code())));
     Bow out = bench.ready();
     tries.add(
         new Try(
