@@ -4,6 +4,7 @@ import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
+import club.ascham.form.Words;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
@@ -11,6 +12,7 @@ import club.ascham.people.Role;
 import club.ascham.report.Reports;
 import club.ascham.report.Telling;
 import club.ascham.time.ClubTime;
+import club.ascham.units.LengthText;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
@@ -59,13 +61,28 @@ class SessionsApi {
 
   record RigLine(long rigId, String code, boolean out) {}
 
-  /** A session with its rigs, and what stands today against what of it is out. */
+  /**
+   * An archer who shares a rig, without a name.
+   *
+   * @param ageBand null: noted before it was asked
+   * @param arrows null: none noted
+   */
+  record ArcherLine(
+      long rigId,
+      String ageBand,
+      String draw,
+      String arrows,
+      String overrideWhy,
+      String overrideCoach) {}
+
+  /** A session with its rigs and archers, and what stands today against what of it is out. */
   record SessionBody(
       long id,
       String leader,
       Instant issuedAt,
       LocalDate dueOn,
       List<RigLine> rigs,
+      List<ArcherLine> archers,
       List<ConcernJson> concerns) {}
 
   /** {@code overrideWhy}: where something speaks against one of the rigs. */
@@ -179,6 +196,17 @@ class SessionsApi {
         head.dueOn(),
         sessions.rigsOf(head.id()).stream()
             .map(rig -> new RigLine(rig.rig().value(), rig.code(), rig.isOut()))
+            .toList(),
+        sessions.archersOf(head.id()).stream()
+            .map(
+                archer ->
+                    new ArcherLine(
+                        archer.rig().value(),
+                        archer.age() == null ? null : Words.of(archer.age()),
+                        LengthText.exact(archer.draw()),
+                        archer.arrows(),
+                        archer.why(),
+                        archer.coach()))
             .toList(),
         ConcernJson.of(concerns.of(head.id())));
   }

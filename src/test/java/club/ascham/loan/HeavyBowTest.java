@@ -285,6 +285,16 @@ class HeavyBowTest {
             session,
             WHY,
             COACH));
+    given()
+        .spec(as("volunteer"))
+        .get("/api/sessions/" + session)
+        .then()
+        .body("archers[0].ageBand", equalTo("up-to-12"))
+        .body("archers[0].overrideCoach", equalTo(COACH));
+    volunteer
+        .get("/sessions/" + session)
+        .then()
+        .body(containsString("<b>" + COACH + "</b> agreed"));
     Map<String, Object> refused = agreed(child);
     refused.put("rig", heaviest.id().value());
     archer(session, refused)
