@@ -20,12 +20,12 @@ public enum AgeBand {
     return this != ADULT;
   }
 
-  /** The weight in lbf that a beginners' course starts with (UK Scouts' figures). */
+  /** The most weight in lbf at the start of a beginners' course (UK Scouts' figures). */
   int startLb() {
     return startLb;
   }
 
-  /** The weight in lbf that a beginners' course ends with at most (UK Scouts' figures). */
+  /** The most weight in lbf by the end of a beginners' course (UK Scouts' figures). */
   int endLb() {
     return endLb;
   }

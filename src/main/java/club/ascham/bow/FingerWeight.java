@@ -157,6 +157,22 @@ public final class FingerWeight {
     return reckons(rig, setUp, drawIn) ? Optional.of(of(rig, setUp, drawIn)) : Optional.empty();
   }
 
+  /** What its mark means at least at this draw. */
+  static double leastByMark(RigSpec rig, SetUpFigures setUp, double drawIn) {
+    return marked(rig, setUp).told(drawIn).low();
+  }
+
+  /** What a reading means at least at this draw on this riser, taken as it was read. */
+  static double leastByReading(
+      RigSpec rig, SetUpFigures setUp, ScaleReading reading, double drawIn) {
+    Marked known = marked(rig, setUp);
+    return reading.drawIn() > known.rise().zeroIn()
+        ? reading.forceLb()
+            * known.over(reading).low()
+            * known.rise().from(reading.drawIn(), drawIn).low()
+        : 0;
+  }
+
   /** Whether {@link #of} can reckon this rig's weight at this draw, rather than refuse. */
   static boolean reckons(RigSpec rig, SetUpFigures setUp, double drawIn) {
     double zeroIn = zeroIn(brace(rig, setUp));
@@ -199,21 +215,22 @@ public final class FingerWeight {
       if (!(drawIn > rise.zeroIn())) {
         throw new IllegalArgumentException("the draw lies before the braced string");
       }
-      Factor part = rise.from(markedAtIn, drawIn);
-      double setting = bolts ? BOLTS : 0;
-      Factor told =
-          new Factor(
-              markedLb * change.factor().likely() * part.likely(),
-              Math.max(0, markedLb - MARKING_LB)
-                  * change.factor().low()
-                  * part.low()
-                  * (1 - setting),
-              (markedLb + MARKING_LB) * change.factor().high() * part.high() * (1 + setting));
+      Factor told = told(drawIn);
       List<ScaleReading> heeded =
           weighed.stream().filter(reading -> reading.drawIn() > rise.zeroIn()).toList();
       Factor all = heeded.isEmpty() ? told : together(told, heeded, drawIn);
       return new WeightOnFingers(
           all.likely(), all.low(), all.high(), heeded.size(), basis(drawIn, heeded.size()));
+    }
+
+    /** What the mark says at this draw. */
+    Factor told(double drawIn) {
+      Factor part = rise.from(markedAtIn, drawIn);
+      double setting = bolts ? BOLTS : 0;
+      return new Factor(
+          markedLb * change.factor().likely() * part.likely(),
+          Math.max(0, markedLb - MARKING_LB) * change.factor().low() * part.low() * (1 - setting),
+          (markedLb + MARKING_LB) * change.factor().high() * part.high() * (1 + setting));
     }
 
     private Factor together(Factor told, List<ScaleReading> heeded, double drawIn) {
@@ -233,18 +250,23 @@ public final class FingerWeight {
     /** A reading as the force that it means at this draw on this riser. */
     private Factor brought(ScaleReading reading, double drawIn) {
       boolean moved = riserIn != null && !riserIn.equals(reading.riserIn());
-      Factor over =
-          moved && reading.riserIn() != null
-              ? RiserChange.of(
-                      reading.riserIn(), riserIn, bowIn, rise.zeroIn() - AMO_BEYOND_PIVOT_IN)
-                  .factor()
-              : Factor.NONE;
+      Factor over = over(reading);
       Factor part = rise.from(reading.drawIn(), drawIn);
       double setting = SCALE_DRAW + (moved && bolts ? BOLTS : 0);
       return new Factor(
           reading.forceLb() * over.likely() * part.likely(),
           Math.max(0, reading.forceLb() - SCALE_LB) * over.low() * part.low() * (1 - setting),
           (reading.forceLb() + SCALE_LB) * over.high() * part.high() * (1 + setting));
+    }
+
+    /** From the riser of a reading to this one. */
+    Factor over(ScaleReading reading) {
+      boolean moved =
+          riserIn != null && reading.riserIn() != null && !riserIn.equals(reading.riserIn());
+      return moved
+          ? RiserChange.of(reading.riserIn(), riserIn, bowIn, rise.zeroIn() - AMO_BEYOND_PIVOT_IN)
+              .factor()
+          : Factor.NONE;
     }
 
     private String basis(double drawIn, int readings) {

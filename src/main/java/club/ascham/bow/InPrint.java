@@ -56,5 +56,13 @@ public final class InPrint {
       "10 to 30 turns: “Réglage du band”, La Flèche Gasconne, undated; 20 to 60: “La corde”,"
           + " Archers de Douai, from a coaches' academy, undated";
 
+  /** Maxima by age: the heads of its columns say so. */
+  public static final String COURSE =
+      "“Bow weights for beginners and juniors”, a coach's page, undated, which quotes the UK"
+          + " Scouts";
+
+  /** That a bow which lost 2 or 3 lb at one draw asks for a decision about its limbs. */
+  public static final String WEIGHT_LOST = FRENCH_CHECKS;
+
   private InPrint() {}
 }

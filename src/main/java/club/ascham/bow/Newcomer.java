@@ -24,17 +24,13 @@ public final class Newcomer {
           new Row(30, false, 68, 70),
           new Row(Double.POSITIVE_INFINITY, false, 70, 72));
 
-  /** The step by which limbs are changed for heavier ones: 2 to 4 lb on several coaches' pages. */
-  private static final int STEP_LB = 4;
-
   private Newcomer() {}
 
   /**
    * What suits this archer. Where the published table names a draw in two rows, the longer bow
    * counts for beginners and juniors, whose draw still grows an inch or two and for whom a longer
-   * bow is the lighter one; the shorter bow counts for everyone else. The weights are those of a
-   * beginners' course by age, one step of 4 lb more for an improver and two for an experienced
-   * archer.
+   * bow is the lighter one; the shorter bow counts for everyone else. How heavy it may be says
+   * {@link WeightCeiling}.
    */
   public static NewcomerFit fit(NewcomerAnswers answers) {
     Row row = row(answers);
@@ -48,11 +44,16 @@ public final class Newcomer {
             + " for others.",
         leastLb(answers),
         aimLb(answers),
-        answers.age().endLb() + STEP_LB * answers.experience().ordinal(),
-        weightBasis(answers.experience()),
+        ceiling(answers),
+        weightBasis(answers),
         ArrowLength.shortestSafe(
             answers.drawIn(), answers.drawEstimated(), beginner, answers.age().junior()),
         remarks(answers));
+  }
+
+  /** How heavy a bow may be on these fingers. */
+  public static WeightCeiling ceiling(NewcomerAnswers answers) {
+    return WeightCeiling.of(answers.age(), answers.experience());
   }
 
   private static Row row(NewcomerAnswers answers) {
@@ -83,35 +84,41 @@ public final class Newcomer {
     };
   }
 
+  /** A beginner starts under the ceiling; who is past the course, at what it ended with. */
   private static double aimLb(NewcomerAnswers answers) {
     return switch (answers.experience()) {
-      case BEGINNER -> answers.age().startLb();
+      case BEGINNER -> answers.age().startLb() - WeightCeiling.UNDER_LB;
       case IMPROVER -> answers.age().endLb();
-      case EXPERIENCED -> answers.age().endLb() + STEP_LB;
+      case EXPERIENCED -> answers.age().endLb() + WeightCeiling.STEP_LB;
     };
   }
 
-  private static String weightBasis(Experience experience) {
-    String course =
-        "Start and end of a beginners' course by age: the UK Scouts' figures, as a coach's page"
-            + " quotes them, undated";
-    return switch (experience) {
-      case BEGINNER ->
-          course
-              + "; the low end from others (10 lb for children up to 12: common practice; 14: a"
-              + " French club's page, undated; 15: Archer's Reference Guide (Recurve), M. Elliot,"
-              + " 1999; 18: “Revisiting Draw Weights”, Glasgow Archers, 2024). Advice: override it"
-              + " with a reason.";
-      case IMPROVER ->
-          course
-              + ", and one step of 4 lb (the upper end of the published 2 to 4 lb). Advice:"
-              + " override it with a reason.";
-      case EXPERIENCED ->
-          course
-              + ", and two steps of 4 lb (our judgement; published first bows of one's own are 24"
-              + " to 32 lb). Advice: whoever knows their weight goes by it, with that as the"
-              + " reason.";
-    };
+  private static String weightBasis(NewcomerAnswers answers) {
+    String held =
+        answers.age().junior() ? " A junior is held to the high end of the estimate." : "";
+    return WeightCeiling.BASIS
+        + switch (answers.experience()) {
+          case BEGINNER ->
+              ". These are maxima: "
+                  + WeightCeiling.UNDER_LB
+                  + " lb under the first is looked for (judged). The low end from others (10 lb for"
+                  + " children up to 12: common practice; 14: a French club's page, undated; 15:"
+                  + " Archer's Reference Guide (Recurve), M. Elliot, 1999; 18: “Revisiting Draw"
+                  + " Weights”, Glasgow Archers, 2024). Over the start figure a coach agrees and"
+                  + " says why"
+                  + (answers.age().junior()
+                      ? "; more than "
+                          + WeightCeiling.BEYOND_LB
+                          + " lb over the end figure is refused (judged)."
+                      : ".");
+          case IMPROVER ->
+              ", and one step of 4 lb above its end (the upper end of the published 2 to 4 lb)."
+                  + " Advice: above it a coach agrees and says why.";
+          case EXPERIENCED ->
+              ", and two steps of 4 lb above its end (judged; published first bows of one's own are"
+                  + " 24 to 32 lb). Advice: above it a coach agrees and says why.";
+        }
+        + held;
   }
 
   private static List<String> remarks(NewcomerAnswers answers) {

@@ -11,8 +11,7 @@ import java.util.List;
  * @param bowBasis where the lengths come from, in words
  * @param leastLb below it the bow is lighter than usual; advice
  * @param aimLb the weight to look for first; advice
- * @param mostLb above it the bow is heavier than published figures have it; advice, to be
- *     overridden with a reason
+ * @param ceiling how heavy it may be, with and without a coach who agreed
  * @param weightBasis where the weights come from, in words
  * @param shortestArrow a hard rule, overridden by nobody
  * @param remarks what a person has to decide or do
@@ -24,7 +23,7 @@ public record NewcomerFit(
     String bowBasis,
     double leastLb,
     double aimLb,
-    double mostLb,
+    WeightCeiling ceiling,
     String weightBasis,
     ShortestArrow shortestArrow,
     List<String> remarks) {

@@ -12,14 +12,23 @@ public final class Suitability {
 
   private static final double ROUNDING_LB = 1e-9;
 
+  /** Why a short bow is refused where a long one passes: common practice. */
+  private static final String SHORT_BOW =
+      " Drawn so far, a short bow bends more than its limbs are made for, grows heavy at the end of"
+          + " the draw and pinches the fingers.";
+
+  private static final String LONG_BOW =
+      " A bow too long does no harm: it pulls no heavier at a short draw and is easy on the fingers,"
+          + " but there is more of it to hold and its arrows fly slower.";
+
   private Suitability() {}
 
   /**
    * Sorts rigs for an archer. A rig is left out for another hand, parts that do not fit, a length
-   * more than 2 in below the published row (bow-length tables differ by that much), or an estimated
-   * weight above the advised most. The others are ranked by points (judged): 1 for each inch from
-   * the preferred length and 2 more for each outside the published row; 3 for each pound above the
-   * weight aimed for, 2 for each below; 2 where the estimate's upper end passes the advised most; 3
+   * more than 2 in below the published row (bow-length tables differ by that much), or a weight
+   * above the archer's ceiling. The others are ranked by points (judged): 1 for each inch from the
+   * preferred length and 2 more for each outside the published row; 3 for each pound above the
+   * weight aimed for, 2 for each below; 2 where the estimate's upper end passes the ceiling; 3
    * where the tiller can't be set to someone past the beginners' course. Equals keep the order they
    * were handed in, the one nearer to the weight aimed for first.
    */
@@ -30,7 +39,7 @@ public final class Suitability {
     for (Candidate<T> candidate : candidates) {
       List<String> never = neverFits(answers, candidate);
       if (!never.isEmpty()) {
-        unsuited.add(new Unsuited<>(candidate.rig(), never, false));
+        unsuited.add(new Unsuited<>(candidate.rig(), never, false, false));
         continue;
       }
       WeightOnFingers weight =
@@ -40,7 +49,13 @@ public final class Suitability {
       if (against.isEmpty()) {
         suited.add(suited(answers, fit, candidate, weight, bowIn));
       } else {
-        unsuited.add(new Unsuited<>(candidate.rig(), against, true));
+        Heaviness heaviness = fit.ceiling().of(weight);
+        unsuited.add(
+            new Unsuited<>(
+                candidate.rig(),
+                against,
+                heaviness != Heaviness.REFUSED,
+                heaviness == Heaviness.WITH_A_COACH));
       }
     }
     suited.sort(
@@ -76,15 +91,12 @@ public final class Suitability {
               + bowIn
               + " in, where "
               + fit.bowFromIn()
-              + " in is the least the table gives for this draw.");
+              + " in is the least the table gives for this draw."
+              + SHORT_BOW);
     }
-    if (weight.lb() > fit.mostLb() + ROUNDING_LB) {
-      reasons.add(
-          String.format(
-              Locale.ROOT,
-              "Too heavy: about %.1f lb on these fingers, where %.0f lb is the most advised.",
-              weight.lb(),
-              fit.mostLb()));
+    String heavy = fit.ceiling().against(weight);
+    if (!heavy.isEmpty()) {
+      reasons.add(heavy);
     }
     return reasons;
   }
@@ -118,7 +130,8 @@ public final class Suitability {
               + outsideIn
               + " in "
               + (bowIn < fit.bowFromIn() ? "shorter" : "longer")
-              + " than the table gives for this draw.");
+              + " than the table gives for this draw."
+              + (bowIn < fit.bowFromIn() ? " Published tables differ by so much." : LONG_BOW));
     }
     return offIn + 2 * outsideIn;
   }
@@ -139,13 +152,13 @@ public final class Suitability {
           String.format(
               Locale.ROOT, "Lighter than usual: %.0f lb is the least advised.", fit.leastLb()));
     }
-    if (weight.highLb() > fit.mostLb() + ROUNDING_LB) {
+    if (weight.highLb() > fit.ceiling().freeLb() + ROUNDING_LB) {
       points += 2;
       why.add(
           String.format(
               Locale.ROOT,
-              "It may weigh more than the %.0f lb advised at most: weigh it on a bow scale.",
-              fit.mostLb()));
+              "It may weigh more than the %.0f lb that need no reason: weigh it on a bow scale.",
+              fit.ceiling().freeLb()));
     }
     return points;
   }

@@ -3,7 +3,9 @@ package club.ascham.concern;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.report.Noticed;
+import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
+import club.ascham.upkeep.LimbsToWeigh;
 import club.ascham.upkeep.Work;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -132,6 +134,9 @@ SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at
             AND r.happened_at <= ?2 AND (r.answered_at IS NULL OR r.answered_at > ?2)))
    AND (i.retired_on IS NULL OR i.retired_on > ?3)
 UNION ALL
+SELECT 'WEIGHING_DUE', w.item_id, w.code, NULL, date(w.due_on, '+1 day'), NULL, 0, NULL, w.last_on, NULL, w.item_id
+  FROM (%s) w WHERE w.due_on < ?3
+UNION ALL
 SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
  WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3
@@ -141,7 +146,9 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
   JOIN loan_line x ON x.id = (SELECT n.id FROM loan_line n WHERE n.item_id = a.id AND n.back_at <= ?2 AND n.back_count IS NOT NULL
                                ORDER BY n.back_at DESC, n.id DESC LIMIT 1)
  WHERE a.pool = 0 AND x.back_count < a.arrow_count AND i.retired_on IS NULL"""
-        .formatted(overdue("upkeep_plan", andPlanned));
+        .formatted(
+            overdue("upkeep_plan", andPlanned),
+            LimbsToWeigh.duesOf("json_each(?1) t CROSS JOIN item i ON i.id = t.value"));
   }
 
   /**
@@ -206,6 +213,10 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
     private String whySaid() {
       return switch (matter) {
         case RETIRED -> why.toLowerCase(Locale.ROOT);
+        case WEIGHING_DUE ->
+            why == null
+                ? "it never was there"
+                : "last there on " + ClubTime.said(LocalDate.parse(why));
         case REPORTED ->
             Stream.concat(
                     more == null

@@ -17,6 +17,8 @@ public enum Matter {
   NOT_CHECKED,
   /** A report was answered with <i>watch</i>, to an end day. */
   WATCHED,
+  /** Limbs were not on a bow scale for longer than the club lets pass. */
+  WEIGHING_DUE,
   ARROWS_NOT_WEIGHED,
   /** Fewer arrows of a set came back than it is recorded to hold. */
   ARROWS_MISSING

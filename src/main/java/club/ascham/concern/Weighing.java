@@ -56,7 +56,7 @@ final class Weighing {
       case REPORTED, CHANGING, ASKED -> Optional.of(fact.grave() ? BLOCKS : SPEAKS_AGAINST);
       case OVERDUE -> overdue(fact, day);
       case WATCHED -> day.isAfter(fact.until()) ? Optional.empty() : Optional.of(NOTE);
-      case ARROWS_NOT_WEIGHED, ARROWS_MISSING -> Optional.of(NOTE);
+      case WEIGHING_DUE, ARROWS_NOT_WEIGHED, ARROWS_MISSING -> Optional.of(NOTE);
     };
   }
 
@@ -109,6 +109,7 @@ final class Weighing {
       case ASKED -> sentence(code + ": " + fact.work().said() + " asked for: " + fact.why());
       case NOT_SET_UP, NOT_CHECKED -> sentence(fact.why());
       case WATCHED -> sentence(code + " is watched: " + fact.why());
+      case WEIGHING_DUE -> sentence(code + " is due on the bow scale: " + fact.why());
       case ARROWS_NOT_WEIGHED ->
           code + ": the mass of an arrow is not known, so it is held against no bow.";
       case ARROWS_MISSING ->
@@ -124,6 +125,7 @@ final class Weighing {
       case CHANGING -> "its readings change";
       case ASKED -> fact.work().said() + " asked for";
       case NOT_CHECKED -> "to be checked";
+      case WEIGHING_DUE -> "to be weighed";
       case RETIRED, WITHDRAWN, NOT_SET_UP, WATCHED, ARROWS_NOT_WEIGHED, ARROWS_MISSING ->
           Words.said(fact.matter());
     };
@@ -149,6 +151,7 @@ final class Weighing {
       case NOT_SET_UP -> "Until its set-up is finished.";
       case NOT_CHECKED -> "Until it is checked and put back.";
       case WATCHED -> "To its last day of being watched.";
+      case WEIGHING_DUE -> "Until it is weighed on a bow.";
       case ARROWS_NOT_WEIGHED -> "Until one is weighed and entered.";
       case ARROWS_MISSING -> "Until all come back, or the number of the set is changed.";
     };
@@ -164,7 +167,7 @@ final class Weighing {
 
   private static String page(Fact fact) {
     return switch (fact.matter()) {
-      case RETIRED, ARROWS_NOT_WEIGHED, ARROWS_MISSING -> "/items/" + fact.code();
+      case RETIRED, WEIGHING_DUE, ARROWS_NOT_WEIGHED, ARROWS_MISSING -> "/items/" + fact.code();
       case WITHDRAWN -> "/withdrawals/" + fact.source() + "/release";
       case INSPECTION_FAILED, OVERDUE, ASKED, CHANGING ->
           "/upkeep/" + fact.code() + "/" + fact.work().word();

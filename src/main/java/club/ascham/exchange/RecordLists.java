@@ -25,6 +25,8 @@ import java.util.List;
 /** The files of rigs, of lending and of checking: what happened, each row with its number. */
 final class RecordLists {
   private static final Codec WORDS = text(4000);
+  private static final Codec AGE_BAND =
+      word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT");
   private static final Codec TYPED = text(60);
   private static final Codec BRACE = length("brace height", 100, 300);
   private static final Codec TILLER_DISTANCE = length("tiller distance", 80, 350);
@@ -98,10 +100,7 @@ final class RecordLists {
             required("name", "borrower.name", text(120)),
             required("contact", "borrower.contact", text(200)),
             optional("memberNo", "borrower.member_no", text(40)),
-            required(
-                "ageBand",
-                "borrower.age_band",
-                word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT")),
+            required("ageBand", "borrower.age_band", AGE_BAND),
             optional("guardian", "borrower.guardian", text(200))),
         CsvList.of(
             "loans",
@@ -124,7 +123,8 @@ final class RecordLists {
             optional("depositHow", "loan.deposit_how", word("CASH", "CARD", "TRANSFER", "OTHER")),
             optional("depositBack", "loan.deposit_back_minor", money()),
             optional("depositKeptWhy", "loan.deposit_kept_why", WORDS),
-            usually(0, "termsAccepted", "loan.terms_accepted", yesNo())),
+            usually(0, "termsAccepted", "loan.terms_accepted", yesNo()),
+            optional("overrideCoach", "loan.override_coach", text(80))),
         CsvList.of(
             "receipts",
             "Receipts",
@@ -160,7 +160,10 @@ final class RecordLists {
             required("loan", "session_archer.loan_id", LOAN),
             required("rig", "session_archer.rig_id", RIG),
             required("drawLength", "session_archer.draw_length", DRAW_LENGTH),
-            optional("arrows", "session_archer.arrows_id", item())));
+            optional("arrows", "session_archer.arrows_id", item()),
+            optional("ageBand", "session_archer.age_band", AGE_BAND),
+            optional("overrideWhy", "session_archer.override_why", WORDS),
+            optional("overrideCoach", "session_archer.override_coach", text(80))));
   }
 
   static List<CsvList> ofChecking() {

@@ -35,6 +35,9 @@ final class Refused {
           Map.entry(
               "deposit_back_minor BETWEEN 0 AND deposit_minor",
               "more of the deposit is given back than was taken"),
+          Map.entry(
+              "override_coach IS NULL OR (override_why",
+              "overrideCoach is the coach who agreed to the overrideWhy: give both"),
           Map.entry("back_at >= out_at", "it is back before it is out"),
           Map.entry(
               "(back_at IS NULL) = (outcome IS NULL)",

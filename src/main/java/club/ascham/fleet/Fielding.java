@@ -68,7 +68,7 @@ public enum Fielding {
           concern.work() != null && !concern.work().isInspection() ? STRING_FIRST : INSPECT_FIRST;
       case NOT_SET_UP -> IN_THE_WORKSHOP;
       case NOT_CHECKED -> CHECK_FIRST;
-      case WATCHED, ARROWS_NOT_WEIGHED, ARROWS_MISSING -> AS_IT_IS;
+      case WATCHED, WEIGHING_DUE, ARROWS_NOT_WEIGHED, ARROWS_MISSING -> AS_IT_IS;
     };
   }
 

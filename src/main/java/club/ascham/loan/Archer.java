@@ -5,7 +5,9 @@ import club.ascham.bow.DrawLength;
 import club.ascham.bow.Experience;
 import club.ascham.bow.FingerWeight;
 import club.ascham.bow.Hand;
+import club.ascham.bow.Newcomer;
 import club.ascham.bow.NewcomerAnswers;
+import club.ascham.bow.WeightCeiling;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Typed;
 import club.ascham.rig.RigCard;
@@ -68,6 +70,11 @@ public record Archer(
   Optional<WeightOnFingers> weightOf(RigCard rig) {
     return rig.spec()
         .flatMap(spec -> FingerWeight.reckoned(spec, rig.setUp(), draw.amo().inches()));
+  }
+
+  /** How heavy a bow may be on these fingers. */
+  WeightCeiling ceiling() {
+    return Newcomer.ceiling(answers());
   }
 
   NewcomerAnswers answers() {

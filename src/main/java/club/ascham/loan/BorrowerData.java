@@ -49,6 +49,7 @@ class BorrowerData {
       String drawLength,
       String experience,
       String overrideWhy,
+      String overrideCoach,
       long depositMinor,
       Long depositBackMinor,
       String depositKeptWhy,
@@ -65,6 +66,7 @@ class BorrowerData {
       Length draw,
       Experience experience,
       String overrideWhy,
+      String overrideCoach,
       long depositMinor,
       Long depositBackMinor,
       String depositKeptWhy) {}
@@ -89,7 +91,7 @@ class BorrowerData {
                 LoanRead.class,
                 """
                 SELECT id, issued_at, due_on, hand, draw_length, experience, override_why,
-                       deposit_minor, deposit_back_minor, deposit_kept_why
+                       override_coach, deposit_minor, deposit_back_minor, deposit_kept_why
                   FROM loan WHERE borrower_id = ?1 ORDER BY id""",
                 person.id())
             .stream()
@@ -103,6 +105,7 @@ class BorrowerData {
                         loan.draw() == null ? null : LengthText.both(loan.draw()),
                         loan.experience() == null ? null : Words.of(loan.experience()),
                         loan.overrideWhy(),
+                        loan.overrideCoach(),
                         loan.depositMinor(),
                         loan.depositBackMinor(),
                         loan.depositKeptWhy(),

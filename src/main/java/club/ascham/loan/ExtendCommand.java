@@ -1,6 +1,8 @@
 package club.ascham.loan;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.DrawLength;
+import club.ascham.form.Named;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import java.time.LocalDate;
@@ -10,11 +12,11 @@ import java.util.Optional;
  * A loan to be kept longer.
  *
  * @param draw the draw length as it is now; null: not asked again
- * @param overrideWhy why a bow outside the advised range stays out; null: no reason given
+ * @param against why a bow outside the advised range stays out
  * @param version of the loan that the form was made from; null: not said
  */
 record ExtendCommand(
-    LoanId loan, LocalDate dueOn, DrawLength draw, String overrideWhy, Integer version) {
+    LoanId loan, LocalDate dueOn, DrawLength draw, AgainstAdvice against, Integer version) {
 
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
   static Optional<ExtendCommand> parse(
@@ -36,10 +38,13 @@ record ExtendCommand(
     } else if (junior) {
       typed.fault("drawLength", "A junior grows: measure the draw again.");
     }
-    String why = typed.reasonIfAny("overrideWhy", IssueCommand.LONGEST_WHY);
+    AgainstAdvice against =
+        new AgainstAdvice(
+            typed.reasonIfAny("overrideWhy", IssueCommand.LONGEST_WHY),
+            Named.ifAny(typed, AgainstAdvice.COACH));
     Integer version = typed.version().isPresent() ? typed.version().getAsInt() : null;
     return typed.sound()
-        ? Optional.of(new ExtendCommand(loan, dueOn, draw, why, version))
+        ? Optional.of(new ExtendCommand(loan, dueOn, draw, against, version))
         : Optional.empty();
   }
 }

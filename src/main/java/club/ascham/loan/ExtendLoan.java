@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.bow.DrawLength;
+import club.ascham.bow.WeightCeiling;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.id.AccountId;
@@ -63,8 +65,8 @@ class ExtendLoan {
     if (command.draw() != null) {
       loan.drew(command.draw());
     }
-    if (command.overrideWhy() != null) {
-      loan.override(command.overrideWhy());
+    if (command.against().why() != null) {
+      loan.override(command.against());
     }
     loans.flush();
     story.tell(
@@ -76,7 +78,7 @@ class ExtendLoan {
                 + " to "
                 + ClubTime.said(command.dueOn())
                 + ".",
-            command.overrideWhy(),
+            command.against().said(),
             command.loan(),
             out.stream().map(LoanLine::item).toList(),
             rigs(out)));
@@ -110,18 +112,31 @@ class ExtendLoan {
               "It is due on " + ClubTime.said(loan.dueOn()) + " already: choose a later day."));
     }
     ExtendRules.askWhy(
-            against, concerns.whenLent(command.loan()), loan.overrideWhy(), command.overrideWhy())
+            against,
+            concerns.whenLent(command.loan()),
+            loan.against().why(),
+            command.against().why())
         .ifPresent(refusals::add);
+    RigCard bow = rigs(out).stream().findFirst().flatMap(specs::of).orElse(null);
+    DrawLength draw = command.draw() == null ? loan.draw() : command.draw();
+    if (draw == null) {
+      return refusals;
+    }
+    Archer archer =
+        new Archer(
+            loan.hand(),
+            null,
+            draw,
+            borrowers.with(loan.borrower()).orElseThrow().details().ageBand(),
+            loan.experience());
     if (command.draw() != null) {
-      RigCard bow = rigs(out).stream().findFirst().flatMap(specs::of).orElse(null);
-      Archer archer =
-          new Archer(
-              loan.hand(),
-              null,
-              command.draw(),
-              borrowers.with(loan.borrower()).orElseThrow().details().ageBand(),
-              loan.experience());
-      refusals.addAll(ExtendRules.refusals(archer, out, bow, command.overrideWhy()));
+      refusals.addAll(ExtendRules.refusals(archer, out, bow, command.against()));
+    } else if (bow != null) {
+      refusals.addAll(
+          ExtendRules.tooHeavy(
+              WeightCeiling.of(archer.age(), archer.experience()),
+              archer.weightOf(bow),
+              command.against().orElse(loan.against())));
     }
     return refusals;
   }

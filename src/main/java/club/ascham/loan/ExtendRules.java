@@ -1,11 +1,14 @@
 package club.ascham.loan;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.ArrowMass;
 import club.ascham.bow.Candidate;
+import club.ascham.bow.Heaviness;
 import club.ascham.bow.Newcomer;
 import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Unsuited;
+import club.ascham.bow.WeightCeiling;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
@@ -24,7 +27,8 @@ import java.util.stream.Collectors;
 /** Whether a loan may go on with the draw its archer has now. */
 final class ExtendRules {
   private static final String SAY_WHY =
-      " To let it go on all the same, say why in whole words; it is kept with the loan.";
+      " To let it go on all the same, say why in whole words; it is kept with the loan; or exchange the"
+          + " bow.";
 
   private ExtendRules() {}
 
@@ -58,14 +62,14 @@ final class ExtendRules {
   }
 
   /**
-   * What keeps the loan from going on.
+   * What keeps the loan from going on, with a draw that was measured again.
    *
    * @param out the lines still out
    * @param bow the rig that is out; null: none
-   * @param overrideWhy why a bow outside the advised range stays out; null: no reason given
+   * @param given why a bow that advice speaks against stays out
    */
   static List<Refusal> refusals(
-      Archer archer, List<LoanLine> out, RigCard bow, String overrideWhy) {
+      Archer archer, List<LoanLine> out, RigCard bow, AgainstAdvice given) {
     List<Refusal> refusals = new ArrayList<>();
     ShortestArrow shortest = Newcomer.fit(archer.answers()).shortestArrow();
     List<String> tooShort =
@@ -87,18 +91,56 @@ final class ExtendRules {
     if (bow != null) {
       archer.weightOf(bow).ifPresent(weight -> refusals.addAll(tooLight(out, weight)));
     }
-    if (bow != null && bow.spec().isPresent() && overrideWhy == null) {
+    if (bow != null && bow.spec().isPresent()) {
+      WeightCeiling ceiling = archer.ceiling();
+      refusals.addAll(refused(archer.weightOf(bow), ceiling, "drawLength"));
       Candidate<RigCard> candidate = new Candidate<>(bow, bow.spec().get(), bow.setUp());
-      for (Unsuited<RigCard> unsuited :
-          Suitability.rank(archer.answers(), List.of(candidate)).unsuited()) {
-        refusals.add(
-            new Refusal(
-                "overrideWhy",
-                String.join(" ", unsuited.why())
-                    + " To let it go on all the same, say why; or exchange the bow."));
+      if (refusals.isEmpty()) {
+        for (Unsuited<RigCard> unsuited :
+            Suitability.rank(archer.answers(), List.of(candidate)).unsuited()) {
+          refusals.addAll(lacking(given, String.join(" ", unsuited.why()), unsuited.asksCoach()));
+        }
       }
     }
     return refusals;
+  }
+
+  /**
+   * What keeps the loan from going on with the draw it began with: the bow's weight alone, since
+   * that may have been reckoned anew, and its archer be a year older.
+   *
+   * @param weight empty: it can't be reckoned
+   * @param given why it stays out all the same: what was said when it went out counts
+   */
+  static List<Refusal> tooHeavy(
+      WeightCeiling ceiling, Optional<WeightOnFingers> weight, AgainstAdvice given) {
+    List<Refusal> refused = refused(weight, ceiling, "dueOn");
+    return !refused.isEmpty() || weight.isEmpty()
+        ? refused
+        : switch (ceiling.of(weight.get())) {
+          case WITH_A_COACH -> lacking(given, ceiling.against(weight.get()), true);
+          case LIGHT_ENOUGH, REFUSED -> List.of();
+        };
+  }
+
+  private static List<Refusal> refused(
+      Optional<WeightOnFingers> weight, WeightCeiling ceiling, String field) {
+    return weight
+        .filter(lb -> ceiling.of(lb) == Heaviness.REFUSED)
+        .map(
+            lb ->
+                List.of(
+                    new Refusal(
+                        field,
+                        ceiling.against(lb)
+                            + " It can't go on: exchange the bow, or ask it back.")))
+        .orElse(List.of());
+  }
+
+  private static List<Refusal> lacking(AgainstAdvice given, String against, boolean asksCoach) {
+    return given.lacking(against, SAY_WHY, asksCoach).entrySet().stream()
+        .map(one -> new Refusal(one.getKey(), one.getValue()))
+        .toList();
   }
 
   private static List<Refusal> tooLight(List<LoanLine> out, WeightOnFingers weight) {

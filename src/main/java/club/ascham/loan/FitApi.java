@@ -43,7 +43,13 @@ class FitApi {
       String ageBand,
       String experience) {}
 
-  /** What suits; weights in lbf, bow lengths in inches. */
+  /**
+   * What suits; weights in lbf, bow lengths in inches.
+   *
+   * @param ceilingLb up to it no reason is asked
+   * @param mostLb the most that is meant to go out with a reason and a coach who agreed
+   * @param refusedAboveLb above it a junior beginner is given nothing; null: a coach decides
+   */
   record FitAnswer(
       String drawLength,
       boolean drawEstimated,
@@ -53,7 +59,9 @@ class FitApi {
       String bowBasis,
       double leastLb,
       double aimLb,
+      double ceilingLb,
       double mostLb,
+      Double refusedAboveLb,
       String weightBasis,
       String shortestArrow,
       String shortestArrowWhy,
@@ -71,9 +79,18 @@ class FitApi {
       List<String> why,
       List<ConcernJson> concerns) {}
 
-  /** A ready rig that does not; advice can be overridden with a reason, the rest can't. */
+  /**
+   * A ready rig that does not; advice can be overridden with a reason, the rest can't.
+   *
+   * @param asksCoach whether its weight takes a coach who agreed, too
+   */
   record RigUnsuited(
-      long rig, String name, List<String> why, boolean adviceOnly, List<ConcernJson> concerns) {}
+      long rig,
+      String name,
+      List<String> why,
+      boolean adviceOnly,
+      boolean asksCoach,
+      List<ConcernJson> concerns) {}
 
   private final IssueDesk desk;
   private final Lending lending;
@@ -116,7 +133,9 @@ class FitApi {
         fit.bowBasis(),
         fit.leastLb(),
         fit.aimLb(),
-        fit.mostLb(),
+        fit.ceiling().freeLb(),
+        fit.ceiling().mostLb(),
+        fit.ceiling().refusedAboveLb(),
         fit.weightBasis(),
         LengthText.exact(fit.shortestArrow().length()),
         fit.shortestArrow().why(),
@@ -130,6 +149,7 @@ class FitApi {
                         one.rig().card().name(),
                         one.why(),
                         one.adviceOnly(),
+                        one.asksCoach(),
                         ConcernJson.of(one.rig().against())))
             .toList());
   }

@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.bow.AgainstAdvice;
+import club.ascham.form.Named;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.units.ItemCode;
@@ -17,7 +19,7 @@ import java.util.Optional;
  * @param newcomer someone new; null: one who borrowed before
  * @param guardian as typed, for a junior who borrowed before; null: as kept
  * @param depositHow null where no deposit is taken
- * @param overrideWhy why a bow outside the advised range is given; null: no reason given
+ * @param against why what advice speaks against is given all the same
  */
 record IssueCommand(
     BorrowerId known,
@@ -30,7 +32,7 @@ record IssueCommand(
     LocalDate dueOn,
     Money deposit,
     DepositHow depositHow,
-    String overrideWhy) {
+    AgainstAdvice against) {
   static final int LONGEST_WHY = 500;
   private static final String ITEM = "items.";
   private static final String COUNT = ".count";
@@ -58,7 +60,9 @@ record IssueCommand(
     if (!typed.ticked("termsAccepted")) {
       typed.fault("termsAccepted", "Nothing goes out before the borrower accepts the terms.");
     }
-    String overrideWhy = typed.reasonIfAny("overrideWhy", LONGEST_WHY);
+    AgainstAdvice against =
+        new AgainstAdvice(
+            typed.reasonIfAny("overrideWhy", LONGEST_WHY), Named.ifAny(typed, AgainstAdvice.COACH));
     String guardian = typed.optional("guardian", BorrowerDetails.LONGEST_CONTACT);
     if (!typed.sound()) {
       return Optional.empty();
@@ -75,7 +79,7 @@ record IssueCommand(
             dueOn,
             deposit == null ? Money.ZERO : deposit,
             deposit == null || deposit.minor() == 0 ? null : how,
-            overrideWhy));
+            against));
   }
 
   /**

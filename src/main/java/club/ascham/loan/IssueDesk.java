@@ -1,12 +1,17 @@
 package club.ascham.loan;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Candidate;
+import club.ascham.bow.Hand;
+import club.ascham.bow.Heaviness;
 import club.ascham.bow.Newcomer;
 import club.ascham.bow.NewcomerFit;
 import club.ascham.bow.Ranking;
+import club.ascham.bow.RigSpec;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Suited;
 import club.ascham.bow.Unsuited;
+import club.ascham.bow.WeightCeiling;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Against;
 import club.ascham.concern.Matter;
@@ -33,6 +38,9 @@ import java.util.stream.Collectors;
 class IssueDesk {
   private static final int BEST = 5;
   private static final int MATCHES = 8;
+
+  /** What no reason changes is a problem; the rest is asked for in the form. */
+  private static final AgainstAdvice ASKED_BELOW = new AgainstAdvice("asked", "asked");
 
   private final RigsOnOffer rigs;
   private final ReadyParts parts;
@@ -76,6 +84,7 @@ class IssueDesk {
     Ranking<RigOffer> ranking = Suitability.rank(archer.answers(), candidates(ready));
     List<IssueView.RigChoice> suited = new ArrayList<>();
     List<IssueView.RigChoice> against = new ArrayList<>();
+    List<IssueView.RigChoice> refused = new ArrayList<>();
     for (Suited<RigOffer> one : ranking.suited()) {
       (one.rig().against().speaks() ? against : suited)
           .add(choice(typed, one.rig(), RigWords.weight(one.weight()), one.why()));
@@ -83,6 +92,8 @@ class IssueDesk {
     for (Unsuited<RigOffer> one : ranking.unsuited()) {
       if (one.adviceOnly()) {
         against.add(choice(typed, one.rig(), weight(one.rig(), archer), one.why()));
+      } else if (isTooHeavy(archer, one.rig())) {
+        refused.add(choice(typed, one.rig(), weight(one.rig(), archer), one.why()));
       }
     }
     int best = Math.min(BEST, suited.size());
@@ -96,17 +107,37 @@ class IssueDesk {
                 + " in, "
                 + suits.bowPreferredIn()
                 + " in first",
-        RigWords.lb(suits.leastLb())
-            + " to "
-            + RigWords.lb(suits.mostLb())
-            + ", "
-            + RigWords.lb(suits.aimLb())
-            + " first",
+        weights(suits),
         suits.shortestArrow().said(),
         suited.subList(0, best),
         suited.subList(best, suited.size()),
         against,
+        refused,
         suited.isEmpty() ? assembly(archer, today) : List.of());
+  }
+
+  /** {@code 10 to 14 lb, 12 lb first; to 16 lb with a reason and a coach who agreed}. */
+  private static String weights(NewcomerFit suits) {
+    WeightCeiling ceiling = suits.ceiling();
+    return RigWords.lb(suits.leastLb())
+        + " to "
+        + RigWords.lb(ceiling.freeLb())
+        + ", "
+        + RigWords.lb(suits.aimLb())
+        + " first"
+        + (ceiling.mostLb() > ceiling.freeLb()
+            ? "; to " + RigWords.lb(ceiling.mostLb()) + " with a reason and a coach who agreed"
+            : "");
+  }
+
+  /** Whether it would do but for a weight that this archer is never given. */
+  private static boolean isTooHeavy(Archer archer, RigOffer rig) {
+    Hand hand = rig.card().spec().map(RigSpec::hand).orElse(null);
+    return (hand == null || hand == archer.hand())
+        && archer
+            .weightOf(rig.card())
+            .filter(weight -> archer.ceiling().of(weight) == Heaviness.REFUSED)
+            .isPresent();
   }
 
   /** {@code right hand, draw 27 in, adult, beginner}. */
@@ -173,18 +204,20 @@ class IssueDesk {
           new IssueView.RigChoice(id, "Rig " + asked, "", "", List.of(), Against.NOTHING, ""),
           "There is no such rig, or it was taken apart. Choose another.",
           null,
+          false,
           List.of());
     }
     IssueView.RigChoice among = among(fit.best(), id).or(() -> among(fit.more(), id)).orElse(null);
     IssueView.RigChoice against = among(fit.against(), id).orElse(null);
     if (rig.state() != State.READY || (among == null && against == null)) {
       return new IssueView.Chosen(
-          choice(typed, rig, "", List.of()), problem(archer, rig), null, List.of());
+          choice(typed, rig, "", List.of()), problem(archer, rig), null, false, List.of());
     }
     return new IssueView.Chosen(
         among != null ? among : against,
         null,
         against == null ? null : advice(archer, rig),
+        asksCoach(archer, rig),
         slots(typed, archer, fit.suits(), rig, today));
   }
 
@@ -194,14 +227,20 @@ class IssueDesk {
 
   /** What a reason must answer: what advice says, and what is known. */
   private static String advice(Archer archer, RigOffer rig) {
-    return IssueRules.rigRefusals(archer, rig, null, null).stream()
+    return IssueRules.rigRefusals(archer, rig, null, AgainstAdvice.NOTHING_SAID).stream()
+        .filter(refusal -> refusal.field().equals(AgainstAdvice.WHY))
         .map(Refusal::message)
         .map(message -> message.replace(IssueRules.SAY_WHY, ""))
         .collect(Collectors.joining(" "));
   }
 
+  private static boolean asksCoach(Archer archer, RigOffer rig) {
+    return IssueRules.rigRefusals(archer, rig, null, AgainstAdvice.NOTHING_SAID).stream()
+        .anyMatch(refusal -> refusal.field().equals(AgainstAdvice.COACH));
+  }
+
   private static String problem(Archer archer, RigOffer rig) {
-    return IssueRules.rigRefusals(archer, rig, null, "asked below").stream()
+    return IssueRules.rigRefusals(archer, rig, null, ASKED_BELOW).stream()
         .map(Refusal::message)
         .findFirst()
         .orElse("It does not suit.");

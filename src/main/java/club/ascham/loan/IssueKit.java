@@ -64,7 +64,7 @@ class IssueKit {
     List<Refusal> refusals =
         new ArrayList<>(
             IssueRules.refusals(
-                command.archer(), rig, command.items(), found, issuedAt, command.overrideWhy()));
+                command.archer(), rig, command.items(), found, issuedAt, command.against()));
     Optional<Borrower> borrower = borrower(command, refusals);
     if (!refusals.isEmpty() || borrower.isEmpty()) {
       return new LoanOutcome.Refused(refusals);
@@ -77,7 +77,7 @@ class IssueKit {
         Loan.ofKit(
             borrower.get().id(), command.archer(), issuedAt, command.dueOn(), by, time.now());
     loan.takeDeposit(command.deposit(), command.depositHow());
-    loan.override(command.overrideWhy());
+    loan.override(command.against());
     loans.persist(loan);
     loans.flush();
     lend(loan.id(), rig, command, found, issuedAt, by);
@@ -115,7 +115,7 @@ class IssueKit {
             issuedAt,
             by,
             "Issued with " + rig.card().name() + ", due " + ClubTime.said(command.dueOn()) + ".",
-            command.overrideWhy(),
+            command.against().said(),
             loan,
             out,
             List.of(rig.card().id())));

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.ArrowMass;
 import club.ascham.form.Typed;
 import club.ascham.people.Actor;
@@ -88,6 +89,9 @@ class IssuePages {
     IssueView view = desk.view(typed, archer, lending.terms().today());
     if (posted && view.needsReason() && !typed.has("overrideWhy")) {
       typed.fault("overrideWhy", IssueRules.SAY_WHY.strip());
+    }
+    if (posted && view.needsCoach() && !typed.has(AgainstAdvice.COACH)) {
+      typed.fault(AgainstAdvice.COACH, AgainstAdvice.WHICH_COACH);
     }
     return new IssuePage(
         view,

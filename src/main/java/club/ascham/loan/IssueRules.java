@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Ranking;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Unsuited;
@@ -11,8 +12,9 @@ import java.util.Optional;
 
 /**
  * Whether this kit may be issued to this archer. Hand, fitting parts, a ready rig and the length
- * and mass of the arrows are hard rules; weight and bow length are advice, and what speaks against
- * a thing is overridden like it, with a reason.
+ * and mass of the arrows are hard rules, and so is the most a junior beginner is given; else weight
+ * and bow length are advice. A reason overrides it and what speaks against a thing, and for a
+ * weight above the ceiling a coach who agreed.
  */
 final class IssueRules {
   static final String SAY_WHY =
@@ -25,7 +27,7 @@ final class IssueRules {
    *
    * @param rig null: there is none such
    * @param found the items asked for that exist, with what stands against them, by bare code
-   * @param overrideWhy null: no reason given
+   * @param given why what is spoken against goes out all the same
    */
   static List<Refusal> refusals(
       Archer archer,
@@ -33,14 +35,14 @@ final class IssueRules {
       List<ItemAsked> asked,
       Map<String, Offered> found,
       Instant issuedAt,
-      String overrideWhy) {
+      AgainstAdvice given) {
     if (rig == null) {
       return List.of(new Refusal("rig", "That rig was taken apart. Choose another."));
     }
-    List<Refusal> refusals = new ArrayList<>(rigRefusals(archer, rig, issuedAt, overrideWhy));
+    List<Refusal> refusals = new ArrayList<>(rigRefusals(archer, rig, issuedAt, given));
     refusals.addAll(
         ItemRules.refusals(
-            asked, found, ItemRules.Receiver.of(archer, rig.card(), issuedAt), overrideWhy));
+            asked, found, ItemRules.Receiver.of(archer, rig.card(), issuedAt), given.why()));
     return refusals;
   }
 
@@ -57,13 +59,13 @@ final class IssueRules {
    * @param issuedAt null: now
    */
   static List<Refusal> rigRefusals(
-      Archer archer, RigOffer rig, Instant issuedAt, String overrideWhy) {
+      Archer archer, RigOffer rig, Instant issuedAt, AgainstAdvice given) {
     String notReady = notReady(rig, issuedAt);
     if (notReady != null) {
       return List.of(new Refusal("rig", notReady));
     }
-    List<Refusal> refusals = new ArrayList<>(unsuited(archer, rig, overrideWhy));
-    askWhy(rig.spokenAgainst(), overrideWhy).ifPresent(refusals::add);
+    List<Refusal> refusals = new ArrayList<>(unsuited(archer, rig, given));
+    askWhy(rig.spokenAgainst(), given.why()).ifPresent(refusals::add);
     return refusals;
   }
 
@@ -87,7 +89,7 @@ final class IssueRules {
     };
   }
 
-  private static List<Refusal> unsuited(Archer archer, RigOffer rig, String overrideWhy) {
+  private static List<Refusal> unsuited(Archer archer, RigOffer rig, AgainstAdvice given) {
     if (rig.candidate().isEmpty()) {
       return List.of(new Refusal("rig", rig.card().name() + " is not complete."));
     }
@@ -97,8 +99,10 @@ final class IssueRules {
       String why = String.join(" ", unsuited.why());
       if (!unsuited.adviceOnly()) {
         refusals.add(new Refusal("rig", why + " Choose another."));
-      } else if (overrideWhy == null) {
-        refusals.add(new Refusal("overrideWhy", why + SAY_WHY));
+      } else {
+        given
+            .lacking(why, SAY_WHY, unsuited.asksCoach())
+            .forEach((field, message) -> refusals.add(new Refusal(field, message)));
       }
     }
     return refusals;

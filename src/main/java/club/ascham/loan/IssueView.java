@@ -30,6 +30,11 @@ record IssueView(
     return chosen != null && chosen.advice() != null;
   }
 
+  /** Whether the chosen rig's weight takes a coach who agreed, too. */
+  boolean needsCoach() {
+    return chosen != null && chosen.asksCoach();
+  }
+
   /** A name and value, or a value and its label. */
   record Option(String value, String label) {}
 
@@ -57,6 +62,7 @@ record IssueView(
    * @param best the first few ready rigs
    * @param more the other ready rigs that suit
    * @param against ready rigs that advice, or something known, speaks against: given with a reason
+   * @param refused ready rigs too heavy for a junior beginner: given by nobody
    * @param assembly what could be assembled, where no ready rig suits
    */
   record Fit(
@@ -67,6 +73,7 @@ record IssueView(
       List<RigChoice> best,
       List<RigChoice> more,
       List<RigChoice> against,
+      List<RigChoice> refused,
       List<RigChoice> assembly) {
     public boolean noneReady() {
       return best.isEmpty();
@@ -78,8 +85,10 @@ record IssueView(
    *
    * @param problem why it can't go out now; null: it can
    * @param advice what speaks against it, so that a reason is needed; null: nothing
+   * @param asksCoach whether its weight takes a coach who agreed
    */
-  record Chosen(RigChoice rig, String problem, String advice, List<KitSlot> slots) {}
+  record Chosen(
+      RigChoice rig, String problem, String advice, boolean asksCoach, List<KitSlot> slots) {}
 
   /**
    * One kind of thing beside the bow.

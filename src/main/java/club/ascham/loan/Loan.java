@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.DrawLength;
 import club.ascham.bow.Experience;
 import club.ascham.bow.Hand;
@@ -47,6 +48,7 @@ public class Loan {
   private Experience experience;
 
   private String overrideWhy;
+  private String overrideCoach;
   private long depositMinor;
 
   @Enumerated(EnumType.STRING)
@@ -118,8 +120,9 @@ public class Loan {
   }
 
   /** Why a bow outside the advised range was given all the same. */
-  void override(String why) {
-    this.overrideWhy = why;
+  void override(AgainstAdvice given) {
+    this.overrideWhy = given.why();
+    this.overrideCoach = given.why() == null ? null : given.coach();
   }
 
   void extend(LocalDate newDue) {
@@ -171,7 +174,8 @@ public class Loan {
     return experience;
   }
 
-  String overrideWhy() {
-    return overrideWhy;
+  /** Why it was given against advice. */
+  AgainstAdvice against() {
+    return new AgainstAdvice(overrideWhy, overrideCoach);
   }
 }

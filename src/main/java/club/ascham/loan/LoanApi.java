@@ -140,7 +140,9 @@ class LoanApi {
           "To a new borrower (name, contact) or a known one (borrower). Arrows shorter than the"
               + " shortest safe one or lighter than 5 grains to the pound at the high end of the"
               + " rig's weight, a rig that is not ready and a wrong hand are refused; a weight"
-              + " above the advised range needs overrideWhy.")
+              + " above the archer's ceiling needs overrideWhy and overrideCoach, the coach who"
+              + " agreed; more than 4 lb above the end of the course is refused to a junior"
+              + " beginner.")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "a beginner", value = ISSUE)))
   public Response issue(LoanJson.IssueBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();

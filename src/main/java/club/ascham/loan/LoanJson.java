@@ -77,6 +77,7 @@ final class LoanJson {
       boolean drawEstimated,
       String experience,
       String overrideWhy,
+      String overrideCoach,
       String deposit,
       String depositHow,
       String depositBack,
@@ -111,6 +112,7 @@ final class LoanJson {
           sheet.drawEstimated(),
           sheet.experience() == null ? null : Words.of(sheet.experience()),
           names ? sheet.overrideWhy() : null,
+          names ? sheet.overrideCoach() : null,
           new Money(sheet.depositMinor()).plain(currency),
           sheet.depositHow() == null ? null : Words.of(sheet.depositHow()),
           sheet.depositBackMinor() == null
@@ -175,6 +177,7 @@ final class LoanJson {
       String depositHow,
       Boolean termsAccepted,
       String overrideWhy,
+      String overrideCoach,
       String onceKey) {
     /** The items become fields {@code items.0}, {@code items.0.count} and so on. */
     Typed typed() {
@@ -198,6 +201,7 @@ final class LoanJson {
       Boolean drawEstimated,
       String armSpan,
       String overrideWhy,
+      String overrideCoach,
       Integer version,
       String onceKey) {}
 

@@ -15,6 +15,7 @@ import java.time.LocalDate;
  * @param leader null for a kit
  * @param drawLength null for a session
  * @param overrideWhy null where the bow lay within the advised range
+ * @param overrideCoach who agreed to its weight; null where that was not asked
  * @param depositBackMinor null until the deposit is settled
  */
 public record LoanSheet(
@@ -36,6 +37,7 @@ public record LoanSheet(
     boolean drawEstimated,
     Experience experience,
     String overrideWhy,
+    String overrideCoach,
     long depositMinor,
     DepositHow depositHow,
     Long depositBackMinor,

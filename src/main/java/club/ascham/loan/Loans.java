@@ -70,7 +70,7 @@ public class Loans {
         """
         SELECT l.id, l.kind, l.borrower_id, b.name, b.contact, b.member_no, b.age_band, b.guardian,
                l.leader, l.issued_at, l.recorded_at, l.due_on, a.name, l.hand, l.draw_length, l.draw_estimated,
-               l.experience, l.override_why, l.deposit_minor, l.deposit_how, l.deposit_back_minor,
+               l.experience, l.override_why, l.override_coach, l.deposit_minor, l.deposit_how, l.deposit_back_minor,
                l.deposit_kept_why, l.version
           FROM loan l JOIN account a ON a.id = l.issued_by
           LEFT JOIN borrower b ON b.id = l.borrower_id

@@ -23,7 +23,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -92,16 +91,12 @@ class ChangePages {
   public Response change(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
-    Map<Place, ItemCode> wanted = Assembly.parts(typed);
-    LocalDate on = ChangeMoment.read(typed, time.today());
+    PartsWish wish = PartsWish.parse(typed, time.today());
     if (!typed.sound()) {
       return Go.again(page(rig, typed));
     }
     try {
-      return led(
-          rig,
-          typed,
-          changeParts.change(rig, wanted, on, typed.version(), typed.value("once-key")));
+      return led(rig, typed, changeParts.change(rig, wish, typed.value("once-key")));
     } catch (DatabaseRefusal refusal) {
       typed.fault(Outcome.WHOLE, refusal.getMessage());
       return Go.again(page(rig, typed));

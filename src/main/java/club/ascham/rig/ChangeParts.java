@@ -1,5 +1,6 @@
 package club.ascham.rig;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -12,7 +13,6 @@ import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -65,14 +65,10 @@ class ChangeParts {
   /** One part that comes off, or goes on, or both. */
   private record Swap(Place place, Part off, Part on) {}
 
-  /**
-   * @param wanted the code for each place that is to have a part afterwards
-   * @param on the day it was done; null: now
-   * @param version of the rig that the wish was made from; empty: whatever it is now
-   */
   @Writes
-  Outcome change(
-      RigId id, Map<Place, ItemCode> wanted, LocalDate on, OptionalInt version, String formKey) {
+  Outcome change(RigId id, PartsWish wish, String formKey) {
+    Map<Place, ItemCode> wanted = wish.parts();
+    OptionalInt version = wish.version();
     Optional<String> before = pressed.ledTo(formKey);
     if (before.isPresent()) {
       return new Outcome.PressedBefore(before.get());
@@ -110,14 +106,41 @@ class ChangeParts {
     if (!moved.isEmpty() && hands.isPresent()) {
       return hands.get();
     }
+    List<Refusal> heavier = heavier(card, wanted, onHand, moved, wish.given());
+    if (!heavier.isEmpty()) {
+      return new Outcome.Refused(heavier);
+    }
     ChangeMoment.Found moment =
         moments.of(
-            on,
+            wish.on(),
             id,
             swaps.stream().filter(swap -> swap.on() != null).map(swap -> swap.on().id()).toList());
     return moment.refused() == null
-        ? apply(rig, card, swaps, moment.at(), formKey)
+        ? apply(rig, card, swaps, wish.given(), moment.at(), formKey)
         : new Outcome.Refused(List.of(moment.refused()));
+  }
+
+  private List<Refusal> heavier(
+      RigCard card,
+      Map<Place, ItemCode> wanted,
+      Map<ItemCode, PartOnHand> onHand,
+      List<Part> moved,
+      AgainstAdvice given) {
+    if (moved.isEmpty() && card.spec().isPresent()) {
+      return List.of();
+    }
+    Map<Place, Part> parts = new EnumMap<>(Place.class);
+    wanted.forEach((place, code) -> parts.put(place, onHand.get(code).part()));
+    return Part.together(
+            parts.get(Place.BODY), parts.get(Place.LIMBS), parts.get(Place.STRING), card.style())
+        .map(
+            changed ->
+                HeavierBow.refusals(
+                    changed,
+                    loaned.archersOf(card.id()),
+                    given,
+                    changed.onePiece() == null ? Assembly.LIMBS : Assembly.BODY))
+        .orElse(List.of());
   }
 
   private static List<Swap> swaps(
@@ -136,7 +159,8 @@ class ChangeParts {
     return swaps;
   }
 
-  private Outcome apply(Rig rig, RigCard card, List<Swap> swaps, Instant at, String formKey) {
+  private Outcome apply(
+      Rig rig, RigCard card, List<Swap> swaps, AgainstAdvice given, Instant at, String formKey) {
     Optional<LoanId> loan = loaned.loanOf(card.id());
     List<ItemId> touched = new ArrayList<>();
     StringBuilder said = new StringBuilder();
@@ -166,7 +190,11 @@ class ChangeParts {
     rigs.changed(rig);
     setUps.openOf(card.id()).ifPresent(open -> open.beginAgain(actor.id(), time.now()));
     Story.Told told = Story.Told.ofRig(at, actor.id(), card.id(), touched, said.toString());
-    story.tell(loan.map(told::on).orElse(told));
+    if (given.why() != null) {
+      loan.ifPresent(l -> loaned.agreed(l, given));
+      told = told.because(given.said());
+    }
+    story.tell(loan.isPresent() ? told.on(loan.get()) : told);
     pressed.leads(formKey, RigPages.page(card.id()));
     return new Outcome.Done(
         card.id(), said + " The old figures no longer hold: the bow waits for its set-up.");

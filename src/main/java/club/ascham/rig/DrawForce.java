@@ -12,10 +12,12 @@ import java.util.Locale;
 
 /**
  * How hard one rig pulls at each draw, and the energy it then holds: drawn, and the same numbers as
- * rows. Draws are AMO draws; the energy is the area under the likeliest curve, in foot-pounds.
- * Coordinates are pixels of a paper {@link #WIDTH} by {@link #HEIGHT}.
+ * rows. Draws are AMO draws; the energy is the area under the likeliest curve, in foot-pounds. A
+ * child's bow is told no further than its limbs were marked at. Coordinates are pixels of a paper
+ * {@link #WIDTH} by {@link #HEIGHT}.
  *
- * @param at the draw that stands out: that of the mark
+ * @param markedAtIn the draw that stands out: that of the mark, as far as this bow is told
+ * @param at that draw's row
  * @param range the band that the force may well lie in
  * @param curve the likeliest force
  * @param readings what a bow scale showed, each a dot
@@ -72,16 +74,16 @@ record DrawForce(
    */
   static DrawForce of(RigSpec rig, SetUpFigures setUp) {
     double zeroIn = FingerWeight.zeroIn(FingerWeight.brace(rig, setUp));
-    double markedAtIn =
-        rig.onePiece() != null ? rig.onePiece().markedAtIn() : rig.limbs().markedAtIn();
-    if (!(markedAtIn > zeroIn)) {
+    if (!(rig.markedAtIn() > zeroIn)) {
       return null;
     }
+    double lastIn = Math.max(rig.drawnToIn(LAST_IN), Math.ceil(zeroIn) + 1);
+    double markedAtIn = Math.min(rig.markedAtIn(), lastIn);
     List<double[]> points = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
     points.add(new double[] {zeroIn, 0, 0, 0, 0});
     for (double draw = Math.floor(zeroIn / STEP_IN + 1.5) * STEP_IN;
-        draw <= LAST_IN;
+        draw <= lastIn;
         draw += STEP_IN) {
       WeightOnFingers weight = FingerWeight.of(rig, setUp, draw);
       double[] last = points.get(points.size() - 1);
@@ -100,7 +102,7 @@ record DrawForce(
         at,
         List.copyOf(rows),
         paper.band(points),
-        paper.line(points, LAST_IN),
+        paper.line(points, lastIn),
         paper.line(points, markedAtIn)
             + "L%s %sL%s %sZ"
                 .formatted(

@@ -1,11 +1,13 @@
 package club.ascham.rig;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /** The lines of a loan that follow the parts of a lent rig, so that a change of parts keeps it. */
@@ -47,6 +49,33 @@ class LoanedParts {
         part,
         rig,
         at);
+  }
+
+  /** Who draws a bow that is out, as far as their draw is known. */
+  List<HeavierBow.Archer> archersOf(RigId rig) {
+    return rows.list(
+        HeavierBow.Archer.class,
+        """
+        SELECT b.age_band, l.experience, l.draw_length
+          FROM loan l JOIN borrower b ON b.id = l.borrower_id
+         WHERE l.draw_length IS NOT NULL
+           AND l.id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)
+        UNION ALL
+        SELECT a.age_band, NULL, a.draw_length FROM session_archer a
+         WHERE a.rig_id = ?1 AND a.age_band IS NOT NULL
+           AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)""",
+        rig);
+  }
+
+  /** Keeps with the loan why its bow got heavier, and who agreed. */
+  void agreed(LoanId loan, AgainstAdvice given) {
+    rows.change(
+        """
+        UPDATE loan SET override_why = ?2, override_coach = ?3, version = version + 1
+         WHERE id = ?1""",
+        loan,
+        given.why(),
+        given.coach());
   }
 
   private record OfLoan(LoanId loan) {}

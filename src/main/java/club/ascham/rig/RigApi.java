@@ -28,7 +28,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -173,7 +172,8 @@ class RigApi {
   @Operation(
       summary = "Change parts: name all that the rig is to have afterwards",
       description =
-          "A rig on loan stays on it; a new set-up is due. A day in on, for paper typed in late,"
+          "A rig on loan stays on it; a new set-up is due. Where it gets heavier than the ceiling"
+              + " of whoever has it, overrideWhy and overrideCoach say why and who agreed. A day in on, for paper typed in late,"
               + " must not lie before the last thing that is known of the rig or of a new part.")
   @RequestBody(
       content =
@@ -187,14 +187,9 @@ class RigApi {
   public Response change(@RestPath long id, RigJson.PartsBody body) {
     Typed typed = typed(body);
     RigRow row = row(id);
-    var wanted = Assembly.parts(typed);
-    LocalDate on = ChangeMoment.read(typed, time.today());
-    var version = typed.version();
+    PartsWish wish = PartsWish.parse(typed, time.today());
     return typed.sound()
-        ? answer(
-            typed,
-            () -> changeParts.change(row.card().id(), wanted, on, version, body.onceKey()),
-            200)
+        ? answer(typed, () -> changeParts.change(row.card().id(), wish, body.onceKey()), 200)
         : Problem.of(typed);
   }
 

@@ -178,9 +178,18 @@ final class RigJson {
    * All the parts that a rig is to have afterwards; one left out comes off.
    *
    * @param on the day it was done; left out: now
+   * @param overrideWhy why a bow that is out gets heavier than its archer's ceiling
+   * @param overrideCoach who agreed to that
    */
   record PartsBody(
-      String body, String limbs, String string, String on, Integer version, String onceKey) {}
+      String body,
+      String limbs,
+      String string,
+      String on,
+      String overrideWhy,
+      String overrideCoach,
+      Integer version,
+      String onceKey) {}
 
   /**
    * What is on a rig, and not on its list.

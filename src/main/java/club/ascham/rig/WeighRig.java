@@ -2,7 +2,10 @@ package club.ascham.rig;
 
 import club.ascham.bow.FingerWeight;
 import club.ascham.bow.RigSpec;
+import club.ascham.bow.ScaleReading;
+import club.ascham.bow.WeightLost;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.standing.KeptAsItIs;
@@ -11,6 +14,9 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.upkeep.AskForWork;
+import club.ascham.upkeep.Request;
+import club.ascham.upkeep.Work;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -18,7 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Keeps what a bow scale showed. */
+/** Keeps what a bow scale showed, and asks for a look at limbs that lost weight. */
 @ApplicationScoped
 class WeighRig {
   /** A reading beyond these parts of what is reckoned is a slip, or of another bow: judged. */
@@ -29,6 +35,7 @@ class WeighRig {
   private final RigSpecs specs;
   private final KeptAsItIs kept;
   private final Rows rows;
+  private final AskForWork askForWork;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
@@ -38,6 +45,7 @@ class WeighRig {
       RigSpecs specs,
       KeptAsItIs kept,
       Rows rows,
+      AskForWork askForWork,
       Story story,
       Pressed pressed,
       Actor actor,
@@ -45,6 +53,7 @@ class WeighRig {
     this.specs = specs;
     this.kept = kept;
     this.rows = rows;
+    this.askForWork = askForWork;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -88,6 +97,13 @@ class WeighRig {
     }
     Part weighed = weighed(card);
     Instant now = time.now();
+    ScaleReading reading =
+        new ScaleReading(
+            weighing.drawIn(),
+            weighing.forceLb(),
+            card.body().riser() == null ? null : card.body().riser().lengthIn());
+    Optional<WeightLost> lost =
+        WeightLost.of(spec.get(), card.setUp(), before(weighed.id()), reading);
     rows.change(
         """
         INSERT INTO scale_reading (rig_id, item_id, happened_at, recorded_at, weighed_by, riser_in,
@@ -97,12 +113,38 @@ class WeighRig {
         weighed.id(),
         now,
         actor.id(),
-        card.body().riser() == null ? null : card.body().riser().lengthIn(),
-        weighing.drawIn(),
-        weighing.forceLb());
+        reading.riserIn(),
+        reading.drawIn(),
+        reading.forceLb());
     story.tell(Story.Told.ofRig(now, actor.id(), id, List.of(weighed.id()), weighing.said()));
+    lost.ifPresent(
+        loss ->
+            askForWork.ask(
+                weighed.id(),
+                new Request(Work.LIMB_INSPECTION, loss.said(), false, Request.Cause.WEIGHED),
+                now,
+                ""));
     pressed.leads(formKey, RigPages.page(id));
-    return new Outcome.Done(id, weighing.said());
+    return new Outcome.Done(
+        id,
+        weighing.said()
+            + (lost.isEmpty()
+                ? ""
+                : " It lost 2 lb or more: a limb inspection is asked for, and until it is passed the"
+                    + " bow goes out only with a reason."));
+  }
+
+  /** Readings since a look at the limbs last answered a loss: what they weighed then is theirs. */
+  private List<ScaleReading> before(ItemId item) {
+    return rows.list(
+        ScaleReading.class,
+        """
+        SELECT s.draw_in, s.force_lb, s.riser_in FROM scale_reading s
+         WHERE s.item_id = ?1 AND s.happened_at >= coalesce(
+           (SELECT max(k.opened_at) FROM upkeep_task k JOIN upkeep_record d ON d.id = k.closed_by_record
+             WHERE k.item_id = ?1 AND k.cause = 'WEIGHED' AND d.result = 'PASSED'), '')
+         ORDER BY s.happened_at, s.id""",
+        item);
   }
 
   /** The part that a reading is of: the limbs, or the one-piece bow; null: none fitted. */

@@ -31,8 +31,8 @@ class ChangeRules {
             UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,
                    deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7,
                    keep_names_days = ?8, fewest_twists = ?9, most_twists = ?10, twists_source = ?11,
-                   changed_by = ?12, changed_at = ?13, version = version + 1
-             WHERE version = ?14""",
+                   weigh_limbs_days = ?12, changed_by = ?13, changed_at = ?14, version = version + 1
+             WHERE version = ?15""",
                 to.name(),
                 to.braceTable(),
                 to.fullCheckEveryLooks(),
@@ -44,6 +44,7 @@ class ChangeRules {
                 to.twists().fewest(),
                 to.twists().most(),
                 to.twistsSource(),
+                to.weighLimbsDays(),
                 actor.id(),
                 time.now(),
                 to.version())

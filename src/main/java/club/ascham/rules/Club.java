@@ -32,7 +32,7 @@ public class Club {
         """
         SELECT name, demo, brace_table, full_check_every_looks, loan_days, deposit_minor,
                sessions_a_week, shots_a_session, keep_names_days, fewest_twists, most_twists,
-               twists_source, version FROM club""");
+               twists_source, weigh_limbs_days, version FROM club""");
   }
 
   /** Called after a change was committed. */

@@ -10,6 +10,7 @@ import java.time.Duration;
  * @param fullCheckEveryLooks sessions after which a look no longer suffices
  * @param sessionsAWeek with {@code shotsASession}, what shots are estimated from
  * @param keepNamesDays after the last thing came back, a borrower is known by name for so long
+ * @param weighLimbsDays how often limbs belong on the bow scale; null: by no rule
  * @param fewestTwists that a string may hold, and {@code mostTwists}
  */
 public record ClubRules(
@@ -25,6 +26,7 @@ public record ClubRules(
     int fewestTwists,
     int mostTwists,
     String twistsSource,
+    Integer weighLimbsDays,
     int version) {
   private static final double HOURS_A_WEEK = 7 * 24;
 

@@ -7,7 +7,11 @@ import club.ascham.units.Money;
 import java.util.Currency;
 import java.util.Optional;
 
-/** The club's settings as a person gives them. */
+/**
+ * The club's settings as a person gives them.
+ *
+ * @param weighLimbsDays null: by no rule
+ */
 record ClubRulesDetails(
     String name,
     BraceTable braceTable,
@@ -19,6 +23,7 @@ record ClubRulesDetails(
     int keepNamesDays,
     TwistLimits twists,
     String twistsSource,
+    Integer weighLimbsDays,
     int version) {
   private static final int LONGEST_NAME = 80;
   private static final int LONGEST_SOURCE = 500;
@@ -40,6 +45,7 @@ record ClubRulesDetails(
     }
     Integer shots = needed(typed, "shotsASession", 0, 1000);
     Integer names = needed(typed, "keepNamesDays", 1, 4000);
+    Integer weigh = typed.whole("weighLimbsDays", 30, 4000);
     TwistLimits twists = twists(typed);
     String source =
         typed.source(
@@ -60,6 +66,7 @@ record ClubRulesDetails(
                 names,
                 twists,
                 source,
+                weigh,
                 typed.version().getAsInt()))
         : Optional.empty();
   }

@@ -2,6 +2,7 @@ package club.ascham.rules;
 
 import club.ascham.Settings;
 import club.ascham.bow.BraceTable;
+import club.ascham.bow.InPrint;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Actor;
@@ -46,7 +47,8 @@ class RulesPages {
   public record Changed(String by, Instant at) {}
 
   /** The club's settings in words. */
-  public record Said(ClubRules rules, String deposit, String table, String tableSource) {}
+  public record Said(
+      ClubRules rules, String deposit, String table, String tableSource, String weightLost) {}
 
   /** What the plan takes for granted. */
   public record Planned(PlanRules.Basis basis, String minutes, List<TermsLine> terms) {}
@@ -115,7 +117,8 @@ class RulesPages {
             .with("keepNamesDays", rules.keepNamesDays())
             .with("fewestTwists", rules.fewestTwists())
             .with("mostTwists", rules.mostTwists())
-            .with("twistsSource", rules.twistsSource());
+            .with("twistsSource", rules.twistsSource())
+            .with("weighLimbsDays", rules.weighLimbsDays());
     return new ClubPage(tables(), rules.version(), typed);
   }
 
@@ -171,7 +174,11 @@ class RulesPages {
     List<BandLine> bands = bands(table);
     return new RulesPage(
         new Said(
-            rules, new Money(rules.depositMinor()).format(currency), name(table), table.source()),
+            rules,
+            new Money(rules.depositMinor()).format(currency),
+            name(table),
+            table.source(),
+            InPrint.WEIGHT_LOST),
         changed(),
         bands,
         bands.stream().anyMatch(line -> line.own() != null),

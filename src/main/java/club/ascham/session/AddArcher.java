@@ -2,8 +2,10 @@ package club.ascham.session;
 
 import club.ascham.bow.ArrowLength;
 import club.ascham.bow.ArrowMass;
+import club.ascham.bow.Experience;
 import club.ascham.bow.FingerWeight;
 import club.ascham.bow.ShortestArrow;
+import club.ascham.bow.WeightCeiling;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
@@ -28,13 +30,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Gives an archer of a session a share in a rig and arrows long and heavy enough. An archer of a
- * session counts as a beginner whose draw may have been estimated: the rule for arrows is the
- * careful one.
+ * Gives an archer of a session a share in a rig that is not too heavy, and arrows long and heavy
+ * enough. An archer of a session counts as a beginner whose draw may have been estimated: the rules
+ * are the careful ones.
  */
 @ApplicationScoped
 class AddArcher {
   private static final String NOTED = "The archer is noted.";
+  private static final String SAY_WHY =
+      " Take a lighter bow, or say in whole words why this one all the same.";
 
   private final Rows rows;
   private final LoanLines lines;
@@ -74,22 +78,15 @@ class AddArcher {
       boolean outElsewhere) {}
 
   /**
-   * Faults stay at the fields {@code rig}, {@code draw}, {@code arrows} and {@code overrideWhy};
-   * null arrows: none yet.
+   * Faults stay at the fields of {@link SharedBow}.
    *
-   * @param why arrows go out that something speaks against; null: no reason was given
    * @return what was done, for the person who did it; null when there are faults
    */
   @Writes
-  String add(
-      LoanId loan,
-      RigId rig,
-      Length draw,
-      boolean estimated,
-      ItemCode arrowsCode,
-      String why,
-      Typed typed) {
-    String formKey = typed.value("once-key");
+  String add(LoanId loan, SharedBow wish, Typed typed, String formKey) {
+    RigId rig = wish.rig();
+    Length draw = wish.draw();
+    String why = wish.given().why();
     if (pressed.ledTo(formKey).isPresent()) {
       return NOTED;
     }
@@ -101,14 +98,15 @@ class AddArcher {
       typed.fault("rig", "That rig is not out with this session.");
       return null;
     }
-    Arrows arrows = arrowsCode == null ? null : arrows(loan, arrowsCode, typed).orElse(null);
-    Optional<WeightOnFingers> weight = arrows == null ? Optional.empty() : weight(rig, draw);
+    Arrows arrows = wish.arrows() == null ? null : arrows(loan, wish.arrows(), typed).orElse(null);
+    Optional<WeightOnFingers> weight = weight(rig, draw);
+    weight.ifPresent(lb -> heavy(wish, lb, typed));
     Against against = arrows == null ? Against.NOTHING : concerns.of(arrows.id());
     if (arrows != null) {
       unfit(
               arrows,
               against,
-              ArrowLength.shortestSafe(draw.inches(), estimated, true, false),
+              ArrowLength.shortestSafe(draw.inches(), wish.estimated(), true, false),
               weight)
           .ifPresent(fault -> typed.fault("arrows", fault));
     }
@@ -122,12 +120,17 @@ class AddArcher {
       return null;
     }
     rows.change(
-        "INSERT INTO session_archer (loan_id, rig_id, draw_length, arrows_id) VALUES (?1, ?2, ?3,"
-            + " ?4)",
+        """
+        INSERT INTO session_archer (loan_id, rig_id, draw_length, arrows_id, age_band, override_why,
+                                    override_coach)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)""",
         loan,
         rig,
         draw,
-        arrows == null ? null : arrows.id());
+        arrows == null ? null : arrows.id(),
+        wish.age(),
+        why,
+        why == null ? null : wish.given().coach());
     if (arrows != null && !arrows.pool() && !arrows.outHere()) {
       lines.lend(loan, arrows.id(), null, time.now(), null);
     }
@@ -135,13 +138,24 @@ class AddArcher {
         Story.Told.ofRig(
                 time.now(), actor.id(), rig, List.of(), "An archer shares it this session.")
             .on(loan);
-    story.tell(why == null ? told : told.because(why));
+    story.tell(why == null ? told : told.because(wish.given().said()));
     pressed.leads(formKey, "/sessions/" + loan.value());
     return arrows != null && arrows.massGr() == null && weight.isPresent()
         ? NOTED
             + " The mass of the arrows is not recorded, so it was not checked against the bow."
             + " Weigh one and have it entered."
         : NOTED;
+  }
+
+  /** A beginner's ceiling for their age: nobody asks how far an archer of a session has come. */
+  private static void heavy(SharedBow wish, WeightOnFingers weight, Typed typed) {
+    WeightCeiling ceiling = WeightCeiling.of(wish.age(), Experience.BEGINNER);
+    switch (ceiling.of(weight)) {
+      case LIGHT_ENOUGH -> {}
+      case REFUSED -> typed.fault("rig", ceiling.against(weight));
+      case WITH_A_COACH ->
+          wish.given().lacking(ceiling.against(weight), SAY_WHY, true).forEach(typed::fault);
+    }
   }
 
   private static Optional<String> unfit(

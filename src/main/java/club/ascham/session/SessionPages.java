@@ -13,9 +13,6 @@ import club.ascham.report.SignList;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
-import club.ascham.units.ItemCode;
-import club.ascham.units.Length;
-import club.ascham.units.Plausible;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
@@ -186,19 +183,9 @@ class SessionPages {
   public Response addArcher(@RestPath long id, MultivaluedMap<String, String> form) {
     LoanId loan = new LoanId(id);
     Typed typed = Forms.typed(form);
-    Integer rig = typed.whole("rig", 1, Integer.MAX_VALUE);
-    Length draw = typed.length("draw", actor.unit(), Plausible.DRAW_LENGTH);
-    ItemCode arrows = typed.code("arrows");
-    String why = SessionDetails.overrideWhy(typed);
-    if (rig == null) {
-      typed.fault("rig", "Which rig does this archer share?");
-    }
-    if (draw == null) {
-      typed.fault("draw", "The draw length decides how long the arrows must be.");
-    }
-    if (typed.sound()) {
-      String said =
-          addArcher.add(loan, new RigId(rig), draw, typed.ticked("estimated"), arrows, why, typed);
+    Optional<SharedBow> wish = SharedBow.parse(typed, actor.unit());
+    if (wish.isPresent()) {
+      String said = addArcher.add(loan, wish.get(), typed, typed.value("once-key"));
       if (said != null) {
         return Go.to("/sessions/" + id, said);
       }

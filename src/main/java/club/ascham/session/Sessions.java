@@ -1,5 +1,6 @@
 package club.ascham.session;
 
+import club.ascham.bow.AgeBand;
 import club.ascham.bow.RigSpec;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
@@ -93,8 +94,26 @@ class Sessions {
     }
   }
 
-  /** Who shares a rig: what the arrows' length depends on, no name. */
-  record Archer(String rigBareCode, Length draw, String arrowsBareCode, Length arrowLength) {
+  /**
+   * Who shares a rig: what its weight and the arrows depend on, no name.
+   *
+   * @param age null: noted before it was asked
+   * @param why it was given against advice; null: nothing spoke against it
+   * @param coach who agreed to its weight; null: that was not asked
+   */
+  record Archer(
+      RigId rig,
+      String rigBareCode,
+      AgeBand age,
+      Length draw,
+      String arrowsBareCode,
+      Length arrowLength,
+      String why,
+      String coach) {
+    public String ageSaid() {
+      return Words.said(age);
+    }
+
     public String rigCode() {
       return rigBareCode == null ? "a rig" : new ItemCode(rigBareCode).display();
     }
@@ -195,9 +214,10 @@ class Sessions {
     return rows.list(
         Archer.class,
         """
-        SELECT (SELECT b.code FROM fitting f JOIN item b ON b.id = f.item_id
+        SELECT a.rig_id,
+               (SELECT b.code FROM fitting f JOIN item b ON b.id = f.item_id
                  WHERE f.rig_id = a.rig_id AND f.place = 'BODY' ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1),
-               a.draw_length, i.code, k.arrow_length
+               a.age_band, a.draw_length, i.code, k.arrow_length, a.override_why, a.override_coach
           FROM session_archer a LEFT JOIN item i ON i.id = a.arrows_id LEFT JOIN kit_item k ON k.id = a.arrows_id
          WHERE a.loan_id = ?1 ORDER BY a.id""",
         id);

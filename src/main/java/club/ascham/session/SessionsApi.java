@@ -4,12 +4,15 @@ import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
+import club.ascham.form.Words;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.report.Reports;
 import club.ascham.report.Telling;
 import club.ascham.time.ClubTime;
+import club.ascham.units.LengthText;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
@@ -58,13 +61,28 @@ class SessionsApi {
 
   record RigLine(long rigId, String code, boolean out) {}
 
-  /** A session with its rigs, and what stands today against what of it is out. */
+  /**
+   * An archer who shares a rig, without a name.
+   *
+   * @param ageBand null: noted before it was asked
+   * @param arrows null: none noted
+   */
+  record ArcherLine(
+      long rigId,
+      String ageBand,
+      String draw,
+      String arrows,
+      String overrideWhy,
+      String overrideCoach) {}
+
+  /** A session with its rigs and archers, and what stands today against what of it is out. */
   record SessionBody(
       long id,
       String leader,
       Instant issuedAt,
       LocalDate dueOn,
       List<RigLine> rigs,
+      List<ArcherLine> archers,
       List<ConcernJson> concerns) {}
 
   /** {@code overrideWhy}: where something speaks against one of the rigs. */
@@ -90,13 +108,34 @@ class SessionsApi {
 
   record ReturnBody(List<RigBackBody> rigs, String onceKey) {}
 
+  /**
+   * An archer who shares a rig, without a name.
+   *
+   * @param estimated whether the draw was reckoned from the arm span
+   * @param arrows the code of a set or pool; null: none yet
+   * @param overrideWhy where the bow is heavier than the start of a course for this age, or
+   *     something speaks against the arrows
+   * @param overrideCoach who agreed to that weight
+   */
+  record ArcherBody(
+      Long rig,
+      String ageBand,
+      String draw,
+      Boolean estimated,
+      String arrows,
+      String overrideWhy,
+      String overrideCoach,
+      String onceKey) {}
+
   record Said(String said) {}
 
   private final Sessions sessions;
   private final Reports reports;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
+  private final AddArcher addArcher;
   private final Concerns concerns;
+  private final Actor actor;
   private final ClubTime time;
 
   SessionsApi(
@@ -104,13 +143,17 @@ class SessionsApi {
       Reports reports,
       LendSession lendSession,
       ReturnSession returnSession,
+      AddArcher addArcher,
       Concerns concerns,
+      Actor actor,
       ClubTime time) {
     this.sessions = sessions;
     this.reports = reports;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
+    this.addArcher = addArcher;
     this.concerns = concerns;
+    this.actor = actor;
     this.time = time;
   }
 
@@ -153,6 +196,17 @@ class SessionsApi {
         head.dueOn(),
         sessions.rigsOf(head.id()).stream()
             .map(rig -> new RigLine(rig.rig().value(), rig.code(), rig.isOut()))
+            .toList(),
+        sessions.archersOf(head.id()).stream()
+            .map(
+                archer ->
+                    new ArcherLine(
+                        archer.rig().value(),
+                        archer.age() == null ? null : Words.of(archer.age()),
+                        LengthText.exact(archer.draw()),
+                        archer.arrows(),
+                        archer.why(),
+                        archer.coach()))
             .toList(),
         ConcernJson.of(concerns.of(head.id())));
   }
@@ -249,6 +303,33 @@ class SessionsApi {
                         .said()))
             .build()
         : Problem.of(typed);
+  }
+
+  @POST
+  @Path("/{id}/archers")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(
+      summary = "Note an archer who shares a rig of the session",
+      description =
+          "Without a name: age, draw and arrows. Each counts as a beginner; what is heavier than a"
+              + " course for that age starts with needs overrideWhy and overrideCoach.")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "a child",
+                      value =
+                          "{\"rig\": 3, \"ageBand\": \"up-to-12\", \"draw\": \"22 in\","
+                              + " \"arrows\": \"A-0101-3\"}")))
+  public Response addArcher(@RestPath long id, ArcherBody body) {
+    Sessions.Head head = head(id);
+    Typed typed = Typed.of(body);
+    String said =
+        SharedBow.parse(typed, actor.unit())
+            .map(wish -> addArcher.add(head.id(), wish, typed, typed.value("onceKey")))
+            .orElse(null);
+    return said == null ? Problem.of(typed) : Response.status(201).entity(new Said(said)).build();
   }
 
   private Sessions.Head head(long id) {

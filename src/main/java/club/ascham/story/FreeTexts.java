@@ -41,6 +41,17 @@ public class FreeTexts {
           new Column("item", "retired_note", "note of a retirement", ITEM),
           new Column("loan", "leader", "leader of a session", LOAN),
           new Column("loan", "override_why", "reason at an issue", LOAN),
+          new Column("loan", "override_coach", "coach who agreed to a weight", LOAN),
+          new Column(
+              "session_archer",
+              "override_why",
+              "reason at an archer of a session",
+              "'/sessions/' || t.loan_id"),
+          new Column(
+              "session_archer",
+              "override_coach",
+              "coach who agreed to a weight",
+              "'/sessions/' || t.loan_id"),
           new Column("loan", "deposit_kept_why", "reason of a kept deposit", LOAN),
           new Column("receipt", "words", "words at a return", "'/loans/' || t.loan_id"),
           new Column("report", "words", "what was told of a bow", "'/reports/' || t.id"),

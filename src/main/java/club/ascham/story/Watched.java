@@ -39,7 +39,8 @@ record Watched(String table, List<String> columns) {
   private static final Map<String, Set<String>> PERSONAL =
       Map.ofEntries(
           Map.entry("borrower", Set.of("name", "contact", "member_no", "guardian")),
-          Map.entry("loan", Set.of("leader", "override_why", "deposit_kept_why")),
+          Map.entry("loan", Set.of("leader", "override_why", "override_coach", "deposit_kept_why")),
+          Map.entry("session_archer", Set.of("override_why", "override_coach")),
           Map.entry("account", Set.of("name")),
           Map.entry("item", Set.of("notes", "retired_note")),
           Map.entry("receipt", Set.of("words")),

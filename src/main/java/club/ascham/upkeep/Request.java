@@ -24,7 +24,9 @@ public record Request(Work work, String why, boolean blocks, Cause cause) {
     /** It was found after it had been given up. */
     FOUND_AGAIN,
     /** It was taken out of use. */
-    WITHDRAWN
+    WITHDRAWN,
+    /** A bow scale showed that it lost weight. */
+    WEIGHED
   }
 
   /** Asked for by a person. */

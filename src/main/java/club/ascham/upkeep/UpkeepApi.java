@@ -54,11 +54,22 @@ class UpkeepApi {
   /** One page of due work, the soonest first. */
   public record DuePage(List<DueJson> items, int page, int size, long total) {}
 
+  /**
+   * Limbs due on the bow scale.
+   *
+   * @param lastOn null: never weighed
+   * @param dueOn the last day in time
+   * @param rig that they sit on; null: none
+   */
+  record ToWeigh(String code, LocalDate lastOn, LocalDate dueOn, Long rig) {}
+
   private final DueWork dueWork;
+  private final LimbsToWeigh limbsToWeigh;
   private final ClubTime time;
 
-  UpkeepApi(DueWork dueWork, ClubTime time) {
+  UpkeepApi(DueWork dueWork, LimbsToWeigh limbsToWeigh, ClubTime time) {
     this.dueWork = dueWork;
+    this.limbsToWeigh = limbsToWeigh;
     this.time = time;
   }
 
@@ -104,6 +115,24 @@ class UpkeepApi {
                 filter.size(),
                 dueWork.count(filter)))
         .build();
+  }
+
+  @GET
+  @Path("/to-weigh")
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(
+      summary = "Limbs and one-piece bows that are due on the bow scale, the longest overdue first",
+      description = "By the club's rule. A reading of /api/rigs/{id}/weight answers it.")
+  public List<ToWeigh> toWeigh() {
+    return limbsToWeigh.on(time.today()).stream()
+        .map(
+            due ->
+                new ToWeigh(
+                    due.code(),
+                    due.lastOn(),
+                    due.dueOn(),
+                    due.rig() == null ? null : due.rig().value()))
+        .toList();
   }
 
   private static DueJson json(DueRow row, LocalDate today) {

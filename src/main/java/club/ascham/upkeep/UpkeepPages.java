@@ -36,7 +36,8 @@ class UpkeepPages {
       Typed typed,
       List<Option> kinds,
       List<Option> works,
-      boolean narrowed)
+      boolean narrowed,
+      List<LimbsToWeigh.Due> toWeigh)
       implements TemplateInstance {}
 
   /** Where in the later work this page is. */
@@ -58,10 +59,12 @@ class UpkeepPages {
   }
 
   private final DueWork dueWork;
+  private final LimbsToWeigh limbsToWeigh;
   private final ClubTime time;
 
-  UpkeepPages(DueWork dueWork, ClubTime time) {
+  UpkeepPages(DueWork dueWork, LimbsToWeigh limbsToWeigh, ClubTime time) {
     this.dueWork = dueWork;
+    this.limbsToWeigh = limbsToWeigh;
     this.time = time;
   }
 
@@ -89,7 +92,8 @@ class UpkeepPages {
         typed,
         KINDS,
         WORKS,
-        filter.narrows());
+        filter.narrows(),
+        filter.narrows() ? List.of() : limbsToWeigh.on(today));
   }
 
   private static Section section(Turn turn, List<DueRow> rows) {

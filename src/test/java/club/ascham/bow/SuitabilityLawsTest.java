@@ -40,7 +40,8 @@ class SuitabilityLawsTest {
     for (Suited<Integer> suited : Suitability.rank(answers, numbered(rigs)).suited()) {
       Hand hand = rigs.get(suited.rig()).hand();
       assertTrue(hand == null || hand == answers.hand());
-      assertTrue(suited.weight().lb() <= fit.mostLb() + 1e-9);
+      assertEquals(Heaviness.LIGHT_ENOUGH, fit.ceiling().of(suited.weight()));
+      assertTrue(suited.weight().lb() <= fit.ceiling().freeLb() + 1e-9);
     }
   }
 

@@ -23,13 +23,13 @@ class SuitabilityTest {
             List.of(
                 candidate("too long", rig(LimbSize.LONG, 20, Hand.RIGHT, 27)),
                 candidate("light", rig(LimbSize.MEDIUM, 14, Hand.RIGHT, 25)),
-                candidate("right", rig(LimbSize.MEDIUM, 22, Hand.RIGHT, 25)),
-                candidate("a bit short", rig(LimbSize.SHORT, 22, Hand.RIGHT, 25))));
+                candidate("right", rig(LimbSize.MEDIUM, 20, Hand.RIGHT, 25)),
+                candidate("a bit short", rig(LimbSize.SHORT, 20, Hand.RIGHT, 25))));
     assertEquals(List.of("right", "a bit short", "light", "too long"), rigs(ranking));
     assertTrue(ranking.unsuited().isEmpty());
     Suited<String> best = ranking.suited().get(0);
     assertTrue(best.why().get(0).contains("preferred"), best.why().toString());
-    assertTrue(best.weight().lb() > 20 && best.weight().lb() < 22);
+    assertTrue(best.weight().lb() > 18 && best.weight().lb() < 20);
   }
 
   @Test
@@ -99,7 +99,7 @@ class SuitabilityTest {
 
   @Test
   void rank_equals_keepTheOrderTheyCameIn() {
-    RigSpec rig = rig(LimbSize.MEDIUM, 22, Hand.RIGHT, 25);
+    RigSpec rig = rig(LimbSize.MEDIUM, 20, Hand.RIGHT, 25);
     assertEquals(
         List.of("first", "second", "third"),
         rigs(
@@ -114,13 +114,13 @@ class SuitabilityTest {
     Ranking<String> ranking =
         Suitability.rank(
             beginner,
-            List.of(new Candidate<>("parts", rig(LimbSize.MEDIUM, 22, Hand.RIGHT, 25), null)));
+            List.of(new Candidate<>("parts", rig(LimbSize.MEDIUM, 20, Hand.RIGHT, 25), null)));
     assertTrue(ranking.suited().get(0).weight().basis().contains("not measured"));
   }
 
   // A draw of 28 in is the marked draw, so a marked weight is the weight on the fingers.
   @ParameterizedTest(name = "{0} lb on the fingers: {1} points")
-  @CsvSource({"20, 0", "18, 4", "22, 8", "24, 14"})
+  @CsvSource({"18, 0", "16, 4", "19, 5", "20, 8"})
   void rank_points_heavierCountsMoreThanLighter(double markedLb, int points) {
     NewcomerAnswers grown = adult(28, Experience.BEGINNER);
     Ranking<String> ranking =
@@ -145,20 +145,81 @@ class SuitabilityTest {
   @Test
   void rank_fixedTiller_ranksLowerForWhoeverIsPastTheCourse() {
     // Each at the length preferred and the weight aimed for, so that nothing else counts.
-    assertEquals(0, screwInPoints(adult(28, Experience.BEGINNER), 20));
+    assertEquals(0, screwInPoints(adult(28, Experience.BEGINNER), 18));
     assertEquals(3, screwInPoints(adult(28, Experience.IMPROVER), 24));
   }
 
   @Test
   void rank_equalPoints_nearerToTheAimFirst() {
-    // 0.2 lb and 0.1 lb below the aim of 20 lb both round to no point.
+    // 0.2 lb and 0.1 lb below the aim of 18 lb both round to no point.
     Ranking<String> ranking =
         Suitability.rank(
             adult(28, Experience.BEGINNER),
             List.of(
-                candidate("further", rig(LimbSize.LONG, 19.8, Hand.RIGHT, 25)),
-                candidate("nearer", rig(LimbSize.LONG, 19.9, Hand.RIGHT, 25))));
+                candidate("further", rig(LimbSize.LONG, 17.8, Hand.RIGHT, 25)),
+                candidate("nearer", rig(LimbSize.LONG, 17.9, Hand.RIGHT, 25))));
     assertEquals(List.of("nearer", "further"), rigs(ranking));
+  }
+
+  @Test
+  void rank_aJuniorsBow_isHeldToTheHighEndOfItsWeight() {
+    // About 13 lb at the marked draw, and at most 15: a grown-up's likeliest value would let it go.
+    NewcomerAnswers child = junior(28, AgeBand.UP_TO_12);
+    Unsuited<String> asked =
+        Suitability.rank(child, List.of(candidate("13 lb", rig(LimbSize.LONG, 13, Hand.RIGHT, 25))))
+            .unsuited()
+            .get(0);
+    assertTrue(asked.adviceOnly() && asked.asksCoach());
+    assertTrue(asked.why().get(0).contains("high end"), asked.why().toString());
+  }
+
+  @Test
+  void rank_farTooHeavyForAJuniorBeginner_isNoMatterOfAdvice() {
+    RigSpec heavy = rig(LimbSize.LONG, 26, Hand.RIGHT, 25);
+    Unsuited<String> refused =
+        Suitability.rank(junior(28, AgeBand.UP_TO_12), List.of(candidate("26 lb", heavy)))
+            .unsuited()
+            .get(0);
+    assertFalse(refused.adviceOnly());
+    assertFalse(refused.asksCoach());
+    NewcomerAnswers improver =
+        new NewcomerAnswers(Hand.RIGHT, null, 28, false, AgeBand.UP_TO_12, Experience.IMPROVER);
+    assertTrue(
+        Suitability.rank(improver, List.of(candidate("26 lb", heavy)))
+            .unsuited()
+            .get(0)
+            .adviceOnly());
+  }
+
+  @Test
+  void rank_lengthAlone_asksForNoCoach() {
+    Unsuited<String> shortBow =
+        Suitability.rank(beginner, List.of(candidate("short", Bows.screwInRig(62, 16))))
+            .unsuited()
+            .get(0);
+    assertTrue(shortBow.adviceOnly());
+    assertFalse(shortBow.asksCoach());
+  }
+
+  @Test
+  void rank_aChildAndBowsOfBothEnds_saysWhyTheLongOneIsAcceptableAndTheShortOneIsNot() {
+    Ranking<String> ranking =
+        Suitability.rank(
+            junior(24, AgeBand.UP_TO_12),
+            List.of(
+                candidate("68 in", Bows.screwInRig(68, 14)),
+                candidate("54 in", Bows.screwInRig(54, 14))));
+    String whyLong = String.join(" ", ranking.suited().get(0).why());
+    assertEquals("68 in", ranking.suited().get(0).rig());
+    assertTrue(whyLong.contains("longer than the table gives"), whyLong);
+    assertTrue(whyLong.contains("does no harm"), whyLong);
+    String whyShort = String.join(" ", ranking.unsuited().get(0).why());
+    assertEquals("54 in", ranking.unsuited().get(0).rig());
+    assertTrue(whyShort.contains("pinches the fingers"), whyShort);
+  }
+
+  private static NewcomerAnswers junior(double drawIn, AgeBand age) {
+    return new NewcomerAnswers(Hand.RIGHT, Hand.RIGHT, drawIn, false, age, Experience.BEGINNER);
   }
 
   private static int screwInPoints(NewcomerAnswers answers, double markedLb) {

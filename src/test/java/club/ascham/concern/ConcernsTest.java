@@ -109,6 +109,28 @@ class ConcernsTest {
   }
 
   @Test
+  void limbsLongerOffTheScaleThanTheClubLets_areANote_untilTheyAreWeighed() throws Exception {
+    file.run("INSERT INTO club (id, name, demo, brace_table) VALUES (1, 'a', 0, 'FRENCH_CLUB')");
+    assertEquals(365, file.number("SELECT weigh_limbs_days FROM club"));
+    // Entered on 1 January: 125 days later is 6 May, the last day in time.
+    file.run("UPDATE club SET weigh_limbs_days = 125");
+    file.run(
+        """
+        INSERT INTO scale_reading (rig_id, item_id, happened_at, recorded_at, weighed_by, riser_in, draw_in, force_lb)
+        VALUES (1, 2, '2026-05-12T12:00:00.000Z', '2026-05-12T12:00:00.000Z', 1, 25, 28, 23)""");
+    onlyBetween(may(7), may(11), Matter.WEIGHING_DUE, Weight.NOTE);
+    assertEquals(
+        LIMBS_CODE + " is due on the bow scale: it never was there.",
+        against(RIG, may(8)).heaviest().orElseThrow().said());
+    assertEquals(
+        LIMBS_CODE + " is due on the bow scale: last there on Tue 12 May 2026.",
+        against(RIG, may(12).plusDays(126)).heaviest().orElseThrow().said());
+    assertEquals(may(7), against(LIMBS, may(9)).heaviest().orElseThrow().since());
+    file.run("UPDATE club SET weigh_limbs_days = NULL");
+    assertTrue(against(RIG, may(8)).isNothing());
+  }
+
+  @Test
   void aStringPastItsDays_isSpokenAgainst_andKeptInAQuarterLater() throws Exception {
     file.rule("STRING", "STRING_REPLACEMENT", 100, null, null, false);
     file.run("UPDATE bowstring SET first_used = '2026-01-22' WHERE id = 3");

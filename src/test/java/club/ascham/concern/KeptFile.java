@@ -266,7 +266,7 @@ final class KeptFile implements AutoCloseable {
     return ConcernsOf.file(connection, Instant.parse(today + "T20:00:00Z"));
   }
 
-  private long number(String sql) throws SQLException {
+  long number(String sql) throws SQLException {
     try (PreparedStatement statement = connection.prepareStatement(sql);
         ResultSet row = statement.executeQuery()) {
       return row.getLong(1);

@@ -284,6 +284,7 @@ class NothingBlockedLeavesTest {
     body.put("contact", "07700 900417");
     body.put("termsAccepted", true);
     body.put("overrideWhy", WHOLE_WORDS);
+    body.put("overrideCoach", "Bo Tarn");
     return post("officer", "/api/loans", body);
   }
 
@@ -322,8 +323,8 @@ class NothingBlockedLeavesTest {
     Response loans =
         file(
             "number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
-                + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
-                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,%s,,,,,\n"
+                + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,overrideCoach\n"
+                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,%s,,,,,,\n"
                     .formatted(loan, now, time.today(), now, why));
     assertEquals(200, loans.statusCode(), loans.asString());
     StringBuilder lines =

@@ -70,6 +70,8 @@ class WeighingTest {
         Arguments.of(
             "watched until then", fact(Matter.WATCHED, false, DAY, DAY.minusDays(1)), null),
         Arguments.of(
+            "limbs due on the scale", fact(Matter.WEIGHING_DUE, false, DAY, null), Weight.NOTE),
+        Arguments.of(
             "arrows nobody weighed",
             fact(Matter.ARROWS_NOT_WEIGHED, false, DAY, null),
             Weight.NOTE),

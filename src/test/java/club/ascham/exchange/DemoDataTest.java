@@ -91,6 +91,8 @@ class DemoDataTest {
         "a bow whose adjustment waits | SELECT count(*) FROM bow_check c WHERE verdict = 'ADJUST' AND NOT EXISTS (SELECT 1 FROM bow_check n WHERE n.rig_id = c.rig_id AND n.happened_at > c.happened_at)",
         "an adjustment measured before and after | SELECT count(*) FROM adjustment WHERE check_id IS NOT NULL AND after_id IS NOT NULL AND twists_added IS NOT NULL",
         "limbs on the bow scale more than once | SELECT count(*) FROM scale_reading GROUP BY item_id HAVING count(*) > 1",
+        "limbs never on the bow scale, and due there | SELECT count(*) FROM limbs m JOIN item i ON i.id = m.id WHERE i.retired_on IS NULL AND coalesce(i.bought_on, i.registered_on) < '2025-11-25' AND NOT EXISTS (SELECT 1 FROM scale_reading s WHERE s.item_id = i.id)",
+        "a bow above the ceiling, and the coach who agreed | SELECT count(*) FROM loan WHERE override_why IS NOT NULL AND override_coach IS NOT NULL",
         "bolts turned | SELECT count(*) FROM adjustment WHERE upper_in IS NOT NULL",
         "a dry loose | SELECT count(*) FROM receipt WHERE dry_loose_or_fall = 1",
         "a bow brought back strung | SELECT count(*) FROM receipt WHERE came_back_strung = 1",

@@ -53,6 +53,7 @@ class ReasonsTest {
               "Inspection.words",
               "IssueCommand.overrideWhy",
               "OwnBand.source",
+              "PartsWish.overrideWhy",
               "PeoplePages.why",
               "PlanRuleDetails.source",
               "Reason.why",
@@ -159,12 +160,22 @@ class ReasonsTest {
             "/sessions/new",
             "overrideWhy",
             Map.of("leader", "Quenby", "rig-" + spokenAgainst.rig().value(), "yes")));
+    Bow changed = bench.ready();
+    tries.add(
+        new Try(
+            "/rigs/" + changed.rig().value() + "/change",
+            "overrideWhy",
+            Map.of(
+                "place", "limbs",
+                "body", changed.body().code(),
+                "limbs", changed.limbs().code(),
+                "string", changed.string().code())));
     Bow out = bench.ready();
     tries.add(
         new Try(
             "/sessions/" + session(out) + "/archers",
             "overrideWhy",
-            Map.of("rig", out.rig().value(), "draw", "24 in")));
+            Map.of("rig", out.rig().value(), "ageBand", "adult", "draw", "24 in")));
     closed(account);
     tries.add(new Try("/people/" + account + "/erase", "why"));
     for (Try one : tries) {

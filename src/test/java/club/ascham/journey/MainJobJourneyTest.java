@@ -166,6 +166,7 @@ class MainJobJourneyTest {
       kit.put("name", "Sedge Loam " + rig);
       kit.put("contact", "07700 900" + rig);
       kit.put("overrideWhy", "An evening of many.");
+      kit.put("overrideCoach", "Bo Tarn");
       kit.put("termsAccepted", true);
       loans.add(
           officer()

@@ -69,7 +69,7 @@ class AssemblyOfferTest {
                 riser(Hand.RIGHT),
                 riser(Hand.RIGHT),
                 limbs(20),
-                limbs(22),
+                limbs(18),
                 string(68),
                 string(68)));
     assertEquals(2, offers.size());

@@ -216,12 +216,15 @@ class IssuePagesTest {
     Map<String, String> form = form(rig);
     refused(rig, form, "To give it all the same, say why");
     form.put("overrideWhy", "has shot 40 lb for years");
+    refused(rig, form, "Which coach agreed to this weight?");
+    form.put("overrideCoach", "Bo Tarn");
     Response issued = officerAt(rig).post("/issue", form);
     assertEquals(303, issued.statusCode());
     assertEquals(
         1,
         kitRoom.number(
-            "SELECT count(*) FROM loan WHERE id = ?1 AND override_why = 'has shot 40 lb for years'",
+            "SELECT count(*) FROM loan WHERE id = ?1 AND override_why = 'has shot 40 lb for years'"
+                + " AND override_coach = 'Bo Tarn'",
             loanOf(issued)));
   }
 

@@ -161,6 +161,10 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
     rows.change("INSERT INTO kept_with (item_id, rig_id) VALUES (?1, ?2)", item.id(), rig);
   }
 
+  void change(String sql, Object... parameters) {
+    rows.change(sql, parameters);
+  }
+
   long number(String sql, Object... parameters) {
     return rows.number(sql, parameters);
   }

@@ -335,13 +335,13 @@ class WhatStandsAgainstTest {
     long number = 1 + rows.number("SELECT max(id) FROM loan");
     String longAgo = "2026-01-04T19:00:00.000Z";
     take("number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
-            + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
+            + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,overrideCoach\n"
             + number
             + ",session,,Quenby,"
             + longAgo
             + ",2026-01-04,officer,"
             + longAgo
-            + ",,,,,,,,,,\n")
+            + ",,,,,,,,,,,\n")
         .statusCode(200);
     take(linesOf(number, rig, Stored.moment(time.now()))).statusCode(422);
     assertEquals(0, lines(rig));

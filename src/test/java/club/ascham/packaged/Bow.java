@@ -49,6 +49,7 @@ record Bow(long rig, String hand, String body, Map<String, String> seen, JsonNod
     body.put("ageBand", "adult");
     body.put("experience", "improver");
     body.put("overrideWhy", "The test lends whatever is ready.");
+    body.put("overrideCoach", "Bo Tarn");
     body.put("deposit", "20.00");
     body.put("depositHow", "cash");
     body.put("termsAccepted", true);

@@ -110,6 +110,97 @@ class WeighTest {
   }
 
   @Test
+  void twoPoundsLost_askForALookAtTheLimbs_whichSpeaksAgainstThem_untilTheyWereLookedAt() {
+    long rig = aRig();
+    ask("POST", "officer", rig, "{'drawIn': 28, 'forceLb': 23}").statusCode(201);
+    ask("POST", "officer", rig, "{'drawIn': 28, 'forceLb': 21.5}").statusCode(201);
+    assertEquals(0, asked());
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer.get("/rigs/" + rig + "/weigh");
+    volunteer
+        .post(
+            "/rigs/" + rig + "/weigh",
+            Map.of("drawIn", "28", "forceLb", "21", "once-key", "lost-" + rig))
+        .then()
+        .statusCode(303);
+    assertEquals(1, asked());
+    given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .get("/api/concerns?rig=" + rig)
+        .then()
+        .statusCode(200)
+        .body("concerns.find { it.matter == 'asked' }.weight", equalTo("speaks-against"))
+        .body(
+            "concerns.find { it.matter == 'asked' }.said",
+            containsString("at least 2.0 lb lost since it showed 23 lb at 28 in"));
+    volunteer.get("/rigs/" + rig).then().body(containsString("limb inspection asked for"));
+    lookedAt();
+    assertEquals(0, asked());
+    // What they weighed when they were looked at is theirs now.
+    ask("POST", "officer", rig, "{'drawIn': 28, 'forceLb': 20.5}").statusCode(201);
+    assertEquals(0, asked());
+    ask("POST", "officer", rig, "{'drawIn': 28, 'forceLb': 19}").statusCode(201);
+    assertEquals(1, asked());
+  }
+
+  @Test
+  void farUnderItsMark_atTheFirstReading_asksToo() {
+    long rig = aRig();
+    ask("POST", "officer", rig, "{'drawIn': 28, 'forceLb': 17}").statusCode(201);
+    assertEquals(1, asked());
+  }
+
+  @Test
+  void limbsLongOffTheScale_areListed_byPageAndCall_untilWeighed() {
+    long rig = aRig();
+    bench.change(
+        "UPDATE item SET registered_on = '2020-01-01', bought_on = '2020-01-01' WHERE id = ?1",
+        limbs.id());
+    toWeigh().body("find { it.code == '" + limbs.code() + "' }.rig", equalTo((int) rig));
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer
+        .get("/upkeep")
+        .then()
+        .body(containsString("To the bow scale"))
+        .body(containsString("href=\"/rigs/" + rig + "/weigh\""));
+    volunteer.get("/rigs/" + rig).then().body(containsString("is due on the bow scale"));
+    ask("POST", "officer", rig, "{'drawIn': 28, 'forceLb': 22}").statusCode(201);
+    toWeigh().body("code", not(hasItem(limbs.code())));
+  }
+
+  private static ValidatableResponse toWeigh() {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("committee", "demo-fleet")
+        .get("/api/upkeep/to-weigh")
+        .then()
+        .statusCode(200);
+  }
+
+  private long asked() {
+    return bench.number(
+        "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'LIMB_INSPECTION' AND cause ="
+            + " 'WEIGHED' AND blocks = 0 AND closed_by_record IS NULL",
+        limbs.id());
+  }
+
+  private void lookedAt() {
+    bench.change(
+        """
+        INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
+        SELECT ?1, 'LIMB_INSPECTION', max(opened_at), max(opened_at), 1, 'PASSED'
+          FROM upkeep_task WHERE item_id = ?1""",
+        limbs.id());
+    bench.change(
+        "UPDATE upkeep_task SET closed_by_record = (SELECT max(id) FROM upkeep_record) WHERE item_id ="
+            + " ?1",
+        limbs.id());
+  }
+
+  @Test
   void theCommittee_seesTheWeight_andWeighsNothing() {
     long rig = aRig();
     ask("GET", "committee", rig, null)

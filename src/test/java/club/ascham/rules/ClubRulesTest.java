@@ -44,6 +44,7 @@ class ClubRulesTest {
         10,
         60,
         "in print",
+        365,
         0);
   }
 }

@@ -281,6 +281,7 @@ class RulesPagesTest {
     form.put("sessionsAWeek", "1.5");
     form.put("shotsASession", "60");
     form.put("keepNamesDays", "180");
+    form.put("weighLimbsDays", "365");
     form.put("fewestTwists", "10");
     form.put("mostTwists", "60");
     form.put("twistsSource", "in print");

@@ -1,0 +1,33 @@
+package club.ascham.rig;
+
+import club.ascham.bow.AgainstAdvice;
+import club.ascham.form.Named;
+import club.ascham.form.Typed;
+import club.ascham.units.ItemCode;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/**
+ * The parts that a rig is to have afterwards.
+ *
+ * @param parts the code for each place that is to have a part
+ * @param on the day it was done; null: now
+ * @param version of the rig that the wish was made from; empty: whatever it is now
+ * @param given why a bow that is out gets heavier than the ceiling of whoever has it
+ */
+record PartsWish(
+    Map<Place, ItemCode> parts, LocalDate on, OptionalInt version, AgainstAdvice given) {
+  private static final int LONGEST_WHY = 500;
+
+  /** Ask {@code typed.sound()} before using it. */
+  static PartsWish parse(Typed typed, LocalDate today) {
+    return new PartsWish(
+        Assembly.parts(typed),
+        ChangeMoment.read(typed, today),
+        typed.version(),
+        new AgainstAdvice(
+            typed.reasonIfAny("overrideWhy", LONGEST_WHY),
+            Named.ifAny(typed, AgainstAdvice.COACH)));
+  }
+}
