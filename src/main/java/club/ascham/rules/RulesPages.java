@@ -7,6 +7,7 @@ import club.ascham.form.Words;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.store.Rows;
+import club.ascham.units.LengthText;
 import club.ascham.units.Money;
 import club.ascham.upkeep.UpkeepRules;
 import club.ascham.web.Forms;
@@ -46,7 +47,8 @@ class RulesPages {
   public record Changed(String by, Instant at) {}
 
   /** The club's settings in words. */
-  public record Said(ClubRules rules, String deposit, String table, String tableSource) {}
+  public record Said(
+      ClubRules rules, String deposit, String mayMove, String table, String tableSource) {}
 
   /** What the plan takes for granted. */
   public record Planned(PlanRules.Basis basis, String minutes, List<TermsLine> terms) {}
@@ -115,7 +117,14 @@ class RulesPages {
             .with("keepNamesDays", rules.keepNamesDays())
             .with("fewestTwists", rules.fewestTwists())
             .with("mostTwists", rules.mostTwists())
-            .with("twistsSource", rules.twistsSource());
+            .with("twistsSource", rules.twistsSource())
+            .with("telephone", rules.telephone())
+            .with("mail", rules.mail())
+            .with("terms", rules.terms())
+            .with(
+                "braceMayMove",
+                rules.braceMayMove() == null ? null : LengthText.exact(rules.braceMayMove()))
+            .with("braceMayMoveSource", rules.braceMayMoveSource());
     return new ClubPage(tables(), rules.version(), typed);
   }
 
@@ -125,7 +134,7 @@ class RulesPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response change(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<ClubRulesDetails> details = ClubRulesDetails.parse(typed, currency);
+    Optional<ClubRulesDetails> details = ClubRulesDetails.parse(typed, currency, actor.unit());
     if (details.isPresent() && !changeRules.change(details.get())) {
       club.forget();
       typed.fault(
@@ -171,7 +180,11 @@ class RulesPages {
     List<BandLine> bands = bands(table);
     return new RulesPage(
         new Said(
-            rules, new Money(rules.depositMinor()).format(currency), name(table), table.source()),
+            rules,
+            new Money(rules.depositMinor()).format(currency),
+            rules.braceMayMove() == null ? null : LengthText.both(rules.braceMayMove()),
+            name(table),
+            table.source()),
         changed(),
         bands,
         bands.stream().anyMatch(line -> line.own() != null),

@@ -44,6 +44,11 @@ class ClubRulesTest {
         10,
         60,
         "in print",
+        null,
+        null,
+        null,
+        null,
+        null,
         0);
   }
 }
