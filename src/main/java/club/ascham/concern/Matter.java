@@ -18,6 +18,6 @@ public enum Matter {
   /** A report was answered with <i>watch</i>, to an end day. */
   WATCHED,
   ARROWS_NOT_WEIGHED,
-  /** Fewer arrows of a set came back than it is recorded to hold. */
+  /** Fewer arrows of a set came back than went out, and nobody has made it up. */
   ARROWS_MISSING
 }
