@@ -47,8 +47,8 @@ class LoanApi {
       {"name": "Nell Harker", "contact": "07700 900417", "hand": "right", "dominantEye": "right",
        "drawLength": "27 in", "ageBand": "adult", "experience": "beginner", "rig": 12,
        "items": [{"code": "K-0021-7"}, {"code": "A-0099-C", "count": 6}],
-       "dueOn": "2026-07-07", "deposit": "20.00", "depositHow": "cash", "termsAccepted": true,
-       "onceKey": "a5b1"}""";
+       "dueWeeks": 6, "deposit": "20.00", "depositHow": "cash", "termsAccepted": true,
+       "briefingGiven": true, "onceKey": "a5b1"}""";
 
   private final Loans loans;
   private final LoanLines lines;
@@ -140,7 +140,8 @@ class LoanApi {
           "To a new borrower (name, contact) or a known one (borrower). Arrows shorter than the"
               + " shortest safe one or lighter than 5 grains to the pound at the high end of the"
               + " rig's weight, a rig that is not ready and a wrong hand are refused; a weight"
-              + " above the advised range needs overrideWhy.")
+              + " above the advised range needs overrideWhy. Nothing goes out before the borrower accepted"
+              + " the terms and was shown how to handle it.")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "a beginner", value = ISSUE)))
   public Response issue(LoanJson.IssueBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();

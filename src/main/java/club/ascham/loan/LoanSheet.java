@@ -16,6 +16,8 @@ import java.time.LocalDate;
  * @param drawLength null for a session
  * @param overrideWhy null where the bow lay within the advised range
  * @param depositBackMinor null until the deposit is settled
+ * @param briefedAt when the borrower was shown how to handle it, and {@code briefedBy} who showed
+ *     it; null: not recorded, or a session
  */
 public record LoanSheet(
     LoanId id,
@@ -40,6 +42,8 @@ public record LoanSheet(
     DepositHow depositHow,
     Long depositBackMinor,
     String depositKeptWhy,
+    Instant briefedAt,
+    String briefedBy,
     int version) {
 
   public boolean isSession() {

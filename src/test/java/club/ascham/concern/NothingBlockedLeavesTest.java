@@ -254,6 +254,7 @@ class NothingBlockedLeavesTest {
     body.put("name", "Nell Harker");
     body.put("contact", "07700 900417");
     body.put("termsAccepted", true);
+    body.put("briefingGiven", true);
     body.put("overrideWhy", WHOLE_WORDS);
     return post("officer", "/api/loans", body);
   }
@@ -264,15 +265,16 @@ class NothingBlockedLeavesTest {
     Response loans =
         file(
             "number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
-                + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
-                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,,,,,,\n"
+                + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,"
+                + "briefedAt,briefedBy\n"
+                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,,,,,,,,\n"
                     .formatted(loan, now, time.today(), now));
     assertEquals(200, loans.statusCode(), loans.asString());
     StringBuilder lines =
         new StringBuilder(
-            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots\n");
+            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots,missingCount\n");
     for (Laid part : parts()) {
-      lines.append(",%d,%s,%d,%s,,,,,,\n".formatted(loan, part.code(), bow.rig().value(), now));
+      lines.append(",%d,%s,%d,%s,,,,,,,\n".formatted(loan, part.code(), bow.rig().value(), now));
     }
     return file(lines.toString());
   }
