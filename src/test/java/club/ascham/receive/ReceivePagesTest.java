@@ -120,7 +120,8 @@ class ReceivePagesTest {
         rows.number(
             """
             SELECT max(x.id) FROM loan_line x JOIN loan l ON l.id = x.loan_id JOIN kit_item k ON k.id = x.item_id
-             WHERE l.kind = 'KIT' AND x.back_at IS NULL AND k.pool = 0 AND k.arrow_count > 2""");
+             WHERE l.kind = 'KIT' AND x.back_at IS NULL AND k.pool = 0 AND k.arrow_count > 2
+               AND NOT EXISTS (SELECT 1 FROM loan_line m WHERE m.loan_id = l.id AND m.missing_count > 0)""");
     long loan = rows.number("SELECT loan_id FROM loan_line WHERE id = ?1", line);
     long set = rows.number("SELECT item_id FROM loan_line WHERE id = ?1", line);
     long held = rows.number("SELECT arrow_count FROM kit_item WHERE id = ?1", set);
