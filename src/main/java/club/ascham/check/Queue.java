@@ -62,7 +62,7 @@ public class Queue {
    *
    * @param since when it began to wait
    * @param check its last check; null: none since it came back
-   * @param looked the last thing known of it is a look; a full check is due
+   * @param looked the last thing known of it is a look, since it came back; a full check is due
    * @param dryLooseOrFall a receipt says so of which there is no report
    * @param against what stands against it
    */
@@ -191,7 +191,7 @@ public class Queue {
               why,
               since(row, why),
               row.check(),
-              row.kind() == Checks.Kind.LOOK,
+              row.kind() == Checks.Kind.LOOK && !row.isBackAfterCheck(),
               row.dryLoose(),
               against.get(row.rig()).without(SAID_BY_WAITING),
               overdue.getOrDefault(row.rig(), List.of())));

@@ -135,7 +135,9 @@ record VerdictView(
   /** A length in both units. */
   record Figure(String inches, String mm) {
     static Figure of(Length length) {
-      return length == null ? null : new Figure(LengthText.inches(length), LengthText.mm(length));
+      return length == null
+          ? null
+          : new Figure(LengthText.inches(length), LengthText.wholeMm(length));
     }
   }
 

@@ -141,11 +141,11 @@ SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL,
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
  WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3
 UNION ALL
-SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_count || ' of ' || a.arrow_count, NULL, x.loan_id
+SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_count || ' of ' || (x.back_count + x.missing_count), NULL, x.loan_id
   FROM json_each(?1) t CROSS JOIN kit_item a ON a.id = t.value JOIN item i ON i.id = a.id
-  JOIN loan_line x ON x.id = (SELECT n.id FROM loan_line n WHERE n.item_id = a.id AND n.back_at <= ?2 AND n.back_count IS NOT NULL
+  JOIN loan_line x ON x.id = (SELECT n.id FROM loan_line n WHERE n.item_id = a.id AND n.back_at <= ?2 AND n.missing_count IS NOT NULL
                                ORDER BY n.back_at DESC, n.id DESC LIMIT 1)
- WHERE a.pool = 0 AND x.back_count < a.arrow_count AND i.retired_on IS NULL"""
+ WHERE a.pool = 0 AND x.missing_count > 0 AND a.arrow_count <= x.back_count AND i.retired_on IS NULL"""
         .formatted(
             overdue("upkeep_plan", andPlanned),
             LimbsToWeigh.duesOf("json_each(?1) t CROSS JOIN item i ON i.id = t.value"));

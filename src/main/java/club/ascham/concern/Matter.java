@@ -20,6 +20,6 @@ public enum Matter {
   /** Limbs were not on a bow scale for longer than the club lets pass. */
   WEIGHING_DUE,
   ARROWS_NOT_WEIGHED,
-  /** Fewer arrows of a set came back than it is recorded to hold. */
+  /** Fewer arrows of a set came back than went out, and nobody has made it up. */
   ARROWS_MISSING
 }

@@ -153,7 +153,7 @@ final class Weighing {
       case WATCHED -> "To its last day of being watched.";
       case WEIGHING_DUE -> "Until it is weighed on a bow.";
       case ARROWS_NOT_WEIGHED -> "Until one is weighed and entered.";
-      case ARROWS_MISSING -> "Until all come back, or the number of the set is changed.";
+      case ARROWS_MISSING -> "Until the set is made up, or next comes back whole.";
     };
   }
 

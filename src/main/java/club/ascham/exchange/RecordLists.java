@@ -124,7 +124,9 @@ final class RecordLists {
             optional("depositBack", "loan.deposit_back_minor", money()),
             optional("depositKeptWhy", "loan.deposit_kept_why", WORDS),
             usually(0, "termsAccepted", "loan.terms_accepted", yesNo()),
-            optional("overrideCoach", "loan.override_coach", text(80))),
+            optional("overrideCoach", "loan.override_coach", text(80)),
+            optional("briefedAt", "loan.briefed_at", moment()),
+            optional("briefedBy", "loan.briefed_by", account())),
         CsvList.of(
             "receipts",
             "Receipts",
@@ -151,7 +153,8 @@ final class RecordLists {
             optional("receipt", "loan_line.receipt_id", number("receipt", "receipt")),
             optional("outcome", "loan_line.outcome", word("BACK", "DAMAGED", "LOST", "CHANGED")),
             optional("backCount", "loan_line.back_count", whole(0, 2000)),
-            optional("shots", "loan_line.shots", whole(0, 1_000_000))),
+            optional("shots", "loan_line.shots", whole(0, 1_000_000)),
+            optional("missingCount", "loan_line.missing_count", whole(0, 2000))),
         CsvList.of(
             "session-archers",
             "Archers of sessions, without names",

@@ -43,6 +43,10 @@ final class Refused {
               "(back_at IS NULL) = (outcome IS NULL)",
               "backAt and outcome belong together: give both or neither"),
           Map.entry("back_count BETWEEN 0 AND arrow_count", "more arrows come back than went out"),
+          Map.entry("missing_count IS NULL", "missingCount belongs to what came back by backCount"),
+          Map.entry(
+              "(briefed_by IS NULL) = (briefed_at IS NULL)",
+              "briefedAt and briefedBy belong together: give both or neither"),
           Map.entry(
               "kind = 'LOOK' OR (brace IS NOT NULL",
               "a check needs brace, braceFrom and both tillers; without them it is a look"),

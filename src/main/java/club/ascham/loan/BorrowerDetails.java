@@ -3,6 +3,7 @@ package club.ascham.loan;
 import club.ascham.bow.AgeBand;
 import club.ascham.form.Typed;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * What is kept of a borrower.
@@ -18,6 +19,9 @@ public record BorrowerDetails(
   static final String WHO_ANSWERS = "A junior borrows with a parent or guardian: who, please?";
   private static final int LONGEST_MEMBER_NO = 40;
 
+  /** A number that can be dialled, or an address that can be written to. */
+  private static final Pattern REACHES = Pattern.compile("\\d(?:[^\\d]{0,3}\\d){4}|\\S@\\S");
+
   /** As typed; empty when something is wrong, which then stands at its field. */
   static Optional<BorrowerDetails> parse(Typed typed) {
     AgeBand age =
@@ -29,9 +33,7 @@ public record BorrowerDetails(
   static Optional<BorrowerDetails> parse(Typed typed, AgeBand age) {
     String guardian = guardian(typed, age);
     String name = name(typed, age, guardian);
-    String contact =
-        typed.required(
-            "contact", LONGEST_CONTACT, "One way to reach them: a number or an e-mail address.");
+    String contact = contact(typed, age, guardian);
     String memberNo = typed.optional("memberNo", LONGEST_MEMBER_NO);
     return typed.sound() && age != null
         ? Optional.of(new BorrowerDetails(name, contact, memberNo, age, guardian))
@@ -45,6 +47,19 @@ public record BorrowerDetails(
       return junior.substring(0, Math.min(LONGEST_NAME, junior.length()));
     }
     return typed.required("name", LONGEST_NAME, "A name, please.");
+  }
+
+  /** A guardian whose number is given with the name need not give it twice. */
+  private static String contact(Typed typed, AgeBand age, String guardian) {
+    if (age != null && age.junior() && guardian != null && !typed.has("contact")) {
+      if (REACHES.matcher(guardian).find()) {
+        return guardian;
+      }
+      typed.fault("contact", "A number or an e-mail address, here or with the guardian’s name.");
+      return null;
+    }
+    return typed.required(
+        "contact", LONGEST_CONTACT, "One way to reach them: a number or an e-mail address.");
   }
 
   private static String guardian(Typed typed, AgeBand age) {

@@ -1,7 +1,10 @@
 package club.ascham.loan;
 
 import club.ascham.bow.AgeBand;
+import club.ascham.bow.Experience;
+import club.ascham.bow.Hand;
 import club.ascham.store.Rows;
+import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
@@ -60,6 +63,24 @@ public class Borrowers {
 
   public int countNamed(String text) {
     return (int) rows.number("SELECT count(*) FROM borrower b" + NAMED, NamePart.of(text));
+  }
+
+  /**
+   * What was answered about the archer when they last borrowed, with the age as it is known now.
+   */
+  record LastAnswers(
+      Hand hand, Length draw, boolean drawEstimated, AgeBand age, Experience experience) {}
+
+  /** Empty for whoever never borrowed a kit. */
+  Optional<LastAnswers> lastAnswers(BorrowerId id) {
+    return rows.one(
+        LastAnswers.class,
+        """
+        SELECT l.hand, l.draw_length, l.draw_estimated, b.age_band, l.experience
+          FROM loan l JOIN borrower b ON b.id = l.borrower_id
+         WHERE b.id = ?1 AND l.hand IS NOT NULL AND l.draw_length IS NOT NULL AND l.experience IS NOT NULL
+         ORDER BY l.issued_at DESC, l.id DESC LIMIT 1""",
+        id);
   }
 
   public Optional<Row> row(BorrowerId id) {

@@ -84,9 +84,15 @@ class ChangeKit {
     List<ItemId> about = new ArrayList<>();
     List<String> said = new ArrayList<>();
     if (back != null) {
-      lines.end(back.id(), now, LineOutcome.CHANGED, back.arrowCount());
+      Integer count = command.countBack() == null ? back.arrows() : command.countBack();
+      lines.end(back, now, LineOutcome.CHANGED, count);
+      lines.holdWhatCameBack(back, count);
       about.add(back.item());
-      said.add(back.code() + " handed back");
+      Integer missing = back.shortBy(count);
+      said.add(
+          back.code()
+              + " handed back"
+              + (missing == null || missing == 0 ? "" : ", " + count + " of " + back.arrows()));
     }
     for (ItemAsked one : given) {
       Lendable item = found.get(one.code().bare()).item();
@@ -112,6 +118,15 @@ class ChangeKit {
     }
     if (back == null) {
       return List.of(new Refusal("line", "That is back already."));
+    }
+    if (command.countBack() != null
+        && (back.arrows() == null || command.countBack() > back.arrows())) {
+      return List.of(
+          new Refusal(
+              "countBack",
+              back.arrows() == null
+                  ? "That is not given out by number."
+                  : "No more come back than went out: " + back.arrows() + "."));
     }
     if (back.rig() != null) {
       return List.of(

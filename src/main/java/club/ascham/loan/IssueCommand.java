@@ -60,6 +60,12 @@ record IssueCommand(
     if (!typed.ticked("termsAccepted")) {
       typed.fault("termsAccepted", "Nothing goes out before the borrower accepts the terms.");
     }
+    if (!typed.ticked("briefingGiven")) {
+      typed.fault(
+          "briefingGiven",
+          "Nothing goes out before it was shown: the stringer, never loosing without an arrow, and"
+              + " how long the arrows must be.");
+    }
     AgainstAdvice against =
         new AgainstAdvice(
             typed.reasonIfAny("overrideWhy", LONGEST_WHY), Named.ifAny(typed, AgainstAdvice.COACH));
@@ -116,8 +122,18 @@ record IssueCommand(
     return issuedOn;
   }
 
+  /** So many weeks from the day it was handed over; where none are said, as long as is usual. */
+  private static LocalDate dueInWeeks(Typed typed, LendingTerms terms, LocalDate issuedOn) {
+    Integer weeks = typed.whole("dueWeeks", 1, LendingTerms.LONGEST_DAYS / 7);
+    if (issuedOn == null || typed.faultAt("dueWeeks") != null) {
+      return null;
+    }
+    return weeks == null ? terms.usualDue(issuedOn) : issuedOn.plusWeeks(weeks);
+  }
+
+  /** A day that is typed counts, whatever number of weeks is picked. */
   private static LocalDate dueOn(Typed typed, LendingTerms terms, LocalDate issuedOn) {
-    LocalDate due = typed.has("dueOn") ? typed.day("dueOn") : terms.usualDue();
+    LocalDate due = typed.has("dueOn") ? typed.day("dueOn") : dueInWeeks(typed, terms, issuedOn);
     if (due != null && issuedOn != null) {
       if (due.isBefore(issuedOn)) {
         typed.fault("dueOn", "It can't be due before it is issued.");

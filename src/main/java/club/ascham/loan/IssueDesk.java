@@ -59,10 +59,14 @@ class IssueDesk {
    */
   IssueView view(Typed typed, Archer archer, LocalDate today) {
     if (archer == null) {
-      return new IssueView(typed, IssueAddress.carried(typed), null, null, null, null, null);
+      return new IssueView(typed, IssueAddress.carried(typed), null, null, null, null, false, null);
     }
     List<RigOffer> ready = rigs.ready(today);
     IssueView.Fit fit = fit(typed, archer, ready, today);
+    boolean proposed = !typed.has("rig") && !typed.has("once-key") && !fit.noneReady();
+    if (proposed) {
+      typed.with("rig", fit.best().get(0).id().value());
+    }
     IssueView.Chosen chosen = chosen(typed, archer, fit, ready, today);
     return new IssueView(
         typed,
@@ -71,7 +75,29 @@ class IssueDesk {
         LengthText.both(archer.draw().amo()) + (archer.draw().estimated() ? ", estimated" : ""),
         fit,
         chosen,
+        proposed,
         chosen == null ? null : who(typed, archer));
+  }
+
+  /**
+   * Of whoever borrowed before: what was answered last is there to be looked at, not typed again.
+   */
+  void answerAsLastTime(Typed typed) {
+    Integer known = Typed.of(typed.all()).whole("borrower", 1, Integer.MAX_VALUE);
+    if (known == null) {
+      return;
+    }
+    borrowers
+        .lastAnswers(new BorrowerId(known))
+        .ifPresent(
+            last -> {
+              typed.with("hand", Words.of(last.hand())).with("ageBand", Words.of(last.age()));
+              typed.with("experience", Words.of(last.experience()));
+              // Who grows, or was estimated, is measured again.
+              if (!last.age().junior() && !last.drawEstimated()) {
+                typed.with("drawLength", LengthText.exact(last.draw()));
+              }
+            });
   }
 
   /** Every ready rig with how it suits, for programs. */

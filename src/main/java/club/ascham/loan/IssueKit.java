@@ -78,6 +78,7 @@ class IssueKit {
             borrower.get().id(), command.archer(), issuedAt, command.dueOn(), by, time.now());
     loan.takeDeposit(command.deposit(), command.depositHow());
     loan.override(command.against());
+    loan.briefed(by);
     loans.persist(loan);
     loans.flush();
     lend(loan.id(), rig, command, found, issuedAt, by);

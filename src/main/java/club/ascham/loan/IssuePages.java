@@ -21,6 +21,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
 import java.util.Optional;
 
 /** Which bow suits this person, and what goes with it? */
@@ -32,10 +33,12 @@ class IssuePages {
       IssueView view,
       Typed typed,
       String unit,
-      String dueOn,
+      List<DueChoice> dues,
+      String dueWeeks,
       String deposit,
       String depositHow,
       String arrowMass,
+      List<String> terms,
       int faults)
       implements TemplateInstance {}
 
@@ -59,6 +62,9 @@ class IssuePages {
     boolean asked = uri.getQueryParameters().containsKey("drawLength") || typed.has("armSpan");
     Optional<Archer> archer =
         asked ? Archer.parse(typed, lending.terms().unit()) : Optional.empty();
+    if (!asked) {
+      desk.answerAsLastTime(typed);
+    }
     IssuePage page = page(typed, archer.orElse(null));
     return typed.sound() ? Response.ok(page).build() : Go.again(page);
   }
@@ -97,10 +103,12 @@ class IssuePages {
         view,
         typed,
         lending.terms().unit() == LengthUnit.INCH ? "in" : "mm",
-        posted ? typed.value("dueOn") : lending.terms().usualDue().toString(),
+        lending.terms().dues(),
+        posted ? typed.value("dueWeeks") : lending.terms().usualWeeks(),
         posted ? typed.value("deposit") : deposit.plain(lending.currency()),
         posted ? typed.value("depositHow") : deposit.minor() > 0 ? "cash" : "",
         ArrowMass.BASIS,
+        lending.termLines(),
         typed.faults().size());
   }
 }

@@ -13,8 +13,9 @@ import java.util.List;
  * @param person the answers in one line; null before the person is known
  * @param draw the draw length in both units; null before the person is known
  * @param fit null before the person is known
- * @param chosen null before a rig is chosen
- * @param who null before a rig is chosen
+ * @param chosen null before the person is known, or where no ready rig suits
+ * @param proposed whether it is the first of those that suit, and nobody chose it yet
+ * @param who null where no rig is chosen
  */
 record IssueView(
     Typed typed,
@@ -23,6 +24,7 @@ record IssueView(
     String draw,
     Fit fit,
     Chosen chosen,
+    boolean proposed,
     Who who) {
 
   /** Whether advice speaks against the chosen rig, so that it goes out only with a reason. */

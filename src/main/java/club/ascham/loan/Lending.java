@@ -7,6 +7,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.Money;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Currency;
+import java.util.List;
 
 /** The terms under which this club lends today, read against by whoever is acting. */
 @ApplicationScoped
@@ -29,6 +30,11 @@ class Lending {
 
   Money usualDeposit() {
     return new Money(club.rules().depositMinor());
+  }
+
+  /** What a borrower accepts, a sentence each. */
+  List<String> termLines() {
+    return club.rules().termLines();
   }
 
   Currency currency() {

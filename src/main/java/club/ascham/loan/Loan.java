@@ -57,6 +57,8 @@ public class Loan {
   private Long depositBackMinor;
   private String depositKeptWhy;
   private boolean termsAccepted;
+  private Instant briefedAt;
+  private Long briefedBy;
 
   @Version private int version;
 
@@ -94,6 +96,15 @@ public class Loan {
     Loan loan = new Loan(LoanKind.SESSION, issuedAt, tonight, issuedBy, recordedAt);
     loan.leader = leader;
     return loan;
+  }
+
+  /**
+   * That it was shown how the bow is strung, that nobody looses without an arrow, and how long the
+   * arrows must be: as it was handed over.
+   */
+  void briefed(AccountId by) {
+    this.briefedAt = issuedAt;
+    this.briefedBy = by.value();
   }
 
   void takeDeposit(Money amount, DepositHow how) {

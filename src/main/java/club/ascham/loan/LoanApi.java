@@ -47,8 +47,8 @@ class LoanApi {
       {"name": "Nell Harker", "contact": "07700 900417", "hand": "right", "dominantEye": "right",
        "drawLength": "27 in", "ageBand": "adult", "experience": "beginner", "rig": 12,
        "items": [{"code": "K-0021-7"}, {"code": "A-0099-C", "count": 6}],
-       "dueOn": "2026-07-07", "deposit": "20.00", "depositHow": "cash", "termsAccepted": true,
-       "onceKey": "a5b1"}""";
+       "dueWeeks": 6, "deposit": "20.00", "depositHow": "cash", "termsAccepted": true,
+       "briefingGiven": true, "onceKey": "a5b1"}""";
 
   private final Loans loans;
   private final LoanLines lines;
@@ -142,7 +142,8 @@ class LoanApi {
               + " rig's weight, a rig that is not ready and a wrong hand are refused; a weight"
               + " above the archer's ceiling needs overrideWhy and overrideCoach, the coach who"
               + " agreed; more than 4 lb above the end of the course is refused to a junior"
-              + " beginner.")
+              + " beginner. Nothing goes out before the borrower accepted the terms and was"
+              + " shown how to handle it.")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "a beginner", value = ISSUE)))
   public Response issue(LoanJson.IssueBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();

@@ -55,6 +55,7 @@ final class LoanJson {
    * One loan; without borrower, leader and reason for the committee.
    *
    * @param contact how to reach the borrower; null: a session (likewise guardian: a grown-up)
+   * @param briefedAt when it was shown how to handle it; null: not recorded
    * @param askBack what of it must not be shot
    * @param recordedAt on a later day than it was issued where it was typed in late
    * @param concerns against what is out, today
@@ -81,6 +82,8 @@ final class LoanJson {
       String deposit,
       String depositHow,
       String depositBack,
+      Instant briefedAt,
+      String briefedBy,
       boolean open,
       int version,
       List<ThingJson> askBack,
@@ -118,6 +121,8 @@ final class LoanJson {
           sheet.depositBackMinor() == null
               ? null
               : new Money(sheet.depositBackMinor()).plain(currency),
+          sheet.briefedAt(),
+          sheet.briefedBy(),
           lines.stream().anyMatch(LoanLine::isOut),
           sheet.version(),
           askBack.stream().map(ThingJson::of).toList(),
@@ -127,17 +132,24 @@ final class LoanJson {
     }
   }
 
-  /** One line of a loan; {@code outcome} once it has ended. */
+  /**
+   * One line of a loan; {@code outcome} once it has ended.
+   *
+   * @param count arrows given out of a pool; {@code arrows} of a set too
+   * @param missing arrows that did not come back with the rest
+   */
   record Item(
       long line,
       String code,
       String kind,
       Long rig,
       Integer count,
+      Integer arrows,
       Instant outAt,
       Instant backAt,
       String outcome,
-      Integer backCount) {
+      Integer backCount,
+      Integer missing) {
     static Item of(LoanLine line) {
       return new Item(
           line.id(),
@@ -145,17 +157,24 @@ final class LoanJson {
           line.kindWord(),
           line.rig() == null ? null : line.rig().value(),
           line.arrowCount(),
+          line.arrows(),
           line.outAt(),
           line.backAt(),
           line.outcome() == null ? null : Words.of(line.outcome()),
-          line.backCount());
+          line.backCount(),
+          line.missing());
     }
   }
 
   /** Something beside the bow; {@code count} for arrows out of a pool. */
   record ItemBody(String code, Integer count) {}
 
-  /** A kit to be issued: either {@code borrower}, or name and contact. */
+  /**
+   * A kit to be issued: either {@code borrower}, or name and contact.
+   *
+   * @param dueWeeks from the day it is handed over; a {@code dueOn} counts instead
+   * @param briefingGiven stringer, never loosing without an arrow and arrow length were shown
+   */
   record IssueBody(
       Long borrower,
       String name,
@@ -173,9 +192,11 @@ final class LoanJson {
       List<ItemBody> items,
       String issuedOn,
       String dueOn,
+      Integer dueWeeks,
       String deposit,
       String depositHow,
       Boolean termsAccepted,
+      Boolean briefingGiven,
       String overrideWhy,
       String overrideCoach,
       String onceKey) {
@@ -206,7 +227,13 @@ final class LoanJson {
       String onceKey) {}
 
   /** The line handed back, the item given out, or both. */
-  record ChangeBody(Long line, String item, Integer count, String overrideWhy, String onceKey) {}
+  record ChangeBody(
+      Long line,
+      Integer countBack,
+      String item,
+      Integer count,
+      String overrideWhy,
+      String onceKey) {}
 
   /** Lines that are lost, by their numbers. */
   record LostBody(List<Long> lines, String words, String depositBack, String onceKey) {

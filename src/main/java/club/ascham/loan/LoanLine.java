@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param bareCode the code without hyphens
  * @param arrowCount arrows out of a pool; null: the whole item
  * @param backAt null: still out
+ * @param missing arrows of it that did not come back when it did; null: nobody counted
  * @param setOf how many arrows the set is recorded to hold; null: not counted, a pool, or no arrows
  * @param arrowLength of arrows; null: not recorded, or no arrows
  * @param arrowMassGr of the lightest arrow, in grains; null: not weighed, or no arrows
@@ -37,13 +38,22 @@ public record LoanLine(
     Instant backAt,
     LineOutcome outcome,
     Integer backCount,
+    Integer missing,
     Integer setOf,
     Length arrowLength,
     Double arrowMassGr) {
 
   /** How many arrows went out with it; null: not known, or no arrows. */
   public Integer arrows() {
-    return arrowCount == null ? setOf : arrowCount;
+    if (arrowCount != null) {
+      return arrowCount;
+    }
+    return backCount == null || missing == null ? setOf : Integer.valueOf(backCount + missing);
+  }
+
+  /** How many of the arrows that went out did not come back; null: nobody counted, or no arrows. */
+  public Integer shortBy(Integer back) {
+    return arrows() == null || back == null ? null : Integer.valueOf(arrows() - back);
   }
 
   public boolean isOut() {
@@ -75,11 +85,19 @@ public record LoanLine(
     return kind == ItemKind.RISER || kind == ItemKind.BOW;
   }
 
-  /** What it is in a few words: {@code 6 arrows, 29 in, Quaysley Sprat}. */
+  /** What it is in a few words: {@code set of 6 arrows, 29 in, Quaysley Sprat}. */
   public String about() {
-    return (arrowCount == null ? kind.said() : arrowCount + " " + kind.plural())
+    return many()
         + (arrowLength == null ? "" : ", " + LengthText.inches(arrowLength))
         + (name().isEmpty() ? "" : ", " + name());
+  }
+
+  /** A set goes out whole, out of a pool so many do. */
+  private String many() {
+    if (arrows() == null) {
+      return kind.said();
+    }
+    return (arrowCount == null ? "set of " : "") + arrows() + " " + kind.plural();
   }
 
   /** Where the code box leads with its code. */
@@ -103,14 +121,26 @@ public record LoanLine(
       return "";
     }
     return switch (outcome) {
-      case BACK -> backCount == null ? "back" : backCount + " back";
-      case DAMAGED -> "back, damaged";
+      case BACK -> backCount == null ? "back" : counted() + " back";
+      case DAMAGED -> isShort() ? counted() + " back, damaged" : "back, damaged";
       case LOST -> "lost";
-      case CHANGED -> "exchanged";
+      case CHANGED -> isShort() ? "exchanged, " + counted() + " back" : "exchanged";
     };
+  }
+
+  private boolean isShort() {
+    return missing != null && missing > 0;
+  }
+
+  private String counted() {
+    return isShort() ? backCount + " of " + (backCount + missing) : backCount.toString();
   }
 
   boolean isArrows() {
     return kind == ItemKind.ARROWS;
+  }
+
+  boolean isStringer() {
+    return kind == ItemKind.STRINGER;
   }
 }

@@ -15,7 +15,7 @@ public class LoanLines {
   private static final String COLUMNS =
       """
       SELECT x.id, x.loan_id, x.item_id, x.rig_id, i.code, i.kind, i.maker, i.model,
-             x.out_at, x.arrow_count, x.back_at, x.outcome, x.back_count,
+             x.out_at, x.arrow_count, x.back_at, x.outcome, x.back_count, x.missing_count,
              CASE WHEN i.kind = 'ARROWS' AND k.pool = 0 THEN k.arrow_count END, k.arrow_length, k.arrow_mass_gr
         FROM loan_line x JOIN item i ON i.id = x.item_id LEFT JOIN kit_item k ON k.id = i.id
        """;
@@ -62,15 +62,29 @@ public class LoanLines {
   }
 
   /** Ends an open line other than by a receipt; answers whether it still was open. */
-  boolean end(long line, Instant at, LineOutcome outcome, Integer backCount) {
+  boolean end(LoanLine line, Instant at, LineOutcome outcome, Integer backCount) {
     return rows.change(
             """
-            UPDATE loan_line SET back_at = max(?2, out_at), outcome = ?3, back_count = ?4
+            UPDATE loan_line SET back_at = max(?2, out_at), outcome = ?3, back_count = ?4, missing_count = ?5
              WHERE id = ?1 AND back_at IS NULL""",
-            line,
+            line.id(),
             at,
             outcome,
-            backCount)
+            backCount,
+            line.shortBy(backCount))
         == 1;
+  }
+
+  /**
+   * A set or a pool holds what came back of it; what is missing stands on the line.
+   *
+   * @param backCount null: nobody counted, or no arrows
+   */
+  public void holdWhatCameBack(LoanLine line, Integer backCount) {
+    Integer missing = line.shortBy(backCount);
+    if (missing != null && missing > 0) {
+      rows.change(
+          "UPDATE kit_item SET arrow_count = arrow_count - ?2 WHERE id = ?1", line.item(), missing);
+    }
   }
 }

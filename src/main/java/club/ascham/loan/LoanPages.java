@@ -38,6 +38,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jboss.resteasy.reactive.RestPath;
@@ -94,6 +95,8 @@ class LoanPages {
   /**
    * @param askBack what of it must not be shot; null: nothing
    * @param accidents after which what was in hand is kept as it is
+   * @param arrowsMissing that did not come back with the rest
+   * @param arrowsOut whether arrows could be handed back here
    * @param told what was told of what went out with it
    * @param against what is out, today
    * @param besides what goes beside the bow and may be exchanged here
@@ -107,6 +110,8 @@ class LoanPages {
       List<Accidents.Keeping> accidents,
       List<LoanLine> out,
       List<LoanLine> back,
+      int arrowsMissing,
+      boolean arrowsOut,
       List<Report> told,
       Against against,
       Against stood,
@@ -284,6 +289,8 @@ class LoanPages {
         accidents.keeping(sheet.id()),
         out,
         all.stream().filter(line -> !line.isOut()).toList(),
+        all.stream().map(LoanLine::missing).filter(Objects::nonNull).mapToInt(n -> n).sum(),
+        out.stream().anyMatch(LoanLine::isArrows),
         reports.of(sheet.id()),
         concerns.of(sheet.id()),
         concerns.whenLent(sheet.id()),

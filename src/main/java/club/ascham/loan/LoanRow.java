@@ -13,7 +13,7 @@ import java.util.List;
  * @param who the borrower, or a session's leader
  * @param borrower null for a session
  * @param linesOut lines not yet back; none when the loan is closed
- * @param lines all it ever had
+ * @param lines all it ever had, what was exchanged counted once
  * @param bodies bare codes of the risers and one-piece bows lent, comma-separated; null: none
  */
 public record LoanRow(

@@ -17,6 +17,8 @@ import java.time.LocalDate;
  * @param overrideWhy null where the bow lay within the advised range
  * @param overrideCoach who agreed to its weight; null where that was not asked
  * @param depositBackMinor null until the deposit is settled
+ * @param briefedAt when the borrower was shown how to handle it, and {@code briefedBy} who showed
+ *     it; null: not recorded, or a session
  */
 public record LoanSheet(
     LoanId id,
@@ -42,6 +44,8 @@ public record LoanSheet(
     DepositHow depositHow,
     Long depositBackMinor,
     String depositKeptWhy,
+    Instant briefedAt,
+    String briefedBy,
     int version) {
 
   public boolean isSession() {

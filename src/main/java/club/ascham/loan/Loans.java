@@ -17,7 +17,7 @@ public class Loans {
   private static final String FROM =
       """
         FROM loan l
-        JOIN (SELECT x.loan_id, count(*) AS lines, sum(x.back_at IS NULL) AS lines_out,
+        JOIN (SELECT x.loan_id, sum(x.outcome IS NOT 'CHANGED') AS lines, sum(x.back_at IS NULL) AS lines_out,
                      group_concat(CASE WHEN i.kind IN ('RISER', 'BOW') THEN i.code END) AS bodies,
                      group_concat(i.code) AS codes
                 FROM loan_line x JOIN item i ON i.id = x.item_id
@@ -71,8 +71,8 @@ public class Loans {
         SELECT l.id, l.kind, l.borrower_id, b.name, b.contact, b.member_no, b.age_band, b.guardian,
                l.leader, l.issued_at, l.recorded_at, l.due_on, a.name, l.hand, l.draw_length, l.draw_estimated,
                l.experience, l.override_why, l.override_coach, l.deposit_minor, l.deposit_how, l.deposit_back_minor,
-               l.deposit_kept_why, l.version
-          FROM loan l JOIN account a ON a.id = l.issued_by
+               l.deposit_kept_why, l.briefed_at, s.name, l.version
+          FROM loan l JOIN account a ON a.id = l.issued_by LEFT JOIN account s ON s.id = l.briefed_by
           LEFT JOIN borrower b ON b.id = l.borrower_id
          WHERE l.id = ?1""",
         id);

@@ -53,7 +53,7 @@ class ReportLost {
     }
     Instant now = time.now();
     for (LoanLine line : lost) {
-      lines.end(line.id(), now, LineOutcome.LOST, line.arrowCount() == null ? null : 0);
+      lines.end(line, now, LineOutcome.LOST, line.arrowCount() == null ? null : 0);
     }
     lostItems.takeOut(lost, now, time.today(), command.words());
     List<RigId> rigs =

@@ -11,6 +11,8 @@ import club.ascham.id.RigId;
 import club.ascham.people.Role;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
+import club.ascham.rules.Club;
+import club.ascham.rules.ClubRules;
 import club.ascham.units.LengthText;
 import club.ascham.units.Money;
 import club.ascham.web.NoSuchThing;
@@ -33,14 +35,34 @@ class SlipPages {
   record Figure(String name, String value) {}
 
   /**
+   * Who lends, and what the club stands behind.
+   *
+   * @param reachedAt telephone and mail; may be empty
+   * @param mayMove how far the brace height may be from its set-up; null: the club names no figure
+   */
+  record Lender(String reachedAt, List<String> terms, String mayMove) {}
+
+  /**
+   * What was said and shown as it was handed over.
+   *
+   * @param draw the archer's draw length; null: a session
+   * @param arrows whether arrows are out (likewise stringer): only what was lent is spoken of
+   */
+  record Handed(
+      List<LoanLine> lent, String draw, String deposit, boolean arrows, boolean stringer) {}
+
+  /**
    * One bow of the slip.
    *
+   * @param brace null: not set up (and {@code others} empty)
+   * @param others what the club sets and nobody at home has to measure
    * @param checked the day it was last checked with measurements; null: never yet
    */
   record Bow(
       String name,
       String about,
-      List<Figure> figures,
+      Figure brace,
+      List<Figure> others,
       LocalDate checked,
       List<Inspections.Last> inspected) {}
 
@@ -49,12 +71,7 @@ class SlipPages {
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SlipPage(
-      LoanSheet loan,
-      Asked askBack,
-      List<LoanLine> lent,
-      List<Bow> bows,
-      List<String> known,
-      String deposit)
+      LoanSheet loan, Lender club, Handed handed, Asked askBack, List<Bow> bows, List<String> known)
       implements TemplateInstance {}
 
   private final Loans loans;
@@ -64,6 +81,7 @@ class SlipPages {
   private final Inspections inspections;
   private final Concerns concerns;
   private final Lending lending;
+  private final Club club;
 
   SlipPages(
       Loans loans,
@@ -72,7 +90,8 @@ class SlipPages {
       RigSpecs specs,
       Inspections inspections,
       Concerns concerns,
-      Lending lending) {
+      Lending lending,
+      Club club) {
     this.loans = loans;
     this.lines = lines;
     this.askBack = askBack;
@@ -80,6 +99,7 @@ class SlipPages {
     this.inspections = inspections;
     this.concerns = concerns;
     this.lending = lending;
+    this.club = club;
   }
 
   @GET
@@ -97,11 +117,28 @@ class SlipPages {
         specs.of(rigs).values().stream().map(card -> bow(card, checked, inspected)).toList();
     return new SlipPage(
         sheet,
+        lender(),
+        handed(sheet, lent),
         askBack.of(sheet.id()).orElse(null),
-        lent,
         bows,
-        known(sheet.id()),
-        new Money(sheet.depositMinor()).format(lending.currency()));
+        known(sheet.id()));
+  }
+
+  private Lender lender() {
+    ClubRules rules = club.rules();
+    return new Lender(
+        rules.reachedAt(),
+        rules.termLines(),
+        rules.braceMayMove() == null ? null : LengthText.both(rules.braceMayMove()));
+  }
+
+  private Handed handed(LoanSheet sheet, List<LoanLine> lent) {
+    return new Handed(
+        lent,
+        sheet.drawLength() == null ? null : LengthText.both(sheet.drawLength()),
+        new Money(sheet.depositMinor()).format(lending.currency()),
+        lent.stream().anyMatch(LoanLine::isArrows),
+        lent.stream().anyMatch(LoanLine::isStringer));
   }
 
   /** What does not keep it in, and whoever shoots it should know all the same. */
@@ -117,18 +154,22 @@ class SlipPages {
     return new Bow(
         card.name(),
         card.spec().map(RigWords::about).orElse(""),
-        card.setUp() == null ? List.of() : figures(card.setUp()),
+        card.setUp() == null ? null : brace(card.setUp()),
+        card.setUp() == null ? List.of() : others(card.setUp()),
         checked.get(card.id()),
         inspected.stream().filter(one -> card.id().value() == one.rig()).toList());
   }
 
-  private static List<Figure> figures(SetUpFigures setUp) {
+  private static Figure brace(SetUpFigures setUp) {
+    return new Figure(
+        setUp.braceFrom() == BracePoint.BUTTON
+            ? "Brace height, string to button"
+            : "Brace height, string to the throat of the grip",
+        LengthText.both(setUp.brace()));
+  }
+
+  private static List<Figure> others(SetUpFigures setUp) {
     return List.of(
-        new Figure(
-            setUp.braceFrom() == BracePoint.BUTTON
-                ? "Brace height, string to button"
-                : "Brace height, string to the throat of the grip",
-            LengthText.both(setUp.brace())),
         new Figure("Upper tiller distance", LengthText.both(setUp.tillerUpper())),
         new Figure("Lower tiller distance", LengthText.both(setUp.tillerLower())),
         new Figure("Nocking point above square", LengthText.both(setUp.nocking())));

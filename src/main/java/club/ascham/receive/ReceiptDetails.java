@@ -75,6 +75,9 @@ record ReceiptDetails(
     if (line.arrows() != null) {
       count = typed.whole("count-" + line.id(), 0, line.arrows());
       count = count == null ? line.arrows() : count;
+      if (back && count == 0 && line.arrowCount() == null) {
+        typed.fault("count-" + line.id(), "None of them came back? Then untick the set.");
+      }
     }
     return new LineBack(line.id(), back, damage, count);
   }

@@ -44,7 +44,8 @@ class Receipts {
       int linesOut,
       Money deposit,
       Money depositBack,
-      Integer damaged) {
+      Integer damaged,
+      int arrowsMissing) {
     public boolean isClosed() {
       return linesOut == 0;
     }
@@ -91,7 +92,8 @@ class Receipts {
                (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id),
                (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL),
                l.deposit_minor, l.deposit_back_minor,
-               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id AND x.outcome = 'DAMAGED')
+               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id AND x.outcome = 'DAMAGED'),
+               (SELECT coalesce(sum(x.missing_count), 0) FROM loan_line x WHERE x.receipt_id = r.id)
           FROM receipt r JOIN loan l ON l.id = r.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
          WHERE r.id = ?1""",
         receipt);

@@ -110,7 +110,7 @@ public class ReceiveLoan {
         new Story.Told(
             details.happened(),
             actor.id(),
-            sentence(loan, details, closed, out.size() - here.size()),
+            sentence(loan, details, closed, here, out),
             details.told().words(),
             loan,
             items,
@@ -171,7 +171,8 @@ public class ReceiveLoan {
     Instant backAt = at.isBefore(line.outAt()) ? line.outAt() : at;
     rows.change(
         """
-        UPDATE loan_line SET back_at = ?2, receipt_id = ?3, outcome = ?4, back_count = ?5, shots = ?6
+        UPDATE loan_line SET back_at = ?2, receipt_id = ?3, outcome = ?4, back_count = ?5, shots = ?6,
+               missing_count = ?7
          WHERE id = ?1 AND back_at IS NULL""",
         line.id(),
         backAt,
@@ -180,13 +181,9 @@ public class ReceiveLoan {
         back.count(),
         line.rig() == null
             ? null
-            : club.rules().shotsWhileOut(Duration.between(line.outAt(), backAt)));
-    if (line.arrowCount() != null && back.count() < line.arrowCount()) {
-      rows.change(
-          "UPDATE kit_item SET arrow_count = arrow_count - ?2 WHERE id = ?1",
-          line.item(),
-          line.arrowCount() - back.count());
-    }
+            : club.rules().shotsWhileOut(Duration.between(line.outAt(), backAt)),
+        line.shortBy(back.count()));
+    lines.holdWhatCameBack(line, back.count());
     if (back.damage() != null) {
       withdrawItem.withdraw(
           line.item(), new Reason("Came back damaged: " + back.damage(), null, null), backAt, null);
@@ -205,10 +202,22 @@ public class ReceiveLoan {
     }
   }
 
-  private String sentence(LoanId loan, ReceiptDetails details, boolean closed, int missing) {
+  private String sentence(
+      LoanId loan,
+      ReceiptDetails details,
+      boolean closed,
+      List<LineBack> here,
+      Map<Long, LoanLine> out) {
     List<String> said = new ArrayList<>();
+    int missing = out.size() - here.size();
     said.add("Received from loan " + loan.value());
     said.add(closed ? "all back" : missing + (missing == 1 ? " thing" : " things") + " still out");
+    for (LineBack back : here) {
+      LoanLine line = out.get(back.line());
+      if (line.arrows() != null && back.count() < line.arrows()) {
+        said.add(back.count() + " of " + line.arrows() + " arrows " + line.code());
+      }
+    }
     if (details.told().tellsOfShock()) {
       said.add("a dry loose or a fall was told");
     }

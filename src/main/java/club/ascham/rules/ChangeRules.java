@@ -31,7 +31,8 @@ class ChangeRules {
             UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,
                    deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7,
                    keep_names_days = ?8, fewest_twists = ?9, most_twists = ?10, twists_source = ?11,
-                   weigh_limbs_days = ?12, changed_by = ?13, changed_at = ?14, version = version + 1
+                   weigh_limbs_days = ?12, changed_by = ?13, changed_at = ?14, telephone = ?16, mail = ?17,
+                   terms = ?18, brace_may_move = ?19, brace_may_move_source = ?20, version = version + 1
              WHERE version = ?15""",
                 to.name(),
                 to.braceTable(),
@@ -47,7 +48,12 @@ class ChangeRules {
                 to.weighLimbsDays(),
                 actor.id(),
                 time.now(),
-                to.version())
+                to.version(),
+                to.slip().telephone(),
+                to.slip().mail(),
+                to.slip().terms(),
+                to.slip().braceMayMove(),
+                to.slip().source())
             == 1;
     if (changed) {
       tell("Changed the club's rules.");

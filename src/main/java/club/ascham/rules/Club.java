@@ -2,6 +2,7 @@ package club.ascham.rules;
 
 import club.ascham.bow.InPrint;
 import club.ascham.store.Rows;
+import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -32,7 +33,8 @@ public class Club {
         """
         SELECT name, demo, brace_table, full_check_every_looks, loan_days, deposit_minor,
                sessions_a_week, shots_a_session, keep_names_days, fewest_twists, most_twists,
-               twists_source, weigh_limbs_days, version FROM club""");
+               twists_source, weigh_limbs_days, telephone, mail, terms, brace_may_move,
+               brace_may_move_source, version FROM club""");
   }
 
   /** Called after a change was committed. */
@@ -49,5 +51,21 @@ public class Club {
         demo,
         braceTable,
         InPrint.TWISTS);
+  }
+
+  /** What a club says of itself on a slip; any of it may be left out. */
+  public record OnTheSlip(
+      String telephone, String mail, String terms, Length braceMayMove, String source) {}
+
+  /** Sets what stands on the slips of a new data folder. */
+  public void introduce(OnTheSlip slip) {
+    rows.change(
+        """
+        UPDATE club SET telephone = ?1, mail = ?2, terms = ?3, brace_may_move = ?4, brace_may_move_source = ?5""",
+        slip.telephone(),
+        slip.mail(),
+        slip.terms(),
+        slip.braceMayMove(),
+        slip.source());
   }
 }

@@ -8,6 +8,7 @@ import club.ascham.form.Words;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.store.Rows;
+import club.ascham.units.LengthText;
 import club.ascham.units.Money;
 import club.ascham.upkeep.UpkeepRules;
 import club.ascham.web.Forms;
@@ -48,7 +49,12 @@ class RulesPages {
 
   /** The club's settings in words. */
   public record Said(
-      ClubRules rules, String deposit, String table, String tableSource, String weightLost) {}
+      ClubRules rules,
+      String deposit,
+      String mayMove,
+      String table,
+      String tableSource,
+      String weightLost) {}
 
   /** What the plan takes for granted. */
   public record Planned(PlanRules.Basis basis, String minutes, List<TermsLine> terms) {}
@@ -118,7 +124,14 @@ class RulesPages {
             .with("fewestTwists", rules.fewestTwists())
             .with("mostTwists", rules.mostTwists())
             .with("twistsSource", rules.twistsSource())
-            .with("weighLimbsDays", rules.weighLimbsDays());
+            .with("weighLimbsDays", rules.weighLimbsDays())
+            .with("telephone", rules.telephone())
+            .with("mail", rules.mail())
+            .with("terms", rules.terms())
+            .with(
+                "braceMayMove",
+                rules.braceMayMove() == null ? null : LengthText.exact(rules.braceMayMove()))
+            .with("braceMayMoveSource", rules.braceMayMoveSource());
     return new ClubPage(tables(), rules.version(), typed);
   }
 
@@ -128,7 +141,7 @@ class RulesPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response change(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<ClubRulesDetails> details = ClubRulesDetails.parse(typed, currency);
+    Optional<ClubRulesDetails> details = ClubRulesDetails.parse(typed, currency, actor.unit());
     if (details.isPresent() && !changeRules.change(details.get())) {
       club.forget();
       typed.fault(
@@ -176,6 +189,7 @@ class RulesPages {
         new Said(
             rules,
             new Money(rules.depositMinor()).format(currency),
+            rules.braceMayMove() == null ? null : LengthText.both(rules.braceMayMove()),
             name(table),
             table.source(),
             InPrint.WEIGHT_LOST),

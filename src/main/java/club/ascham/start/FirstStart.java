@@ -11,6 +11,7 @@ import club.ascham.rules.Club;
 import club.ascham.store.Writes;
 import club.ascham.story.Watch;
 import club.ascham.time.ClubTime;
+import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 
 /** Fills a data folder that was never opened before. */
@@ -18,6 +19,18 @@ import jakarta.enterprise.context.ApplicationScoped;
 class FirstStart {
   static final String DEMO_PASSWORD = "demo-fleet";
   private static final String BRACE_TABLE_TO_START_WITH = "TRADE_OUTREACH_2020";
+
+  private static final Club.OnTheSlip DEMO_SLIP =
+      new Club.OnTheSlip(
+          "01632 960142",
+          "bows@wherrybridge.example",
+          """
+          The kit stays the club’s and comes back by the day on this slip.
+          Whoever signs answers for loss and damage beyond wear.
+          Nobody but the archer named here shoots it.
+          It is shot on the club’s range, or where the club’s coach has said so.""",
+          Length.ofMm(6),
+          "The club’s own: about twice what two of its readers differ by.");
 
   private final Settings settings;
   private final Club club;
@@ -51,6 +64,7 @@ class FirstStart {
   void fill() {
     if (settings.demo()) {
       club.found("Wherrybridge Archers", true, BRACE_TABLE_TO_START_WITH);
+      club.introduce(DEMO_SLIP);
       String hash = passwords.hash(DEMO_PASSWORD);
       accounts.persist(new Account("officer", hash, Role.OFFICER, time.today().plusYears(1)));
       accounts.persist(new Account("volunteer", hash, Role.VOLUNTEER, null));

@@ -75,6 +75,8 @@ public class FreeTexts {
           new Column("upkeep_task", "why", "reason of work asked for", ITS_ITEM),
           new Column("upkeep_rule", "source", "source of an upkeep rule", "'/rules'"),
           new Column("club_brace_band", "source", "source of a brace band", "'/rules'"),
+          new Column("club", "terms", "the club’s terms of a loan", "'/rules'"),
+          new Column("club", "brace_may_move_source", "source of a brace rule", "'/rules'"),
           new Column("replacement_terms", "source", "source of a price", "'/rules'"),
           new Column("plan_rule", "source", "source of the plan", "'/rules'"),
           new Column(THE_RECORD, "why", "reason in the record", "'/record/' || t.id"),

@@ -15,6 +15,9 @@ import java.util.Objects;
 public record Plausible(String what, Length low, Length high) {
   public static final Plausible BRACE = mm("brace height", 100, 300);
 
+  /** How far a brace height may move before somebody asks why. */
+  public static final Plausible BRACE_CHANGE = mm("change of brace height", 1, 20);
+
   /** From the string, square, to the base of one limb. */
   public static final Plausible TILLER_DISTANCE = mm("tiller distance", 120, 300);
 

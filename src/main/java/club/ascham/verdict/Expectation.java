@@ -33,14 +33,14 @@ final class Expectation {
   }
 
   private static String of(String what, Length likely, Length low, Length high, String restsOn) {
-    return "%s about %s (%s to %s · %.0f to %.0f mm, 9 times in 10). %s."
+    return "%s about %s (%s to %s · %s to %s, 9 times in 10). %s."
         .formatted(
             what,
             LengthText.both(likely),
             LengthText.inches(low).replace(" in", ""),
             LengthText.inches(high),
-            low.mm(),
-            high.mm(),
+            LengthText.wholeMm(low).replace(" mm", ""),
+            LengthText.wholeMm(high),
             Character.toUpperCase(restsOn.charAt(0)) + restsOn.substring(1));
   }
 

@@ -53,6 +53,20 @@ class CheckPagesTest {
   }
 
   @Test
+  void aBowLookedAtLongAgo_andBackFromALoan_isNotSaidToBeLookedOver() {
+    Bow bow = bench.received();
+    rows.change(
+        """
+        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
+        VALUES (?1, 'LOOK', '2026-01-20T20:00:00.000Z', '2026-01-20T20:00:00.000Z', 1, 1, 'FIT', 'Looked over.')""",
+        bow.rig());
+    String page = Visitor.signedInAs("volunteer").get("/check").asString();
+    String line = page.substring(page.indexOf(bow.body().code()));
+    line = line.substring(0, line.indexOf("</li>"));
+    assertTrue(!line.contains("looked over"), line);
+  }
+
+  @Test
   void aFitBow_isReady_onlyAfterThePersonsOwnPress() {
     Bow bow = bench.received();
     Visitor volunteer = Visitor.signedInAs("volunteer");

@@ -283,6 +283,7 @@ class NothingBlockedLeavesTest {
     body.put("name", "Nell Harker");
     body.put("contact", "07700 900417");
     body.put("termsAccepted", true);
+    body.put("briefingGiven", true);
     body.put("overrideWhy", WHOLE_WORDS);
     body.put("overrideCoach", "Bo Tarn");
     return post("officer", "/api/loans", body);
@@ -323,15 +324,15 @@ class NothingBlockedLeavesTest {
     Response loans =
         file(
             "number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
-                + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,overrideCoach\n"
-                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,%s,,,,,,\n"
+                + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,overrideCoach,briefedAt,briefedBy\n"
+                + "%d,session,,Quenby,%s,%s,officer,%s,,,,,%s,,,,,,,,\n"
                     .formatted(loan, now, time.today(), now, why));
     assertEquals(200, loans.statusCode(), loans.asString());
     StringBuilder lines =
         new StringBuilder(
-            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots\n");
+            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots,missingCount\n");
     for (Laid part : parts()) {
-      lines.append(",%d,%s,%d,%s,,,,,,\n".formatted(loan, part.code(), bow.rig().value(), now));
+      lines.append(",%d,%s,%d,%s,,,,,,,\n".formatted(loan, part.code(), bow.rig().value(), now));
     }
     return file(lines.toString());
   }

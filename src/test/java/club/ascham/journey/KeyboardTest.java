@@ -222,6 +222,7 @@ class KeyboardTest {
     kit.put("name", "Reed Tansy " + rig);
     kit.put("contact", "07700 900" + rig);
     kit.put("termsAccepted", true);
+    kit.put("briefingGiven", true);
     return officer().body(kit).post("/api/loans").then().statusCode(201).extract().path("id");
   }
 

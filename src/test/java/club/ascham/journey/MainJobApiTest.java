@@ -393,6 +393,7 @@ class MainJobApiTest {
     kit.put(
         "items", List.of(Map.of("code", stringer), Map.of("code", arrows), Map.of("code", tab)));
     kit.put("termsAccepted", true);
+    kit.put("briefingGiven", true);
     return kit;
   }
 

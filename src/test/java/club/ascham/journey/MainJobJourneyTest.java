@@ -2,6 +2,7 @@ package club.ascham.journey;
 
 import static io.restassured.RestAssured.given;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.check.CheckBench;
@@ -69,19 +70,40 @@ class MainJobJourneyTest {
       Page page = officer.page();
       officer.press(page.locator("main a[href='/issue']").first());
       officer.choose(page.locator("input[name=hand][value=right]"));
+      officer.choose(page.locator("input[name=dominantEye][value=right]"));
       officer.fill(page.locator("#drawLength"), "27 in");
       officer.choose(page.locator("input[name=ageBand][value=adult]"));
       officer.press(page.locator("main form[method=get] button.button").first());
-      officer.press(page.locator("a[aria-label^='Choose']").first());
       officer.fill(page.locator("#name"), name);
       officer.fill(page.locator("#contact"), "wren@example.org");
+      officer.choose(page.locator("input[name=dueWeeks][value='6']"));
+      assertFalse(
+          page.locator("input[name=briefingGiven]").isChecked(), "nobody is briefed unasked");
       officer.choose(page.locator("input[name=termsAccepted]"));
+      officer.choose(page.locator("input[name=briefingGiven]"));
       officer.keep("main-job-issue");
       officer.press(page.locator("button:text-matches('^Issue ')"));
       assertTrue(page.url().contains("/loans/"), "issued: " + officer.words());
       assertTrue(officer.inputs() <= ISSUE_AT_MOST, officer.inputs() + " inputs to issue a kit");
-      return Long.parseLong(page.url().replaceAll(".*/loans/(\\d+).*", "$1"));
+      long loan = Long.parseLong(page.url().replaceAll(".*/loans/(\\d+).*", "$1"));
+      assertEquals(List.of(), lackingAfter(loan));
+      return loan;
     }
+  }
+
+  /** What an officer would have to come back for: nothing of it is left to a second visit. */
+  private List<String> lackingAfter(long loan) {
+    return rows.texts(
+        """
+        SELECT 'no briefing' FROM loan WHERE id = ?1 AND (briefed_at IS NULL OR briefed_by <> issued_by)
+        UNION ALL SELECT 'not six weeks' FROM loan WHERE id = ?1
+            AND julianday(due_on) - julianday(date(issued_at)) NOT BETWEEN 41 AND 43
+        UNION ALL SELECT 'a deposit nobody took' FROM loan JOIN club
+            WHERE loan.id = ?1 AND loan.deposit_minor <> club.deposit_minor
+        UNION ALL SELECT 'no ' || k.kind FROM (SELECT 'ARROWS' AS kind UNION SELECT 'STRINGER' UNION SELECT 'TAB'
+            UNION SELECT 'BRACER') k WHERE NOT EXISTS (SELECT 1 FROM loan_line x JOIN item i ON i.id = x.item_id
+              WHERE x.loan_id = ?1 AND i.kind = k.kind)""",
+        loan);
   }
 
   private void receive(Chromium chromium, boolean script, long loan) {
@@ -168,6 +190,7 @@ class MainJobJourneyTest {
       kit.put("overrideWhy", "An evening of many.");
       kit.put("overrideCoach", "Bo Tarn");
       kit.put("termsAccepted", true);
+      kit.put("briefingGiven", true);
       loans.add(
           officer()
               .body(kit)

@@ -37,7 +37,7 @@ class PrintTest {
         rows.number(
             """
             SELECT l.loan_id FROM loan_line l JOIN loan k ON k.id = l.loan_id AND k.kind = 'KIT'
-             GROUP BY l.loan_id ORDER BY count(*) DESC LIMIT 1\
+             WHERE l.back_at IS NULL GROUP BY l.loan_id ORDER BY count(*) DESC LIMIT 1\
             """);
     long rig =
         rows.number("SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");

@@ -61,6 +61,10 @@ class IssueCommandTest {
     "rig,,rig",
     "rig,seven,rig",
     "termsAccepted,,termsAccepted",
+    "briefingGiven,,briefingGiven",
+    "dueWeeks,0,dueWeeks",
+    "dueWeeks,60,dueWeeks",
+    "dueWeeks,some,dueWeeks",
     "dueOn,2026-06-08,dueOn",
     "dueOn,soon,dueOn",
     "dueOn,2026-02-30,dueOn",
@@ -91,6 +95,48 @@ class IssueCommandTest {
   void due_countsFromTheDayItWasHandedOver() {
     Typed typed = whole("issuedOn", "2026-06-01", "dueOn", "2026-06-03");
     assertEquals(LocalDate.of(2026, 6, 3), IssueCommand.parse(typed, TERMS).orElseThrow().dueOn());
+  }
+
+  @ParameterizedTest(name = "{0} weeks from {1}: {2}")
+  @CsvSource({
+    "4,,2026-07-07",
+    "6,,2026-07-21",
+    "8,2026-06-01,2026-07-27",
+    ",2026-06-01,2026-06-29"
+  })
+  void due_isSoManyWeeksFromTheDayItWasHandedOver(String weeks, String issuedOn, LocalDate due) {
+    Typed typed =
+        whole("dueWeeks", weeks == null ? "" : weeks, "issuedOn", issuedOn == null ? "" : issuedOn);
+    assertEquals(due, IssueCommand.parse(typed, TERMS).orElseThrow().dueOn());
+  }
+
+  @Test
+  void aDayThatIsTyped_countsInsteadOfTheWeeks() {
+    Typed typed = whole("dueWeeks", "4", "dueOn", "2026-06-20");
+    assertEquals(LocalDate.of(2026, 6, 20), IssueCommand.parse(typed, TERMS).orElseThrow().dueOn());
+  }
+
+  @ParameterizedTest(name = "usual {0} days: {1}")
+  @CsvSource({"28,4 6 8,4", "42,4 6 8,6", "35,4 5 6 8,5", "30, 4 6 8,''"})
+  void fourSixAndEightWeeks_areOffered_andWhatIsUsual(int days, String weeks, String usual) {
+    LendingTerms terms =
+        new LendingTerms(TODAY, LengthUnit.INCH, Currency.getInstance("GBP"), days);
+    assertEquals(
+        weeks.strip(),
+        terms.dues().stream().map(DueChoice::value).collect(Collectors.joining(" ")).strip());
+    assertEquals(usual, terms.usualWeeks());
+  }
+
+  @Test
+  void aJuniorsGuardian_isReachedByTheNumberTypedOnce() {
+    Typed typed =
+        whole("ageBand", "from-13-to-14", "guardian", "Tess Thurne, 07700 900417", "contact", "");
+    assertEquals(
+        "Tess Thurne, 07700 900417",
+        IssueCommand.parse(typed, TERMS).orElseThrow().newcomer().contact());
+    Typed nameAlone = whole("ageBand", "from-13-to-14", "guardian", "Tess Thurne", "contact", "");
+    assertTrue(IssueCommand.parse(nameAlone, TERMS).isEmpty());
+    assertNotNull(nameAlone.messageAt("contact"));
   }
 
   @Test
@@ -129,6 +175,7 @@ class IssueCommandTest {
     texts.put("name", "Nell Harker");
     texts.put("contact", "07700 900417");
     texts.put("termsAccepted", "on");
+    texts.put("briefingGiven", "on");
     for (int i = 0; i < more.length; i += 2) {
       texts.put(more[i], more[i + 1]);
     }

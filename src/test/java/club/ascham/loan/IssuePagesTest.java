@@ -75,6 +75,53 @@ class IssuePagesTest {
   }
 
   @Test
+  void theFirstRigThatSuits_isLaidOut_andAnotherIsOnePressAway() {
+    kitRoom.aReadyRig(20);
+    kitRoom.aReadyRig(20);
+    Visitor.signedInAs("officer")
+        .get(PERSON)
+        .then()
+        .statusCode(200)
+        .body(containsString("aria-label=\"Choose "))
+        .body(containsString("name=\"rig\" value="))
+        .body(containsString(">Issue R-"));
+  }
+
+  @Test
+  void dueBack_isFourSixOrEightWeeks_andNobodyIsBriefedUnasked() {
+    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    String page = Visitor.signedInAs("officer").get(PERSON + "&rig=" + rig.id().value()).asString();
+    for (int weeks : new int[] {4, 6, 8}) {
+      assertTrue(page.contains("name=\"dueWeeks\" value=\"" + weeks + "\""), page);
+      assertTrue(page.contains(ClubTime.said(time.today().plusWeeks(weeks))));
+    }
+    assertTrue(page.contains("value=\"4\" checked"), "what the club usually does");
+    assertTrue(page.contains("id=\"briefingGiven\" name=\"briefingGiven\" value=\"on\"><span>"));
+    Map<String, String> form = form(rig);
+    form.put("dueWeeks", "6");
+    long loan = loanOf(officerAt(rig).post("/issue", form));
+    assertEquals(
+        1,
+        kitRoom.number(
+            "SELECT count(*) FROM loan WHERE id = ?1 AND due_on = ?2",
+            loan,
+            time.today().plusWeeks(6)));
+  }
+
+  @Test
+  void whoBorrowedBefore_isNotAskedTheSameAgain() {
+    long old = kitRoom.lent(kitRoom.aReadyRig(20), "Wynn Ant", "2026-02-01", "2026-03-01");
+    long borrower = kitRoom.number("SELECT borrower_id FROM loan WHERE id = ?1", old);
+    Visitor.signedInAs("officer")
+        .get("/issue?borrower=" + borrower)
+        .then()
+        .statusCode(200)
+        .body(containsString("name=\"hand\" value=\"right\" checked"))
+        .body(containsString("name=\"ageBand\" value=\"adult\" checked"))
+        .body(containsString("value=\"711.2 mm\""));
+  }
+
+  @Test
   void kit_isIssued_withEachPartALineOfItsOwn() {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
     KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
@@ -129,6 +176,8 @@ class IssuePagesTest {
         "name||A name, please",
         "contact||One way to reach them",
         "termsAccepted||accepts the terms",
+        "briefingGiven||before it was shown",
+        "dueWeeks|99|dueWeeks-error",
         "dueOn|2026-01-01|before it is issued",
         "issuedOn|2099-01-01|still to come",
         "deposit|lots|amount",
@@ -405,6 +454,7 @@ class IssuePagesTest {
     form.put("name", "Nell Harker");
     form.put("contact", "07700 900417");
     form.put("termsAccepted", "on");
+    form.put("briefingGiven", "on");
     form.put("once-key", UUID.randomUUID().toString());
     return form;
   }

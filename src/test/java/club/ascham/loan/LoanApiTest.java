@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.time.ClubTime;
+import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.specification.RequestSpecification;
@@ -282,6 +283,51 @@ class LoanApiTest {
   }
 
   @Test
+  void whatWasShown_andTheWeeks_areToldByTheApiToo() {
+    Map<String, Object> body = body(kitRoom.aReadyRig(20));
+    body.put("dueWeeks", 8);
+    as("officer")
+        .body(body)
+        .post("/api/loans")
+        .then()
+        .statusCode(201)
+        .body("briefedBy", is("officer"))
+        .body("dueOn", is(time.today().plusWeeks(8).toString()));
+  }
+
+  @Test
+  void arrowsHandedBack_areCounted_andTheSetHoldsWhatCameBack() {
+    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
+    KitRoom.Stocked longer = kitRoom.anArrowSet(30);
+    Map<String, Object> body = body(kitRoom.aReadyRig(20));
+    body.put("items", List.of(Map.of("code", arrows.code())));
+    int loan = as("officer").body(body).post("/api/loans").then().extract().path("id");
+    Map<String, Object> change = new HashMap<>();
+    change.put("line", lineOf(loan, arrows));
+    change.put("item", longer.code());
+    change.put("countBack", 7);
+    as("officer")
+        .body(change)
+        .post("/api/loans/" + loan + "/items")
+        .then()
+        .statusCode(422)
+        .body("errors[0].field", is("countBack"));
+    change.put("countBack", 4);
+    as("officer")
+        .body(change)
+        .post("/api/loans/" + loan + "/items")
+        .then()
+        .statusCode(200)
+        .body("lines.find { it.code == '" + arrows.code() + "' }.backCount", is(4))
+        .body("lines.find { it.code == '" + arrows.code() + "' }.missing", is(2))
+        .body("lines.find { it.code == '" + arrows.code() + "' }.arrows", is(6));
+    assertEquals(4, kitRoom.number("SELECT arrow_count FROM kit_item WHERE id = ?1", arrows.id()));
+    assertTrue(
+        Visitor.signedInAs("officer").get("/loans").asString().contains("4 of 4 out"),
+        "what was exchanged is one thing, not two");
+  }
+
+  @Test
   void wrongBody_namesEachField() {
     as("officer")
         .body("{}")
@@ -291,7 +337,8 @@ class LoanApiTest {
         .body("errors.field", hasItem("hand"))
         .body("errors.field", hasItem("rig"))
         .body("errors.field", hasItem("name"))
-        .body("errors.field", hasItem("termsAccepted"));
+        .body("errors.field", hasItem("termsAccepted"))
+        .body("errors.field", hasItem("briefingGiven"));
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
     Map<String, Object> body = body(rig);
     body.put("items", List.of(Map.of("count", 3)));
@@ -425,6 +472,7 @@ class LoanApiTest {
     body.put("name", "Orla Wensum");
     body.put("contact", "07700 900333");
     body.put("termsAccepted", true);
+    body.put("briefingGiven", true);
     return body;
   }
 

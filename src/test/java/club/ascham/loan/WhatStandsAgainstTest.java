@@ -335,13 +335,13 @@ class WhatStandsAgainstTest {
     long number = 1 + rows.number("SELECT max(id) FROM loan");
     String longAgo = "2026-01-04T19:00:00.000Z";
     take("number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
-            + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,overrideCoach\n"
+            + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,overrideCoach,briefedAt,briefedBy\n"
             + number
             + ",session,,Quenby,"
             + longAgo
             + ",2026-01-04,officer,"
             + longAgo
-            + ",,,,,,,,,,,\n")
+            + ",,,,,,,,,,,,,\n")
         .statusCode(200);
     take(linesOf(number, rig, Stored.moment(time.now()))).statusCode(422);
     assertEquals(0, lines(rig));
@@ -354,9 +354,9 @@ class WhatStandsAgainstTest {
   private static String linesOf(long loan, KitRoom.ReadyRig rig, String at) {
     StringBuilder lines =
         new StringBuilder(
-            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots\n");
+            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots,missingCount\n");
     for (KitRoom.Stocked part : List.of(rig.body(), rig.limbs(), rig.string())) {
-      lines.append(",%d,%s,%d,%s,,,,,,\n".formatted(loan, part.code(), rig.id().value(), at));
+      lines.append(",%d,%s,%d,%s,,,,,,,\n".formatted(loan, part.code(), rig.id().value(), at));
     }
     return lines.toString();
   }
@@ -391,6 +391,7 @@ class WhatStandsAgainstTest {
     body.put("name", "Nell Harker");
     body.put("contact", "07700 900417");
     body.put("termsAccepted", true);
+    body.put("briefingGiven", true);
     return body;
   }
 

@@ -53,6 +53,7 @@ record Bow(long rig, String hand, String body, Map<String, String> seen, JsonNod
     body.put("deposit", "20.00");
     body.put("depositHow", "cash");
     body.put("termsAccepted", true);
+    body.put("briefingGiven", true);
     return body;
   }
 

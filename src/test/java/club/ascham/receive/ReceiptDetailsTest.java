@@ -58,6 +58,16 @@ class ReceiptDetailsTest {
   }
 
   @Test
+  void aSetOfWhichNothingCameBack_isUnticked() {
+    LoanLine set = aSet(3, 8);
+    read(typed.with("back-3", "on").with("count-3", "0"), WHEN, set);
+    assertNotNull(typed.faultAt("count-3"));
+    Typed some = Typed.nothing().with("back-3", "on").with("count-3", "5");
+    assertEquals(5, read(some, WHEN, set).lines().get(0).count());
+    assertEquals(3, set.shortBy(5));
+  }
+
+  @Test
   void moreThanTheDeposit_canNotBeKept_andKeepingNeedsItsReason() {
     read(typed.with("allBack", "yes").with("depositKept", "20.01").with("depositKeptWhy", "x"));
     assertNotNull(typed.faultAt("depositKept"));
@@ -102,6 +112,31 @@ class ReceiptDetailsTest {
         typed, List.of(aLine(1, null), aLine(2, 8)), new Money(2000), POUNDS, when);
   }
 
+  private static ReceiptDetails read(Typed typed, ReceiptDetails.When when, LoanLine line) {
+    return ReceiptDetails.parse(typed, List.of(line), new Money(2000), POUNDS, when);
+  }
+
+  private static LoanLine aSet(long id, int holds) {
+    return new LoanLine(
+        id,
+        new LoanId(1),
+        new ItemId(id),
+        null,
+        ItemCode.of('A', 20).orElseThrow().bare(),
+        ItemKind.ARROWS,
+        null,
+        null,
+        ISSUED,
+        null,
+        null,
+        null,
+        null,
+        null,
+        holds,
+        null,
+        null);
+  }
+
   private static LoanLine aLine(long id, Integer arrows) {
     ItemKind kind = arrows == null ? ItemKind.TAB : ItemKind.ARROWS;
     return new LoanLine(
@@ -115,6 +150,7 @@ class ReceiptDetailsTest {
         null,
         ISSUED,
         arrows,
+        null,
         null,
         null,
         null,

@@ -115,6 +115,53 @@ class ReceivePagesTest {
   }
 
   @Test
+  void arrowsComeBackByCount_theSetHoldsThatMany_andWhatIsMissingStandsOnTheLoan() {
+    long line =
+        rows.number(
+            """
+            SELECT max(x.id) FROM loan_line x JOIN loan l ON l.id = x.loan_id JOIN kit_item k ON k.id = x.item_id
+             WHERE l.kind = 'KIT' AND x.back_at IS NULL AND k.pool = 0 AND k.arrow_count > 2
+               AND NOT EXISTS (SELECT 1 FROM loan_line m WHERE m.loan_id = l.id AND m.missing_count > 0)""");
+    long loan = rows.number("SELECT loan_id FROM loan_line WHERE id = ?1", line);
+    long set = rows.number("SELECT item_id FROM loan_line WHERE id = ?1", line);
+    long held = rows.number("SELECT arrow_count FROM kit_item WHERE id = ?1", set);
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    String page = volunteer.get("/receive/" + loan).asString();
+    assertTrue(page.contains("Arrows back, of " + held));
+    int deposit = page.indexOf("<legend>Deposit");
+    assertTrue(
+        deposit < 0 || page.indexOf("name=\"count-" + line) < deposit,
+        "counted before it is settled");
+    Map<String, String> form = everythingTicked(loan);
+    form.put("count-" + line, Long.toString(held - 2));
+
+    String done =
+        volunteer
+            .post("/receive/" + loan, form)
+            .then()
+            .statusCode(303)
+            .extract()
+            .header("Location");
+
+    volunteer
+        .get(done.substring(done.indexOf("/receive")))
+        .then()
+        .body(containsString("2 arrows missing"));
+    assertEquals(held - 2, rows.number("SELECT arrow_count FROM kit_item WHERE id = ?1", set));
+    volunteer
+        .get("/loans/" + loan)
+        .then()
+        .body(
+            containsString(held - 2 + " of " + held + " back"),
+            containsString("Back, but for 2 arrows."));
+    String code = rows.texts("SELECT code FROM item WHERE id = ?1", set).get(0);
+    String note = held - 2 + " of " + held + " arrows came back with loan " + loan + ".";
+    volunteer.get("/items/" + code).then().body(containsString(note));
+    rows.change("UPDATE kit_item SET arrow_count = ?2 WHERE id = ?1", set, held);
+    volunteer.get("/items/" + code).then().body(not(containsString(note)));
+  }
+
+  @Test
   void aDamagedThing_isWithdrawnAtOnce_withItsWords() {
     long line =
         rows.number(

@@ -45,6 +45,11 @@ class ClubRulesTest {
         60,
         "in print",
         365,
+        null,
+        null,
+        null,
+        null,
+        null,
         0);
   }
 }

@@ -13,10 +13,13 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import jakarta.inject.Inject;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @QuarkusTest
 class RulesPagesTest {
@@ -36,7 +39,8 @@ class RulesPagesTest {
     rows.change(
         "UPDATE club SET name = ?1, brace_table = ?2, full_check_every_looks = ?3, loan_days = ?4,"
             + " deposit_minor = ?5, sessions_a_week = ?6, shots_a_session = ?7, fewest_twists = ?8,"
-            + " most_twists = ?9, twists_source = ?10",
+            + " most_twists = ?9, twists_source = ?10, telephone = ?11, mail = ?12, terms = ?13,"
+            + " brace_may_move = ?14, brace_may_move_source = ?15",
         before.name(),
         before.braceTable(),
         before.fullCheckEveryLooks(),
@@ -46,7 +50,12 @@ class RulesPagesTest {
         before.shotsASession(),
         before.fewestTwists(),
         before.mostTwists(),
-        before.twistsSource());
+        before.twistsSource(),
+        before.telephone(),
+        before.mail(),
+        before.terms(),
+        before.braceMayMove(),
+        before.braceMayMoveSource());
     club.forget();
   }
 
@@ -101,6 +110,56 @@ class RulesPagesTest {
             "reach", equalTo("longer-string"),
             "otherStringMm", greaterThan(5f),
             "basis", containsString("30 to 45 twists"));
+  }
+
+  @Test
+  void whatStandsOnTheSlip_isTheClubs_andMayBeLeftOut() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/rules/club");
+    Map<String, String> form = form(before.version());
+    form.put("telephone", "01632 960199");
+    form.put("mail", "bows@fen.example");
+    form.put("terms", "Back by the day.\r\n\r\nNobody <b>else</b> shoots it.");
+    form.put("braceMayMove", "1/4 in");
+    form.put("braceMayMoveSource", "Our own eye, over ten years.");
+    officer.post("/rules/club", form).then().statusCode(303);
+    officer
+        .get("/rules")
+        .then()
+        .body(
+            containsString("01632 960199, bows@fen.example"),
+            containsString("Nobody &lt;b&gt;else&lt;/b&gt; shoots it."),
+            containsString("1/4 in · 6.4 mm"),
+            containsString("Our own eye, over ten years."));
+    assertEquals(
+        List.of("Back by the day.", "Nobody <b>else</b> shoots it."), club.rules().termLines());
+    officer.get("/rules/club").then().body(containsString("value=\"6.35 mm\""));
+    officer.post("/rules/club", form(club.rules().version())).then().statusCode(303);
+    officer.get("/rules").then().body(containsString("has no number to call"));
+    assertEquals(ClubRules.USUAL_TERMS, club.rules().termLines());
+  }
+
+  @ParameterizedTest(name = "{0}={1}: {2}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "telephone|ask Nell|that can be dialled",
+        "mail|at the club|An e-mail address, please",
+        "braceMayMove|60 mm|change of brace height",
+        "braceMayMove|6 mm|Who stands behind it",
+        "braceMayMoveSource|the maker says so|How far, please"
+      })
+  void whatNoSlipCanSay_isRefusedAtItsField(String field, String value, String says) {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/rules/club");
+    Map<String, String> form = form(before.version());
+    form.put(field, value);
+    officer
+        .post("/rules/club", form)
+        .then()
+        .statusCode(422)
+        .body(containsString(says), containsString(value));
+    assertEquals(before.version(), club.rules().version());
   }
 
   @Test
