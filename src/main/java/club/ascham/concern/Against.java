@@ -5,10 +5,12 @@ import io.quarkus.qute.TemplateData;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** All that stands against one thing on one day, the heaviest and then the oldest first. */
@@ -20,6 +22,10 @@ public record Against(List<Concern> all) {
           .thenComparing(Concern::matter)
           .thenComparing(Concern::code)
           .thenComparing(Concern::source);
+
+  /** What may break in the hand: a danger that nobody has answered or released yet. */
+  private static final Set<Matter> DANGERS =
+      EnumSet.of(Matter.WITHDRAWN, Matter.INSPECTION_FAILED, Matter.REPORTED);
 
   public static final Against NOTHING = new Against(List.of());
 
@@ -104,6 +110,16 @@ public record Against(List<Concern> all) {
       case TO_BE_CHECKED -> Matter.NOT_CHECKED;
       case ON_LOAN, READY -> null;
     };
+  }
+
+  /** What forbids stringing and drawing it, the heaviest of it; empty: nothing does. */
+  public Optional<Concern> danger() {
+    return all.stream().filter(one -> one.blocks() && DANGERS.contains(one.matter())).findFirst();
+  }
+
+  /** Whether nobody strings or draws it as it is. */
+  public boolean staysUnstrung() {
+    return danger().isPresent();
   }
 
   public List<Concern> of(Weight weight) {

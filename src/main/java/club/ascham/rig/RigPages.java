@@ -129,6 +129,7 @@ class RigPages {
       List<Fitted> parts,
       List<SetUpStep> steps,
       RigRecords.Finished finished,
+      Against against,
       String clubName)
       implements TemplateInstance {}
 
@@ -346,6 +347,7 @@ class RigPages {
         fitted(card),
         SetUpSheet.steps(spec, card.targets(), card.level()),
         card.setUpId() == null ? null : records.finished(card.setUpId()).orElse(null),
+        concerns.of(rig),
         club.rules().name());
   }
 }

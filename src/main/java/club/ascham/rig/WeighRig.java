@@ -3,6 +3,7 @@ package club.ascham.rig;
 import club.ascham.bow.FingerWeight;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.concern.Concerns;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.store.Pressed;
@@ -26,14 +27,23 @@ class WeighRig {
   private static final double MOST_PART = 1.6;
 
   private final RigSpecs specs;
+  private final Concerns concerns;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  WeighRig(RigSpecs specs, Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  WeighRig(
+      RigSpecs specs,
+      Concerns concerns,
+      Rows rows,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.specs = specs;
+    this.concerns = concerns;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -55,6 +65,10 @@ class WeighRig {
     if (spec.isEmpty() || !card.isWhole()) {
       return Outcome.refused(
           "", "A part of this rig is missing: it can't be drawn.", "Fit it first.");
+    }
+    Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+    if (unstrung.isPresent()) {
+      return unstrung.get();
     }
     double zeroIn = FingerWeight.zeroIn(FingerWeight.brace(spec.get(), card.setUp()));
     if (weighing.drawIn() <= zeroIn + 1) {
