@@ -19,6 +19,7 @@ import java.time.LocalDate;
  * @param work that it asks for or that failed; null: none, or to be decided
  * @param why in the words that were kept
  * @param source the row it comes from
+ * @param unsureOf the bow, by its code, of which nobody knows the part; null: the part is known
  */
 record Fact(
     Matter matter,
@@ -30,4 +31,22 @@ record Fact(
     boolean grave,
     Work work,
     String why,
-    long source) {}
+    long source,
+    String unsureOf) {
+
+  /** The same of one bow of several: its name leads the sentence. */
+  Fact named() {
+    return new Fact(
+        matter,
+        item,
+        code,
+        rig,
+        since,
+        until,
+        grave,
+        work,
+        code + ": " + Character.toLowerCase(why.charAt(0)) + why.substring(1),
+        source,
+        unsureOf);
+  }
+}

@@ -4,7 +4,7 @@ import club.ascham.accident.Accidents;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.concern.Against;
-import club.ascham.concern.Concern;
+import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
@@ -35,7 +35,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,7 +52,7 @@ class LoanPages {
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoansPage(
       List<LoanRow> loans,
-      Map<LoanId, Concern> heaviest,
+      Map<LoanId, Beside> heaviest,
       Typed typed,
       OpenLoanCounts counts,
       String showing,
@@ -181,7 +180,8 @@ class LoanPages {
     List<LoanRow> found = loans.list(filter, today);
     return new LoansPage(
         found,
-        heaviest(found, today),
+        concerns.besideLoans(
+            found.stream().filter(LoanRow::isOpen).map(LoanRow::id).toList()),
         typed,
         loans.openCounts(today),
         Words.of(filter.show()),
@@ -303,14 +303,6 @@ class LoanPages {
         terms.unit() == LengthUnit.INCH ? "in" : "mm",
         (usual.isBefore(terms.usualDue()) ? terms.usualDue() : usual).toString(),
         new Sent(sent, typed));
-  }
-
-  private Map<LoanId, Concern> heaviest(List<LoanRow> found, LocalDate today) {
-    Map<LoanId, Concern> heaviest = new HashMap<>();
-    concerns
-        .ofLoans(found.stream().filter(LoanRow::isOpen).map(LoanRow::id).toList(), today)
-        .forEach((loan, against) -> against.heaviest().ifPresent(one -> heaviest.put(loan, one)));
-    return heaviest;
   }
 
   private LocalDate typedIn(LoanSheet sheet) {

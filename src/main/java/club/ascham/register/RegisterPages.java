@@ -2,7 +2,7 @@ package club.ascham.register;
 
 import club.ascham.Settings;
 import club.ascham.concern.Against;
-import club.ascham.concern.Concern;
+import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
@@ -51,7 +51,7 @@ class RegisterPages {
       List<KindLink> kinds,
       List<Column> columns,
       List<RegisterRow> rows,
-      Map<ItemId, Concern> beside,
+      Map<ItemId, Beside> beside,
       long from,
       long upTo,
       long total,
@@ -146,9 +146,9 @@ class RegisterPages {
   }
 
   /** What weighs most beside each row's state; no entry: nothing. */
-  private Map<ItemId, Concern> beside(List<RegisterRow> rows) {
+  private Map<ItemId, Beside> beside(List<RegisterRow> rows) {
     Map<ItemId, Against> against = concerns.ofItems(rows.stream().map(RegisterRow::id).toList());
-    Map<ItemId, Concern> beside = new HashMap<>();
+    Map<ItemId, Beside> beside = new HashMap<>();
     for (RegisterRow row : rows) {
       beside.put(row.id(), against.get(row.id()).beside(row.state()));
     }

@@ -38,8 +38,8 @@ public sealed interface Outcome {
 
   /** Nobody strings or draws a bow that a danger stands against. */
   static Optional<Refused> unstrung(Against against) {
-    return against
-        .danger()
+    return against.dangers().stream()
+        .findFirst()
         .map(one -> refused("", "Leave it unstrung. " + one.said(), one.ends()));
   }
 

@@ -5,7 +5,7 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpSheet;
 import club.ascham.bow.SetUpStep;
 import club.ascham.concern.Against;
-import club.ascham.concern.Concern;
+import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
@@ -50,7 +50,7 @@ class RigPages {
       String weight,
       String hand,
       State state,
-      Concern beside,
+      Beside beside,
       RigRow row) {}
 
   /** How many rigs stand in a state, with the address of exactly those. */

@@ -81,7 +81,7 @@ class ConcernShownTest {
         fact(
             "string beyond",
             Weight.BLOCKS,
-            "S: string replacement overdue, 730 days since {1000 days ago}, by more than the club lets pass.",
+            "S: string replacement overdue since {269 days ago}, 730 days since {1000 days ago}, by more than the club lets pass.",
             "string replacement overdue",
             (test, rig) -> test.rack.firstUsed(rig.string(), test.time.today().minusDays(1000))),
         fact(
@@ -176,6 +176,7 @@ class ConcernShownTest {
         .replaceFirst("^S", rig.stringCode())
         .replace("{2 years ago}", DAY.format(today.minusYears(2)))
         .replace("{800 days ago}", DAY.format(today.minusDays(800)))
+        .replace("{269 days ago}", DAY.format(today.minusDays(269)))
         .replace("{1000 days ago}", DAY.format(today.minusDays(1000)));
   }
 
