@@ -64,6 +64,11 @@ public class Reports {
         "SELECT count(*) FROM report r WHERE ?1 IS NULL OR (r.answer IS NULL) = ?1", open);
   }
 
+  /** What nobody has answered yet of anything, the dangerous first. */
+  public List<Report> open() {
+    return rows.list(Report.class, COLUMNS + "WHERE r.answer IS NULL" + OLDEST_FIRST);
+  }
+
   /** What nobody has answered yet of a bow's parts as they are fitted now. */
   public List<Report> openOf(RigId rig) {
     return rows.list(
