@@ -148,6 +148,11 @@ public record Against(List<Concern> all) {
     return new Against(all.stream().filter(one -> !matters.contains(one.matter())).toList());
   }
 
+  /** Only what keeps it in. */
+  public Against blocking() {
+    return new Against(of(Weight.BLOCKS));
+  }
+
   /** Only what whoever has it in hand should know. */
   public Against notes() {
     return new Against(of(Weight.NOTE));

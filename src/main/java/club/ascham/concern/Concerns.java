@@ -187,15 +187,14 @@ public class Concerns {
 
   /** What a line of a list says of each of these loans today; no entry: nothing. */
   public Map<LoanId, Beside> besideLoans(Collection<LoanId> loans) {
-    Map<LoanId, Beside> beside = new LinkedHashMap<>();
-    ofLoans(loans, time.today())
-        .forEach(
-            (loan, against) -> {
-              if (!against.isNothing()) {
-                beside.put(loan, against.beside());
-              }
-            });
-    return beside;
+    return beside(ofLoans(loans, time.today()));
+  }
+
+  /** The same of what was read already. */
+  public static Map<LoanId, Beside> beside(Map<LoanId, Against> against) {
+    return against.entrySet().stream()
+        .filter(one -> !one.getValue().isNothing())
+        .collect(Collectors.toMap(Map.Entry::getKey, one -> one.getValue().beside()));
   }
 
   /** What the set-up of each bow lacks; no entry: nothing. */

@@ -35,7 +35,8 @@ final class Weighing {
     Map<Told, String> withdrawn = new HashMap<>();
     for (Fact fact : facts) {
       if (fact.matter() == Matter.WITHDRAWN && fact.work() != null) {
-        withdrawn.merge(new Told(fact.item(), fact.work()), fact.why(), (one, other) -> one + other);
+        withdrawn.merge(
+            new Told(fact.item(), fact.work()), fact.why(), (one, other) -> one + other);
       }
     }
     List<Concern> concerns = new ArrayList<>();
@@ -134,9 +135,7 @@ final class Weighing {
 
   /** The part, or the bow where nobody knows which part it is. */
   private static String ofWhat(Fact fact) {
-    return fact.unsureOf() == null
-        ? fact.code()
-        : "Not known which part of " + fact.unsureOf();
+    return fact.unsureOf() == null ? fact.code() : "Not known which part of " + fact.unsureOf();
   }
 
   private static String day(LocalDate day) {

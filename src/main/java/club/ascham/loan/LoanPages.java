@@ -3,6 +3,7 @@ package club.ascham.loan;
 import club.ascham.accident.Accidents;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.askback.DoNotShoot;
 import club.ascham.concern.Against;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
@@ -38,7 +39,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** What is out, with whom, until when; the committee sees it without names. */
@@ -47,12 +50,14 @@ import org.jboss.resteasy.reactive.RestPath;
 class LoanPages {
   /**
    * @param heaviest what weighs most against what is out with each; no entry: nothing
+   * @param askedBack of which something is to be asked for at once
    * @param names whether this person sees who borrowed
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoansPage(
       List<LoanRow> loans,
       Map<LoanId, Beside> heaviest,
+      Set<LoanId> askedBack,
       Typed typed,
       OpenLoanCounts counts,
       String showing,
@@ -178,10 +183,15 @@ class LoanPages {
     LocalDate today = lending.terms().today();
     int total = loans.count(filter, today);
     List<LoanRow> found = loans.list(filter, today);
+    Map<LoanId, Against> against =
+        concerns.ofLoans(found.stream().filter(LoanRow::isOpen).map(LoanRow::id).toList(), today);
     return new LoansPage(
         found,
-        concerns.besideLoans(
-            found.stream().filter(LoanRow::isOpen).map(LoanRow::id).toList()),
+        Concerns.beside(against),
+        against.entrySet().stream()
+            .filter(one -> DoNotShoot.says(one.getValue()))
+            .map(Map.Entry::getKey)
+            .collect(Collectors.toSet()),
         typed,
         loans.openCounts(today),
         Words.of(filter.show()),

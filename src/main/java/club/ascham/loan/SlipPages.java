@@ -106,8 +106,8 @@ class SlipPages {
   }
 
   /**
-   * What whoever shoots it should know and is no reason to bring it back at once; that its set-up is
-   * not done, although that keeps a bow in.
+   * What whoever shoots it should know and is no reason to bring it back at once; that its set-up
+   * is not done, although that keeps a bow in.
    */
   private List<String> known(LoanId loan) {
     return concerns.of(loan).all().stream()

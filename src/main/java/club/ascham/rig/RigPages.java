@@ -1,5 +1,6 @@
 package club.ascham.rig;
 
+import club.ascham.askback.DoNotShoot;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpSheet;
@@ -51,6 +52,7 @@ class RigPages {
       String hand,
       State state,
       Beside beside,
+      boolean askedBack,
       RigRow row) {}
 
   /** How many rigs stand in a state, with the address of exactly those. */
@@ -226,6 +228,7 @@ class RigPages {
         row.hand() == null ? "either" : Words.said(row.hand()),
         row.state(),
         against.beside(row.state()),
+        row.loanId() != null && DoNotShoot.says(against),
         row);
   }
 

@@ -26,7 +26,8 @@ import jakarta.ws.rs.core.Response;
 class WeighPages {
 
   @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record WeighPage(RigRow row, String path, Against against, Typed typed) implements TemplateInstance {}
+  record WeighPage(RigRow row, String path, Against against, Typed typed)
+      implements TemplateInstance {}
 
   private final RigRecords records;
   private final Concerns concerns;

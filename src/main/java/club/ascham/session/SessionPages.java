@@ -240,9 +240,7 @@ class SessionPages {
             .map(
                 rig ->
                     new Back(
-                        rig,
-                        SignList.ofBow(rig.rig(), typed),
-                        against.get(rig.rig()).beyond(said)))
+                        rig, SignList.ofBow(rig.rig(), typed), against.get(rig.rig()).beyond(said)))
             .toList(),
         rigs.stream().anyMatch(Sessions.Out::isOut),
         reports.of(id),

@@ -258,7 +258,7 @@ class ConcernShownTest {
   }
 
   @Test
-  void theListOfRigs_hasOneShortMarkARow_andNothingWhereTheStateSaysIt() {
+  void theListOfRigs_hasOneShortMarkARow_andOfWhatIsWithdrawnSaysWhy() {
     Rack.Hung overdue = rack.readyRig("RIGHT", 20);
     rack.neverInspected(overdue.riser());
     Rack.Hung withdrawn = rack.readyRig("RIGHT", 20);
@@ -267,7 +267,9 @@ class ConcernShownTest {
     assertTrue(
         rowOfRigs(overdue).contains("beside blocks")
             && rowOfRigs(overdue).contains("limb-bolt inspection overdue"));
-    assertTrue(!rowOfRigs(withdrawn).contains("beside "), rowOfRigs(withdrawn));
+    assertTrue(rowOfRigs(withdrawn).contains("</span>crack</span>"), rowOfRigs(withdrawn));
+    rack.withdraw(overdue.string(), "a frayed loop");
+    assertTrue(rowOfRigs(overdue).contains(" and 1 more"), rowOfRigs(overdue));
     assertTrue(!rowOfRigs(sound).contains("beside "), rowOfRigs(sound));
     rack.clear(List.of(withdrawn, sound));
   }

@@ -189,8 +189,7 @@ class ConcernsTest {
     onlyBetween(may(3), may(5), Matter.REPORTED, Weight.BLOCKS);
     onlyBetween(may(6), may(12), Matter.WATCHED, Weight.NOTE);
     assertEquals(
-        LIMBS_CODE
-            + ", watched to 12 May 2026: a bang or a crack was heard. Seen: looked at it.",
+        LIMBS_CODE + ", watched to 12 May 2026: a bang or a crack was heard. Seen: looked at it.",
         against(RIG, may(9)).heaviest().orElseThrow().said());
     assertTrue(
         against(RIG, may(4)).heaviest().orElseThrow().said().contains("“a bang at full draw”"));
@@ -219,7 +218,8 @@ class ConcernsTest {
   @Test
   void whatALaterInspectionFound_isToldBesideWhyItWasWithdrawn() throws Exception {
     file.withdraw(LIMBS, may(3), may(3), "a line at the butt");
-    file.run("UPDATE withdrawal SET work = 'LIMB_INSPECTION', decided_at = happened_at, decided_by = 1");
+    file.run(
+        "UPDATE withdrawal SET work = 'LIMB_INSPECTION', decided_at = happened_at, decided_by = 1");
     file.inspect(LIMBS, "LIMB_INSPECTION", may(3), "FAILED");
     assertEquals(
         List.of(LIMBS_CODE + " is withdrawn: a line at the butt."),

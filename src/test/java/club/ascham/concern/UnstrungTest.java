@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.fleet.Rack;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
@@ -107,7 +108,7 @@ class UnstrungTest {
     assertEquals(0, setUps(rig));
 
     rows(rig);
-    officer.get(page).then().body(not(containsString("String on, with the stringer")));
+    officer.get(page).then().body(not(containsString("Stand on the cord")));
     String figures =
         "{'stepsDone': 'all', 'brace': '8 1/2 in', 'braceFrom': 'grip-throat', 'tillerUpper': '190 mm',"
             + " 'tillerLower': '186 mm', 'nocking': '4 mm', 'screwsSeen': true}";
@@ -137,7 +138,7 @@ class UnstrungTest {
 
   /** Begun before anything was known. */
   private void rows(Rack.Hung rig) {
-    io.quarkus.narayana.jta.QuarkusTransaction.requiringNew()
+    QuarkusTransaction.requiringNew()
         .run(
             () ->
                 rows.change(
@@ -168,8 +169,7 @@ class UnstrungTest {
     post("/api/rigs/" + rig.id().value() + "/weight", "{'drawIn': 28, 'forceLb': 20}")
         .statusCode(422)
         .body(containsString(UNSTRUNG));
-    assertEquals(
-        0, rows.number("SELECT count(*) FROM scale_reading WHERE rig_id = ?1", rig.id()));
+    assertEquals(0, rows.number("SELECT count(*) FROM scale_reading WHERE rig_id = ?1", rig.id()));
     told.forget(List.of(rig));
     rack.clear(List.of(rig));
   }

@@ -22,7 +22,17 @@ class WeighingTest {
 
   private static Fact fact(Matter matter, boolean grave, LocalDate since, LocalDate until) {
     return new Fact(
-        matter, LIMBS, "L-0105-D", null, since, until, grave, Work.LIMB_INSPECTION, "a crack", 1, null);
+        matter,
+        LIMBS,
+        "L-0105-D",
+        null,
+        since,
+        until,
+        grave,
+        Work.LIMB_INSPECTION,
+        "a crack",
+        1,
+        null);
   }
 
   static Stream<Arguments> weights() {
