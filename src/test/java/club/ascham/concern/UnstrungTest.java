@@ -133,7 +133,6 @@ class UnstrungTest {
         .statusCode(200);
     post(api + "/current/finish", "{}").statusCode(422).body(containsString(UNSTRUNG));
     told.forget(List.of(rig));
-    rack.clear(List.of(rig));
   }
 
   /** Begun before anything was known. */
@@ -189,6 +188,5 @@ class UnstrungTest {
         .body(containsString("Answer what was told"));
     post("/api/rigs/" + rig.id().value() + "/set-ups", "{}").statusCode(200);
     told.forget(List.of(rig));
-    rack.clear(List.of(rig));
   }
 }
