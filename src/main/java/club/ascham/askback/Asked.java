@@ -1,5 +1,6 @@
 package club.ascham.askback;
 
+import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
 import club.ascham.id.LoanId;
 import io.quarkus.qute.TemplateData;
@@ -28,6 +29,11 @@ public record Asked(
 
   public Asked withoutNames() {
     return new Asked(loan, session, null, null, null, dueOn, things);
+  }
+
+  /** All that says so, of whatever thing of it. */
+  public Against against() {
+    return things.stream().map(Thing::against).reduce(Against.NOTHING, Against::and);
   }
 
   /** The first day from which something of it must not be shot. */

@@ -11,7 +11,7 @@ import java.util.Set;
  * inspection is past, that work was asked for, or that it is not set up, keeps a bow from going out
  * the next time and is no reason to telephone tonight.
  */
-final class DoNotShoot {
+public final class DoNotShoot {
   private static final Set<Matter> AT_ONCE =
       EnumSet.of(Matter.WITHDRAWN, Matter.INSPECTION_FAILED, Matter.REPORTED, Matter.CHANGING);
 
@@ -19,6 +19,11 @@ final class DoNotShoot {
 
   static boolean says(Concern concern) {
     return concern.blocks() && AT_ONCE.contains(concern.matter());
+  }
+
+  /** Whether a thing that is out is to be asked for at once. */
+  public static boolean says(Against against) {
+    return against.all().stream().anyMatch(DoNotShoot::says);
   }
 
   /** Of all that stands against it, what says so. */

@@ -5,10 +5,12 @@ import io.quarkus.qute.TemplateData;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** All that stands against one thing on one day, the heaviest and then the oldest first. */
@@ -20,6 +22,10 @@ public record Against(List<Concern> all) {
           .thenComparing(Concern::matter)
           .thenComparing(Concern::code)
           .thenComparing(Concern::source);
+
+  /** What may break in the hand: a danger that nobody has answered or released yet. */
+  private static final Set<Matter> DANGERS =
+      EnumSet.of(Matter.WITHDRAWN, Matter.INSPECTION_FAILED, Matter.REPORTED);
 
   public static final Against NOTHING = new Against(List.of());
 
@@ -35,7 +41,7 @@ public record Against(List<Concern> all) {
     List<Concern> lines = new ArrayList<>();
     for (Concern one : all) {
       if (one.matter() == Matter.REPORTED || one.matter() == Matter.WATCHED) {
-        told.merge(new Told(one.matter(), one.weight(), one.source()), one, Against::together);
+        told.merge(told(one), one, Against::together);
       } else {
         lines.add(one);
       }
@@ -59,7 +65,9 @@ public record Against(List<Concern> all) {
         both,
         null,
         one.work(),
-        both + one.said().substring(one.code().length()),
+        one.said().startsWith(one.code())
+            ? both + one.said().substring(one.code().length())
+            : one.said(),
         one.brief(),
         one.ends(),
         one.page(),
@@ -85,25 +93,37 @@ public record Against(List<Concern> all) {
     return all.stream().findFirst();
   }
 
-  /** What a line of a list adds to the state that stands beside it; null: nothing. */
-  public Concern beside(State state) {
+  /**
+   * What a line of a list adds to the state that stands beside it; null: nothing. Of what is
+   * withdrawn it says why.
+   */
+  public Beside beside(State state) {
     Matter said = sameAs(state);
-    for (Concern one : all) {
-      if (one.matter() != said) {
-        return one;
-      }
-    }
-    return null;
+    return Beside.of(all.stream().filter(one -> one.matter() != said).toList());
+  }
+
+  /** What a line of a list says of it; null: nothing. */
+  public Beside beside() {
+    return Beside.of(all);
   }
 
   private static Matter sameAs(State state) {
     return switch (state) {
       case RETIRED -> Matter.RETIRED;
-      case WITHDRAWN -> Matter.WITHDRAWN;
       case IN_THE_WORKSHOP -> Matter.NOT_SET_UP;
       case TO_BE_CHECKED -> Matter.NOT_CHECKED;
-      case ON_LOAN, READY -> null;
+      case ON_LOAN, READY, WITHDRAWN -> null;
     };
+  }
+
+  /** What forbids stringing and drawing it, the heaviest first. */
+  public List<Concern> dangers() {
+    return all.stream().filter(one -> one.blocks() && DANGERS.contains(one.matter())).toList();
+  }
+
+  /** Whether nobody strings or draws it as it is. */
+  public boolean staysUnstrung() {
+    return !dangers().isEmpty();
   }
 
   public List<Concern> of(Weight weight) {
@@ -126,6 +146,26 @@ public record Against(List<Concern> all) {
   /** Without what these matters say: a page that is about them says it itself. */
   public Against without(Collection<Matter> matters) {
     return new Against(all.stream().filter(one -> !matters.contains(one.matter())).toList());
+  }
+
+  /** Only what keeps it in. */
+  public Against blocking() {
+    return new Against(of(Weight.BLOCKS));
+  }
+
+  /** Only what whoever has it in hand should know. */
+  public Against notes() {
+    return new Against(of(Weight.NOTE));
+  }
+
+  /** Without what the other says already, of whatever parts. */
+  public Against beyond(Against other) {
+    Set<Told> said = other.all.stream().map(Against::told).collect(Collectors.toSet());
+    return new Against(all.stream().filter(one -> !said.contains(told(one))).toList());
+  }
+
+  private static Told told(Concern one) {
+    return new Told(one.matter(), one.weight(), one.source());
   }
 
   public Against and(Against other) {

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -33,7 +34,7 @@ final class ConcernFacts {
   /** What was out with each loan at the moment. */
   static final String OUT =
       """
-      SELECT x.loan_id, x.item_id FROM json_each(?1) t CROSS JOIN loan_line x ON x.loan_id = t.value
+      SELECT x.loan_id, x.item_id, x.rig_id FROM json_each(?1) t CROSS JOIN loan_line x ON x.loan_id = t.value
        WHERE x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)""";
 
   /** What went out with a loan as it was issued, and when that was. */
@@ -74,6 +75,13 @@ final class ConcernFacts {
               + passedSince("u.work")
               + "))");
 
+  /** The bow, by the code on its body, of which nobody knows the part; null: the part is known. */
+  private static final String UNSURE_OF =
+      """
+      CASE WHEN r.part_known = 0 THEN (SELECT b.code FROM fitting g JOIN item b ON b.id = g.item_id
+             WHERE g.rig_id = r.rig_id AND g.place = 'BODY'
+             ORDER BY g.from_at <= r.happened_at DESC, g.from_at DESC LIMIT 1) END""";
+
   private static String passedSince(String work) {
     return "SELECT 1 FROM upkeep_record n WHERE n.item_id = i.id AND n.work = "
         + work
@@ -83,7 +91,7 @@ final class ConcernFacts {
   private static String overdue(String planned, String andWhere) {
     return
 """
-SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p.because, NULL, u.id
+SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p.because, NULL, u.id, NULL
   FROM json_each(?1) t CROSS JOIN %s p ON p.item_id = t.value JOIN upkeep_rule u ON u.id = p.rule_id
   JOIN item i ON i.id = t.value
  WHERE p.due_on < ?3 AND (i.retired_on IS NULL OR i.retired_on > ?3)"""
@@ -95,16 +103,16 @@ SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p
     return
 """
 SELECT 'RETIRED' AS matter, i.id, i.code, NULL AS at, i.retired_on AS day, NULL AS until_day, 1 AS grave,
-       NULL AS work, i.retired_why AS why, NULL AS more, i.id AS source
+       NULL AS work, i.retired_why AS why, NULL AS more, i.id AS source, NULL AS unsure_of
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value WHERE i.retired_on <= ?3
 UNION ALL
 SELECT 'WITHDRAWN', i.id, i.code, w.happened_at, NULL, NULL, w.work IS NULL AND (w.decided_at IS NULL OR w.decided_at > ?2), w.work, w.why,
        (SELECT 'KEPT' FROM accident_item k JOIN accident a ON a.id = k.accident_id
-         WHERE k.withdrawal_id = w.id AND a.recorded_at <= ?2 AND (a.ended_at IS NULL OR a.ended_at > ?2) LIMIT 1), w.id
+         WHERE k.withdrawal_id = w.id AND a.recorded_at <= ?2 AND (a.ended_at IS NULL OR a.ended_at > ?2) LIMIT 1), w.id, NULL
   FROM json_each(?1) t CROSS JOIN withdrawal w ON w.item_id = t.value JOIN item i ON i.id = t.value
  WHERE w.happened_at <= ?2 AND (w.released_at IS NULL OR w.released_at > ?2)
 UNION ALL
-SELECT 'INSPECTION_FAILED', i.id, i.code, f.happened_at, NULL, NULL, 1, f.work, f.found, NULL, f.id
+SELECT 'INSPECTION_FAILED', i.id, i.code, f.happened_at, NULL, NULL, 1, f.work, f.found, NULL, f.id, NULL
   FROM json_each(?1) t CROSS JOIN upkeep_record f ON f.item_id = t.value JOIN item i ON i.id = t.value
  WHERE f.result = 'FAILED' AND f.happened_at <= ?2
    AND NOT EXISTS (SELECT 1 FROM upkeep_record n WHERE n.item_id = f.item_id AND n.work = f.work
@@ -112,20 +120,21 @@ SELECT 'INSPECTION_FAILED', i.id, i.code, f.happened_at, NULL, NULL, 1, f.work, 
                       AND (n.happened_at, n.id) > (f.happened_at, f.id))
 UNION ALL
 SELECT 'REPORTED', i.id, i.code, r.happened_at, NULL, NULL, r.dangerous, NULL, r.words,
-       (SELECT group_concat(s.sign) FROM report_sign s WHERE s.report_id = r.id), r.id
+       (SELECT group_concat(s.sign) FROM report_sign s WHERE s.report_id = r.id), r.id, %1$s
   FROM json_each(?1) t CROSS JOIN report_part p ON p.item_id = t.value JOIN report r ON r.id = p.report_id
   JOIN item i ON i.id = t.value
  WHERE r.happened_at <= ?2 AND (r.answered_at IS NULL OR r.answered_at > ?2)
 UNION ALL
-SELECT 'WATCHED', i.id, i.code, r.answered_at, NULL, r.watch_until, r.dangerous, NULL, r.answer_words, NULL, r.id
+SELECT 'WATCHED', i.id, i.code, r.answered_at, NULL, r.watch_until, r.dangerous, NULL, r.answer_words,
+       (SELECT group_concat(s.sign) FROM report_sign s WHERE s.report_id = r.id), r.id, %1$s
   FROM json_each(?1) t CROSS JOIN report_part p ON p.item_id = t.value JOIN report r ON r.id = p.report_id
   JOIN item i ON i.id = t.value
  WHERE r.answer = 'WATCH' AND r.answered_at <= ?2
 UNION ALL
-%s
+%2$s
 UNION ALL
 SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at, NULL, NULL, k.blocks, k.work,
-       k.why, NULL, k.id
+       k.why, NULL, k.id, NULL
   FROM json_each(?1) t CROSS JOIN upkeep_task k ON k.item_id = t.value JOIN item i ON i.id = t.value
   LEFT JOIN upkeep_record d ON d.id = k.closed_by_record
  WHERE k.opened_at <= ?2 AND (k.closed_by_record IS NULL OR d.happened_at > ?2)
@@ -134,19 +143,20 @@ SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), i.id, i.code, k.opened_at
             AND r.happened_at <= ?2 AND (r.answered_at IS NULL OR r.answered_at > ?2)))
    AND (i.retired_on IS NULL OR i.retired_on > ?3)
 UNION ALL
-SELECT 'WEIGHING_DUE', w.item_id, w.code, NULL, date(w.due_on, '+1 day'), NULL, 0, NULL, w.last_on, NULL, w.item_id
-  FROM (%s) w WHERE w.due_on < ?3
+SELECT 'WEIGHING_DUE', w.item_id, w.code, NULL, date(w.due_on, '+1 day'), NULL, 0, NULL, w.last_on, NULL, w.item_id, NULL
+  FROM (%3$s) w WHERE w.due_on < ?3
 UNION ALL
-SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id
+SELECT 'ARROWS_NOT_WEIGHED', i.id, i.code, NULL, i.registered_on, NULL, 0, NULL, NULL, NULL, i.id, NULL
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value JOIN kit_item a ON a.id = i.id
  WHERE i.kind = 'ARROWS' AND a.arrow_mass_gr IS NULL AND i.retired_on IS NULL AND i.registered_on <= ?3
 UNION ALL
-SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_count || ' of ' || (x.back_count + x.missing_count), NULL, x.loan_id
+SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_count || ' of ' || (x.back_count + x.missing_count), NULL, x.loan_id, NULL
   FROM json_each(?1) t CROSS JOIN kit_item a ON a.id = t.value JOIN item i ON i.id = a.id
   JOIN loan_line x ON x.id = (SELECT n.id FROM loan_line n WHERE n.item_id = a.id AND n.back_at <= ?2 AND n.missing_count IS NOT NULL
                                ORDER BY n.back_at DESC, n.id DESC LIMIT 1)
  WHERE a.pool = 0 AND x.missing_count > 0 AND a.arrow_count <= x.back_count AND i.retired_on IS NULL"""
         .formatted(
+            UNSURE_OF,
             overdue("upkeep_plan", andPlanned),
             LimbsToWeigh.duesOf("json_each(?1) t CROSS JOIN item i ON i.id = t.value"));
   }
@@ -157,17 +167,22 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
    */
   static final String OF_RIGS =
       """
-      SELECT g.id, g.code, g.body, g.limbs, g.string, g.one_piece, g.parts_since, g.begun_at, g.set_up,
-             nullif(g.last_event, ''), g.last_event > g.cleared_at FROM (
+      SELECT g.id, g.code, g.body, g.limbs, g.string, g.one_piece, g.body_off, g.limbs_off, g.string_off, g.parts_since,
+             g.begun_at, g.set_up, nullif(g.last_event, ''), g.last_event > g.cleared_at FROM (
         SELECT r.id, (SELECT i.code FROM fitting f JOIN item i ON i.id = f.item_id
                        WHERE f.rig_id = r.id AND f.place = 'BODY' AND f.from_at <= ?2
                        ORDER BY f.from_at DESC LIMIT 1) AS code,
-               p.body, p.limbs, p.string, p.one_piece, coalesce(p.since, r.assembled_at) AS parts_since,
+               p.body, p.limbs, p.string, p.one_piece,
+               (SELECT max(f.until_at) FROM fitting f WHERE f.rig_id = r.id AND f.place = 'BODY' AND f.until_at <= ?2) AS body_off,
+               (SELECT max(f.until_at) FROM fitting f WHERE f.rig_id = r.id AND f.place = 'LIMBS' AND f.until_at <= ?2) AS limbs_off,
+               (SELECT max(f.until_at) FROM fitting f WHERE f.rig_id = r.id AND f.place = 'STRING' AND f.until_at <= ?2) AS string_off,
+               coalesce(p.since, r.assembled_at) AS parts_since,
                (SELECT u.begun_at FROM set_up u WHERE u.rig_id = r.id AND u.begun_at <= ?2
                    AND (u.finished_at IS NULL OR u.finished_at > ?2)) AS begun_at,
                EXISTS (SELECT 1 FROM set_up u WHERE u.rig_id = r.id AND u.finished_at <= ?2
                           AND u.begun_at >= p.since) AS set_up,
-               max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.id AND x.back_at <= ?2), ''),
+               max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.id AND x.back_at <= ?2
+                                AND x.loan_id IS NOT away.loan_id), ''),
                    coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.happened_at <= ?2), '')) AS last_event,
                max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.happened_at <= ?2
                                 AND c.released_at <= ?2), ''),
@@ -178,6 +193,11 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
                        FROM json_each(?1) t CROSS JOIN fitting f ON f.rig_id = t.value JOIN item i ON i.id = f.item_id
                       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)
                       GROUP BY f.rig_id) p ON p.rig_id = r.id
+          -- while the body is out, a part that was exchanged came back, and the bow did not
+          LEFT JOIN (SELECT x.rig_id, max(x.loan_id) AS loan_id
+                       FROM json_each(?1) t CROSS JOIN loan_line x ON x.rig_id = t.value JOIN item i ON i.id = x.item_id
+                      WHERE i.kind IN ('RISER', 'BOW') AND x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)
+                      GROUP BY x.rig_id) away ON away.rig_id = r.id
          WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g""";
 
   /**
@@ -194,7 +214,8 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
       Work work,
       String why,
       String more,
-      long source) {
+      long source,
+      String unsureOf) {
     Fact fact(Function<Instant, LocalDate> dayOf) {
       return new Fact(
           matter,
@@ -207,7 +228,8 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
           work,
           matter == Matter.WITHDRAWN && more != null,
           whySaid(),
-          source);
+          source,
+          unsureOf == null ? null : new ItemCode(unsureOf).display());
     }
 
     private String whySaid() {
@@ -218,17 +240,18 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
                 ? "it never was there"
                 : "last there on " + ClubTime.said(LocalDate.parse(why));
         case REPORTED ->
-            Stream.concat(
-                    more == null
-                        ? Stream.empty()
-                        : Arrays.stream(more.split(","))
-                            .map(Noticed::valueOf)
-                            .sorted()
-                            .map(Noticed::said),
-                    why == null ? Stream.empty() : Stream.of("“" + why + "”"))
+            Stream.concat(told(), why == null ? Stream.empty() : Stream.of("“" + why + "”"))
                 .collect(Collectors.joining("; "));
+        case WATCHED ->
+            more == null ? why : told().collect(Collectors.joining("; ")) + ". Seen: " + why;
         default -> why == null ? "" : why;
       };
+    }
+
+    private Stream<String> told() {
+      return more == null
+          ? Stream.empty()
+          : Arrays.stream(more.split(",")).map(Noticed::valueOf).sorted().map(Noticed::said);
     }
   }
 
@@ -239,6 +262,9 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
       boolean limbs,
       boolean string,
       boolean onePiece,
+      Instant bodyOff,
+      Instant limbsOff,
+      Instant stringOff,
       Instant partsSince,
       Instant begunAt,
       boolean setUp,
@@ -248,7 +274,8 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
     List<Fact> facts(Function<Instant, LocalDate> dayOf) {
       List<Fact> facts = new ArrayList<>();
       if (!body || !string || !(limbs || onePiece)) {
-        facts.add(fact(Matter.NOT_SET_UP, true, dayOf.apply(partsSince), "It lacks " + missing()));
+        facts.add(
+            fact(Matter.NOT_SET_UP, true, dayOf.apply(lackingSince()), "It lacks " + missing()));
       } else if (begunAt != null) {
         facts.add(fact(Matter.NOT_SET_UP, false, dayOf.apply(begunAt), "Its set-up is begun"));
       } else if (!setUp) {
@@ -270,18 +297,30 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
       return facts;
     }
 
+    private boolean lacksLimbs() {
+      return !limbs && !onePiece && body;
+    }
+
     private String missing() {
       return Stream.of(
-              body ? null : "a riser",
-              limbs || onePiece || !body ? null : "limbs",
-              string ? null : "a string")
+              body ? null : "a riser", lacksLimbs() ? "limbs" : null, string ? null : "a string")
           .filter(part -> part != null)
           .collect(Collectors.joining(" and "));
     }
 
+    /** When the first of what is missing was taken off; what never was on, since it was built. */
+    private Instant lackingSince() {
+      return Stream.of(
+              body ? null : bodyOff, lacksLimbs() ? limbsOff : null, string ? null : stringOff)
+          .filter(off -> off != null)
+          .min(Comparator.naturalOrder())
+          .orElse(partsSince);
+    }
+
     private Fact fact(Matter matter, boolean grave, LocalDate since, String why) {
       String name = bareCode == null ? "rig " + rig.value() : new ItemCode(bareCode).display();
-      return new Fact(matter, null, name, rig, since, null, grave, null, false, why, rig.value());
+      return new Fact(
+          matter, null, name, rig, since, null, grave, null, false, why, rig.value(), null);
     }
   }
 }

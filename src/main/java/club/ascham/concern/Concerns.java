@@ -13,11 +13,13 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
  * What stands against items, rigs and loans on any day: as things happened, known now. Three
- * statements for rigs, one for items, however many there are; two more for a day that is over.
+ * statements for rigs and for loans, one for items, however many there are; two more for a day that
+ * is over.
  */
 @ApplicationScoped
 public class Concerns {
@@ -153,9 +155,12 @@ public class Concerns {
     return ofLoans(List.of(loan), day).get(loan);
   }
 
-  private record OutWith(LoanId loan, ItemId item) {}
+  private record OutWith(LoanId loan, ItemId item, RigId rig) {}
 
-  /** Against all that is out with each of these loans; each has its entry. */
+  /**
+   * Against all that is out with each of these loans, and against the set-up of each bow among it;
+   * each has its entry. That a bow was not checked since it came back is no matter of a loan.
+   */
   public Map<LoanId, Against> ofLoans(Collection<LoanId> loans, LocalDate day) {
     if (loans.isEmpty()) {
       return Map.of();
@@ -172,7 +177,40 @@ public class Concerns {
     Map<LoanId, Against> against = new LinkedHashMap<>();
     loans.forEach(loan -> against.put(loan, Against.NOTHING));
     out.forEach(one -> against.merge(one.loan(), ofItems.get(one.item()), Against::and));
+    Map<RigId, Against> setUps =
+        setUps(out.stream().map(OutWith::rig).filter(Objects::nonNull).distinct().toList(), moment);
+    out.stream()
+        .filter(one -> setUps.containsKey(one.rig()))
+        .forEach(one -> against.merge(one.loan(), setUps.get(one.rig()), Against::and));
     return against;
+  }
+
+  /** What a line of a list says of each of these loans today; no entry: nothing. */
+  public Map<LoanId, Beside> besideLoans(Collection<LoanId> loans) {
+    return beside(ofLoans(loans, time.today()));
+  }
+
+  /** The same of what was read already. */
+  public static Map<LoanId, Beside> beside(Map<LoanId, Against> against) {
+    return against.entrySet().stream()
+        .filter(one -> !one.getValue().isNothing())
+        .collect(Collectors.toMap(Map.Entry::getKey, one -> one.getValue().beside()));
+  }
+
+  /** What the set-up of each bow lacks; no entry: nothing. */
+  private Map<RigId, Against> setUps(Collection<RigId> rigs, Moment moment) {
+    return rows
+        .list(
+            ConcernFacts.RigRow.class,
+            ConcernFacts.OF_RIGS,
+            ids(rigs.stream().map(RigId::value).toList()),
+            moment.at())
+        .stream()
+        .flatMap(row -> row.facts(time::dayOf).stream())
+        .filter(fact -> fact.matter() == Matter.NOT_SET_UP)
+        .collect(
+            Collectors.toMap(
+                Fact::rig, fact -> Weighing.on(moment.day(), List.of(fact.named())), Against::and));
   }
 
   private record Lent(ItemId item, Instant outAt) {}

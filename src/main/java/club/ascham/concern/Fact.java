@@ -20,6 +20,7 @@ import java.time.LocalDate;
  * @param kept of a withdrawal, whether it is kept as it is after an accident
  * @param why in the words that were kept
  * @param source the row it comes from
+ * @param unsureOf the bow, by its code, of which nobody knows the part; null: the part is known
  */
 record Fact(
     Matter matter,
@@ -32,4 +33,23 @@ record Fact(
     Work work,
     boolean kept,
     String why,
-    long source) {}
+    long source,
+    String unsureOf) {
+
+  /** The same of one bow of several: its name leads the sentence. */
+  Fact named() {
+    return new Fact(
+        matter,
+        item,
+        code,
+        rig,
+        since,
+        until,
+        grave,
+        work,
+        kept,
+        code + ": " + Character.toLowerCase(why.charAt(0)) + why.substring(1),
+        source,
+        unsureOf);
+  }
+}

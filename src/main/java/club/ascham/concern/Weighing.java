@@ -9,11 +9,13 @@ import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.upkeep.Work;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Weighs what the record says of a thing on one day. It restricts only: nothing here ever makes a
@@ -23,6 +25,8 @@ final class Weighing {
   private static final String KEPT =
       "Kept as it is after an accident: until an officer ends the keeping, and the permit holder then"
           + " releases it.";
+  private static final int MOST_OF_A_LINE = 60;
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.US);
 
   private Weighing() {}
 
@@ -31,22 +35,28 @@ final class Weighing {
 
   /** What stands against the thing that these facts are about, on that day. */
   static Against on(LocalDate day, List<Fact> facts) {
-    Set<Told> withdrawn = new HashSet<>();
+    Map<Told, String> withdrawn = new HashMap<>();
     for (Fact fact : facts) {
       if (fact.matter() == Matter.WITHDRAWN && fact.work() != null) {
-        withdrawn.add(new Told(fact.item(), fact.work()));
+        withdrawn.merge(
+            new Told(fact.item(), fact.work()), fact.why(), (one, other) -> one + other);
       }
     }
     List<Concern> concerns = new ArrayList<>();
     for (Fact fact : facts) {
-      boolean told =
-          (fact.matter() == Matter.ASKED || fact.matter() == Matter.INSPECTION_FAILED)
-              && withdrawn.contains(new Told(fact.item(), fact.work()));
-      if (!told) {
+      if (!isTold(fact, withdrawn)) {
         weight(fact, day).ifPresent(weight -> concerns.add(concern(fact, weight)));
       }
     }
     return new Against(concerns);
+  }
+
+  /** What an inspection found since, in other words, has a line of its own. */
+  private static boolean isTold(Fact fact, Map<Told, String> withdrawn) {
+    String why = withdrawn.get(new Told(fact.item(), fact.work()));
+    return why != null
+        && (fact.matter() == Matter.ASKED
+            || fact.matter() == Matter.INSPECTION_FAILED && why.contains(fact.why()));
   }
 
   /** Empty where the fact does not stand against anything on that day. */
@@ -61,8 +71,7 @@ final class Weighing {
   }
 
   private static Optional<Weight> overdue(Fact fact, LocalDate day) {
-    boolean isBeyond = fact.until() != null && day.isAfter(fact.until());
-    if (isBeyond) {
+    if (fact.until() != null && day.isAfter(fact.until())) {
       return Optional.of(BLOCKS);
     }
     boolean isOverdue = fact.since() != null && day.isAfter(fact.since());
@@ -73,7 +82,7 @@ final class Weighing {
     return new Concern(
         weight,
         fact.matter(),
-        since(fact),
+        since(fact, weight),
         fact.item(),
         fact.code(),
         fact.rig(),
@@ -85,9 +94,17 @@ final class Weighing {
         fact.source());
   }
 
-  /** Planned work is overdue from the day after its last day. */
-  private static LocalDate since(Fact fact) {
-    return fact.matter() == Matter.OVERDUE ? fact.since().plusDays(1) : fact.since();
+  /** Planned work is overdue, or keeps a thing in, from the day after its last day. */
+  private static LocalDate since(Fact fact, Weight weight) {
+    if (fact.matter() != Matter.OVERDUE) {
+      return fact.since();
+    }
+    return isBeyond(fact, weight) ? fact.until().plusDays(1) : fact.since().plusDays(1);
+  }
+
+  /** Whether it is kept in for being later than the club lets pass, and for nothing else. */
+  private static boolean isBeyond(Fact fact, Weight weight) {
+    return weight == BLOCKS && !fact.grave();
   }
 
   private static String said(Fact fact, Weight weight) {
@@ -97,24 +114,36 @@ final class Weighing {
       case WITHDRAWN -> sentence(code + " is withdrawn: " + fact.why());
       case INSPECTION_FAILED ->
           sentence(code + " did not pass its " + fact.work().said() + ": " + fact.why());
-      case REPORTED -> sentence(code + ", told and not answered yet: " + fact.why());
+      case REPORTED -> sentence(ofWhat(fact) + ", told and not answered yet: " + fact.why());
       case OVERDUE ->
           code
               + ": "
               + fact.work().said()
-              + " overdue, "
+              + " overdue"
+              + (isBeyond(fact, weight) ? " since " + day(fact.since().plusDays(1)) : "")
+              + ", "
               + fact.why()
-              + (weight == BLOCKS && !fact.grave() ? ", by more than the club lets pass." : ".");
+              + (isBeyond(fact, weight) ? ", by more than the club lets pass." : ".");
       case CHANGING -> sentence(code + ": " + fact.why());
       case ASKED -> sentence(code + ": " + fact.work().said() + " asked for: " + fact.why());
       case NOT_SET_UP, NOT_CHECKED -> sentence(fact.why());
-      case WATCHED -> sentence(code + " is watched: " + fact.why());
+      case WATCHED ->
+          sentence(ofWhat(fact) + ", watched to " + day(fact.until()) + ": " + fact.why());
       case WEIGHING_DUE -> sentence(code + " is due on the bow scale: " + fact.why());
       case ARROWS_NOT_WEIGHED ->
           code + ": the mass of an arrow is not known, so it is held against no bow.";
       case ARROWS_MISSING ->
           code + ": " + fact.why() + " arrows came back with loan " + fact.source() + ".";
     };
+  }
+
+  /** The part, or the bow where nobody knows which part it is. */
+  private static String ofWhat(Fact fact) {
+    return fact.unsureOf() == null ? fact.code() : "Not known which part of " + fact.unsureOf();
+  }
+
+  private static String day(LocalDate day) {
+    return DAY.format(day);
   }
 
   private static String brief(Fact fact) {
@@ -126,9 +155,18 @@ final class Weighing {
       case ASKED -> fact.work().said() + " asked for";
       case NOT_CHECKED -> "to be checked";
       case WEIGHING_DUE -> "to be weighed";
-      case RETIRED, WITHDRAWN, NOT_SET_UP, WATCHED, ARROWS_NOT_WEIGHED, ARROWS_MISSING ->
+      case WITHDRAWN -> few(fact.why());
+      case RETIRED, NOT_SET_UP, WATCHED, ARROWS_NOT_WEIGHED, ARROWS_MISSING ->
           Words.said(fact.matter());
     };
+  }
+
+  /** As much of it as a line of a list has room for. */
+  private static String few(String words) {
+    String bare = words.strip();
+    return bare.length() <= MOST_OF_A_LINE
+        ? bare
+        : bare.substring(0, MOST_OF_A_LINE - 1).strip() + "…";
   }
 
   private static String ends(Fact fact) {

@@ -2,7 +2,7 @@ package club.ascham.fleet;
 
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
-import club.ascham.concern.Weight;
+import club.ascham.concern.Matter;
 import java.time.LocalDate;
 import java.util.Comparator;
 
@@ -20,7 +20,7 @@ public enum Fielding {
   STRING_FIRST("a new string first", Chance.AFTER_WORK),
   /** An inspection that blocks its issue is overdue, or will be by then. */
   INSPECT_FIRST("an inspection first", Chance.AFTER_WORK),
-  /** Somebody told of something dangerous, and nobody has answered yet. */
+  /** Somebody told of something, and nobody has answered yet. */
   ANSWER_FIRST("something told of it, to be answered first", Chance.AFTER_WORK),
   /** On loan until that day or longer. */
   OUT_BEYOND("on loan beyond that day", Chance.NOT),
@@ -52,7 +52,8 @@ public enum Fielding {
    */
   public static Reason of(LocalDate dueOn, Against then, LocalDate today, LocalDate courseDay) {
     Reason loan = new Reason(onLoan(dueOn, today, courseDay), null);
-    return then.of(Weight.BLOCKS).stream()
+    return then.all().stream()
+        .filter(one -> one.blocks() || one.matter() == Matter.REPORTED)
         .map(one -> new Reason(of(one), one))
         .max(Comparator.comparing(Reason::fielding))
         .filter(reason -> reason.fielding().compareTo(loan.fielding()) > 0)

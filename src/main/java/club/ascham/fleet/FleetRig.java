@@ -2,6 +2,7 @@ package club.ascham.fleet;
 
 import club.ascham.bow.Hand;
 import club.ascham.concern.Against;
+import club.ascham.concern.Beside;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Matter;
 import club.ascham.id.LoanId;
@@ -61,7 +62,7 @@ public record FleetRig(
   }
 
   /** What weighs most beside its state; null: nothing. */
-  public Concern beside() {
+  public Beside beside() {
     return against.beside(state);
   }
 

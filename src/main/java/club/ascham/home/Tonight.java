@@ -15,6 +15,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What is on tonight: what can go out, what comes back, what waits on the bench. */
 public record Tonight(
@@ -48,6 +49,10 @@ public record Tonight(
         Shown.of(heaviest(kept, false), FEW),
         Shown.of(heaviest(kept, true), FEW),
         count(rigs, State.WITHDRAWN));
+  }
+
+  Stream<OpenLoan> loansShown() {
+    return Stream.concat(backNow.first().stream(), backThisWeek.first().stream());
   }
 
   public boolean isNothingOut() {

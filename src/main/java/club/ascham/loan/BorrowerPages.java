@@ -1,7 +1,10 @@
 package club.ascham.loan;
 
+import club.ascham.concern.Beside;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.LoanId;
 import club.ascham.people.Role;
 import club.ascham.story.FreeTexts;
 import club.ascham.web.Forms;
@@ -22,6 +25,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
@@ -44,6 +48,7 @@ class BorrowerPages {
       Borrowers.Row borrower,
       String age,
       List<LoanRow> open,
+      Map<LoanId, Beside> heaviest,
       List<LoanRow> past,
       LocalDate today,
       Typed typed,
@@ -63,6 +68,7 @@ class BorrowerPages {
   private final BorrowerData borrowerData;
   private final EraseBorrower eraseBorrower;
   private final Lending lending;
+  private final Concerns concerns;
   private final Sought sought;
 
   BorrowerPages(
@@ -72,6 +78,7 @@ class BorrowerPages {
       BorrowerData borrowerData,
       EraseBorrower eraseBorrower,
       Lending lending,
+      Concerns concerns,
       Sought sought) {
     this.borrowers = borrowers;
     this.loans = loans;
@@ -79,6 +86,7 @@ class BorrowerPages {
     this.borrowerData = borrowerData;
     this.eraseBorrower = eraseBorrower;
     this.lending = lending;
+    this.concerns = concerns;
     this.sought = sought;
   }
 
@@ -187,10 +195,12 @@ class BorrowerPages {
 
   private BorrowerPage page(Borrowers.Row row, Typed typed, boolean sent) {
     LocalDate today = lending.terms().today();
+    List<LoanRow> open = loans.list(LoanFilter.of(row.id(), LoanShow.OPEN), today);
     return new BorrowerPage(
         row,
         AgeWords.said(row.ageBand()),
-        loans.list(LoanFilter.of(row.id(), LoanShow.OPEN), today),
+        open,
+        concerns.besideLoans(open.stream().map(LoanRow::id).toList()),
         loans.list(LoanFilter.of(row.id(), LoanShow.CLOSED), today),
         today,
         typed,

@@ -75,7 +75,7 @@ public record Lendable(
 
   /** For a sentence: {@code The tab K-0021-7}. */
   String said() {
-    return "The " + kindWord() + " " + code();
+    return "The " + (kind == ItemKind.LIMBS ? "pair of limbs" : kindWord()) + " " + code();
   }
 
   boolean isArrows() {

@@ -3,8 +3,9 @@ package club.ascham.loan;
 import club.ascham.accident.Accidents;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.askback.DoNotShoot;
 import club.ascham.concern.Against;
-import club.ascham.concern.Concern;
+import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
@@ -35,12 +36,13 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** What is out, with whom, until when; the committee sees it without names. */
@@ -49,12 +51,14 @@ import org.jboss.resteasy.reactive.RestPath;
 class LoanPages {
   /**
    * @param heaviest what weighs most against what is out with each; no entry: nothing
+   * @param askedBack of which something is to be asked for at once
    * @param names whether this person sees who borrowed
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record LoansPage(
       List<LoanRow> loans,
-      Map<LoanId, Concern> heaviest,
+      Map<LoanId, Beside> heaviest,
+      Set<LoanId> askedBack,
       Typed typed,
       OpenLoanCounts counts,
       String showing,
@@ -184,9 +188,15 @@ class LoanPages {
     LocalDate today = lending.terms().today();
     int total = loans.count(filter, today);
     List<LoanRow> found = loans.list(filter, today);
+    Map<LoanId, Against> against =
+        concerns.ofLoans(found.stream().filter(LoanRow::isOpen).map(LoanRow::id).toList(), today);
     return new LoansPage(
         found,
-        heaviest(found, today),
+        Concerns.beside(against),
+        against.entrySet().stream()
+            .filter(one -> DoNotShoot.says(one.getValue()))
+            .map(Map.Entry::getKey)
+            .collect(Collectors.toSet()),
         typed,
         loans.openCounts(today),
         Words.of(filter.show()),
@@ -310,14 +320,6 @@ class LoanPages {
         terms.unit() == LengthUnit.INCH ? "in" : "mm",
         (usual.isBefore(terms.usualDue()) ? terms.usualDue() : usual).toString(),
         new Sent(sent, typed));
-  }
-
-  private Map<LoanId, Concern> heaviest(List<LoanRow> found, LocalDate today) {
-    Map<LoanId, Concern> heaviest = new HashMap<>();
-    concerns
-        .ofLoans(found.stream().filter(LoanRow::isOpen).map(LoanRow::id).toList(), today)
-        .forEach((loan, against) -> against.heaviest().ifPresent(one -> heaviest.put(loan, one)));
-    return heaviest;
   }
 
   private LocalDate typedIn(LoanSheet sheet) {

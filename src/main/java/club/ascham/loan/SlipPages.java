@@ -6,6 +6,7 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
@@ -141,10 +142,13 @@ class SlipPages {
         lent.stream().anyMatch(LoanLine::isStringer));
   }
 
-  /** What does not keep it in, and whoever shoots it should know all the same. */
+  /**
+   * What whoever shoots it should know and is no reason to bring it back at once; that its set-up
+   * is not done, although that keeps a bow in.
+   */
   private List<String> known(LoanId loan) {
     return concerns.of(loan).all().stream()
-        .filter(one -> !one.blocks())
+        .filter(one -> !one.blocks() || one.matter() == Matter.NOT_SET_UP)
         .map(Concern::said)
         .toList();
   }

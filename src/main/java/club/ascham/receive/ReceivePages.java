@@ -3,8 +3,13 @@ package club.ascham.receive;
 import club.ascham.Settings;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.loan.LoanRow;
@@ -30,9 +35,13 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -49,14 +58,22 @@ class ReceivePages {
       LocalDate today,
       Receipts.Done done,
       List<Receipts.Waiting> waiting,
+      List<LaidAside> laidAside,
       List<Report> told,
       Currency currency)
       implements TemplateInstance {}
 
+  /** A bow that came back with a danger against it that stood before it did. */
+  record LaidAside(String code, String said) {}
+
+  /**
+   * @param against what stands against what is out, beside what is asked back
+   */
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReceivePage(
       Receipts.Head loan,
       Asked askBack,
+      Against against,
       List<Line> out,
       SignList signs,
       LocalDate today,
@@ -100,6 +117,7 @@ class ReceivePages {
   private final Loans loans;
   private final LoanLines lines;
   private final AskBack askBack;
+  private final Concerns concerns;
   private final Pressed pressed;
   private final ClubTime time;
   private final Currency currency;
@@ -111,6 +129,7 @@ class ReceivePages {
       Loans loans,
       LoanLines lines,
       AskBack askBack,
+      Concerns concerns,
       Pressed pressed,
       ClubTime time,
       Settings settings) {
@@ -120,6 +139,7 @@ class ReceivePages {
     this.loans = loans;
     this.lines = lines;
     this.askBack = askBack;
+    this.concerns = concerns;
     this.pressed = pressed;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
@@ -128,14 +148,31 @@ class ReceivePages {
   @GET
   public TemplateInstance queue(@RestQuery Long done) {
     Receipts.Done saved = done == null ? null : receipts.done(done).orElse(null);
+    List<Receipts.Waiting> waiting = saved == null ? List.of() : receipts.rigsOf(saved.id());
+    List<Report> told = saved == null ? List.of() : reports.ofReceipt(saved.id());
     return new QueuePage(
         askBack.now(),
         loans.dueBy(LocalDate.of(9999, 1, 1), QUEUE_AT_MOST),
         time.today(),
         saved,
-        saved == null ? List.of() : receipts.rigsOf(saved.id()),
-        saved == null ? List.of() : reports.ofReceipt(saved.id()),
+        waiting,
+        laidAside(waiting, told),
+        told,
         currency);
+  }
+
+  private List<LaidAside> laidAside(List<Receipts.Waiting> back, List<Report> told) {
+    Map<RigId, Against> against =
+        concerns.ofRigs(back.stream().map(Receipts.Waiting::rig).toList());
+    Set<Long> toldNow = told.stream().map(Report::id).collect(Collectors.toSet());
+    List<LaidAside> aside = new ArrayList<>();
+    for (Receipts.Waiting rig : back) {
+      against.get(rig.rig()).dangers().stream()
+          .filter(one -> one.matter() != Matter.REPORTED || !toldNow.contains(one.source()))
+          .map(Concern::said)
+          .forEach(said -> aside.add(new LaidAside(rig.code(), said)));
+    }
+    return aside;
   }
 
   @GET
@@ -178,9 +215,12 @@ class ReceivePages {
   private ReceivePage page(Receipts.Head head, Typed typed) {
     boolean first = typed.all().isEmpty();
     List<LoanLine> out = out(head.id());
+    Asked asked = askBack.of(head.id()).orElse(null);
+    Against against = concerns.of(head.id());
     return new ReceivePage(
         head,
-        askBack.of(head.id()).orElse(null),
+        asked,
+        asked == null ? against : against.beyond(asked.against()),
         out.stream().map(line -> new Line(line, first, typed)).toList(),
         SignList.of(Telling.Fields.PLAIN, ReceiptDetails.choices(out), typed),
         time.today(),

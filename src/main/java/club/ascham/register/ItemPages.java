@@ -46,6 +46,7 @@ class ItemPages {
       List<ItemStory.Out> out,
       List<ItemStory.Due> due,
       Against against,
+      Against ofRig,
       List<ItemStory.Fitting> fittings,
       List<ItemFacts.Fact> facts,
       List<Story.Line> story,
@@ -133,12 +134,17 @@ class ItemPages {
     List<Story.Line> lines =
         story.ofItem(item.id(), "all".equals(howMuch) ? STORY_AT_MOST : STORY_AT_FIRST + 1);
     boolean goesOn = !"all".equals(howMuch) && lines.size() > STORY_AT_FIRST;
+    RegisterRow row = row(item);
+    Against against = concerns.of(item.id());
     return new ItemPage(
         item,
-        row(item),
+        row,
         itemStory.out(item.id()),
         itemStory.due(item.id()),
-        concerns.of(item.id()),
+        against,
+        row.rig() == null || row.keptWith()
+            ? Against.NOTHING
+            : concerns.of(row.rig()).beyond(against),
         itemStory.fittings(item.id()),
         ItemFacts.of(item.details(), actor.role() != Role.VOLUNTEER, currency),
         goesOn ? lines.subList(0, STORY_AT_FIRST) : lines,

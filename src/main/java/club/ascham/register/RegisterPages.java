@@ -1,11 +1,13 @@
 package club.ascham.register;
 
 import club.ascham.Settings;
+import club.ascham.askback.DoNotShoot;
 import club.ascham.concern.Against;
-import club.ascham.concern.Concern;
+import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.standing.State;
@@ -51,7 +53,7 @@ class RegisterPages {
       List<KindLink> kinds,
       List<Column> columns,
       List<RegisterRow> rows,
-      Map<ItemId, Concern> beside,
+      Map<ItemId, Shown> shown,
       long from,
       long upTo,
       long total,
@@ -137,7 +139,7 @@ class RegisterPages {
         kinds(search, counts, everything),
         columns(search),
         rows,
-        beside(rows),
+        shown(rows),
         before + 1,
         before + rows.size(),
         total,
@@ -145,14 +147,38 @@ class RegisterPages {
         State.values());
   }
 
-  /** What weighs most beside each row's state; no entry: nothing. */
-  private Map<ItemId, Concern> beside(List<RegisterRow> rows) {
+  /**
+   * What a row says beside its state.
+   *
+   * @param beside what stands against it; null: nothing
+   * @param ofRig what keeps in the rig that it is fitted to, where nothing stands against itself
+   * @param askedBack whether it is out and to be asked for at once
+   */
+  @TemplateData
+  record Shown(Beside beside, Beside ofRig, boolean askedBack) {}
+
+  private Map<ItemId, Shown> shown(List<RegisterRow> rows) {
     Map<ItemId, Against> against = concerns.ofItems(rows.stream().map(RegisterRow::id).toList());
-    Map<ItemId, Concern> beside = new HashMap<>();
+    Map<RigId, Against> rigs =
+        concerns.ofRigs(
+            rows.stream()
+                .filter(row -> row.rig() != null && !row.keptWith())
+                .map(RegisterRow::rig)
+                .distinct()
+                .toList());
+    Map<ItemId, Shown> shown = new HashMap<>();
     for (RegisterRow row : rows) {
-      beside.put(row.id(), against.get(row.id()).beside(row.state()));
+      Against own = against.get(row.id());
+      Against ofRig = rigs.getOrDefault(row.rig(), Against.NOTHING).beyond(own);
+      Beside beside = own.beside(row.state());
+      shown.put(
+          row.id(),
+          new Shown(
+              beside,
+              beside != null || row.keptWith() ? null : ofRig.blocking().beside(row.state()),
+              row.loan() != null && DoNotShoot.says(own)));
     }
-    return beside;
+    return shown;
   }
 
   private static List<KindLink> kinds(

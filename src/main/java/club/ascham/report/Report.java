@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
  * @param record the inspection that answered it; null: none did
  * @param signList the names of its signs, by commas
  * @param partList its things as {@code id:code:kind}, by commas
+ * @param out whether any of them is with somebody now
  */
 public record Report(
     long id,
@@ -44,9 +45,12 @@ public record Report(
     Long check,
     Long record,
     String signList,
-    String partList) {
+    String partList,
+    boolean out) {
 
   static final String DANGER = "Don’t shoot it. Unstring it, with the stringer. Bring it.";
+  static final String DANGER_IN_THE_ROOM =
+      "Don’t shoot it. Unstring it, with the stringer. Lay it aside.";
   static final String STRUNG = "Unstring it now, with the stringer.";
 
   public boolean isOpen() {
@@ -102,7 +106,7 @@ public record Report(
       return List.of();
     }
     return dangerous
-        ? List.of(DANGER)
+        ? List.of(out ? DANGER : DANGER_IN_THE_ROOM)
         : signs().contains(Noticed.CAME_BACK_STRUNG) ? List.of(STRUNG) : List.of();
   }
 

@@ -24,7 +24,9 @@ public class Reports {
              r.words, r.answer, r.answered_at, b.name, r.answer_words, r.watch_until, r.check_id, r.record_id,
              (SELECT group_concat(s.sign) FROM report_sign s WHERE s.report_id = r.id),
              (SELECT group_concat(p.item_id || ':' || i.code || ':' || i.kind) FROM report_part p
-                JOIN item i ON i.id = p.item_id WHERE p.report_id = r.id)
+                JOIN item i ON i.id = p.item_id WHERE p.report_id = r.id),
+             EXISTS (SELECT 1 FROM report_part p JOIN loan_line x ON x.item_id = p.item_id
+                      WHERE p.report_id = r.id AND x.back_at IS NULL AND x.arrow_count IS NULL)
         FROM report r JOIN account a ON a.id = r.told_to LEFT JOIN account b ON b.id = r.answered_by
        """;
   private static final String OLDEST_FIRST = " ORDER BY r.dangerous DESC, r.happened_at, r.id";
@@ -62,6 +64,11 @@ public class Reports {
   long count(Boolean open) {
     return rows.number(
         "SELECT count(*) FROM report r WHERE ?1 IS NULL OR (r.answer IS NULL) = ?1", open);
+  }
+
+  /** What nobody has answered yet of anything, the dangerous first. */
+  public List<Report> open() {
+    return rows.list(Report.class, COLUMNS + "WHERE r.answer IS NULL" + OLDEST_FIRST);
   }
 
   /** What nobody has answered yet of a bow's parts as they are fitted now. */

@@ -5,6 +5,9 @@ import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.SetUpSheet;
 import club.ascham.bow.SetUpStep;
 import club.ascham.bow.Who;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -54,6 +57,10 @@ class BenchPages {
       boolean again,
       boolean allowed) {
 
+    public boolean strung() {
+      return SetUpEntry.needsString(step.key());
+    }
+
     /** Which fields the step has; empty: none, only the press. */
     public String figure() {
       return step.figure()
@@ -81,6 +88,7 @@ class BenchPages {
       String path,
       String facts,
       boolean whole,
+      Against against,
       RigRecords.OpenSetUp open,
       List<Done> done,
       Now now,
@@ -107,12 +115,14 @@ class BenchPages {
       String nockingGauge) {}
 
   private final RigRecords records;
+  private final Concerns concerns;
   private final SetUpWork work;
   private final Actor actor;
   private final ClubTime time;
 
-  BenchPages(RigRecords records, SetUpWork work, Actor actor, ClubTime time) {
+  BenchPages(RigRecords records, Concerns concerns, SetUpWork work, Actor actor, ClubTime time) {
     this.records = records;
+    this.concerns = concerns;
     this.work = work;
     this.actor = actor;
     this.time = time;
@@ -240,12 +250,14 @@ class BenchPages {
     if (!typed.has("braceFrom")) {
       records.lastBracePoint(rig).ifPresent(point -> typed.with("braceFrom", Words.of(point)));
     }
+    Against against = concerns.of(rig).without(List.of(Matter.NOT_SET_UP));
     List<SetUpStep> later = progress.undone().stream().filter(step -> step != now).toList();
     return new SetUpPage(
         row,
         path(rig),
         card.spec().map(PartWords::rig).orElse(""),
         card.isWhole(),
+        against,
         open,
         progress.sheet().stream()
             .filter(step -> progress.done().has(step.key()))
@@ -257,8 +269,12 @@ class BenchPages {
         progress.sheet().size(),
         now != null || open == null || card.spec().isEmpty()
             ? List.of()
-            : SetUpFinish.refusals(
-                card.spec().get(), card.benchTargets(), open.figures(), progress),
+            : Outcome.unstrung(against)
+                .map(Outcome.Refused::refusals)
+                .orElseGet(
+                    () ->
+                        SetUpFinish.refusals(
+                            card.spec().get(), card.benchTargets(), open.figures(), progress)),
         fields(card),
         typed);
   }

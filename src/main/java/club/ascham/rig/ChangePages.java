@@ -1,5 +1,8 @@
 package club.ascham.rig;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -48,6 +51,7 @@ class ChangePages {
   record ChangePage(
       RigRow row,
       String path,
+      Against against,
       List<Spot> spots,
       String place,
       Part off,
@@ -60,6 +64,7 @@ class ChangePages {
       implements TemplateInstance {}
 
   private final RigRecords records;
+  private final Concerns concerns;
   private final PartsOnHand parts;
   private final ChangeParts changeParts;
   private final KeepWith keepWith;
@@ -68,12 +73,14 @@ class ChangePages {
 
   ChangePages(
       RigRecords records,
+      Concerns concerns,
       PartsOnHand parts,
       ChangeParts changeParts,
       KeepWith keepWith,
       ShootAs shootAs,
       ClubTime time) {
     this.records = records;
+    this.concerns = concerns;
     this.parts = parts;
     this.changeParts = changeParts;
     this.keepWith = keepWith;
@@ -188,6 +195,7 @@ class ChangePages {
     return new ChangePage(
         row,
         path,
+        concerns.of(rig).without(List.of(Matter.NOT_SET_UP)),
         spots(path, now),
         place == null ? null : Assembly.field(place),
         place == null ? null : now.get(place),

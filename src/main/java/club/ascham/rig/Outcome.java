@@ -1,8 +1,10 @@
 package club.ascham.rig;
 
+import club.ascham.concern.Against;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import java.util.List;
+import java.util.Optional;
 
 /** How asking for a change to a rig ended. */
 public sealed interface Outcome {
@@ -33,6 +35,13 @@ public sealed interface Outcome {
 
   /** The name under which a fault of the form as a whole is kept. */
   String WHOLE = "rig";
+
+  /** Nobody strings or draws a bow that a danger stands against. */
+  static Optional<Refused> unstrung(Against against) {
+    return against.dangers().stream()
+        .findFirst()
+        .map(one -> refused("", "Leave it unstrung. " + one.said(), one.ends()));
+  }
 
   static Refused refused(String field, String reason, String remedy) {
     return new Refused(List.of(new Refusal(field, reason, remedy)));

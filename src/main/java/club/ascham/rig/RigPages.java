@@ -1,11 +1,12 @@
 package club.ascham.rig;
 
+import club.ascham.askback.DoNotShoot;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpSheet;
 import club.ascham.bow.SetUpStep;
 import club.ascham.concern.Against;
-import club.ascham.concern.Concern;
+import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
@@ -50,7 +51,8 @@ class RigPages {
       String weight,
       String hand,
       State state,
-      Concern beside,
+      Beside beside,
+      boolean askedBack,
       RigRow row) {}
 
   /** How many rigs stand in a state, with the address of exactly those. */
@@ -129,6 +131,7 @@ class RigPages {
       List<Fitted> parts,
       List<SetUpStep> steps,
       RigRecords.Finished finished,
+      Against against,
       String clubName)
       implements TemplateInstance {}
 
@@ -225,6 +228,7 @@ class RigPages {
         row.hand() == null ? "either" : Words.said(row.hand()),
         row.state(),
         against.beside(row.state()),
+        row.loanId() != null && DoNotShoot.says(against),
         row);
   }
 
@@ -346,6 +350,7 @@ class RigPages {
         fitted(card),
         SetUpSheet.steps(spec, card.targets(), card.level()),
         card.setUpId() == null ? null : records.finished(card.setUpId()).orElse(null),
+        concerns.of(rig),
         club.rules().name());
   }
 }

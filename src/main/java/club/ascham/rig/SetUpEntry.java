@@ -34,6 +34,21 @@ record SetUpEntry(
   private static final double MOST_TURNS = 12;
   private static final int MOST_TWISTS = 150;
 
+  private static final Set<Key> UNSTRUNG = EnumSet.of(Key.LIMBS, Key.LOOPS);
+
+  /** Whether the bow is strung for a step, or was for one before it. */
+  static boolean needsString(Key step) {
+    return !UNSTRUNG.contains(step);
+  }
+
+  /** Whether the string is on for any of it. */
+  boolean needsString() {
+    return brace != null
+        || upper != null
+        || nocking != null
+        || steps.stream().anyMatch(SetUpEntry::needsString);
+  }
+
   /** A length beside the text it was read from. */
   record Measured(Length length, String typed) {}
 

@@ -5,6 +5,7 @@ import club.ascham.bow.Gauge;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.SetUpSheet;
+import club.ascham.concern.Concerns;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.store.Pressed;
@@ -24,15 +25,23 @@ import java.util.OptionalInt;
 public class SetUpWork {
   private final SetUps setUps;
   private final RigSpecs specs;
+  private final Concerns concerns;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   SetUpWork(
-      SetUps setUps, RigSpecs specs, Story story, Pressed pressed, Actor actor, ClubTime time) {
+      SetUps setUps,
+      RigSpecs specs,
+      Concerns concerns,
+      Story story,
+      Pressed pressed,
+      Actor actor,
+      ClubTime time) {
     this.setUps = setUps;
     this.specs = specs;
+    this.concerns = concerns;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -49,6 +58,10 @@ public class SetUpWork {
     }
     if (setUps.openOf(id).isPresent()) {
       return new Outcome.Done(id, "This set-up was begun already; go on where it stands.");
+    }
+    Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+    if (unstrung.isPresent()) {
+      return unstrung.get();
     }
     Instant now = time.now();
     setUps.persistAndFlush(new SetUp(id, actor.id(), now));
@@ -81,6 +94,12 @@ public class SetUpWork {
     if (refusal.isPresent()) {
       return new Outcome.Refused(List.of(refusal.get()));
     }
+    if (entry.needsString()) {
+      Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+      if (unstrung.isPresent()) {
+        return unstrung.get();
+      }
+    }
     apply(entry, setUp);
     setUps.flush();
     story.tell(
@@ -107,6 +126,10 @@ public class SetUpWork {
     SetUp setUp = open.get();
     if (version.isPresent() && version.getAsInt() != setUp.version()) {
       return new Outcome.ChangedMeanwhile();
+    }
+    Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+    if (unstrung.isPresent()) {
+      return unstrung.get();
     }
     RigSpec spec = card.spec().orElseThrow();
     List<Refusal> refusals =

@@ -1,5 +1,7 @@
 package club.ascham.rig;
 
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
@@ -24,13 +26,16 @@ import jakarta.ws.rs.core.Response;
 class WeighPages {
 
   @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record WeighPage(RigRow row, String path, Typed typed) implements TemplateInstance {}
+  record WeighPage(RigRow row, String path, Against against, Typed typed)
+      implements TemplateInstance {}
 
   private final RigRecords records;
+  private final Concerns concerns;
   private final WeighRig weighRig;
 
-  WeighPages(RigRecords records, WeighRig weighRig) {
+  WeighPages(RigRecords records, Concerns concerns, WeighRig weighRig) {
     this.records = records;
+    this.concerns = concerns;
     this.weighRig = weighRig;
   }
 
@@ -66,6 +71,6 @@ class WeighPages {
         records
             .one(rig)
             .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + rig.value() + "."));
-    return new WeighPage(row, RigPages.page(rig), typed);
+    return new WeighPage(row, RigPages.page(rig), concerns.of(rig), typed);
   }
 }

@@ -5,6 +5,7 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.ScaleReading;
 import club.ascham.bow.WeightLost;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.concern.Concerns;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
@@ -34,6 +35,7 @@ class WeighRig {
 
   private final RigSpecs specs;
   private final KeptAsItIs kept;
+  private final Concerns concerns;
   private final Rows rows;
   private final AskForWork askForWork;
   private final Story story;
@@ -44,6 +46,7 @@ class WeighRig {
   WeighRig(
       RigSpecs specs,
       KeptAsItIs kept,
+      Concerns concerns,
       Rows rows,
       AskForWork askForWork,
       Story story,
@@ -52,6 +55,7 @@ class WeighRig {
       ClubTime time) {
     this.specs = specs;
     this.kept = kept;
+    this.concerns = concerns;
     this.rows = rows;
     this.askForWork = askForWork;
     this.story = story;
@@ -77,6 +81,10 @@ class WeighRig {
     if (spec.isEmpty() || !card.isWhole()) {
       return Outcome.refused(
           "", "A part of this rig is missing: it can't be drawn.", "Fit it first.");
+    }
+    Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+    if (unstrung.isPresent()) {
+      return unstrung.get();
     }
     double zeroIn = FingerWeight.zeroIn(FingerWeight.brace(spec.get(), card.setUp()));
     if (weighing.drawIn() <= zeroIn + 1) {

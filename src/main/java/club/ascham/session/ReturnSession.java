@@ -18,8 +18,10 @@ import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Takes a session's rigs back in one list: looked over and fine, or something seen. */
 @ApplicationScoped
@@ -118,9 +120,19 @@ class ReturnSession {
         ready
             + (ready == 1 ? " rig is" : " rigs are")
             + " ready again"
-            + (toCheck == 0 ? "." : "; " + toCheck + " to be checked.");
+            + (toCheck == 0 ? "." : "; " + toCheck + " to be checked.")
+            + laidAside(against.values());
     pressed.leads(formKey, "/sessions/" + loan.value());
     return new Returned(said);
+  }
+
+  /** What came back with a danger against it that stood before it did. */
+  private static String laidAside(Collection<Against> against) {
+    return against.stream()
+        .flatMap(one -> one.dangers().stream())
+        .map(one -> " Lay it aside, unstrung: " + one.said())
+        .distinct()
+        .collect(Collectors.joining());
   }
 
   private void report(LoanId loan, long receipt, RigBack rig, Instant now) {

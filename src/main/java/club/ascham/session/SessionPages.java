@@ -2,6 +2,8 @@ package club.ascham.session;
 
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -64,12 +66,17 @@ class SessionPages {
       Typed typed)
       implements TemplateInstance {}
 
-  /** A rig of the session with what may be told of it. */
-  record Back(Sessions.Out of, SignList signs) {}
+  /**
+   * A rig of the session with what may be told of it.
+   *
+   * @param against what stands against it, beside what is asked back
+   */
+  record Back(Sessions.Out of, SignList signs, Against against) {}
 
   private final Sessions sessions;
   private final Reports reports;
   private final AskBack askBack;
+  private final Concerns concerns;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
   private final AddArcher addArcher;
@@ -81,6 +88,7 @@ class SessionPages {
       Sessions sessions,
       Reports reports,
       AskBack askBack,
+      Concerns concerns,
       LendSession lendSession,
       ReturnSession returnSession,
       AddArcher addArcher,
@@ -90,6 +98,7 @@ class SessionPages {
     this.sessions = sessions;
     this.reports = reports;
     this.askBack = askBack;
+    this.concerns = concerns;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
     this.addArcher = addArcher;
@@ -208,10 +217,18 @@ class SessionPages {
             .head(id)
             .orElseThrow(() -> new NoSuchThing("There is no session " + id.value() + "."));
     List<Sessions.Out> rigs = sessions.rigsOf(id);
+    Asked asked = askBack.of(id).orElse(null);
+    Against said = asked == null ? Against.NOTHING : asked.against();
+    Map<RigId, Against> against = concerns.ofRigs(rigs.stream().map(Sessions.Out::rig).toList());
     return new SessionPage(
         head,
-        askBack.of(id).orElse(null),
-        rigs.stream().map(rig -> new Back(rig, SignList.ofBow(rig.rig(), typed))).toList(),
+        asked,
+        rigs.stream()
+            .map(
+                rig ->
+                    new Back(
+                        rig, SignList.ofBow(rig.rig(), typed), against.get(rig.rig()).beyond(said)))
+            .toList(),
         rigs.stream().anyMatch(Sessions.Out::isOut),
         reports.of(id),
         sessions.archersOf(id),

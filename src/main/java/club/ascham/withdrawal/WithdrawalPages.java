@@ -46,6 +46,7 @@ class WithdrawalPages {
   record ReleasePage(
       Withdrawals.Row row,
       Hindrance hindrance,
+      Withdrawals.Done done,
       List<String> stillAsked,
       List<String> people,
       boolean permit,
@@ -106,6 +107,7 @@ class WithdrawalPages {
     return new ReleasePage(
         row,
         withdrawals.hindrance(id).orElse(null),
+        withdrawals.newestWork(id).orElse(null),
         withdrawals.stillAsked(row.item()),
         withdrawals.people().stream().map(Release.Person::name).toList(),
         actor.holdsPermit(time.today()),

@@ -21,7 +21,9 @@ public class Withdrawals {
              w.check_id, f.rig_id,
              EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL),
              i.retired_on IS NOT NULL, w.released_at, r.name, w.release_why,
-             w.looked_at, coalesce(k.name, w.looked_by_name), w.decided_at, d.name, w.no_work_why
+             w.looked_at, coalesce(k.name, w.looked_by_name), w.decided_at, d.name, w.no_work_why,
+             (SELECT u.found FROM inspection_failed u WHERE u.item_id = w.item_id AND w.released_at IS NULL
+                AND u.happened_at > w.happened_at AND instr(w.why, u.found) = 0 ORDER BY u.happened_at DESC LIMIT 1)
         FROM withdrawal w JOIN item i ON i.id = w.item_id JOIN account a ON a.id = w.withdrawn_by
         LEFT JOIN account r ON r.id = w.released_by
         LEFT JOIN account k ON k.id = w.looked_by
@@ -46,6 +48,7 @@ public class Withdrawals {
    * @param lookedAt null: not released, or before that was asked (likewise lookedBy)
    * @param decidedAt null: it was said at once, or is to be decided (likewise decidedBy)
    * @param noWorkWhy why no inspection fits; null: one does, or it is to be decided
+   * @param foundSince what an inspection found since that it did not pass; null: nothing new
    * @param rig where the part is fitted; null: nowhere
    * @param onLoan whether it is with a borrower, and not in the room
    */
@@ -71,7 +74,8 @@ public class Withdrawals {
       String lookedBy,
       Instant decidedAt,
       String decidedBy,
-      String noWorkWhy) {
+      String noWorkWhy,
+      String foundSince) {
 
     public String code() {
       return new ItemCode(bareCode).display();
@@ -114,6 +118,35 @@ public class Withdrawals {
     return rows.one(Row.class, COLUMNS + "WHERE w.id = ?1", id);
   }
 
+  /** The newest record of the work that it needs, or of any where that is not decided. */
+  public record Done(
+      long id, Work work, String result, Instant happenedAt, String by, String found) {
+    public String resultSaid() {
+      return switch (result) {
+        case "PASSED" -> "passed";
+        case "FAILED" -> "not passed";
+        default -> result.toLowerCase(Locale.ROOT).replace('_', ' ');
+      };
+    }
+
+    public boolean failed() {
+      return result.equals("FAILED");
+    }
+  }
+
+  /** What was done last for a withdrawn thing; empty: nothing since it was withdrawn. */
+  Optional<Done> newestWork(long id) {
+    return rows.one(
+        Done.class,
+        """
+        SELECT u.id, u.work, u.result, u.happened_at, a.name, u.found
+          FROM withdrawal w JOIN upkeep_record u ON u.item_id = w.item_id AND (w.work IS NULL OR u.work = w.work)
+          JOIN account a ON a.id = u.done_by
+         WHERE w.id = ?1 AND u.happened_at >= w.happened_at
+         ORDER BY u.happened_at DESC, u.id DESC LIMIT 1""",
+        id);
+  }
+
   /** What one check took out of use. */
   public List<Row> ofCheck(long check) {
     return rows.list(Row.class, COLUMNS + "WHERE w.check_id = ?1 ORDER BY w.id", check);
@@ -151,7 +184,11 @@ public class Withdrawals {
     }
 
     public String kindWord() {
-      return kind.equals("BOW") ? "one-piece bow" : kind.toLowerCase(Locale.ROOT);
+      return switch (kind) {
+        case "BOW" -> "one-piece bow";
+        case "LIMBS" -> "pair of limbs";
+        default -> kind.toLowerCase(Locale.ROOT);
+      };
     }
   }
 

@@ -81,7 +81,7 @@ class ConcernShownTest {
         fact(
             "string beyond",
             Weight.BLOCKS,
-            "S: string replacement overdue, 730 days since {1000 days ago}, by more than the club lets pass.",
+            "S: string replacement overdue since {269 days ago}, 730 days since {1000 days ago}, by more than the club lets pass.",
             "string replacement overdue",
             (test, rig) -> test.rack.firstUsed(rig.string(), test.time.today().minusDays(1000))),
         fact(
@@ -176,6 +176,7 @@ class ConcernShownTest {
         .replaceFirst("^S", rig.stringCode())
         .replace("{2 years ago}", DAY.format(today.minusYears(2)))
         .replace("{800 days ago}", DAY.format(today.minusDays(800)))
+        .replace("{269 days ago}", DAY.format(today.minusDays(269)))
         .replace("{1000 days ago}", DAY.format(today.minusDays(1000)));
   }
 
@@ -257,7 +258,7 @@ class ConcernShownTest {
   }
 
   @Test
-  void theListOfRigs_hasOneShortMarkARow_andNothingWhereTheStateSaysIt() {
+  void theListOfRigs_hasOneShortMarkARow_andOfWhatIsWithdrawnSaysWhy() {
     Rack.Hung overdue = rack.readyRig("RIGHT", 20);
     rack.neverInspected(overdue.riser());
     Rack.Hung withdrawn = rack.readyRig("RIGHT", 20);
@@ -266,7 +267,9 @@ class ConcernShownTest {
     assertTrue(
         rowOfRigs(overdue).contains("beside blocks")
             && rowOfRigs(overdue).contains("limb-bolt inspection overdue"));
-    assertTrue(!rowOfRigs(withdrawn).contains("beside "), rowOfRigs(withdrawn));
+    assertTrue(rowOfRigs(withdrawn).contains("</span>crack</span>"), rowOfRigs(withdrawn));
+    rack.withdraw(overdue.string(), "a frayed loop");
+    assertTrue(rowOfRigs(overdue).contains(" and 1 more"), rowOfRigs(overdue));
     assertTrue(!rowOfRigs(sound).contains("beside "), rowOfRigs(sound));
     rack.clear(List.of(withdrawn, sound));
   }

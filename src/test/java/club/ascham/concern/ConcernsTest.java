@@ -141,7 +141,13 @@ class ConcernsTest {
     assertEquals(
         STRING_CODE + ": string replacement overdue, 100 days since 22 Jan 2026.",
         against(RIG, may(3)).heaviest().orElseThrow().said());
-    assertEquals(may(3), against(RIG, may(28)).heaviest().orElseThrow().since());
+    Concern beyond = against(RIG, may(28)).heaviest().orElseThrow();
+    assertEquals(may(28), beyond.since(), "from then on it is kept in");
+    assertEquals(
+        STRING_CODE
+            + ": string replacement overdue since 3 May 2026, 100 days since 22 Jan 2026, by more than the club lets pass.",
+        beyond.said());
+    assertEquals(may(3), against(RIG, may(27)).heaviest().orElseThrow().since());
   }
 
   @Test
@@ -157,7 +163,7 @@ class ConcernsTest {
     assertTrue(against(RIG, TODAY).blocks());
     assertEquals(
         STRING_CODE
-            + ": string replacement overdue, 4 loans since 1 Jan 2026, by more than the club lets pass.",
+            + ": string replacement overdue since 6 May 2026, 4 loans since 1 Jan 2026, by more than the club lets pass.",
         against(STRING, TODAY).heaviest().orElseThrow().said());
   }
 
@@ -205,10 +211,89 @@ class ConcernsTest {
     onlyBetween(may(3), may(5), Matter.REPORTED, Weight.BLOCKS);
     onlyBetween(may(6), may(12), Matter.WATCHED, Weight.NOTE);
     assertEquals(
-        LIMBS_CODE + " is watched: looked at it.",
+        LIMBS_CODE + ", watched to 12 May 2026: a bang or a crack was heard. Seen: looked at it.",
         against(RIG, may(9)).heaviest().orElseThrow().said());
     assertTrue(
         against(RIG, may(4)).heaviest().orElseThrow().said().contains("“a bang at full draw”"));
+  }
+
+  @Test
+  void ofAReportWhosePartIsNotKnown_noPartIsNamedAsIfItWereKnown() throws Exception {
+    file.reportOfWhole(1, may(3), "BANG", "at full draw", RISER, LIMBS, STRING);
+    String rig = KeptFile.code('R', RISER).display();
+    String said =
+        "Not known which part of "
+            + rig
+            + ", told and not answered yet: a bang or a crack was heard; “at full draw”.";
+    assertEquals(
+        List.of(said), against(RIG, TODAY).all().stream().map(Concern::said).toList(), "one line");
+    assertEquals(said, against(LIMBS, TODAY).heaviest().orElseThrow().said());
+    file.answer("WATCH", may(6), may(12));
+    assertEquals(
+        List.of(
+            "Not known which part of "
+                + rig
+                + ", watched to 12 May 2026: a bang or a crack was heard. Seen: looked at it."),
+        against(RIG, may(9)).all().stream().map(Concern::said).toList());
+  }
+
+  @Test
+  void whatALaterInspectionFound_isToldBesideWhyItWasWithdrawn() throws Exception {
+    file.withdraw(LIMBS, may(3), may(3), "a line at the butt");
+    file.run(
+        "UPDATE withdrawal SET work = 'LIMB_INSPECTION', decided_at = happened_at, decided_by = 1");
+    file.inspect(LIMBS, "LIMB_INSPECTION", may(3), "FAILED");
+    assertEquals(
+        List.of(LIMBS_CODE + " is withdrawn: a line at the butt."),
+        against(RIG, may(4)).all().stream().map(Concern::said).toList());
+    file.inspect(LIMBS, "LIMB_INSPECTION", may(5), "PASSED");
+    file.inspect(LIMBS, "LIMB_INSPECTION", may(8), "FAILED");
+    file.run(
+        "UPDATE upkeep_record SET found = 'the tip has parted' WHERE id = (SELECT max(id) FROM upkeep_record)");
+    assertEquals(
+        List.of(
+            LIMBS_CODE + " is withdrawn: a line at the butt.",
+            LIMBS_CODE + " did not pass its limb inspection: the tip has parted."),
+        against(RIG, TODAY).all().stream().map(Concern::said).toList());
+  }
+
+  @Test
+  void aPartTakenOff_isLackedFromThatDay_andNotFromTheLastFitting() throws Exception {
+    file.takeOff(STRING, may(9));
+    assertEquals(may(9), against(RIG, may(12)).heaviest().orElseThrow().since());
+    file.takeOff(LIMBS, may(14));
+    Concern both = against(RIG, TODAY).heaviest().orElseThrow();
+    assertEquals("It lacks limbs and a string.", both.said());
+    assertEquals(may(9), both.since(), "since the first of them");
+    file.fit(1, OTHER_STRING, "STRING", may(16));
+    assertEquals(may(14), against(RIG, TODAY).heaviest().orElseThrow().since());
+    assertTrue(against(RIG, may(8)).isNothing());
+  }
+
+  @Test
+  void aPartExchangedWhileTheBowIsOut_isNoComingBack_andTheLoanTellsOfTheSetUp() throws Exception {
+    LoanId loan = new LoanId(file.lend(1, may(2), RISER, LIMBS, STRING));
+    String rig = KeptFile.code('R', RISER).display();
+    file.run(
+        "UPDATE loan_line SET back_at = '2026-05-06T12:00:00.000Z', outcome = 'BACK' WHERE item_id = ?",
+        STRING);
+    file.takeOff(STRING, may(6));
+    file.fit(1, OTHER_STRING, "STRING", may(6));
+    file.run(
+        "INSERT INTO loan_line (loan_id, item_id, rig_id, out_at) VALUES (?, ?, 1, '2026-05-06T12:00:00.000Z')",
+        loan.value(),
+        OTHER_STRING);
+    assertEquals(List.of(Matter.NOT_SET_UP), matters(against(RIG, TODAY)));
+    Concerns read = file.readOn(TODAY);
+    assertEquals(
+        List.of(rig + ": it has no complete set-up figures for these parts."),
+        read.of(loan).all().stream().map(Concern::said).toList());
+    assertTrue(read.of(loan, may(5)).isNothing(), "the day before");
+    file.receive(loan.value(), may(10), null);
+    assertEquals(
+        List.of(Matter.NOT_SET_UP, Matter.NOT_CHECKED), matters(against(RIG, TODAY)), "back");
+    assertEquals(List.of(Matter.NOT_SET_UP), matters(against(RIG, may(9))), "while it was out");
+    assertTrue(file.readOn(TODAY).of(loan).isNothing());
   }
 
   @Test

@@ -247,6 +247,20 @@ final class KeptFile implements AutoCloseable {
     run("INSERT INTO report_sign (report_id, sign) VALUES ((SELECT max(id) FROM report), ?)", sign);
   }
 
+  /** Of a bow of which nobody knows the part. */
+  void reportOfWhole(long rig, LocalDate on, String sign, String words, long... parts)
+      throws SQLException {
+    report(parts[0], on, true, sign, words);
+    run(
+        "UPDATE report SET rig_id = ?, part_known = 0 WHERE id = (SELECT max(id) FROM report)",
+        rig);
+    for (int i = 1; i < parts.length; i++) {
+      run(
+          "INSERT INTO report_part (report_id, item_id) VALUES ((SELECT max(id) FROM report), ?)",
+          parts[i]);
+    }
+  }
+
   void answer(String answer, LocalDate on, LocalDate watchUntil) throws SQLException {
     run(
         """

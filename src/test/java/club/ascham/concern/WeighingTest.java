@@ -32,7 +32,8 @@ class WeighingTest {
         Work.LIMB_INSPECTION,
         false,
         "a crack",
-        1);
+        1,
+        null);
   }
 
   static Stream<Arguments> weights() {

@@ -123,8 +123,19 @@ class ReportDoorsTest {
 
   @Test
   void whoeverTellsOfADanger_isToldWhatToDo_onThePageThatAnswers() {
-    String danger = "Don’t shoot it. Unstring it, with the stringer. Bring it.";
+    String danger = "Don’t shoot it. Unstring it, with the stringer. Lay it aside.";
     Visitor volunteer = Visitor.signedInAs("volunteer");
+    Bow out = bench.lent("Ida Fenn");
+    String told =
+        post(
+            volunteer,
+            "/reports/new",
+            Map.of("rig", out.rig().value(), "signs", "crack", "part", out.limbs().code()));
+    volunteer
+        .get(told)
+        .then()
+        .body(containsString("Don’t shoot it. Unstring it, with the stringer. Bring it."));
+
     Bow lent = bench.lent("Ida Fenn");
     long loan = bench.number("SELECT max(id) FROM loan");
     volunteer.get("/receive/" + loan);
