@@ -8,6 +8,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
+import java.util.Map;
 
 /** Bows that just came back, for the tests of checking: each call lays a new one on the bench. */
 @ApplicationScoped
@@ -30,6 +31,14 @@ public class CheckBench {
     String page() {
       return "/check/" + rig.value();
     }
+  }
+
+  /** The same form with another brace, and both distances changed by as much, as they do. */
+  static Map<String, Object> braced(Map<String, Object> form, int mm) {
+    form.put("brace", mm + " mm");
+    form.put("tillerUpper", 190 + mm - 216 + " mm");
+    form.put("tillerLower", 186 + mm - 216 + " mm");
+    return form;
   }
 
   /** A 68 in adjustable rig, ready. */

@@ -99,7 +99,7 @@ class CheckPagesTest {
   void braceTooLow_isAdjusted_measuredAgain_andThePairIsKept() {
     Bow bow = bench.received();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    save(volunteer, bow, with(fine(bow), "brace", "198 mm")).then().statusCode(303);
+    save(volunteer, bow, CheckBench.braced(fine(bow), 198)).then().statusCode(303);
     long first = bench.lastCheck(bow);
     volunteer
         .get(verdict(bow))
@@ -435,7 +435,7 @@ class CheckPagesTest {
   void aCorrection_isANewCheckThatSaysWhy_andTheOldOneStays() {
     Bow bow = bench.received();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    save(volunteer, bow, with(fine(bow), "brace", "198 mm")).then().statusCode(303);
+    save(volunteer, bow, CheckBench.braced(fine(bow), 198)).then().statusCode(303);
     long first = bench.lastCheck(bow);
     volunteer
         .get(bow.page() + "?corrects=" + first)
@@ -469,7 +469,7 @@ class CheckPagesTest {
     Visitor volunteer = Visitor.signedInAs("volunteer");
     save(volunteer, bow, fine(bow)).then().statusCode(303);
     long first = bench.lastCheck(bow);
-    save(volunteer, bow, with(fine(bow), "brace", "198 mm")).then().statusCode(303);
+    save(volunteer, bow, CheckBench.braced(fine(bow), 198)).then().statusCode(303);
     volunteer.get(bow.page() + "/" + first);
     volunteer
         .post(bow.page() + "/" + first + "/put-back", Map.of())

@@ -29,7 +29,7 @@ class ChecksApiTest {
     Map<String, Object> body = new HashMap<>();
     body.put("rig", bow.body().code());
     body.put("allAsListed", true);
-    body.put("brace", "216 mm");
+    CheckBench.braced(body, 216);
     body.put("braceFrom", "grip-throat");
     body.put("tillerUpper", "190 mm");
     body.put("tillerLower", "186 mm");
@@ -74,7 +74,7 @@ class ChecksApiTest {
   void adjustFirst_hasItsStepsInTheSafeOrder_andTheSecondMeasurementNamesTheAdjustment() {
     Bow bow = bench.received();
     Map<String, Object> low = fine(bow);
-    low.put("brace", "198 mm");
+    CheckBench.braced(low, 198);
     int id =
         check("volunteer", low)
             .statusCode(201)
@@ -103,7 +103,7 @@ class ChecksApiTest {
   void braceThatFellAlthoughTwistsWentIn_isLookedAtFirst() {
     Bow bow = bench.received();
     Map<String, Object> low = fine(bow);
-    low.put("brace", "200 mm");
+    CheckBench.braced(low, 200);
     int id = check("volunteer", low).extract().path("id");
     int adjustment =
         as("volunteer")
@@ -113,7 +113,7 @@ class ChecksApiTest {
             .extract()
             .path("id");
     Map<String, Object> lower = fine(bow);
-    lower.put("brace", "195 mm");
+    CheckBench.braced(lower, 195);
     lower.put("adjustment", adjustment);
     lower.put("limbsSeated", true);
     check("volunteer", lower)

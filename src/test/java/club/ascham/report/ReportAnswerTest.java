@@ -104,7 +104,7 @@ class ReportAnswerTest {
     assertEquals("WITHDRAWN", bench.state(bow));
     assertEquals(0, told.open(bow));
     assertEquals(
-        "Reported: " + CRACK + "; “by the tip”. Seen: It opens when it is bent",
+        "Reported: " + CRACK + "; “by the tip”. Seen: It opens when it is bent.",
         rows.texts(
                 "SELECT why FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL",
                 bow.limbs().id())
@@ -176,7 +176,10 @@ class ReportAnswerTest {
             told.inspected(
                 bow,
                 Map.of(
-                    "report-" + report, "nothing-there", "report-" + report + "-words", "sound")))
+                    "report-" + report,
+                    "nothing-there",
+                    "report-" + report + "-words",
+                    "Both limbs looked at: sound.")))
         .then()
         .statusCode(422)
         .body(containsString("holds the club"));
@@ -210,7 +213,10 @@ class ReportAnswerTest {
             told.inspected(
                 bow,
                 Map.of(
-                    "report-" + report, "nothing-there", "report-" + report + "-words", "sound")))
+                    "report-" + report,
+                    "nothing-there",
+                    "report-" + report + "-words",
+                    "Both limbs looked at: sound.")))
         .then()
         .statusCode(303);
     assertEquals(0, told.open(bow));
