@@ -94,7 +94,8 @@ class SlipPagesTest {
             SELECT count(*) FROM loan l JOIN account a ON a.id = l.briefed_by
              WHERE l.id = ?1 AND a.name = 'officer' AND l.briefed_at = l.issued_at""",
             loan));
-    slip(loan).body(containsString("Shown by officer, "), containsString("how long the arrows must be."));
+    slip(loan)
+        .body(containsString("Shown by officer, "), containsString("how long the arrows must be."));
     Visitor.signedInAs("officer")
         .get("/loans/" + loan)
         .then()
