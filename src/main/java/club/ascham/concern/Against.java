@@ -95,11 +95,17 @@ public record Against(List<Concern> all) {
 
   /**
    * What a line of a list adds to the state that stands beside it; null: nothing. Of what is
-   * withdrawn it says why.
+   * withdrawn it says why, before anything older.
    */
   public Beside beside(State state) {
     Matter said = sameAs(state);
-    return Beside.of(all.stream().filter(one -> one.matter() != said).toList());
+    return Beside.of(
+        all.stream()
+            .filter(one -> one.matter() != said)
+            .sorted(
+                Comparator.comparing(
+                    one -> state == State.WITHDRAWN && one.matter() != Matter.WITHDRAWN))
+            .toList());
   }
 
   /** What a line of a list says of it; null: nothing. */

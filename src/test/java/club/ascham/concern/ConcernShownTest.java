@@ -269,7 +269,8 @@ class ConcernShownTest {
             && rowOfRigs(overdue).contains("limb-bolt inspection overdue"));
     assertTrue(rowOfRigs(withdrawn).contains("</span>crack</span>"), rowOfRigs(withdrawn));
     rack.withdraw(overdue.string(), "a frayed loop");
-    assertTrue(rowOfRigs(overdue).contains(" and 1 more"), rowOfRigs(overdue));
+    assertTrue(
+        rowOfRigs(overdue).contains("</span>a frayed loop and 2 more</span>"), rowOfRigs(overdue));
     assertTrue(!rowOfRigs(sound).contains("beside "), rowOfRigs(sound));
     rack.clear(List.of(withdrawn, sound));
   }

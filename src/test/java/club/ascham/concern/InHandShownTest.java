@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Whoever hands a bow out, takes it back or has it before them is told what is known of it. */
@@ -32,7 +33,12 @@ class InHandShownTest {
   @Inject Rows rows;
   @Inject ClubTime time;
 
-  private final Visitor officer = Visitor.signedInAs("officer");
+  private Visitor officer;
+
+  @BeforeEach
+  void signIn() {
+    officer = Visitor.signedInAs("officer");
+  }
 
   private String watched(Rack.Hung rig) {
     LocalDate until = time.today().plusDays(30);
