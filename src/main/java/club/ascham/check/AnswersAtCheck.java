@@ -25,6 +25,14 @@ class AnswersAtCheck {
   }
 
   /**
+   * Without what this person may not answer: what they tell themselves stays told, and open, for
+   * the permit holder.
+   */
+  CheckEntry allowed(CheckEntry entry) {
+    return answerReport.mayAnswer(entry.dryLooseOrFall()) ? entry : entry.withoutAnswerToItself();
+  }
+
+  /**
    * Why an answer can't be kept; empty: each can.
    *
    * @param open the reports that nobody has answered as it is saved
@@ -33,9 +41,6 @@ class AnswersAtCheck {
     for (Map.Entry<String, Answering> each : entry.answers().entrySet()) {
       String key = each.getKey();
       if (key.equals(CheckEntry.TOLD_NOW)) {
-        if (!answerReport.mayAnswer(entry.dryLooseOrFall())) {
-          return refused(key, AnswerReport.NOT_YOURS);
-        }
         continue;
       }
       Optional<Report> report =

@@ -82,7 +82,7 @@ class CheckDesk {
                 actor.unit(),
                 time.now(),
                 time.zone()));
-    if (!typed.sound() && Judging.isPossible(card)) {
+    if (!typed.sound() && Judging.isPossible(card) && !SignAnswers.stops(typed)) {
       new CheckOutcome.Asked(new Judging(card).questions(entry)).tell(typed);
     }
     return entry;

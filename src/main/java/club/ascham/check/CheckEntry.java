@@ -24,6 +24,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A check as a person gives it, soundly read.
@@ -60,6 +62,7 @@ record CheckEntry(
   /** Names, among the reports, the one that this check tells itself. */
   static final String TOLD_NOW = "new";
 
+  private static final Pattern ANSWER = Pattern.compile("report-(\\d+)");
   private static final int LONGEST_WORDS = 400;
   private static final int LARGEST_ID = Integer.MAX_VALUE;
 
@@ -126,7 +129,50 @@ record CheckEntry(
     }
     Answering.parse(typed, Answering.Fields.of(TOLD_NOW), dryLoose, asked.parts(), today)
         .ifPresent(answer -> answers.put(TOLD_NOW, answer));
+    answeredMeanwhile(typed, asked.open());
     return answers;
+  }
+
+  /**
+   * What this hand saw is not dropped because another was quicker: it is shown, to be told anew.
+   */
+  private static void answeredMeanwhile(Typed typed, List<Report> open) {
+    for (String field : List.copyOf(typed.all().keySet())) {
+      Matcher answer = ANSWER.matcher(field);
+      if (answer.matches()
+          && open.stream().noneMatch(one -> Long.toString(one.id()).equals(answer.group(1)))) {
+        String words = typed.value(Answering.Fields.of(answer.group(1)).words());
+        typed.fault(
+            "check",
+            "Someone answered report %s a moment ago; your answer is not kept: %s%s. If you saw something, say it below as a sign; then save again."
+                .formatted(
+                    answer.group(1),
+                    typed.value(field),
+                    words.isEmpty() ? "" : ", “" + words + "”"));
+      }
+    }
+  }
+
+  /** The same without an answer to what it tells itself. */
+  CheckEntry withoutAnswerToItself() {
+    Map<String, Answering> others = new LinkedHashMap<>(answers);
+    others.remove(TOLD_NOW);
+    return new CheckEntry(
+        missing,
+        stranger,
+        strangerAnswer,
+        measured,
+        signs,
+        dryLooseOrFall,
+        cameBackStrung,
+        limbsSeated,
+        happened,
+        lastCheck,
+        version,
+        adjustment,
+        corrects,
+        correctionWhy,
+        others);
   }
 
   /** What this check tells itself. */

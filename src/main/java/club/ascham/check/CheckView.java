@@ -103,7 +103,7 @@ record CheckView(
 
   /** Whether nobody strings it before the permit holder has looked. */
   public boolean dangerOpen() {
-    return toAnswer.stream().anyMatch(open -> open.report().dangerous());
+    return against.staysUnstrung() || toAnswer.stream().anyMatch(open -> open.report().dangerous());
   }
 
   public boolean toldNowOpen() {

@@ -85,7 +85,8 @@ class RecordCheck {
   }
 
   @Writes
-  CheckOutcome record(RigId rig, CheckEntry entry, String formKey) {
+  CheckOutcome record(RigId rig, CheckEntry given, String formKey) {
+    CheckEntry entry = answers.allowed(given);
     Optional<String> before = pressed.ledTo(formKey);
     if (before.isPresent()) {
       return new CheckOutcome.PressedBefore(before.get());

@@ -2,6 +2,7 @@ package club.ascham.check;
 
 import club.ascham.bow.Build;
 import club.ascham.form.Typed;
+import club.ascham.report.Telling;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.KnownSign;
 import club.ascham.verdict.Part;
@@ -19,6 +20,9 @@ import java.util.Optional;
  * the trade says; where answer and signs differ, the graver stands.
  */
 final class SignAnswers {
+  /** Says that words only read like a danger. */
+  static final String NOT_SO = "notSo";
+
   private static final int LONGEST_WORDS = 400;
 
   private SignAnswers() {}
@@ -30,6 +34,12 @@ final class SignAnswers {
       seen.addAll(of(part, typed, ticked, build));
     }
     return seen;
+  }
+
+  /** Whether any part is to be stopped, whatever is still to be said of it. */
+  static boolean stops(Typed typed) {
+    return Arrays.stream(Part.values())
+        .anyMatch(part -> typed.value(field(part)).equalsIgnoreCase(Gravity.STOP.name()));
   }
 
   static String field(Part part) {
@@ -67,6 +77,10 @@ final class SignAnswers {
       if (answer == null || answer == Gravity.FINE) {
         typed.fault(field(part), "Is what you saw a note or a stop?");
         return signs;
+      }
+      if (answer == Gravity.NOTE && !typed.ticked(NOT_SO)) {
+        Telling.askedOf(words)
+            .ifPresent(asked -> typed.fault(wordsField(part), asked + " Then it is a stop."));
       }
       signs.add(new Sign(part, answer, words));
     } else if (answer != null && answer != Gravity.FINE && !weighs(signs, answer)) {

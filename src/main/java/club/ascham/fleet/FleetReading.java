@@ -7,6 +7,7 @@ import club.ascham.bow.Hand;
 import club.ascham.bow.LimbSize;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.standing.Standing;
@@ -78,7 +79,9 @@ public class FleetReading {
           state,
           loan,
           dueOn,
-          Waiting.of(state, needsCheck, lastVerdict),
+          // Fit by a check that knew nothing of what stands against it now is not fit any more.
+          Waiting.of(
+              state, needsCheck, now.blocks() || now.has(Matter.REPORTED) ? null : lastVerdict),
           since,
           course.fielding(),
           course.by(),

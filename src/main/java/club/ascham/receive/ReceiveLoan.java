@@ -1,6 +1,7 @@
 package club.ascham.receive;
 
 import club.ascham.Settings;
+import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -9,6 +10,7 @@ import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
 import club.ascham.report.About;
 import club.ascham.report.PartChoice;
+import club.ascham.report.Reports;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
 import club.ascham.rules.Club;
@@ -39,6 +41,7 @@ public class ReceiveLoan {
   private final LoanLines lines;
   private final WithdrawItem withdrawItem;
   private final TellReport tellReport;
+  private final Reports reports;
   private final Actor actor;
   private final ClubTime time;
   private final Club club;
@@ -51,6 +54,7 @@ public class ReceiveLoan {
       LoanLines lines,
       WithdrawItem withdrawItem,
       TellReport tellReport,
+      Reports reports,
       Actor actor,
       ClubTime time,
       Club club,
@@ -61,6 +65,7 @@ public class ReceiveLoan {
     this.lines = lines;
     this.withdrawItem = withdrawItem;
     this.tellReport = tellReport;
+    this.reports = reports;
     this.actor = actor;
     this.time = time;
     this.club = club;
@@ -121,6 +126,33 @@ public class ReceiveLoan {
     String page = "/receive?done=" + receipt;
     pressed.leads(formKey, page);
     return new Outcome.Received(page);
+  }
+
+  /**
+   * Keeps what a second hand told of things that the first had received by then; answers whether
+   * anything was. Words that sound like a danger are kept as they are: nobody is asked twice.
+   */
+  @Writes
+  boolean tellAfter(LoanId loan, Typed typed) {
+    Telling told =
+        Telling.parse(
+            typed.with(Telling.Fields.PLAIN.notSo(), "on"),
+            Telling.Fields.PLAIN,
+            reports.outWith(loan),
+            Telling.WordsAlone.SOMETHING_ELSE);
+    if (told.isNothing()) {
+      return false;
+    }
+    List<RigId> rigs =
+        reports.outWith(loan).stream()
+            .map(PartChoice::rig)
+            .filter(rig -> rig != null && (told.rig() == null || rig.equals(told.rig())))
+            .distinct()
+            .toList();
+    for (RigId rig : rigs) {
+      tellReport.tell(told, new About(rig, loan, null, About.ToldAt.LOAN, time.now()));
+    }
+    return !rigs.isEmpty();
   }
 
   /** Of each bow that came back; where none did, of what came back without one. */

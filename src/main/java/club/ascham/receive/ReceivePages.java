@@ -194,6 +194,13 @@ class ReceivePages {
     if (pressedBefore.isPresent()) {
       return Go.to(pressedBefore.get());
     }
+    if (out(head.id()).isEmpty()) {
+      return Go.to(
+          "/loans/" + loan,
+          receiveLoan.tellAfter(head.id(), typed)
+              ? "Someone received it a moment ago. What you told of it is kept: lay it aside."
+              : "Someone received it a moment ago.");
+    }
     ReceiptDetails details =
         ReceiptDetails.parse(
             typed,

@@ -52,7 +52,8 @@ final class HeardInWords {
   private static final List<Cue> CUES =
       List.of(
           Cue.of(
-              "crack(?:s|ed|ing)?\\b|split\\b|splinter\\w*|delaminat\\w*",
+              "crack(?:s|ed|ing)?\\b|split\\b|splinter\\w*|delaminat\\w*"
+                  + "|snap(?:s|ped)?\\b|broke\\w*|(?:came|coming|come) (?:off|apart)\\b",
               "was one seen or heard?",
               CRACK,
               BANG),
@@ -73,6 +74,11 @@ final class HeardInWords {
               BOLT_LOOSE),
           Cue.of("twisted\\b|warped\\b", "is a limb twisted?", LIMB_TWISTED),
           Cue.of("strands?\\b", "is one cut or broken?", STRAND));
+
+  /** What is asked of words that stand beside no list of signs; empty: they name no danger. */
+  static Optional<String> asked(String words) {
+    return unanswered(words, List.of()).map(Heard::asked);
+  }
 
   /** The first word that names a danger of which no sign is ticked. */
   static Optional<Heard> unanswered(String words, Collection<Noticed> ticked) {

@@ -55,6 +55,11 @@ public record Telling(Set<Noticed> signs, String words, PartChoice part, RigId r
     }
   }
 
+  /** What is asked of own words at a door that has no list of signs; empty: nothing is. */
+  public static Optional<String> askedOf(String words) {
+    return HeardInWords.asked(words);
+  }
+
   /** Whether nothing was told. */
   public boolean isNothing() {
     return signs.isEmpty();

@@ -82,6 +82,7 @@ class ReturnSession {
     Map<RigId, Against> against = concerns.ofRigs(back.stream().map(RigBack::rig).toList());
     int ready = 0;
     int toCheck = 0;
+    int late = 0;
     Long calmReceipt = null;
     for (RigBack each : back) {
       long receipt;
@@ -104,7 +105,12 @@ class ReturnSession {
               // The clock may have been set back meanwhile.
               club.rules().shotsWhileOut(Duration.between(out, now.isBefore(out) ? out : now)));
       if (closed == 0) {
-        continue; // received by someone else a moment ago
+        // Received by someone else a moment ago: what is told now stands all the same.
+        if (each.somethingSeen()) {
+          tellReport.tell(each.told(), new About(each.rig(), loan, null, About.ToldAt.LOAN, now));
+          late++;
+        }
+        continue;
       }
       if (each.somethingSeen()) {
         report(loan, receipt, each, now);
@@ -121,7 +127,12 @@ class ReturnSession {
             + (ready == 1 ? " rig is" : " rigs are")
             + " ready again"
             + (toCheck == 0 ? "." : "; " + toCheck + " to be checked.")
-            + laidAside(against.values());
+            + laidAside(against.values())
+            + (late == 0
+                ? ""
+                : " Someone was quicker: what you told of "
+                    + (late == 1 ? "a bow" : late + " bows")
+                    + " that had come back is kept. Lay it aside.");
     pressed.leads(formKey, "/sessions/" + loan.value());
     return new Returned(said);
   }

@@ -47,7 +47,21 @@ final class SessionDetails {
       Typed typed, List<Sessions.Out> rigs, List<PartChoice> parts) {
     List<ReturnSession.RigBack> back = new ArrayList<>();
     for (Sessions.Out rig : rigs) {
-      if (!rig.isOut() || typed.ticked(rig.stillOutField())) {
+      if (rig.isOut() && typed.ticked(rig.stillOutField())) {
+        continue;
+      }
+      if (!rig.isOut()) {
+        // Somebody was quicker; what this hand tells of it is kept, and nobody is asked twice.
+        Telling.Fields fields = Telling.Fields.of(rig.rig());
+        Telling late =
+            Telling.parse(
+                typed.with(fields.notSo(), "on"),
+                fields,
+                parts.stream().filter(part -> rig.rig().equals(part.rig())).toList(),
+                Telling.WordsAlone.SOMETHING_ELSE);
+        if (!late.isNothing()) {
+          back.add(new ReturnSession.RigBack(rig.rig(), late));
+        }
         continue;
       }
       Telling told =

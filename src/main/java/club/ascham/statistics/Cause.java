@@ -83,6 +83,9 @@ public enum Cause {
     if (shift == null) {
       return 1;
     }
+    if (shift.mm() > 0) {
+      return 0;
+    }
     double whole = CREEP_MM * CREEP_MM + shift.variance();
     double standard = -shift.mm() * CREEP_MM / Math.sqrt(shift.variance() * whole);
     return 2 * Normal.density(shift.mm(), 0, whole) * Normal.cumulative(standard);
