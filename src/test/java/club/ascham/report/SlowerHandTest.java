@@ -1,0 +1,183 @@
+package club.ascham.report;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import club.ascham.check.CheckBench;
+import club.ascham.check.CheckBench.Bow;
+import club.ascham.fleet.Rack;
+import club.ascham.id.LoanId;
+import club.ascham.store.Rows;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Two hands at one bow: what the slower one saw is kept, or shown as not kept. */
+@QuarkusTest
+class SlowerHandTest {
+  @Inject CheckBench bench;
+  @Inject ReportBench told;
+  @Inject Rack rack;
+  @Inject Rows rows;
+
+  private static Map<String, Object> form(Map<String, ?> more) {
+    Map<String, Object> form = new HashMap<>();
+    form.put("allAsListed", "on");
+    form.put("brace", "216 mm");
+    form.put("braceFrom", "grip-throat");
+    form.put("tillerUpper", "190 mm");
+    form.put("tillerLower", "186 mm");
+    form.put("string", "fine");
+    form.put("limbs", "fine");
+    form.put("bolts", "fine");
+    form.putAll(more);
+    return form;
+  }
+
+  @Test
+  void atReceiving_whatIsToldOfWhatCameBackMeanwhile_isKept() {
+    Bow bow = bench.lent("Ada Slow");
+    long loan = told.newestLoan();
+    Visitor slow = Visitor.signedInAs("volunteer");
+    slow.get("/receive/" + loan).then().statusCode(200);
+    Visitor quick = Visitor.signedInAs("officer");
+    quick.get("/receive/" + loan);
+    quick.post("/receive/" + loan, Map.of("all", "on")).then().statusCode(303);
+    slow.post(
+            "/receive/" + loan,
+            Map.of("all", "on", "signs", "crack", "words", "A line across the lower limb."))
+        .then()
+        .statusCode(303);
+    slow.get("/loans/" + loan).then().body(containsString("A line across the lower limb"));
+    assertEquals(1, told.open(bow));
+    assertEquals("TO_BE_CHECKED", bench.state(bow));
+  }
+
+  @Test
+  void atASessionsReturn_whatIsToldOfABowThatCameBackMeanwhile_isKept() {
+    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    LoanId loan = rack.lendToSession(rig, "Olwen");
+    String page = "/sessions/" + loan.value();
+    Visitor slow = Visitor.signedInAs("volunteer");
+    slow.get(page).then().statusCode(200);
+    Visitor quick = Visitor.signedInAs("officer");
+    quick.get(page);
+    quick.post(page, Map.of()).then().statusCode(303);
+    slow.post(page, Map.of("signs-" + rig.id().value(), "strand")).then().statusCode(303);
+    slow.get(page).then().body(containsString("a strand of the string is cut or broken"));
+    assertEquals(
+        1,
+        rows.number(
+            """
+            SELECT count(DISTINCT r.id) FROM report r JOIN report_part p ON p.report_id = r.id
+              JOIN fitting f ON f.item_id = p.item_id AND f.until_at IS NULL
+             WHERE f.rig_id = ?1 AND r.answer IS NULL""",
+            rig.id()));
+  }
+
+  @Test
+  void anAnswerToWhatWasAnsweredMeanwhile_isNotDropped_atTheCheckAndOnTheReportsPage() {
+    Bow bow = bench.received();
+    long report =
+        told.tell(
+            Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
+    Visitor slow = Visitor.signedInAs("volunteer");
+    slow.get("/check/" + bow.rig().value() + "?anew=yes").then().statusCode(200);
+    told.answer("officer", report, Map.of("answer", "nothing-there")).statusCode(200);
+    long checks = rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.rig());
+    String words = "Two strands are cut through under the serving.";
+    slow.post(
+            "/check/" + bow.rig().value(),
+            form(
+                Map.of(
+                    "report-" + report, "stop",
+                    "report-" + report + "-part", "string",
+                    "report-" + report + "-words", words)))
+        .then()
+        .statusCode(422)
+        .body(containsString("is not kept"), containsString(words));
+    assertEquals(
+        checks, rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.rig()));
+    slow.get("/reports/" + report);
+    slow.post(
+            "/reports/" + report + "/answer",
+            Map.of("answer", "stop", "part", "string", "words", words))
+        .then()
+        .body(containsString("Yours is not kept"), containsString(words));
+  }
+
+  @Test
+  void whoTellsOfAFall_andMayNotAnswerIt_savesItAllTheSame() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    bench.mayTurnBolts("volunteer", false);
+    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    volunteer
+        .post(
+            "/check/" + bow.rig().value(),
+            form(
+                Map.of(
+                    "dryLooseOrFall", "on",
+                    "report-new", "nothing-there",
+                    "report-new-words", "Knocked over on the grass only.")))
+        .then()
+        .statusCode(303);
+    assertEquals(1, told.open(bow), "it stands until the permit holder answers");
+    assertEquals("WITHDRAWN", bench.state(bow));
+  }
+
+  @Test
+  void aNoteThatReadsLikeADanger_isAskedAbout_onceByPageAndCall() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    Map<String, Object> note =
+        form(Map.of("limbs", "note", "limbsWords", "small crack at the upper tip"));
+    volunteer
+        .post("/check/" + bow.rig().value(), note)
+        .then()
+        .statusCode(422)
+        .body(containsString("You wrote “crack”"), containsString("it only reads so"));
+    told.check(bow, Map.of("limbsWords", "It snapped by the tip.")).statusCode(422);
+    note.put("notSo", "on");
+    volunteer.post("/check/" + bow.rig().value(), note).then().statusCode(303);
+  }
+
+  @Test
+  void aStopWithoutItsWords_isAskedForThem_andForNoReadings() {
+    Bow bow = bench.received();
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    volunteer
+        .post("/check/" + bow.rig().value(), Map.of("allAsListed", "on", "limbs", "stop"))
+        .then()
+        .statusCode(422)
+        .body(containsString("What did you see?"), not(containsString("Measure the brace height")));
+  }
+
+  @Test
+  void aFitCheckOfABowThatStaysIn_isHeadedByWhatKeepsItIn() {
+    Bow bow = bench.received();
+    rows.change(
+        """
+        INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
+        VALUES (?1, ?2, ?2, 1, 'A hairline by the lower tip.')""",
+        bow.limbs().id(),
+        "2026-01-20T20:00:00.000Z");
+    told.check(bow, Map.of()).statusCode(201).body("verdict.kind", equalTo("fit"));
+    long check = rows.number("SELECT max(id) FROM bow_check WHERE rig_id = ?1", bow.rig());
+    Visitor.signedInAs("volunteer")
+        .get("/check/" + bow.rig().value() + "/" + check)
+        .then()
+        .body(
+            containsString("Readings fine; stays in: "),
+            not(containsString("Fit to issue")),
+            not(containsString("Put back: ready")));
+  }
+}
