@@ -110,7 +110,11 @@ class ExtendLoan {
               "It is due on " + ClubTime.said(loan.dueOn()) + " already: choose a later day."));
     }
     ExtendRules.askWhy(
-            against, concerns.whenLent(command.loan()), loan.overrideWhy(), command.overrideWhy())
+            against,
+            concerns.whenLent(command.loan()),
+            lines.reportsToldSince(command.loan()),
+            loan.overrideWhy(),
+            command.overrideWhy())
         .ifPresent(refusals::add);
     if (command.draw() != null) {
       RigCard bow = rigs(out).stream().findFirst().flatMap(specs::of).orElse(null);
