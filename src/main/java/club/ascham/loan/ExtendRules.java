@@ -42,15 +42,22 @@ final class ExtendRules {
    * What speaks against letting it go on, unless the loan's reason was given for just that.
    *
    * @param lent what stood against it when it was lent
+   * @param toldSince the reports that nobody knew of then, whenever it was noticed
    * @param lentWhy the reason that is kept with the loan; null: none
    * @param overrideWhy why it goes on all the same; null: no reason given
    */
-  static Optional<Refusal> askWhy(Against now, Against lent, String lentWhy, String overrideWhy) {
+  static Optional<Refusal> askWhy(
+      Against now, Against lent, Set<Long> toldSince, String lentWhy, String overrideWhy) {
     if (now.blocks() || overrideWhy != null) {
       return Optional.empty();
     }
     Set<Known> answered =
-        lentWhy == null ? Set.of() : lent.all().stream().map(Known::of).collect(Collectors.toSet());
+        lentWhy == null
+            ? Set.of()
+            : lent.all().stream()
+                .filter(one -> one.matter() != Matter.REPORTED || !toldSince.contains(one.source()))
+                .map(Known::of)
+                .collect(Collectors.toSet());
     String spoken =
         now.of(Weight.SPEAKS_AGAINST).stream()
             .filter(one -> !answered.contains(Known.of(one)))

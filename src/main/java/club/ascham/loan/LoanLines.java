@@ -8,6 +8,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads and writes the lines of loans: each item that went out, and how it came back. */
 @ApplicationScoped
@@ -37,6 +39,20 @@ public class LoanLines {
               CASE i.kind WHEN 'RISER' THEN 0 WHEN 'BOW' THEN 0 WHEN 'LIMBS' THEN 1 WHEN 'STRING' THEN 2 ELSE 3 END,
               x.out_at, x.id""",
         loan);
+  }
+
+  /** The open reports of what is out that were told after the loan was kept, by number. */
+  Set<Long> reportsToldSince(LoanId loan) {
+    return rows
+        .texts(
+            """
+            SELECT DISTINCT r.id FROM loan_line x JOIN loan l ON l.id = x.loan_id
+              JOIN report_part p ON p.item_id = x.item_id JOIN report r ON r.id = p.report_id
+             WHERE x.loan_id = ?1 AND x.back_at IS NULL AND r.answer IS NULL AND r.recorded_at > l.recorded_at""",
+            loan)
+        .stream()
+        .map(Long::valueOf)
+        .collect(Collectors.toSet());
   }
 
   Optional<LoanLine> line(long id) {

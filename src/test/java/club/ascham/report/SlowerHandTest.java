@@ -85,8 +85,7 @@ class SlowerHandTest {
   void anAnswerToWhatWasAnsweredMeanwhile_isNotDropped_atTheCheckAndOnTheReportsPage() {
     Bow bow = bench.received();
     long report =
-        told.tell(
-            Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
+        told.tell(Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
     Visitor slow = Visitor.signedInAs("volunteer");
     slow.get("/check/" + bow.rig().value() + "?anew=yes").then().statusCode(200);
     told.answer("officer", report, Map.of("answer", "nothing-there")).statusCode(200);
