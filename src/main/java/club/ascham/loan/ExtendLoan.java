@@ -114,6 +114,7 @@ class ExtendLoan {
     ExtendRules.askWhy(
             against,
             concerns.whenLent(command.loan()),
+            lines.reportsToldSince(command.loan()),
             loan.against().why(),
             command.against().why())
         .ifPresent(refusals::add);
