@@ -79,7 +79,7 @@ class ChecksApiTest {
         check("volunteer", low)
             .statusCode(201)
             .body("verdict.kind", equalTo("adjust"))
-            .body("verdict.steps[0].key", equalTo("string-off"))
+            .body("verdict.steps[0].key", equalTo("look-along"))
             .body("verdict.steps.find { it.key == 'twists' }.amount", greaterThan(0f))
             .body("verdict.steps[-1].key", equalTo("measure-again"))
             .body("verdict.basis.size()", greaterThan(2))

@@ -218,12 +218,12 @@ class MainJobApiTest {
   }
 
   private void aLowBraceAsksForTwists_andTheSecondMeasurementIsFit() {
-    Map<String, Object> reading = reading("198 mm");
+    Map<String, Object> reading = reading(198);
     int low =
         send("volunteer", reading, "POST", "/api/checks")
             .statusCode(201)
             .body("verdict.kind", equalTo("adjust"))
-            .body("verdict.steps[0].key", equalTo("string-off"))
+            .body("verdict.steps[0].key", equalTo("look-along"))
             .body("verdict.steps.key", hasItem("twists"))
             .extract()
             .path("id");
@@ -236,7 +236,7 @@ class MainJobApiTest {
             .statusCode(201)
             .extract()
             .path("id");
-    Map<String, Object> again = reading("215.9 mm");
+    Map<String, Object> again = reading(215.9);
     again.put("adjustment", adjustment);
     int fit =
         send("volunteer", again, "POST", "/api/checks")
@@ -397,14 +397,15 @@ class MainJobApiTest {
     return kit;
   }
 
-  private Map<String, Object> reading(String brace) {
+  /** Both distances change by what brace changes from the set-up's 215.9 mm. */
+  private Map<String, Object> reading(double braceMm) {
     Map<String, Object> reading = new HashMap<>();
     reading.put("rig", riser);
     reading.put("allAsListed", true);
-    reading.put("brace", brace);
+    reading.put("brace", braceMm + " mm");
     reading.put("braceFrom", "grip-throat");
-    reading.put("tillerUpper", "190 mm");
-    reading.put("tillerLower", "186 mm");
+    reading.put("tillerUpper", 190 + braceMm - 215.9 + " mm");
+    reading.put("tillerLower", 186 + braceMm - 215.9 + " mm");
     reading.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
     return reading;
   }
