@@ -404,8 +404,8 @@ class MainJobApiTest {
     reading.put("allAsListed", true);
     reading.put("brace", braceMm + " mm");
     reading.put("braceFrom", "grip-throat");
-    reading.put("tillerUpper", 190 + braceMm - 215.9 + " mm");
-    reading.put("tillerLower", 186 + braceMm - 215.9 + " mm");
+    reading.put("tillerUpper", Math.round(10 * (190 + braceMm - 215.9)) / 10.0 + " mm");
+    reading.put("tillerLower", Math.round(10 * (186 + braceMm - 215.9)) / 10.0 + " mm");
     reading.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
     return reading;
   }
