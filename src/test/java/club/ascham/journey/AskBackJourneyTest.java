@@ -29,7 +29,7 @@ class AskBackJourneyTest {
   @TestHTTPResource String address;
 
   @ParameterizedTest
-  @CsvSource({"360, DARK", "1280, LIGHT"})
+  @CsvSource({"360, LIGHT", "1280, DARK"})
   void recalledAndAskedBack_thenKeptAfterAnAccident(int width, ColorScheme theme) {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
     String serial = "JN-" + rig.limbs().value();
