@@ -14,7 +14,15 @@ class GaugeTest {
       new Target(Band.ofMm(210, 220), Band.ofMm(200, 230), "for the test");
 
   @ParameterizedTest(name = "{0} mm is {1}")
-  @CsvSource({"215, fine", "210, fine", "209.9, note", "230, note", "230.1, stop", "190, stop"})
+  @CsvSource({
+    "215, fine",
+    "210, fine",
+    "209.5, fine",
+    "209.4, note",
+    "230.5, note",
+    "230.6, stop",
+    "190, stop"
+  })
   void sign_followsTheBands(double mm, String sign) {
     assertEquals(sign, Gauge.sign(BRACE, Length.ofMm(mm)));
   }

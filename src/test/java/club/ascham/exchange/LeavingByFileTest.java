@@ -118,8 +118,8 @@ class LeavingByFileTest {
     long loan = 1 + rows.number("SELECT max(id) FROM loan");
     String now = Stored.moment(time.now());
     file("number,kind,borrower,leader,issuedAt,dueOn,by,recordedAt,hand,drawLength,drawEstimated,"
-            + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted\n"
-            + "%d,session,,Quenby,%s,%s,officer,%s,,,,,%s,,,,,\n"
+            + "experience,overrideWhy,deposit,depositHow,depositBack,depositKeptWhy,termsAccepted,overrideCoach,briefedAt,briefedBy\n"
+            + "%d,session,,Quenby,%s,%s,officer,%s,,,,,%s,,,,,,,,\n"
                 .formatted(loan, now, time.today(), now, why == null ? "" : why))
         .statusCode(200);
     return loan;

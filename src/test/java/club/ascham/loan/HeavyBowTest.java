@@ -370,6 +370,7 @@ class HeavyBowTest {
     body.put("contact", "07700 900333");
     body.put("guardian", "Tess Ant");
     body.put("termsAccepted", true);
+    body.put("briefingGiven", true);
     return body;
   }
 
