@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class InHandShownTest {
   private static final String ISSUE =
-      "/issue?hand=right&drawLength=28+in&ageBand=adult&experience=beginner&rig=";
+      "/issue?hand=right&drawLength=28in&ageBand=adult&experience=beginner&rig=";
 
   @Inject Rack rack;
   @Inject Told told;

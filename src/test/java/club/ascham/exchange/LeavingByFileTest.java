@@ -128,10 +128,10 @@ class LeavingByFileTest {
   private String lines(long loan, List<Laid> parts, String rig) {
     StringBuilder lines =
         new StringBuilder(
-            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots\n");
+            "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots,missingCount\n");
     String now = Stored.moment(time.now());
     parts.forEach(
-        part -> lines.append(",%d,%s,%s,%s,,,,,,\n".formatted(loan, part.code(), rig, now)));
+        part -> lines.append(",%d,%s,%s,%s,,,,,,,\n".formatted(loan, part.code(), rig, now)));
     return lines.toString();
   }
 
