@@ -3,8 +3,6 @@ package club.ascham.askback;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Matter;
-import java.util.EnumSet;
-import java.util.Set;
 
 /**
  * Which of what stands against a thing is a reason to ask for it at once. That the day of an
@@ -12,13 +10,11 @@ import java.util.Set;
  * the next time and is no reason to telephone tonight.
  */
 public final class DoNotShoot {
-  private static final Set<Matter> AT_ONCE =
-      EnumSet.of(Matter.WITHDRAWN, Matter.INSPECTION_FAILED, Matter.REPORTED, Matter.CHANGING);
-
   private DoNotShoot() {}
 
   static boolean says(Concern concern) {
-    return concern.blocks() && AT_ONCE.contains(concern.matter());
+    boolean limbsMayChange = concern.blocks() && concern.matter() == Matter.CHANGING;
+    return concern.isDanger() || limbsMayChange;
   }
 
   /** Whether a thing that is out is to be asked for at once. */

@@ -44,16 +44,11 @@ public final class Newcomer {
             + " for others.",
         leastLb(answers),
         aimLb(answers),
-        ceiling(answers),
+        WeightCeiling.of(answers.age(), answers.experience()),
         weightBasis(answers),
         ArrowLength.shortestSafe(
             answers.drawIn(), answers.drawEstimated(), beginner, answers.age().junior()),
         remarks(answers));
-  }
-
-  /** How heavy a bow may be on these fingers. */
-  public static WeightCeiling ceiling(NewcomerAnswers answers) {
-    return WeightCeiling.of(answers.age(), answers.experience());
   }
 
   private static Row row(NewcomerAnswers answers) {

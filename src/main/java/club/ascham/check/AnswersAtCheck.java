@@ -38,6 +38,14 @@ class AnswersAtCheck {
    * @param open the reports that nobody has answered as it is saved
    */
   Optional<CheckOutcome.Refused> refusal(CheckEntry entry, List<Report> open) {
+    if (entry.notKept() != null) {
+      return Optional.of(
+          new CheckOutcome.Refused(
+              "check",
+              "Someone answered a moment ago what was told; your answer is not kept, "
+                  + entry.notKept()
+                  + ". If you saw something, say it below as a sign; then save again."));
+    }
     for (Map.Entry<String, Answering> each : entry.answers().entrySet()) {
       String key = each.getKey();
       if (key.equals(CheckEntry.TOLD_NOW)) {

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -42,6 +43,7 @@ import java.util.regex.Pattern;
  * @param corrects the check that this one corrects; null: none
  * @param answers to what was told of the bow; what is told with this very check is {@link
  *     #TOLD_NOW}
+ * @param notKept what this hand answered to what another has answered since; null: nothing
  */
 record CheckEntry(
     Set<Place> missing,
@@ -58,7 +60,8 @@ record CheckEntry(
     Long adjustment,
     Long corrects,
     String correctionWhy,
-    Map<String, Answering> answers) {
+    Map<String, Answering> answers,
+    String notKept) {
   /** Names, among the reports, the one that this check tells itself. */
   static final String TOLD_NOW = "new";
 
@@ -115,7 +118,8 @@ record CheckEntry(
         number(typed, "adjustment"),
         corrects,
         why,
-        answers(typed, asked, dryLoose));
+        answers(typed, asked, dryLoose),
+        notKept(typed, asked.open()));
   }
 
   /** Each open report may be answered; what isn't stays open. */
@@ -129,28 +133,30 @@ record CheckEntry(
     }
     Answering.parse(typed, Answering.Fields.of(TOLD_NOW), dryLoose, asked.parts(), today)
         .ifPresent(answer -> answers.put(TOLD_NOW, answer));
-    answeredMeanwhile(typed, asked.open());
     return answers;
   }
 
   /**
    * What this hand saw is not dropped because another was quicker: it is shown, to be told anew.
    */
-  private static void answeredMeanwhile(Typed typed, List<Report> open) {
-    for (String field : List.copyOf(typed.all().keySet())) {
-      Matcher answer = ANSWER.matcher(field);
-      if (answer.matches()
-          && open.stream().noneMatch(one -> Long.toString(one.id()).equals(answer.group(1)))) {
-        String words = typed.value(Answering.Fields.of(answer.group(1)).words());
-        typed.fault(
-            "check",
-            "Someone answered report %s a moment ago; your answer is not kept: %s%s. If you saw something, say it below as a sign; then save again."
-                .formatted(
-                    answer.group(1),
-                    typed.value(field),
-                    words.isEmpty() ? "" : ", “" + words + "”"));
-      }
-    }
+  private static String notKept(Typed typed, List<Report> open) {
+    StringJoiner said = new StringJoiner("; ");
+    typed
+        .all()
+        .forEach(
+            (field, answer) -> {
+              Matcher asked = ANSWER.matcher(field);
+              if (asked.matches()
+                  && open.stream()
+                      .noneMatch(one -> Long.toString(one.id()).equals(asked.group(1)))) {
+                String words = typed.value(Answering.Fields.of(asked.group(1)).words());
+                said.add(
+                    "to report %s: %s%s"
+                        .formatted(
+                            asked.group(1), answer, words.isEmpty() ? "" : ", “" + words + "”"));
+              }
+            });
+    return said.length() == 0 ? null : said.toString();
   }
 
   /** The same without an answer to what it tells itself. */
@@ -172,7 +178,8 @@ record CheckEntry(
         adjustment,
         corrects,
         correctionWhy,
-        others);
+        others,
+        notKept);
   }
 
   /** What this check tells itself. */

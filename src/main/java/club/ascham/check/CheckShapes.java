@@ -157,6 +157,7 @@ final class CheckShapes {
    * @param strangerAnswer put-right or withdraw-both
    * @param answers by part (string, limbs, bolts, riser, rest): fine, note or stop
    * @param words by part, what was seen in the person's own words
+   * @param notSo the words of a note only read like a danger
    * @param signs keys of known signs
    * @param adjustment the adjustment that this is the second measurement of
    * @param on a past day, for a check entered later
@@ -175,6 +176,7 @@ final class CheckShapes {
       String tillerLower,
       Map<String, String> answers,
       Map<String, String> words,
+      Boolean notSo,
       List<String> signs,
       Boolean dryLooseOrFall,
       Boolean cameBackStrung,
@@ -199,6 +201,7 @@ final class CheckShapes {
           .with("tillerUpper", tillerUpper)
           .with("tillerLower", tillerLower)
           .with("signs", joined(signs))
+          .with(SignAnswers.NOT_SO, notSo)
           .with("dryLooseOrFall", dryLooseOrFall)
           .with("cameBackStrung", cameBackStrung)
           .with("limbsSeated", limbsSeated)

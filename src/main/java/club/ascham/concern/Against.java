@@ -5,7 +5,6 @@ import io.quarkus.qute.TemplateData;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,10 +21,6 @@ public record Against(List<Concern> all) {
           .thenComparing(Concern::matter)
           .thenComparing(Concern::code)
           .thenComparing(Concern::source);
-
-  /** What may break in the hand: a danger that nobody has answered or released yet. */
-  private static final Set<Matter> DANGERS =
-      EnumSet.of(Matter.WITHDRAWN, Matter.INSPECTION_FAILED, Matter.REPORTED);
 
   public static final Against NOTHING = new Against(List.of());
 
@@ -124,7 +119,7 @@ public record Against(List<Concern> all) {
 
   /** What forbids stringing and drawing it, the heaviest first. */
   public List<Concern> dangers() {
-    return all.stream().filter(one -> one.blocks() && DANGERS.contains(one.matter())).toList();
+    return all.stream().filter(Concern::isDanger).toList();
   }
 
   /** Whether nobody strings or draws it as it is. */

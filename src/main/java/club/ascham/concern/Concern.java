@@ -5,6 +5,8 @@ import club.ascham.id.RigId;
 import club.ascham.upkeep.Work;
 import io.quarkus.qute.TemplateData;
 import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.Set;
 
 /**
  * One thing that stands against a bow, in the line that every page shows.
@@ -35,7 +37,16 @@ public record Concern(
     String page,
     long source) {
 
+  /** What may break in the hand: a danger that nobody has answered or released yet. */
+  private static final Set<Matter> DANGERS =
+      EnumSet.of(Matter.WITHDRAWN, Matter.INSPECTION_FAILED, Matter.REPORTED);
+
   public boolean blocks() {
     return weight == Weight.BLOCKS;
+  }
+
+  /** Whether nobody strings or draws the bow for it. */
+  public boolean isDanger() {
+    return blocks() && DANGERS.contains(matter);
   }
 }

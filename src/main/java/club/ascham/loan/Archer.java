@@ -5,7 +5,6 @@ import club.ascham.bow.DrawLength;
 import club.ascham.bow.Experience;
 import club.ascham.bow.FingerWeight;
 import club.ascham.bow.Hand;
-import club.ascham.bow.Newcomer;
 import club.ascham.bow.NewcomerAnswers;
 import club.ascham.bow.WeightCeiling;
 import club.ascham.bow.WeightOnFingers;
@@ -74,7 +73,7 @@ public record Archer(
 
   /** How heavy a bow may be on these fingers. */
   WeightCeiling ceiling() {
-    return Newcomer.ceiling(answers());
+    return WeightCeiling.of(age, experience);
   }
 
   NewcomerAnswers answers() {

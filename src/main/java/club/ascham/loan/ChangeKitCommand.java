@@ -2,6 +2,7 @@ package club.ascham.loan;
 
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
+import club.ascham.rig.AdviceOverridden;
 import club.ascham.units.ItemCode;
 import java.util.Optional;
 
@@ -21,7 +22,7 @@ record ChangeKitCommand(
     ItemCode code = typed.code("item");
     Integer count = typed.whole("count", 1, 2000);
     Integer countBack = typed.whole("countBack", 1, 2000);
-    String why = typed.reasonIfAny("overrideWhy", IssueCommand.LONGEST_WHY);
+    String why = AdviceOverridden.why(typed);
     if (!typed.has("line") && !typed.has("item")) {
       typed.fault("item", "Give the code of what goes out, or choose what is handed back.");
     }

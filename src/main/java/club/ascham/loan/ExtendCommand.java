@@ -2,9 +2,9 @@ package club.ascham.loan;
 
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.DrawLength;
-import club.ascham.form.Named;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
+import club.ascham.rig.AdviceOverridden;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -38,10 +38,7 @@ record ExtendCommand(
     } else if (junior) {
       typed.fault("drawLength", "A junior grows: measure the draw again.");
     }
-    AgainstAdvice against =
-        new AgainstAdvice(
-            typed.reasonIfAny("overrideWhy", IssueCommand.LONGEST_WHY),
-            Named.ifAny(typed, AgainstAdvice.COACH));
+    AgainstAdvice against = AdviceOverridden.parse(typed);
     Integer version = typed.version().isPresent() ? typed.version().getAsInt() : null;
     return typed.sound()
         ? Optional.of(new ExtendCommand(loan, dueOn, draw, against, version))

@@ -1,7 +1,6 @@
 package club.ascham.loan;
 
 import club.ascham.bow.DrawLength;
-import club.ascham.bow.WeightCeiling;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.id.AccountId;
@@ -135,9 +134,7 @@ class ExtendLoan {
     } else if (bow != null) {
       refusals.addAll(
           ExtendRules.tooHeavy(
-              WeightCeiling.of(archer.age(), archer.experience()),
-              archer.weightOf(bow),
-              command.against().orElse(loan.against())));
+              archer.ceiling(), archer.weightOf(bow), command.against().orElse(loan.against())));
     }
     return refusals;
   }

@@ -1,9 +1,9 @@
 package club.ascham.loan;
 
 import club.ascham.bow.AgainstAdvice;
-import club.ascham.form.Named;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
+import club.ascham.rig.AdviceOverridden;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Money;
 import java.time.LocalDate;
@@ -33,7 +33,6 @@ record IssueCommand(
     Money deposit,
     DepositHow depositHow,
     AgainstAdvice against) {
-  static final int LONGEST_WHY = 500;
   private static final String ITEM = "items.";
   private static final String COUNT = ".count";
 
@@ -66,9 +65,7 @@ record IssueCommand(
           "Nothing goes out before it was shown: the stringer, never loosing without an arrow, and"
               + " how long the arrows must be.");
     }
-    AgainstAdvice against =
-        new AgainstAdvice(
-            typed.reasonIfAny("overrideWhy", LONGEST_WHY), Named.ifAny(typed, AgainstAdvice.COACH));
+    AgainstAdvice against = AdviceOverridden.parse(typed);
     String guardian = typed.optional("guardian", BorrowerDetails.LONGEST_CONTACT);
     if (!typed.sound()) {
       return Optional.empty();

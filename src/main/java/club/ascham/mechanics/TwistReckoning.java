@@ -114,11 +114,14 @@ public record TwistReckoning(
     Integer count = response.count();
     int room = limits.room(count, direction);
     double chance = search.chance(room);
-    int turns = direction * Math.min(search.likely(), room);
+    int likely = search.likely();
+    boolean isThere =
+        Math.abs(wanted) < ReadingScatter.READABLE_MM || (likely == 0 && search.most() > 0);
+    int turns = direction * Math.min(likely, room);
     boolean sound =
         count == null || (count + turns >= limits.fewest() && count + turns <= limits.most());
     Reach reach =
-        search.isThere()
+        isThere
             ? Reach.LEAVE_IT
             : chance >= EVEN && sound ? Reach.THIS_STRING : Reach.LONGER_STRING;
     Double other = reach == Reach.LONGER_STRING ? response.otherStringMm(wanted, limits) : null;
@@ -145,7 +148,7 @@ public record TwistReckoning(
             + switch (reach) {
               case LEAVE_IT -> " It is off by less than a reading can tell.";
               case THIS_STRING ->
-                  search.likely() > room
+                  likely > room
                       ? " It is all that this string has room for; if it is not enough, fit"
                           + " another."
                       : "";
@@ -194,11 +197,6 @@ public record TwistReckoning(
 
     Integer high() {
       return fewest(change -> Math.min(change.low() * direction, change.high() * direction));
-    }
-
-    /** So near that a reading can't tell, or that one twist would leave it farther off. */
-    boolean isThere() {
-      return wanted < ReadingScatter.READABLE_MM || (most() > 0 && likely() == 0);
     }
 
     /** The number that comes nearest; as many as there are, where none gets there. */

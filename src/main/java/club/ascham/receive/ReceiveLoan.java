@@ -121,7 +121,10 @@ public class ReceiveLoan {
             items,
             rigs));
     if (!details.told().isNothing()) {
-      report(loan, receipt, details, here.stream().map(back -> out.get(back.line())).toList());
+      report(
+          details.told(),
+          ReceiptDetails.choices(here.stream().map(back -> out.get(back.line())).toList()),
+          rig -> new About(rig, loan, receipt, About.ToldAt.RECEIVING, details.happened()));
     }
     String page = "/receive?done=" + receipt;
     pressed.leads(formKey, page);
@@ -133,54 +136,41 @@ public class ReceiveLoan {
    * anything was. Words that sound like a danger are kept as they are: nobody is asked twice.
    */
   @Writes
-  boolean tellAfter(LoanId loan, Typed typed) {
+  boolean tellAfter(LoanId loan, Typed typed, String formKey) {
+    List<PartChoice> back = reports.outWith(loan);
     Telling told =
         Telling.parse(
             typed.with(Telling.Fields.PLAIN.notSo(), "on"),
             Telling.Fields.PLAIN,
-            reports.outWith(loan),
+            back,
             Telling.WordsAlone.SOMETHING_ELSE);
-    if (told.isNothing()) {
-      return false;
+    if (told.isNothing() || pressed.ledTo(formKey).isPresent()) {
+      return !told.isNothing();
     }
-    List<RigId> rigs =
-        reports.outWith(loan).stream()
-            .map(PartChoice::rig)
-            .filter(rig -> rig != null && (told.rig() == null || rig.equals(told.rig())))
-            .distinct()
-            .toList();
-    for (RigId rig : rigs) {
-      tellReport.tell(told, new About(rig, loan, null, About.ToldAt.LOAN, time.now()));
-    }
-    return !rigs.isEmpty();
+    report(told, back, rig -> new About(rig, loan, null, About.ToldAt.LOAN, time.now()));
+    pressed.leads(formKey, "/loans/" + loan.value());
+    return true;
   }
 
   /** Of each bow that came back; where none did, of what came back without one. */
-  private void report(LoanId loan, long receipt, ReceiptDetails details, List<LoanLine> back) {
-    Telling told = details.told();
+  private void report(Telling told, List<PartChoice> back, Function<RigId, About> about) {
     Set<RigId> rigs =
         told.part() != null
             ? Set.of()
             : back.stream()
-                .map(LoanLine::rig)
+                .map(PartChoice::rig)
                 .filter(rig -> rig != null && (told.rig() == null || rig.equals(told.rig())))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     for (RigId rig : rigs) {
-      tellReport.tell(told, about(rig, loan, receipt, details));
+      tellReport.tell(told, about.apply(rig));
     }
     if (rigs.isEmpty()) {
-      List<PartChoice> parts =
-          told.part() != null ? List.of(told.part()) : ReceiptDetails.choices(back);
+      List<PartChoice> parts = told.part() != null ? List.of(told.part()) : back;
       for (PartChoice part : parts) {
         tellReport.tell(
-            new Telling(told.signs(), told.words(), part, part.rig()),
-            about(part.rig(), loan, receipt, details));
+            new Telling(told.signs(), told.words(), part, part.rig()), about.apply(part.rig()));
       }
     }
-  }
-
-  private static About about(RigId rig, LoanId loan, long receipt, ReceiptDetails details) {
-    return new About(rig, loan, receipt, About.ToldAt.RECEIVING, details.happened());
   }
 
   private long receipt(LoanId loan, ReceiptDetails details) {

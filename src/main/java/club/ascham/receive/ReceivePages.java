@@ -197,7 +197,7 @@ class ReceivePages {
     if (out(head.id()).isEmpty()) {
       return Go.to(
           "/loans/" + loan,
-          receiveLoan.tellAfter(head.id(), typed)
+          receiveLoan.tellAfter(head.id(), typed, typed.value("once-key"))
               ? "Someone received it a moment ago. What you told of it is kept: lay it aside."
               : "Someone received it a moment ago.");
     }

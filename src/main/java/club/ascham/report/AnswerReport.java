@@ -105,18 +105,9 @@ public class AnswerReport {
     if (!mayAnswer(report.dangerous())) {
       return Optional.of(new Outcome.Refused(Outcome.Why.NOT_YOURS, NOT_YOURS));
     }
-    return answer != Answer.STOP && isOut(report)
+    return answer != Answer.STOP && report.out()
         ? Optional.of(new Outcome.Refused(Outcome.Why.STILL_OUT, STILL_OUT))
         : Optional.empty();
-  }
-
-  private boolean isOut(Report report) {
-    return rows.number(
-            """
-            SELECT count(*) FROM report_part p JOIN loan_line x ON x.item_id = p.item_id
-             WHERE p.report_id = ?1 AND x.back_at IS NULL""",
-            report.id())
-        > 0;
   }
 
   /**

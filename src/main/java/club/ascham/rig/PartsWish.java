@@ -1,7 +1,6 @@
 package club.ascham.rig;
 
 import club.ascham.bow.AgainstAdvice;
-import club.ascham.form.Named;
 import club.ascham.form.Typed;
 import club.ascham.units.ItemCode;
 import java.time.LocalDate;
@@ -18,16 +17,12 @@ import java.util.OptionalInt;
  */
 record PartsWish(
     Map<Place, ItemCode> parts, LocalDate on, OptionalInt version, AgainstAdvice given) {
-  private static final int LONGEST_WHY = 500;
-
   /** Ask {@code typed.sound()} before using it. */
   static PartsWish parse(Typed typed, LocalDate today) {
     return new PartsWish(
         Assembly.parts(typed),
         ChangeMoment.read(typed, today),
         typed.version(),
-        new AgainstAdvice(
-            typed.reasonIfAny("overrideWhy", LONGEST_WHY),
-            Named.ifAny(typed, AgainstAdvice.COACH)));
+        AdviceOverridden.parse(typed));
   }
 }

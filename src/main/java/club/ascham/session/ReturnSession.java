@@ -21,6 +21,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Takes a session's rigs back in one list: looked over and fine, or something seen. */
@@ -84,27 +85,13 @@ class ReturnSession {
     int toCheck = 0;
     int late = 0;
     Long calmReceipt = null;
+    Set<RigId> stillOut =
+        sessions.rigsOf(loan).stream()
+            .filter(Sessions.Out::isOut)
+            .map(Sessions.Out::rig)
+            .collect(Collectors.toSet());
     for (RigBack each : back) {
-      long receipt;
-      if (each.somethingSeen()) {
-        receipt = receipt(loan, now, each);
-      } else {
-        calmReceipt = calmReceipt == null ? Long.valueOf(receipt(loan, now, each)) : calmReceipt;
-        receipt = calmReceipt;
-      }
-      int closed =
-          rows.change(
-              """
-              UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
-                     shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
-               WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL""",
-              loan,
-              each.rig(),
-              now,
-              receipt,
-              // The clock may have been set back meanwhile.
-              club.rules().shotsWhileOut(Duration.between(out, now.isBefore(out) ? out : now)));
-      if (closed == 0) {
+      if (!stillOut.contains(each.rig())) {
         // Received by someone else a moment ago: what is told now stands all the same.
         if (each.somethingSeen()) {
           tellReport.tell(each.told(), new About(each.rig(), loan, null, About.ToldAt.LOAN, now));
@@ -112,6 +99,24 @@ class ReturnSession {
         }
         continue;
       }
+      long receipt;
+      if (each.somethingSeen()) {
+        receipt = receipt(loan, now, each);
+      } else {
+        calmReceipt = calmReceipt == null ? Long.valueOf(receipt(loan, now, each)) : calmReceipt;
+        receipt = calmReceipt;
+      }
+      rows.change(
+          """
+              UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
+                     shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
+               WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL""",
+          loan,
+          each.rig(),
+          now,
+          receipt,
+          // The clock may have been set back meanwhile.
+          club.rules().shotsWhileOut(Duration.between(out, now.isBefore(out) ? out : now)));
       if (each.somethingSeen()) {
         report(loan, receipt, each, now);
       }

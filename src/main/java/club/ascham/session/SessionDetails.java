@@ -9,7 +9,6 @@ import java.util.List;
 
 /** Reads what a leader typed, for going out and for coming back. */
 final class SessionDetails {
-  private static final int LONGEST_WHY = 400;
 
   private SessionDetails() {}
 
@@ -25,11 +24,6 @@ final class SessionDetails {
       typed.fault("rigs", "Tick at least one rig.");
     }
     return rigs;
-  }
-
-  /** Why rigs go out that something speaks against; null: no reason was given. */
-  static String overrideWhy(Typed typed) {
-    return typed.reasonIfAny("overrideWhy", LONGEST_WHY);
   }
 
   static String leader(Typed typed) {

@@ -12,6 +12,7 @@ import club.ascham.people.Role;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.SignList;
+import club.ascham.rig.AdviceOverridden;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
@@ -129,7 +130,7 @@ class SessionPages {
     }
     List<RigId> rigs = SessionDetails.rigs(typed);
     String leader = SessionDetails.leader(typed);
-    String why = SessionDetails.overrideWhy(typed);
+    String why = AdviceOverridden.why(typed);
     if (!typed.sound()) {
       return Go.again(lendPage(typed, new HashSet<>(rigs)));
     }

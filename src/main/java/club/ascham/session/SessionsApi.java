@@ -11,6 +11,7 @@ import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.report.Reports;
 import club.ascham.report.Telling;
+import club.ascham.rig.AdviceOverridden;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthText;
 import club.ascham.web.NoSuchThing;
@@ -231,7 +232,7 @@ class SessionsApi {
     }
     String leader = SessionDetails.leader(typed);
     List<RigId> rigs = SessionDetails.rigs(typed);
-    String why = SessionDetails.overrideWhy(typed);
+    String why = AdviceOverridden.why(typed);
     if (!typed.sound()) {
       return Problem.of(typed);
     }

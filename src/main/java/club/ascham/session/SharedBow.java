@@ -2,9 +2,9 @@ package club.ascham.session;
 
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.AgeBand;
-import club.ascham.form.Named;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
+import club.ascham.rig.AdviceOverridden;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
@@ -27,9 +27,7 @@ record SharedBow(
     AgeBand age = typed.requiredWord("ageBand", AgeBand.class, "How old, as nearly as this needs?");
     Length draw = typed.length("draw", unit, Plausible.DRAW_LENGTH);
     ItemCode arrows = typed.code("arrows");
-    AgainstAdvice given =
-        new AgainstAdvice(
-            SessionDetails.overrideWhy(typed), Named.ifAny(typed, AgainstAdvice.COACH));
+    AgainstAdvice given = AdviceOverridden.parse(typed);
     if (rig == null) {
       typed.fault("rig", "Which rig does this archer share?");
     }

@@ -2,8 +2,10 @@ package club.ascham.report;
 
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.check.CheckBench;
 import club.ascham.check.CheckBench.Bow;
@@ -12,6 +14,7 @@ import club.ascham.id.LoanId;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -54,6 +57,8 @@ class SlowerHandTest {
     quick.post("/receive/" + loan, all).then().statusCode(303);
     all.put("signs", "crack");
     all.put("words", "A line across the lower limb.");
+    all.put("once-key", "slow-" + loan);
+    slow.post("/receive/" + loan, all).then().statusCode(303);
     slow.post("/receive/" + loan, all).then().statusCode(303);
     slow.get("/loans/" + loan).then().body(containsString("A line across the lower limb"));
     assertEquals(1, told.open(bow));
@@ -110,6 +115,75 @@ class SlowerHandTest {
             Map.of("answer", "stop", "part", "string", "words", words))
         .then()
         .body(containsString("Yours is not kept"), containsString(words));
+  }
+
+  @Test
+  void atReceiving_ofThingsWithoutABow_itIsKeptToo() {
+    Bow bow = bench.lent("Ada Slower");
+    long loan = told.newestLoan();
+    rows.change("UPDATE loan_line SET rig_id = NULL WHERE loan_id = ?1", loan);
+    Map<String, Object> all = new HashMap<>();
+    rows.texts("SELECT id FROM loan_line WHERE loan_id = ?1", loan)
+        .forEach(line -> all.put("back-" + line, "on"));
+    Visitor quick = Visitor.signedInAs("officer");
+    quick.get("/receive/" + loan);
+    quick.post("/receive/" + loan, all).then().statusCode(303);
+    Visitor slow = Visitor.signedInAs("volunteer");
+    slow.get("/receive/" + loan);
+    all.put("signs", "crack");
+    slow.post("/receive/" + loan, all).then().statusCode(303);
+    assertTrue(told.open(bow) >= 1, "told of each thing");
+  }
+
+  @Test
+  void aSecondPressOfACheckThatAnswers_getsTheFirstOnesResult() {
+    Bow bow = bench.received();
+    long report =
+        told.tell(Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
+    Visitor volunteer = Visitor.signedInAs("volunteer");
+    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    Map<String, Object> form =
+        form(Map.of("report-" + report, "nothing-there", "once-key", "twice-" + report));
+    String first =
+        volunteer
+            .post("/check/" + bow.rig().value(), form)
+            .then()
+            .statusCode(303)
+            .extract()
+            .header("Location");
+    volunteer
+        .post("/check/" + bow.rig().value(), form)
+        .then()
+        .statusCode(303)
+        .header("Location", equalTo(first));
+    assertEquals(0, told.open(bow));
+  }
+
+  @Test
+  void aProgramMaySayThatItsWordsOnlyReadSo() {
+    Bow bow = bench.received();
+    Map<String, Object> note =
+        Map.of(
+            "words",
+            Map.of("limbs", "It snapped against the rack."),
+            "answers",
+            Map.of("string", "fine", "limbs", "note", "bolts", "fine"));
+    check(bow, note).then().statusCode(422).body("errors.field", hasItem("limbsWords"));
+    Map<String, Object> notSo = new HashMap<>(note);
+    notSo.put("notSo", true);
+    check(bow, notSo).then().statusCode(201);
+  }
+
+  private static Response check(Bow bow, Map<String, Object> more) {
+    Map<String, Object> body = new HashMap<>();
+    body.put("rig", bow.body().code());
+    body.put("allAsListed", true);
+    body.put("brace", "216 mm");
+    body.put("braceFrom", "grip-throat");
+    body.put("tillerUpper", "190 mm");
+    body.put("tillerLower", "186 mm");
+    body.putAll(more);
+    return ReportBench.api("volunteer").body(body).post("/api/checks");
   }
 
   @Test
