@@ -98,11 +98,6 @@ public record VerdictWords(
     return words.lines().map(String::strip).collect(Collectors.joining(" "));
   }
 
-  /** Part of the work is for someone else: it goes to the workshop. */
-  public boolean isForWorkshop() {
-    return has(BenchStep.Key.TO_WORKSHOP) || has(BenchStep.Key.OTHER_STRING);
-  }
-
   boolean has(BenchStep.Key key) {
     return steps.stream().anyMatch(step -> step.key() == key);
   }

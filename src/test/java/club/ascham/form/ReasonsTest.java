@@ -35,7 +35,9 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class ReasonsTest {
   private static final Pattern ASKED =
-      Pattern.compile("\\.(?:reason|reasonIfAny|source)\\(\\s*\"(\\w+)\"");
+      Pattern.compile(
+          "\\.(?:reason|reasonIfAny|source)\\(\\s*\"(\\w+)\""
+              + "|AdviceOverridden\\.(?:parse|why)\\(");
 
   /** Who asks for a reason, and where below its route is tried. */
   private static final Set<String> TRIED =
@@ -65,7 +67,9 @@ class ReasonsTest {
               "ReplacementsApi.found",
               "Request.why",
               "RuleDetails.source",
-              "SessionDetails.overrideWhy",
+              "SessionPages.overrideWhy",
+              "SessionsApi.overrideWhy",
+              "SharedBow.overrideWhy",
               "WorkPages.found"));
 
   @Inject Rows rows;
@@ -90,7 +94,7 @@ class ReasonsTest {
         String name = file.getFileName().toString().replace(".java", "");
         Matcher asked = ASKED.matcher(Files.readString(file));
         while (asked.find()) {
-          asking.add(name + "." + asked.group(1));
+          asking.add(name + "." + (asked.group(1) == null ? "overrideWhy" : asked.group(1)));
         }
       }
     }
