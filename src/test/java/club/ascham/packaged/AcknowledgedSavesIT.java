@@ -43,8 +43,8 @@ class AcknowledgedSavesIT {
   private int savedUnheard;
 
   @Test
-  void whatWasAcknowledged_isThereAfterEachOfTwentyKills() throws Exception {
-    survives(20);
+  void whatWasAcknowledged_isThereAfterEachOfTwelveKills() throws Exception {
+    survives(12);
   }
 
   @Test
