@@ -143,9 +143,13 @@ public class Queue {
       if (checkedAt == null || kind == Checks.Kind.LOOK || isBackAfterCheck()) {
         return Why.RECEIVED;
       }
-      return verdict == Verdict.Kind.FIT
-          ? told == null ? Why.NOT_PUT_BACK : Why.REPORTED
-          : verdict == Verdict.Kind.ADJUST ? Why.ADJUST : Why.RECEIVED;
+      if (verdict == Verdict.Kind.WITHDRAW) {
+        return Why.RECEIVED;
+      }
+      // Nothing is adjusted or put back before what was told is answered.
+      return told != null
+          ? Why.REPORTED
+          : verdict == Verdict.Kind.FIT ? Why.NOT_PUT_BACK : Why.ADJUST;
     }
 
     private boolean isBackAfterCheck() {

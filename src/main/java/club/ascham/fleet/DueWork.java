@@ -10,6 +10,7 @@ import java.util.Locale;
  * @param because what the day follows from
  * @param forBowIn the bow length that a string is made for; null for anything else
  * @param onLoan whether someone has it
+ * @param asked whether somebody asked for it; else a rule makes it due
  */
 public record DueWork(
     ItemCode code,
@@ -20,7 +21,8 @@ public record DueWork(
     LocalDate dueOn,
     String because,
     Integer forBowIn,
-    boolean onLoan) {
+    boolean onLoan,
+    boolean asked) {
 
   public String name() {
     return Naming.of(maker, model, kind);

@@ -8,10 +8,10 @@ import java.util.Optional;
 public enum FleetList {
   RIGS("Rigs"),
   LOANS_OVERDUE("Loans overdue"),
-  INSPECTIONS_OVERDUE("Safety inspections overdue"),
+  INSPECTIONS_OVERDUE("Safety inspections asked for or overdue"),
   STRINGS_DUE("Strings due in the next three months"),
   WITHDRAWALS("Parts withdrawn"),
-  ASK_BACK("To be asked back"),
+  ASK_BACK("Things to be asked back"),
   TROUBLE("What went wrong in the last twelve months");
 
   private final String title;

@@ -30,7 +30,8 @@ public class FleetReading {
   private static final String DUE_WORK =
       """
       SELECT i.code, i.kind, i.maker, i.model, w.work, w.due_on, w.because, s.for_bow_in,
-             EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
+             EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL),
+             w.task_id IS NOT NULL
         FROM work_due w
         JOIN item i ON i.id = w.item_id
         LEFT JOIN bowstring s ON s.id = i.id

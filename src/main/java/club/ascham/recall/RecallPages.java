@@ -20,6 +20,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,12 +48,17 @@ class RecallPages {
     }
   }
 
+  /** What a list on paper must say of itself. */
+  public record Asked(String said, LocalDate on) {}
+
   /**
+   * @param asked what was looked for, and on which day; null: nothing yet
    * @param holdersFile where the file of who has or had it is; null: nothing is asked for yet
    */
   @CheckedTemplate(basePath = "recall", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RecallPage(
       Typed typed,
+      Asked asked,
       String holdersFile,
       List<Traced> items,
       int inUse,
@@ -128,6 +134,7 @@ class RecallPages {
     boolean names = actor.role() != Role.COMMITTEE;
     return new RecallPage(
         typed,
+        query.map(known -> new Asked(known.said(), time.today())).orElse(null),
         query.map(RecallQuery::holdersAddress).orElse(null),
         found.stream()
             .map(

@@ -34,6 +34,22 @@ record RecallQuery(String maker, String model, String batch, String serial) {
     return nothing || faulty ? Optional.empty() : Optional.of(query);
   }
 
+  /** {@code maker Alderfen, batch 24-}: what was looked for. */
+  String said() {
+    StringJoiner said = new StringJoiner(", ");
+    name(said, "maker", maker);
+    name(said, "model", model);
+    name(said, "batch", batch);
+    name(said, "serial", serial);
+    return said.toString();
+  }
+
+  private static void name(StringJoiner said, String field, String value) {
+    if (value != null) {
+      said.add(field + " " + value);
+    }
+  }
+
   String address() {
     return "/recall?" + query();
   }

@@ -15,7 +15,7 @@ import java.util.List;
  * A receipt as a person gives it: the lines of the loan, what was told, and the deposit.
  *
  * @param happened when it came back; a late entry lies in the past
- * @param told what was told of the bow; its words stand alone where no sign was
+ * @param told what was told of the bow
  * @param depositKept what of the deposit is kept; zero: all of it goes back
  */
 record ReceiptDetails(
@@ -49,6 +49,11 @@ record ReceiptDetails(
       typed.fault(
           "depositKept", "No more can be kept than the deposit, " + deposit.format(currency) + ".");
     }
+    if (kept != null && kept.minor() > 0 && !lines.stream().allMatch(LineBack::back)) {
+      typed.fault(
+          "depositKept",
+          "Something is still out: say what is kept when the last of it comes back.");
+    }
     String why = typed.reasonIfAny("depositKeptWhy", LONGEST_WORDS);
     if (kept != null && kept.minor() > 0 && why == null) {
       typed.fault("depositKeptWhy", "Why is it kept? The borrower will ask.");
@@ -56,7 +61,7 @@ record ReceiptDetails(
     return new ReceiptDetails(
         lines,
         happened(typed, when),
-        Telling.parse(typed, Telling.Fields.PLAIN, choices(out), Telling.WordsAlone.NOTHING),
+        Telling.parse(typed, Telling.Fields.PLAIN, choices(out), Telling.WordsAlone.SOMETHING_ELSE),
         kept == null ? Money.ZERO : kept,
         why);
   }

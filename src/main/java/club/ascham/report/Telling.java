@@ -31,9 +31,7 @@ public record Telling(Set<Noticed> signs, String words, PartChoice part, RigId r
     /** They are not enough: a sign is asked for. */
     ASK,
     /** Something was seen, and this is what. */
-    SOMETHING_ELSE,
-    /** Somebody talks: nothing is told of the bow. */
-    NOTHING
+    SOMETHING_ELSE
   }
 
   /**

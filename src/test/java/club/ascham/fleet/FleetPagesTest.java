@@ -93,6 +93,18 @@ class FleetPagesTest {
   }
 
   @Test
+  void anInspectionAskedForToday_isNotSaidToBeLate() {
+    Rack.Hung rig = rack.readyRig("RIGHT", 20);
+    rack.asked(rig.limbs(), "LIMB_INSPECTION", "Reported: it creaks.");
+    String rows =
+        Visitor.signedInAs("committee").get("/fleet/rows?list=inspections-overdue").asString();
+    String line = rows.substring(rows.indexOf("/items/" + rig.limbsCode()));
+    line = line.substring(0, line.indexOf("</li>"));
+    assertTrue(line.contains("asked for today"), line);
+    rack.clear(List.of(rig));
+  }
+
+  @Test
   void aRigThatCostTrouble_standsOnThePage_withTheWayToEachTime() {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
     for (int i = 0; i < 30; i++) {

@@ -141,6 +141,18 @@ public class Rack {
         verdict);
   }
 
+  /** Somebody asked for an inspection that keeps it in. */
+  public void asked(ItemId item, String work, String why) {
+    rows.change(
+        """
+        INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
+        VALUES (?1, ?2, ?3, 1, ?4, 1, 'REPORTED')""",
+        item,
+        work,
+        time.now(),
+        why);
+  }
+
   @Transactional
   public void withdraw(ItemId item, String why) {
     rows.change(
@@ -207,6 +219,7 @@ public class Rack {
       rows.change("DELETE FROM loan_line WHERE rig_id = ?1", rig.id());
       loans.forEach(loan -> rows.change("DELETE FROM loan WHERE id = ?1", Long.valueOf(loan)));
       rig.parts().forEach(part -> rows.change("DELETE FROM withdrawal WHERE item_id = ?1", part));
+      rig.parts().forEach(part -> rows.change("DELETE FROM upkeep_task WHERE item_id = ?1", part));
       rows.change("DELETE FROM set_up WHERE rig_id = ?1", rig.id());
       rows.change("DELETE FROM fitting WHERE rig_id = ?1", rig.id());
       rows.change("DELETE FROM rig WHERE id = ?1", rig.id());

@@ -68,6 +68,16 @@ class ReceiptDetailsTest {
   }
 
   @Test
+  void nothingIsKeptOfTheDeposit_whileSomethingIsStillOut() {
+    read(
+        typed
+            .with("back-1", "on")
+            .with("depositKept", "5")
+            .with("depositKeptWhy", "Two of the arrows lie in the wood."));
+    assertNotNull(typed.faultAt("depositKept"));
+  }
+
+  @Test
   void moreThanTheDeposit_canNotBeKept_andKeepingNeedsItsReason() {
     read(typed.with("allBack", "yes").with("depositKept", "20.01").with("depositKeptWhy", "x"));
     assertNotNull(typed.faultAt("depositKept"));

@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import club.ascham.check.CheckBench;
@@ -86,6 +87,10 @@ class ReportStandsTest {
         .body(containsString("Answer what was told first"))
         .body(not(containsString("measure again")))
         .body(not(containsString("Put back: ready")));
+    String line = volunteer.get("/check").asString();
+    line = line.substring(line.indexOf("<li><span class=\"what\"><a href=\"" + check));
+    line = line.substring(0, line.indexOf("</li>"));
+    assertFalse(line.contains("adjust first"), line);
   }
 
   @Test
@@ -160,7 +165,12 @@ class ReportStandsTest {
         .post("/api/receipts")
         .then()
         .statusCode(201);
-    assertEquals(0, rows.number("SELECT count(*) FROM report WHERE loan_id = ?1", loan));
+    assertEquals(
+        List.of("SOMETHING_ELSE"),
+        rows.texts(
+            "SELECT s.sign FROM report_sign s JOIN report r ON r.id = s.report_id WHERE r.loan_id = ?1",
+            loan),
+        "the words are told all the same");
   }
 
   @Test

@@ -99,11 +99,6 @@ class TellingTest {
     assertEquals(
         Set.of(Noticed.SOMETHING_ELSE),
         Telling.parse(seen, Fields.PLAIN, BOW, WordsAlone.SOMETHING_ELSE).signs());
-    Typed talk = Typed.nothing().with("words", "lovely bow");
-    Telling nothing = Telling.parse(talk, Fields.PLAIN, BOW, WordsAlone.NOTHING);
-    assertTrue(nothing.isNothing());
-    assertEquals("lovely bow", nothing.words());
-    assertTrue(talk.sound());
   }
 
   @ParameterizedTest(name = "“{0}” asks for {1}")

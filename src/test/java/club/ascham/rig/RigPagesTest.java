@@ -55,6 +55,16 @@ class RigPagesTest {
   }
 
   @Test
+  void whatIsReady_isOfferedForIssue_toThoseWhoIssue() {
+    String rig =
+        "/rigs/"
+            + bench.number(
+                "SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");
+    Visitor.signedInAs("officer").get(rig).then().body(containsString("Issue it"));
+    Visitor.signedInAs("volunteer").get(rig).then().body(not(containsString("Issue it")));
+  }
+
+  @Test
   void assembling_fromBodyToPress_leadsToTheRig() {
     Visitor officer = Visitor.signedInAs("officer");
     Bench.Laid riser = bench.adjustableRiser("LEFT", 25);
