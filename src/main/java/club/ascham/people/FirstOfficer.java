@@ -43,13 +43,20 @@ public class FirstOfficer {
             offered.getBytes(StandardCharsets.UTF_8), given.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** Spends the code. The first officer holds the permit for a year, then an officer renews it. */
+  /**
+   * Spends the code; false: somebody was quicker with it, and nothing is made. The first officer
+   * holds the permit for a year, then an officer renews it.
+   */
   @Writes
-  void create(String name, String password) {
+  boolean create(String given, String name, String password) {
+    if (!knows(given)) {
+      return false;
+    }
     accounts.persist(
         new Account(name, passwords.hash(password), Role.OFFICER, time.today().plusYears(1)));
     accounts.flush();
     story.tell(Story.Told.ofClub(time.now(), null, "Made the first officer's account."));
     code.set(null);
+    return true;
   }
 }

@@ -49,7 +49,10 @@ class FirstOfficerPages {
     if (!typed.sound()) {
       return Go.again(new FirstOfficerPage(firstOfficer.isOffered(), typed));
     }
-    firstOfficer.create(name, password);
+    if (!firstOfficer.create(code, name, password)) {
+      typed.fault("code", "The code is spent: somebody made the first account with it just now.");
+      return Go.again(new FirstOfficerPage(firstOfficer.isOffered(), typed));
+    }
     return Go.to("/sign-in", "The account is made. Sign in with it.");
   }
 }
