@@ -117,8 +117,8 @@ def half_drawn(limb, brace, lean, tension, draw, steps=12):
     """Force and stored energy of one half: its string keeps its length from brace on, whatever the
     other limb does, since the archer holds the nock on the draw axis."""
     half, rest = limb.under(brace, lean, tension)[1:]
-    guess = [lean - 0.02, tension]
-    for at in np.linspace(brace, draw, steps + 1)[1:]:
+    guess = [lean - 0.004, tension]
+    for at in brace + (draw - brace) * (np.arange(1, steps + 1) / steps) ** 2:
         def both(u):
             gap, along, _ = limb.under(at, u[0], u[1])
             return [gap, along - half]

@@ -43,7 +43,7 @@ weibull <- function(entered, end, failed) {
   told
 }
 
-said <- function(x) paste(ifelse(is.na(x), "null", formatC(x, digits = 12, format = "g")), collapse = " ")
+said <- function(x) paste(ifelse(is.na(x), "null", sprintf("%.12g", x)), collapse = " ")
 
 curve <- function(entered, end, failed) {
   if (!any(failed)) return(rep("none", 5))

@@ -1,4 +1,4 @@
-# Run: python3 src/test/java/club/ascham/bench/points/rigid_limb_points.py (needs numpy and scipy). Used by bench's RigidLimbPointsTest.
+# Run: python3 src/test/java/club/ascham/bench/points/rigid_limb_points.py (needs numpy and scipy). Used by bench's StaticsPointsTest.
 """Rigid limbs on springs: states found by solving, forces as slopes of the energy (mechanics/rigid_limb.py)."""
 import math
 import os
