@@ -25,6 +25,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -50,6 +51,10 @@ class BenchPages {
           "targetBraceMm", Plausible.BRACE,
           "tillerMm", Plausible.TILLER,
           "targetMm", Plausible.TILLER);
+
+  /** Lengths that the trade has in whole inches; a draw is as long as it is. */
+  private static final Set<String> BY_WHOLE_INCHES =
+      Set.of("bowLengthIn", "markedRiserIn", "riserIn");
 
   /** An answer in words. */
   public record Said(String number, String range, List<String> more, String basis) {}
@@ -309,8 +314,13 @@ class BenchPages {
     numbers.forEach(field -> question.with(field, typed.value(field)));
     for (String field : lengths) {
       Length length = length(typed, field);
-      question.with(
-          field, length == null ? null : field.endsWith("In") ? inches(length) : length.mm());
+      if (length != null) {
+        question.with(
+            field,
+            BY_WHOLE_INCHES.contains(field)
+                ? inches(length)
+                : field.endsWith("In") ? (Number) length.inches() : length.mm());
+      }
     }
     return question;
   }

@@ -79,7 +79,7 @@ final class BenchQuestions {
   /** What is no slip on any bow, and most likely one on this. */
   private static void askBack(
       Typed typed, Bands club, double bowIn, double stringMm, double braceMm, double targetMm) {
-    if (stringMm > (bowIn - LEAST_SHORTER_IN) * MM_PER_IN) {
+    if (isMore(stringMm, (bowIn - LEAST_SHORTER_IN) * MM_PER_IN)) {
       typed.fault(
           "stringLengthMm",
           "That is as long as the bow. A label names the bow that a string is made for; the string"
@@ -88,7 +88,8 @@ final class BenchQuestions {
     if (typed.ticked(SURE)) {
       return;
     }
-    if (braceMm < LOWEST_BRACE * bowIn * MM_PER_IN || braceMm > HIGHEST_BRACE * bowIn * MM_PER_IN) {
+    if (isMore(LOWEST_BRACE * bowIn * MM_PER_IN, braceMm)
+        || isMore(braceMm, HIGHEST_BRACE * bowIn * MM_PER_IN)) {
       typed.fault(
           "braceMm",
           "Hardly a bow of %.0f in stands at %s. Look at both figures again; if they are right, say so below."
@@ -102,6 +103,11 @@ final class BenchQuestions {
                     "targetMm",
                     "What is in force here for that length is %s to %s. If the maker says otherwise, say so below."
                         .formatted(LengthText.both(band.low()), LengthText.both(band.high()))));
+  }
+
+  /** To what a length is kept by: 61 in are no more than 61 times 25.4 mm. */
+  private static boolean isMore(double mm, double thanMm) {
+    return Length.ofMm(mm).compareTo(Length.ofMm(thanMm)) > 0;
   }
 
   static Optional<BoltReckoning> bolts(Typed typed) {

@@ -195,7 +195,6 @@ record StaticsQuestion(
     ElasticLimb below = lower == null ? above : lower.orElse(limb).made();
     ElasticBow bow = new ElasticBow(above, below);
     ElasticBow.Braced braced = stringIn == null ? bow.bracedAt(braceIn) : bow.strung(stringIn);
-    ElasticBow.Braced higher = bow.bracedAt(braced.braceIn() + NUDGE_IN);
     List<Double> forces = new ArrayList<>();
     List<Double> energies = new ArrayList<>();
     for (double draw : draws()) {
@@ -206,12 +205,24 @@ record StaticsQuestion(
     return new Statics(
         braced.braceIn(),
         braced.stringIn(),
-        NUDGE_IN / (higher.stringIn() - braced.stringIn()),
+        braceByString(bow, braced),
         braced.tensionLb(),
         braced.distanceIn(above.rootXIn(), above.rootYIn()),
         braced.distanceIn(below.rootXIn(), -below.rootYIn()),
         forces,
         energies);
+  }
+
+  /** To both sides of this brace; upward alone where a lower one would lie against the limbs. */
+  private static double braceByString(ElasticBow bow, ElasticBow.Braced braced) {
+    ElasticBow.Braced higher = bow.bracedAt(braced.braceIn() + NUDGE_IN);
+    ElasticBow.Braced lower;
+    try {
+      lower = bow.bracedAt(braced.braceIn() - NUDGE_IN);
+    } catch (OutOfDomain againstTheLimbs) {
+      lower = braced;
+    }
+    return (higher.braceIn() - lower.braceIn()) / (higher.stringIn() - lower.stringIn());
   }
 
   private List<Double> draws() {

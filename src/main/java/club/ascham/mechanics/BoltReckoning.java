@@ -101,7 +101,7 @@ public record BoltReckoning(
     }
     // A step that would leave it farther from its aim is none.
     double least = STEP * mmPerTurn;
-    if (Math.abs(excess) < ReadingScatter.EYE_MM
+    if (ReadingScatter.isLess(Math.abs(excess), ReadingScatter.EYE_MM)
         || Math.abs(least - Math.abs(excess)) >= Math.abs(excess)) {
       return nothing(
           tillerMm, Outcome.LEAVE_IT, ". It is off by less than a reading can tell.", record);

@@ -110,7 +110,10 @@ public record ElasticLimb(
       if (gap.value(0) <= 0) {
         throw new OutOfDomain("braceIn", "The limb would be slack: the line lies within its rest.");
       }
-      double high = 1;
+      // From far below what the limb is stiff for: pulled harder, it has other shapes at the line
+      // too.
+      double first = Math.min(1, 1 / (profile.compliance[0] * profile.lengthIn * profile.lengthIn));
+      double high = first;
       while (gap.value(high) > 0) {
         high *= 2;
         if (high > 2 * MOST_TENSION_LB) {
@@ -119,7 +122,7 @@ public record ElasticLimb(
       }
       double tension =
           new BracketingNthOrderBrentSolver(1e-13, 1e-11, 1e-14, 5)
-              .solve(200, gap, high == 1 ? 0 : high / 2, high);
+              .solve(200, gap, high == first ? 0 : high / 2, high);
       if (tension > MOST_TENSION_LB) {
         throw new OutOfDomain("drawsIn", "No bowstring bears what would bring the limb there.");
       }

@@ -12,7 +12,15 @@ public final class ReadingScatter {
   /** Half the finest step that anybody reads: nearer to its aim than this, a distance is there. */
   static final double READABLE_MM = 0.5;
 
+  /** Lengths are told to a hundred-thousandth of a millimetre; binary fractions lose less. */
+  private static final double TOLD_MM = 5e-6;
+
   private ReadingScatter() {}
+
+  /** Whether a distance is less than another, to what a length is told by: 4.1 - 3.1 is 1. */
+  static boolean isLess(double mm, double thanMm) {
+    return mm < thanMm - TOLD_MM;
+  }
 
   /** Standard deviation of brace, read in steps of {@code stepMm}. */
   public static double braceMm(double stepMm) {

@@ -116,7 +116,8 @@ public record TwistReckoning(
     double chance = search.chance(room);
     int likely = search.likely();
     boolean isThere =
-        Math.abs(wanted) < ReadingScatter.READABLE_MM || (likely == 0 && search.most() > 0);
+        ReadingScatter.isLess(Math.abs(wanted), ReadingScatter.READABLE_MM)
+            || (likely == 0 && search.most() > 0);
     int turns = direction * Math.min(likely, room);
     boolean sound =
         count == null || (count + turns >= limits.fewest() && count + turns <= limits.most());
@@ -201,7 +202,7 @@ public record TwistReckoning(
 
     /** The number that comes nearest; as many as there are, where none gets there. */
     int likely() {
-      if (wanted < ReadingScatter.READABLE_MM) {
+      if (ReadingScatter.isLess(wanted, ReadingScatter.READABLE_MM)) {
         return 0;
       }
       Integer enough = fewest(change -> change.mean() * direction);

@@ -106,6 +106,27 @@ def drawn(limb, brace, tension, draw, steps=12):
     return force, 2 * (limb.under(draw, guess[0], guess[1])[2] - rest)
 
 
+def braced_unlike(upper, lower, brace, tension):
+    """Tension and lean of the string that braces two limbs so high."""
+    def both(u):
+        return [upper.under(brace, u[1], u[0])[0], lower.under(brace, -u[1], u[0])[0]]
+    return fsolve(both, [tension, 0.0], xtol=1e-13)
+
+
+def half_drawn(limb, brace, lean, tension, draw, steps=12):
+    """Force and stored energy of one half: its string keeps its length from brace on, whatever the
+    other limb does, since the archer holds the nock on the draw axis."""
+    half, rest = limb.under(brace, lean, tension)[1:]
+    guess = [lean - 0.004, tension]
+    for at in brace + (draw - brace) * (np.arange(1, steps + 1) / steps) ** 2:
+        def both(u):
+            gap, along, _ = limb.under(at, u[0], u[1])
+            return [gap, along - half]
+        guess = list(fsolve(both, guess, xtol=1e-13))
+        assert max(abs(off) for off in both(guess)) < 1e-8, (draw, both(guess))
+    return -guess[1] * math.sin(guess[0]), limb.under(draw, guess[0], guess[1])[2] - rest
+
+
 def straight_bow():
     limb = Limb(32, 0, 4, 0, lambda s: 1e5 * ((32 - s) / 32 + 1e-4), lambda s: 0.0)
     tension, (gap, half, _) = braced_at(limb, 6)
