@@ -2,6 +2,7 @@ package club.ascham.bow;
 
 import club.ascham.bow.Rise.Factor;
 import club.ascham.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -233,18 +234,38 @@ public final class FingerWeight {
           (markedLb + MARKING_LB) * change.factor().high() * part.high() * (1 + setting));
     }
 
+    /**
+     * Each by its spread. Where they contradict each other the spread grows by Birge's ratio (R. T.
+     * Birge, The calculation of errors by the method of least squares, Physical Review 40, 1932,
+     * pp. 207 to 227; from memory): a mark and a scale that are far apart are not both right, and
+     * what lies between them is no better known than either.
+     */
     private Factor together(Factor told, List<ScaleReading> heeded, double drawIn) {
+      List<Factor> all = new ArrayList<>();
+      all.add(told);
+      heeded.forEach(reading -> all.add(brought(reading, drawIn)));
       double precision = 0;
       double sum = 0;
-      for (int i = -1; i < heeded.size(); i++) {
-        Factor one = i < 0 ? told : brought(heeded.get(i), drawIn);
-        double sd = (one.high() - one.low()) / 4;
-        precision += 1 / (sd * sd);
-        sum += one.likely() / (sd * sd);
+      for (Factor one : all) {
+        precision += 1 / square(sd(one));
+        sum += one.likely() / square(sd(one));
       }
       double likely = sum / precision;
-      double sd = 1 / Math.sqrt(precision);
-      return new Factor(likely, Math.max(0, likely - 2 * sd), likely + 2 * sd);
+      double apart = 0;
+      for (Factor one : all) {
+        apart += square((one.likely() - likely) / sd(one));
+      }
+      double birge = Math.max(1, Math.sqrt(apart / (all.size() - 1)));
+      double spread = 2 * birge / Math.sqrt(precision);
+      return new Factor(likely, Math.max(0, likely - spread), likely + spread);
+    }
+
+    private static double sd(Factor one) {
+      return (one.high() - one.low()) / 4;
+    }
+
+    private static double square(double number) {
+      return number * number;
     }
 
     /** A reading as the force that it means at this draw on this riser. */

@@ -10,9 +10,11 @@ import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
@@ -20,6 +22,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestPath;
@@ -41,6 +44,8 @@ class ExchangeApi {
    * @param dryRun whether nothing was changed
    */
   record ReportBody(boolean dryRun, List<FileLine> lists) {}
+
+  private static final MediaType CSV = new MediaType("text", "csv");
 
   private final Export export;
   private final Everything everything;
@@ -89,7 +94,7 @@ class ExchangeApi {
 
   @POST
   @Path("/import")
-  @Consumes("text/csv")
+  @Consumes(MediaType.WILDCARD) // of another kind is told only to those who may import at all
   @Operation(
       summary =
           "Import one file, all of it or nothing; which list it is, its first line says. dryRun=true"
@@ -106,7 +111,14 @@ class ExchangeApi {
                       name = "the club's own brace bands",
                       value =
                           "bowLengthIn,low,high,source\n54,6 1/2 in,7 1/2 in,Measured on our own\n")))
-  public Response take(byte[] file, @RestQuery boolean dryRun, @RestQuery String onceKey) {
+  public Response take(
+      byte[] file,
+      @RestQuery boolean dryRun,
+      @RestQuery String onceKey,
+      @Parameter(hidden = true) @HeaderParam(HttpHeaders.CONTENT_TYPE) MediaType type) {
+    if (type == null || !CSV.isCompatible(type)) {
+      return Problem.response(415, "Not that kind", "A list is sent as text/csv.");
+    }
     List<CsvFile> files = List.of(new CsvFile("file", file == null ? new byte[0] : file));
     if (dryRun) {
       return answer(true, door.tryOut(files));

@@ -120,7 +120,8 @@ class ItemDesk {
     Typed typed = Typed.nothing();
     ItemKind kind = kind(slug, body, typed);
     Optional<ItemDetails> details = kind == null ? Optional.empty() : read(kind, body, typed);
-    if (details.isEmpty()) {
+    refuseCode(body, typed);
+    if (details.isEmpty() || !typed.sound()) {
       return Problem.of(typed);
     }
     return added(addItem.add(details.get(), 1, typed.value("onceKey")), slug, shape);
@@ -135,6 +136,7 @@ class ItemDesk {
     typed.with("copies", body.get("copies"));
     alike.putAll(body);
     alike.remove("copies");
+    refuseCode(body, typed);
     if (!typed.has("copies")) {
       typed.fault("copies", "Say how many, from 1 to " + AddItem.MOST_AT_ONCE + ".");
     }
@@ -253,6 +255,12 @@ class ItemDesk {
   }
 
   // ---- reading a body
+
+  private static void refuseCode(Map<String, Object> body, Typed typed) {
+    if (body.get("code") != null) {
+      typed.fault("code", "The register gives each thing its code: leave it out.");
+    }
+  }
 
   private static Map<String, Object> orEmpty(Map<String, Object> sent) {
     return sent == null ? Map.of() : sent;

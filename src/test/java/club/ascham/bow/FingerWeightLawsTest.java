@@ -48,22 +48,35 @@ class FingerWeightLawsTest {
   }
 
   @Property(tries = 200)
-  void oneMoreReading_neverWidensTheRange_andPullsTowardItself(
+  void oneMoreReadingThatAgrees_narrowsTheRange(
+      @ForAll @DoubleRange(min = 14, max = 40) double markedLb,
+      @ForAll @DoubleRange(min = 22, max = 31) double drawIn,
+      @ForAll @DoubleRange(min = 0.96, max = 1.04) double off,
+      @ForAll @IntRange(min = 0, max = 5) int before) {
+    WeightOnFingers fewer = read(markedLb, drawIn, off, before);
+    WeightOnFingers more = read(markedLb, drawIn, off, before + 1);
+    assertTrue(more.highLb() - more.lowLb() < fewer.highLb() - fewer.lowLb());
+  }
+
+  @Property(tries = 200)
+  void whatTheScaleShowedAtThisDraw_isNeverRuledOut_andPullsTowardItself(
       @ForAll @DoubleRange(min = 14, max = 40) double markedLb,
       @ForAll @DoubleRange(min = 22, max = 31) double drawIn,
       @ForAll @DoubleRange(min = 0.8, max = 1.25) double off,
       @ForAll @IntRange(min = 0, max = 5) int before) {
+    double reading = off * read(markedLb, drawIn, off, 0).lb();
+    WeightOnFingers fewer = read(markedLb, drawIn, off, before);
+    WeightOnFingers more = read(markedLb, drawIn, off, before + 1);
+    assertTrue(more.lowLb() <= reading && reading <= more.highLb(), more + " without " + reading);
+    assertTrue(Math.abs(more.lb() - reading) <= Math.abs(fewer.lb() - reading) + 1e-9);
+  }
+
+  /** After so many equal readings at this draw, each so many times what the mark says. */
+  private static WeightOnFingers read(double markedLb, double drawIn, double off, int readings) {
     SetUpFigures setUp = Bows.setUp(222, 180, 176);
     double expected = FingerWeight.of(Bows.weighedRig(25, markedLb, List.of()), setUp, drawIn).lb();
     ScaleReading reading = new ScaleReading(drawIn, off * expected, 25);
-    WeightOnFingers fewer =
-        FingerWeight.of(
-            Bows.weighedRig(25, markedLb, Collections.nCopies(before, reading)), setUp, drawIn);
-    WeightOnFingers more =
-        FingerWeight.of(
-            Bows.weighedRig(25, markedLb, Collections.nCopies(before + 1, reading)), setUp, drawIn);
-    assertTrue(more.highLb() - more.lowLb() < fewer.highLb() - fewer.lowLb());
-    assertTrue(
-        Math.abs(more.lb() - reading.forceLb()) <= Math.abs(fewer.lb() - reading.forceLb()) + 1e-9);
+    return FingerWeight.of(
+        Bows.weighedRig(25, markedLb, Collections.nCopies(readings, reading)), setUp, drawIn);
   }
 }

@@ -144,15 +144,27 @@ class FingerWeightTest {
   }
 
   // Normal spreads: precisions add. Mark 24 lb at 28 in, asked there: 21.85 to 26.25, so sd 1.1;
-  // the
-  // reading 26 lb at 28 in: 25 x 0.975 to 27 x 1.025, so sd 0.825.
+  // the reading 25 lb at 28 in: 24 x 0.975 to 26 x 1.025, so sd 0.8125.
   @Test
   void aReading_isWeighedWithTheMarkByTheInverseSquaresOfTheirSpreads() {
     double mark = 1 / (1.1 * 1.1);
-    double reading = 1 / (0.825 * 0.825);
-    WeightOnFingers weight = weighed(25, 28, new ScaleReading(28, 26, 25));
-    assertEquals((24 * mark + 26 * reading) / (mark + reading), weight.lb(), 1e-9);
+    double reading = 1 / (0.8125 * 0.8125);
+    WeightOnFingers weight = weighed(25, 28, new ScaleReading(28, 25, 25));
+    assertEquals((24 * mark + 25 * reading) / (mark + reading), weight.lb(), 1e-9);
     assertEquals(4 / Math.sqrt(mark + reading), weight.highLb() - weight.lowLb(), 1e-9);
+  }
+
+  // Mark 24 lb with sd 1.1, reading 28 lb with sd 0.85: chi squared 4^2 / (1.1^2 + 0.85^2) = 8.28
+  // of one degree of freedom, so Birge's ratio is 2.877.
+  @Test
+  void aReadingFarFromTheMark_widensTheRange_sinceBothCantBeRight() {
+    WeightOnFingers weight = weighed(25, 28, new ScaleReading(28, 28, 25));
+    double precision = 1 / (1.1 * 1.1) + 1 / (0.85 * 0.85);
+    assertEquals(
+        4 * 4 / Math.hypot(1.1, 0.85) / Math.sqrt(precision),
+        weight.highLb() - weight.lowLb(),
+        1e-9);
+    assertTrue(weight.highLb() > 28, "what the scale showed at this very draw is not ruled out");
   }
 
   @Test
