@@ -142,7 +142,10 @@ class IssueDesk {
         suited.isEmpty() ? assembly(archer, today) : List.of());
   }
 
-  /** {@code 10 to 14 lb, 12 lb first; to 16 lb with a reason and a coach who agreed}. */
+  /**
+   * {@code 10 to 14 lb, 12 lb first; to 16 lb with a reason and a coach who agreed; over 20 lb to
+   * nobody of this age}.
+   */
   private static String weights(NewcomerFit suits) {
     WeightCeiling ceiling = suits.ceiling();
     return RigWords.lb(suits.leastLb())
@@ -153,7 +156,10 @@ class IssueDesk {
         + " first"
         + (ceiling.mostLb() > ceiling.freeLb()
             ? "; to " + RigWords.lb(ceiling.mostLb()) + " with a reason and a coach who agreed"
-            : "");
+            : "")
+        + (ceiling.refusedAboveLb() == null
+            ? ""
+            : "; over " + RigWords.lb(ceiling.refusedAboveLb()) + " to nobody of this age");
   }
 
   /** Whether it would do but for a weight that this archer is never given. */

@@ -3,10 +3,14 @@ package club.ascham.loan;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.bow.BracePoint;
+import club.ascham.bow.DrawLength;
+import club.ascham.bow.Newcomer;
 import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.concern.Weight;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
@@ -47,14 +51,21 @@ class SlipPages {
    * What was said and shown as it was handed over.
    *
    * @param draw the archer's draw length; null: a session
+   * @param shortestArrow null: a session
    * @param arrows whether arrows are out (likewise stringer): only what was lent is spoken of
    */
   record Handed(
-      List<LoanLine> lent, String draw, String deposit, boolean arrows, boolean stringer) {}
+      List<LoanLine> lent,
+      String draw,
+      String shortestArrow,
+      String deposit,
+      boolean arrows,
+      boolean stringer) {}
 
   /**
    * One bow of the slip.
    *
+   * @param weight on these fingers; null: a session, or it can't be reckoned
    * @param brace null: not set up (and {@code others} empty)
    * @param others what the club sets and nobody at home has to measure
    * @param checked the day it was last checked with measurements; null: never yet
@@ -62,6 +73,7 @@ class SlipPages {
   record Bow(
       String name,
       String about,
+      String weight,
       Figure brace,
       List<Figure> others,
       LocalDate checked,
@@ -114,12 +126,15 @@ class SlipPages {
         lent.stream().map(LoanLine::rig).filter(Objects::nonNull).distinct().toList();
     List<Inspections.Last> inspected = inspections.lastOf(sheet.id());
     Map<RigId, LocalDate> checked = inspections.checked(sheet.id());
+    Archer archer = archer(sheet);
     List<Bow> bows =
-        specs.of(rigs).values().stream().map(card -> bow(card, checked, inspected)).toList();
+        specs.of(rigs).values().stream()
+            .map(card -> bow(card, archer, checked, inspected))
+            .toList();
     return new SlipPage(
         sheet,
         lender(),
-        handed(sheet, lent),
+        handed(sheet, archer, lent),
         askBack.of(sheet.id()).orElse(null),
         bows,
         known(sheet.id()));
@@ -133,35 +148,60 @@ class SlipPages {
         rules.braceMayMove() == null ? null : LengthText.both(rules.braceMayMove()));
   }
 
-  private Handed handed(LoanSheet sheet, List<LoanLine> lent) {
+  /** Null: a session, or a borrower of whom nothing is kept any more. */
+  private static Archer archer(LoanSheet sheet) {
+    return sheet.drawLength() == null || sheet.ageBand() == null
+        ? null
+        : new Archer(
+            sheet.hand(),
+            null,
+            new DrawLength(sheet.drawLength(), sheet.drawEstimated()),
+            sheet.ageBand(),
+            sheet.experience());
+  }
+
+  private Handed handed(LoanSheet sheet, Archer archer, List<LoanLine> lent) {
     return new Handed(
         lent,
         sheet.drawLength() == null ? null : LengthText.both(sheet.drawLength()),
+        archer == null ? null : Newcomer.fit(archer.answers()).shortestArrow().said(),
         new Money(sheet.depositMinor()).format(lending.currency()),
         lent.stream().anyMatch(LoanLine::isArrows),
         lent.stream().anyMatch(LoanLine::isStringer));
   }
 
   /**
-   * What whoever shoots it should know and is no reason to bring it back at once; that its set-up
-   * is not done, although that keeps a bow in.
+   * What speaks against what is lent and is no reason to bring it back at once; that its set-up is
+   * not done, although that keeps a bow in. Notes are for the club.
    */
   private List<String> known(LoanId loan) {
     return concerns.of(loan).all().stream()
-        .filter(one -> !one.blocks() || one.matter() == Matter.NOT_SET_UP)
+        .filter(one -> one.weight() == Weight.SPEAKS_AGAINST || one.matter() == Matter.NOT_SET_UP)
         .map(Concern::said)
         .toList();
   }
 
   private static Bow bow(
-      RigCard card, Map<RigId, LocalDate> checked, List<Inspections.Last> inspected) {
+      RigCard card,
+      Archer archer,
+      Map<RigId, LocalDate> checked,
+      List<Inspections.Last> inspected) {
     return new Bow(
         card.name(),
         card.spec().map(RigWords::about).orElse(""),
+        archer == null ? null : archer.weightOf(card).map(SlipPages::said).orElse(null),
         card.setUp() == null ? null : brace(card.setUp()),
         card.setUp() == null ? List.of() : others(card.setUp()),
         checked.get(card.id()),
         inspected.stream().filter(one -> card.id().value() == one.rig()).toList());
+  }
+
+  private static String said(WeightOnFingers weight) {
+    return "about %s, %s to %s"
+        .formatted(
+            RigWords.lb(Math.rint(weight.lb())),
+            RigWords.lb(Math.floor(weight.lowLb())),
+            RigWords.lb(Math.ceil(weight.highLb())));
   }
 
   private static Figure brace(SetUpFigures setUp) {

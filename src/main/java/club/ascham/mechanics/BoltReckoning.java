@@ -225,7 +225,8 @@ public record BoltReckoning(
       Domain.within(quantity, out, 0, 20);
       if (most != null && out > most) {
         throw new OutOfDomain(
-            quantity, "It stands further out than its maker allows: turn it in before anything.");
+            quantity,
+            "It stands further out than its maker allows: take the string off, then turn it in before anything.");
       }
     }
   }
