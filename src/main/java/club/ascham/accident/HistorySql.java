@@ -40,7 +40,7 @@ final class HistorySql {
           + " (SELECT group_concat(lower(s.part) || ': ' || s.words, '; ') FROM check_sign s WHERE s.check_id = x.id AND s.gravity <> 'FINE'),"
           + " x.corrects_id, p.name, x.released_at, r.name"
           + whileFitted("bow_check", "happened_at")
-          + "JOIN account p ON p.id = x.checked_by LEFT JOIN account r ON r.id = x.released_by";
+          + "JOIN account p ON p.id = x.checked_by AND x.id NOT IN (SELECT check_id FROM undone_look) LEFT JOIN account r ON r.id = x.released_by";
 
   static final String ADJUSTMENTS =
       "SELECT t.value, x.rig_id, "

@@ -171,11 +171,7 @@ class ChangeParts {
             l ->
                 moves.exchangeOn(
                     l,
-                    swaps.stream()
-                        .map(Swap::on)
-                        .filter(Objects::nonNull)
-                        .map(Part::id)
-                        .toList()));
+                    swaps.stream().map(Swap::on).filter(Objects::nonNull).map(Part::id).toList()));
     List<ItemId> touched = new ArrayList<>();
     StringBuilder said = new StringBuilder();
     // All that comes off comes off first: a one-piece bow can't meet limbs, nor a place two parts.

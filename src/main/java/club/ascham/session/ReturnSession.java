@@ -181,8 +181,7 @@ class ReturnSession {
   }
 
   /** Whether the look was enough to put it back ready. */
-  private boolean putBack(
-      LoanId loan, RigBack rig, Against against, List<Long> kept, Instant now) {
+  private boolean putBack(LoanId loan, RigBack rig, Against against, List<Long> kept, Instant now) {
     long looks = sessions.looksSinceFullCheck(rig.rig());
     boolean enough =
         LookRule.suffices(rig.somethingSeen(), against, looks, club.rules().fullCheckEveryLooks());
@@ -190,16 +189,18 @@ class ReturnSession {
     if (!rig.somethingSeen() && !LookRule.isBeyondALook(against)) {
       kept.add(
           rows.number(
-          """
+              """
           INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
                                  verdict_text, released_at, released_by)
           VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5, ?6) RETURNING id""",
-          rig.rig(),
-          now,
-          actor.id(),
-          enough ? "Looked over after a session: fine." : "Looked over: fine. A full check is due.",
-          enough ? now : null,
-          enough ? actor.id() : null));
+              rig.rig(),
+              now,
+              actor.id(),
+              enough
+                  ? "Looked over after a session: fine."
+                  : "Looked over: fine. A full check is due.",
+              enough ? now : null,
+              enough ? actor.id() : null));
     }
     List<ItemId> parts = sessions.partsOf(rig.rig());
     story.tell(

@@ -74,7 +74,8 @@ public class DatabaseRefusal extends RuntimeException {
               "reopened-without-an-undo",
               "What came back goes out by a new issue, or by undoing the press that took it in."),
           Map.entry(
-              "undone-though-lent-since", "It was lent again since: that loan rests on its return."),
+              "undone-though-lent-since",
+              "It was lent again since: that loan rests on its return."),
           Map.entry(
               "undone-though-kept-in-since",
               "Something keeps it in since it came back: look at what stands against it."),

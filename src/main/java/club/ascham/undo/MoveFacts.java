@@ -153,7 +153,8 @@ class MoveFacts {
 
   /** All of them, the last first. */
   List<Move> page(int skipped, int atMost) {
-    return rows.list(Move.class, COLUMNS + "ORDER BY m.id DESC LIMIT ?1 OFFSET ?2", atMost, skipped);
+    return rows.list(
+        Move.class, COLUMNS + "ORDER BY m.id DESC LIMIT ?1 OFFSET ?2", atMost, skipped);
   }
 
   Optional<Move> ofReceipt(long receipt) {
@@ -241,8 +242,7 @@ class MoveFacts {
         .flatMap(against -> against.blocking().all().stream())
         .filter(
             one ->
-                one.since().isAfter(day)
-                    || since.contains(new Source(one.matter(), one.source())))
+                one.since().isAfter(day) || since.contains(new Source(one.matter(), one.source())))
         .toList();
   }
 }

@@ -17,7 +17,8 @@ enum Resting {
   WITHDRAWN("was withdrawn, decided on or released since.", false),
   TOLD("Something was told of it since: it stands with the bow as it is now.", false),
   ANSWERED("What was told as it came back is answered since: somebody looked at it.", false),
-  SETTLED("Its deposit was settled since, as the rest of loan %2$s came back: undo that first.", false),
+  SETTLED(
+      "Its deposit was settled since, as the rest of loan %2$s came back: undo that first.", false),
   FORGOTTEN("Whoever had it was forgotten since, as they asked.", false);
 
   private final String words;

@@ -32,8 +32,7 @@ class UndoMove {
   private final Actor actor;
   private final ClubTime time;
 
-  UndoMove(
-      MoveFacts facts, Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  UndoMove(MoveFacts facts, Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
     this.facts = facts;
     this.rows = rows;
     this.story = story;
@@ -62,8 +61,7 @@ class UndoMove {
       return Optional.of("The committee looks on.");
     }
     MayUndo.Press press = press(move);
-    Optional<String> early =
-        MayUndo.byTimeAndHand(press, actor.isOfficer(), time.today());
+    Optional<String> early = MayUndo.byTimeAndHand(press, actor.isOfficer(), time.today());
     return early.isPresent()
         ? early
         : MayUndo.refusal(press, actor.isOfficer(), time.today(), facts.since(move));
@@ -71,10 +69,7 @@ class UndoMove {
 
   private MayUndo.Press press(Move move) {
     return new MayUndo.Press(
-        move.kind(),
-        time.dayOf(move.madeAt()),
-        move.madeBy().equals(actor.id()),
-        move.isUndone());
+        move.kind(), time.dayOf(move.madeAt()), move.madeBy().equals(actor.id()), move.isUndone());
   }
 
   @Writes
@@ -228,7 +223,6 @@ class UndoMove {
       rigs.add(move.rig());
       items.addAll(facts.partsOf(move.rig()));
     }
-    story.tell(
-        new Story.Told(time.now(), actor.id(), sentence, null, move.loan(), items, rigs));
+    story.tell(new Story.Told(time.now(), actor.id(), sentence, null, move.loan(), items, rigs));
   }
 }

@@ -50,15 +50,13 @@ class MayUndoTest {
       boolean own, boolean officer, int later, boolean may) {
     Press press = new Press(MoveKind.RECEIPT, DAY, own, false);
     assertEquals(
-        may,
-        MayUndo.refusal(press, officer, DAY.plusDays(later), Since.NOTHING).isEmpty());
+        may, MayUndo.refusal(press, officer, DAY.plusDays(later), Since.NOTHING).isEmpty());
   }
 
   @Test
   void aClockSetBack_refusesNothing() {
     Press press = new Press(MoveKind.RECEIPT, DAY, true, false);
-    assertEquals(
-        Optional.empty(), MayUndo.refusal(press, false, DAY.minusDays(2), Since.NOTHING));
+    assertEquals(Optional.empty(), MayUndo.refusal(press, false, DAY.minusDays(2), Since.NOTHING));
   }
 
   @ParameterizedTest
@@ -66,16 +64,14 @@ class MayUndoTest {
   void whatWasUndone_staysSo_whoeverAsks(MoveKind kind) {
     Press press = new Press(kind, DAY, true, true);
     assertEquals(
-        Optional.of("It was undone already."),
-        MayUndo.refusal(press, true, DAY, Since.NOTHING));
+        Optional.of("It was undone already."), MayUndo.refusal(press, true, DAY, Since.NOTHING));
   }
 
   @Test
   void whatBlocksSince_refusesInItsOwnWords_beforeWhatElseRestsOnIt() {
     Since since = new Since(List.of("The bow was adjusted since."), List.of(WITHDRAWN));
     assertEquals(
-        Optional.of(
-            "It would be out again, and since it came in: L-0001-1 is withdrawn: a crack."),
+        Optional.of("It would be out again, and since it came in: L-0001-1 is withdrawn: a crack."),
         MayUndo.refusal(new Press(MoveKind.RECEIPT, DAY, true, false), false, DAY, since));
   }
 
