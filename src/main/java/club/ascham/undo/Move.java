@@ -3,8 +3,11 @@ package club.ascham.undo;
 import club.ascham.id.AccountId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.units.ItemCode;
 import io.quarkus.qute.TemplateData;
 import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * One press that moved things.
@@ -13,6 +16,7 @@ import java.time.Instant;
  * @param check that was put back on; null: nothing was
  * @param rig of that check
  * @param undoneAt null: it stands
+ * @param bareCodes of what it moved, by commas; null: of nothing but a check
  */
 @TemplateData
 public record Move(
@@ -26,7 +30,15 @@ public record Move(
     AccountId madeBy,
     String by,
     Instant undoneAt,
-    String undoneBy) {
+    String undoneBy,
+    String bareCodes) {
+
+  /** What it moved. */
+  public List<String> codes() {
+    return bareCodes == null
+        ? List.of()
+        : Arrays.stream(bareCodes.split(",")).map(code -> new ItemCode(code).display()).toList();
+  }
 
   public boolean isUndone() {
     return undoneAt != null;

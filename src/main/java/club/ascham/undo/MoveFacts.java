@@ -22,7 +22,9 @@ class MoveFacts {
   private static final String COLUMNS =
       """
       SELECT m.id, m.kind, m.loan_id, coalesce(l.kind = 'SESSION', 0), m.check_id, c.rig_id, m.made_at, m.made_by,
-             a.name, m.undone_at, u.name
+             a.name, m.undone_at, u.name,
+             (SELECT group_concat(i.code ORDER BY x.id) FROM moved d JOIN loan_line x ON x.id = d.line_id
+                JOIN item i ON i.id = x.item_id WHERE d.move_id = m.id)
         FROM move m JOIN account a ON a.id = m.made_by
         LEFT JOIN account u ON u.id = m.undone_by
         LEFT JOIN loan l ON l.id = m.loan_id

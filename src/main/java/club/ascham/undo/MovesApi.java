@@ -107,7 +107,7 @@ class MovesApi {
         move.check(),
         move.madeAt(),
         move.by(),
-        facts.lines(move.id()).stream().map(MoveFacts.Line::code).toList(),
+        move.codes(),
         move.undoneAt(),
         move.undoneBy(),
         undoMove.refusal(move).orElse(null));

@@ -27,7 +27,7 @@ class UndoPages {
    * @param refused why it may not be undone; null: it may
    */
   @CheckedTemplate(basePath = "undo", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record UndoPage(Move move, List<String> codes, List<String> surprises, String refused)
+  record UndoPage(Move move, List<String> surprises, String refused)
       implements TemplateInstance {}
 
   private final MoveFacts facts;
@@ -70,11 +70,7 @@ class UndoPages {
   }
 
   private UndoPage page(Move move, String refused) {
-    return new UndoPage(
-        move,
-        facts.lines(move.id()).stream().map(MoveFacts.Line::code).toList(),
-        refused == null ? surprises.of(move) : List.of(),
-        refused);
+    return new UndoPage(move, refused == null ? surprises.of(move) : List.of(), refused);
   }
 
   private Move move(long id) {
