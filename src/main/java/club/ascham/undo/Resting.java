@@ -13,7 +13,7 @@ enum Resting {
   PARTS("Parts of the bow were changed since.", true),
   FITTED("is fitted to another bow since.", false),
   ADJUSTED("The bow was adjusted since.", true),
-  INSPECTED("was inspected since, or its string looked at.", false),
+  INSPECTED("was inspected or worked on since.", false),
   WITHDRAWN("was withdrawn, decided on or released since.", false),
   TOLD("Something was told of it since: it stands with the bow as it is now.", false),
   ANSWERED("What was told as it came back is answered since: somebody looked at it.", false),

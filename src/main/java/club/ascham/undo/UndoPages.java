@@ -27,8 +27,7 @@ class UndoPages {
    * @param refused why it may not be undone; null: it may
    */
   @CheckedTemplate(basePath = "undo", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record UndoPage(Move move, List<String> surprises, String refused)
-      implements TemplateInstance {}
+  record UndoPage(Move move, List<String> surprises, String refused) implements TemplateInstance {}
 
   private final MoveFacts facts;
   private final Surprises surprises;

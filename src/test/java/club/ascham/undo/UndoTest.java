@@ -47,7 +47,8 @@ class UndoTest {
     assertTrue(!before.equals(rooms(bow, loan)), "receiving shows");
     undo("volunteer", newestMove(loan)).then().statusCode(200).body("kind", equalTo("receipt"));
 
-    rooms(bow, loan).forEach((room, shown) -> assertEquals(before.get(room), shown, room));
+    rooms(bow, loan)
+        .forEach((room, shown) -> assertEquals("", unlike(before.get(room), shown), room));
     assertEquals(
         List.of("Received from loan " + loan + "; all back.", "Undone"),
         rows
@@ -59,6 +60,12 @@ class UndoTest {
             .stream()
             .map(said -> said.startsWith("Undone: the receipt of loan ") ? "Undone" : said)
             .toList());
+    as("committee")
+        .get("/api/moves?loan=" + loan)
+        .then()
+        .body("[0].kind", equalTo("receipt"))
+        .body("[0].codes.size()", equalTo(3))
+        .body("[0].undoneBy", equalTo("volunteer"));
     Visitor officer = Visitor.signedInAs("officer");
     officer
         .get("/loans/" + loan)
@@ -274,7 +281,7 @@ class UndoTest {
     long late = newestLoan();
     long receipt =
         ((Number) receive(late, Map.of()).then().statusCode(201).extract().path("id")).longValue();
-    long move = pressedDaysAgo(late, receipt, 6);
+    long move = pressedDaysAgo(late, receipt, 2);
     refusedWith(move, "The day it was pressed on is over: ask an officer");
     undo("officer", move).then().statusCode(200);
 
@@ -331,7 +338,8 @@ class UndoTest {
         .statusCode(303)
         .header("Location", containsString("/sessions/" + loan));
 
-    rooms(bow, loan).forEach((room, shown) -> assertEquals(before.get(room), shown, room));
+    rooms(bow, loan)
+        .forEach((room, shown) -> assertEquals("", unlike(before.get(room), shown), room));
     assertEquals("ON_LOAN", bench.state(other));
     volunteer.get("/sessions/" + loan).then().body(containsString("and undone"));
     as("officer")
@@ -353,10 +361,9 @@ class UndoTest {
     long loan = newestLoan();
     Bow spare = bench.ready();
     String string = spare.string().code();
-    takeOff(spare);
+    neverFitted(spare);
     rows.change(
         "INSERT INTO kept_with (item_id, rig_id) VALUES (?1, ?2)", spare.string().id(), bow.rig());
-    rows.change("UPDATE bowstring SET first_used = NULL WHERE id = ?1", spare.string().id());
     Map<String, String> before = rooms(bow, loan);
 
     as("volunteer")
@@ -371,7 +378,8 @@ class UndoTest {
             spare.string().id()));
     undo("volunteer", newestMove(loan)).then().statusCode(200).body("kind", equalTo("exchange"));
 
-    rooms(bow, loan).forEach((room, shown) -> assertEquals(before.get(room), shown, room));
+    rooms(bow, loan)
+        .forEach((room, shown) -> assertEquals("", unlike(before.get(room), shown), room));
     assertEquals(
         1,
         rows.number(
@@ -391,6 +399,9 @@ class UndoTest {
   void kitExchanged_isUndone_andAFollowingExchangeRestsOnIt() {
     bench.lent("Gus Oakley");
     long loan = newestLoan();
+    rows.change(
+        "UPDATE loan SET hand = 'RIGHT', draw_length = 65000000, experience = 'IMPROVER' WHERE id = ?1",
+        loan);
     String pool =
         rows.texts(
                 "SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id WHERE i.kind = 'ARROWS'"
@@ -456,7 +467,8 @@ class UndoTest {
         .statusCode(303)
         .header("Location", containsString(verdict));
 
-    rooms(bow, newestLoan()).forEach((room, shown) -> assertEquals(before.get(room), shown, room));
+    rooms(bow, newestLoan())
+        .forEach((room, shown) -> assertEquals("", unlike(before.get(room), shown), room));
     assertEquals("TO_BE_CHECKED", bench.state(bow));
     putBack(bow).then().statusCode(200);
     assertEquals("READY", bench.state(bow));
@@ -539,12 +551,11 @@ class UndoTest {
     return move;
   }
 
-  private void takeOff(Bow bow) {
+  /** A string that nobody ever fitted. */
+  private void neverFitted(Bow bow) {
     rows.change(
-        "UPDATE fitting SET until_at = ?2 WHERE rig_id = ?1 AND item_id = ?3",
-        bow.rig(),
-        Stored.moment(time.now().minus(Duration.ofDays(1))),
-        bow.string().id());
+        "DELETE FROM fitting WHERE rig_id = ?1 AND item_id = ?2", bow.rig(), bow.string().id());
+    rows.change("UPDATE bowstring SET first_used = NULL WHERE id = ?1", bow.string().id());
   }
 
   private static Response receive(long loan, Map<String, Object> more) {
@@ -595,6 +606,19 @@ class UndoTest {
 
   private static String path(String location) {
     return location.substring(location.indexOf("/", "http://".length()));
+  }
+
+  /** Where one text goes another way than it did before; empty: nowhere. */
+  private static String unlike(String before, String now) {
+    int at = 0;
+    while (at < before.length() && at < now.length() && before.charAt(at) == now.charAt(at)) {
+      at++;
+    }
+    return before.equals(now)
+        ? ""
+        : before.substring(Math.max(0, at - 80), Math.min(before.length(), at + 80))
+            + " <> "
+            + now.substring(Math.max(0, at - 80), Math.min(now.length(), at + 80));
   }
 
   /** What the rooms show that a press concerns, but for one-time keys and the story itself. */
