@@ -405,7 +405,7 @@ class UndoTest {
     String pool =
         rows.texts(
                 "SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id WHERE i.kind = 'ARROWS'"
-                    + " AND k.pool = 1 AND k.arrow_count > 20 ORDER BY i.code LIMIT 1")
+                    + " AND k.pool = 1 AND k.arrow_count > 20 AND k.arrow_length > 72000000 ORDER BY i.code LIMIT 1")
             .get(0);
     Response given =
         as("officer")
