@@ -70,7 +70,7 @@ class Surprises {
     concerns.ofItems(items).values().stream()
         .map(Against::dangers)
         .flatMap(List::stream)
-        .map(one -> "It is out with a danger against it, so ask it back at once. " + one.said())
+        .map(one -> "A danger stands against what is then out: ask it back at once. " + one.said())
         .distinct()
         .forEach(said::add);
   }

@@ -134,7 +134,7 @@ class UndoTest {
         .get(page)
         .then()
         .body(containsString("stays told"))
-        .body(containsString("ask it back"));
+        .body(containsString("ask it back at once"));
     volunteer
         .post(page, Map.of("sure", "yes", "once-key", "v-" + System.nanoTime()))
         .then()
