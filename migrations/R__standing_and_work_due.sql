@@ -55,13 +55,15 @@ SELECT item_id, rule_id, since_at, until_at, retired,
            CASE WHEN every_loans IS NOT NULL THEN
              (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (
                SELECT l.out_at AS d, row_number() OVER (ORDER BY l.out_at) AS nth
-                 FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at)
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at
+                  AND l.id NOT IN (SELECT line_id FROM undone_line))
                WHERE nth = every_loans)
            END AS by_loans,
            CASE WHEN every_loans IS NOT NULL AND beyond_percent IS NOT NULL THEN
              (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (
                SELECT l.out_at AS d, row_number() OVER (ORDER BY l.out_at) AS nth
-                 FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at)
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at
+                  AND l.id NOT IN (SELECT line_id FROM undone_line))
                WHERE nth = (every_loans * (100 + beyond_percent) + 99) / 100)
            END AS beyond_loans,
            CASE WHEN every_shots IS NOT NULL THEN
@@ -171,8 +173,10 @@ SELECT p.*,
   FROM (
     SELECT r.*,
            max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.rig_id AND x.back_at IS NOT NULL), ''),
-               coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id), '')) AS last_event,
-           max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id AND c.released_at IS NOT NULL), ''),
+               coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id
+                            AND c.id NOT IN (SELECT check_id FROM undone_look)), '')) AS last_event,
+           max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.rig_id AND c.released_at IS NOT NULL
+                            AND c.id NOT IN (SELECT check_id FROM undone_look)), ''),
                coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.rig_id), '')) AS cleared_at
       FROM rig_parts r) p;
 

@@ -40,7 +40,7 @@ final class HistorySql {
           + " (SELECT group_concat(lower(s.part) || ': ' || s.words, '; ') FROM check_sign s WHERE s.check_id = x.id AND s.gravity <> 'FINE'),"
           + " x.corrects_id, p.name, x.released_at, r.name"
           + whileFitted("bow_check", "happened_at")
-          + "JOIN account p ON p.id = x.checked_by LEFT JOIN account r ON r.id = x.released_by";
+          + "JOIN account p ON p.id = x.checked_by AND x.id NOT IN (SELECT check_id FROM undone_look) LEFT JOIN account r ON r.id = x.released_by";
 
   static final String ADJUSTMENTS =
       "SELECT t.value, x.rig_id, "
@@ -75,7 +75,8 @@ final class HistorySql {
           + bodyOf("x.rig_id", "x.out_at")
           + ", x.out_at, l.due_on, p.name, x.back_at, x.outcome, x.shots, r.dry_loose_or_fall, r.came_back_strung, r.words, q.name"
           + OF_ITEMS
-          + "JOIN loan_line x ON x.item_id = t.value JOIN loan l ON l.id = x.loan_id JOIN account p ON p.id = l.issued_by"
+          + "JOIN loan_line x ON x.item_id = t.value JOIN loan l ON l.id = x.loan_id AND x.id NOT IN (SELECT line_id FROM undone_line)"
+          + " JOIN account p ON p.id = l.issued_by"
           + " LEFT JOIN borrower b ON b.id = l.borrower_id LEFT JOIN receipt r ON r.id = x.receipt_id LEFT JOIN account q ON q.id = r.received_by";
 
   static final String WEIGHED =

@@ -32,7 +32,8 @@ final class CheckShapes {
       String brace,
       String tillerUpper,
       String tillerLower,
-      Instant releasedAt) {
+      Instant releasedAt,
+      boolean undone) {
     static CheckLine of(Checks.Row check) {
       return new CheckLine(
           check.id(),
@@ -44,7 +45,8 @@ final class CheckShapes {
           exact(check.brace()),
           exact(check.tillerUpper()),
           exact(check.tillerLower()),
-          check.releasedAt());
+          check.releasedAt(),
+          check.undone());
     }
   }
 
@@ -111,7 +113,8 @@ final class CheckShapes {
       Long corrects,
       String correctionWhy,
       Instant releasedAt,
-      String releasedBy) {
+      String releasedBy,
+      boolean undone) {
     static CheckShape of(Checks.Row check, List<Checks.SeenSign> signs) {
       return new CheckShape(
           check.id(),
@@ -134,7 +137,8 @@ final class CheckShapes {
           check.corrects(),
           check.correctionWhy(),
           check.releasedAt(),
-          check.releasedBy());
+          check.releasedBy(),
+          check.undone());
     }
   }
 

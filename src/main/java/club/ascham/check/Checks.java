@@ -24,7 +24,8 @@ public class Checks {
              c.brace, c.brace_typed, c.brace_from, c.tiller_upper, c.upper_typed, c.tiller_lower,
              c.lower_typed, c.dry_loose_or_fall, c.came_back_strung, c.verdict, c.verdict_text,
              c.corrects_id, c.correction_why, c.released_at, r.name,
-             (SELECT n.id FROM bow_check n WHERE n.corrects_id = c.id ORDER BY n.id DESC LIMIT 1)
+             (SELECT n.id FROM bow_check n WHERE n.corrects_id = c.id ORDER BY n.id DESC LIMIT 1),
+             c.id IN (SELECT check_id FROM undone_look)
         FROM bow_check c JOIN account a ON a.id = c.checked_by
         LEFT JOIN account r ON r.id = c.released_by
        """;
@@ -46,6 +47,7 @@ public class Checks {
    *
    * @param kind CHECK, or LOOK without measurements
    * @param correctedBy the check that says what was wrong with this one; null: none
+   * @param undone a look that nobody took: the return it was kept with was undone
    */
   public record Row(
       long id,
@@ -71,7 +73,8 @@ public class Checks {
       String correctionWhy,
       Instant releasedAt,
       String releasedBy,
-      Long correctedBy) {
+      Long correctedBy,
+      boolean undone) {
 
     public boolean isFit() {
       return verdict == Verdict.Kind.FIT;

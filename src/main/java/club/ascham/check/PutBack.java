@@ -14,6 +14,7 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.Moves;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -29,6 +30,7 @@ class PutBack {
   private final Queue queue;
   private final Concerns concerns;
   private final Reports reports;
+  private final Moves moves;
   private final Rows rows;
   private final Story story;
   private final Pressed pressed;
@@ -41,6 +43,7 @@ class PutBack {
       Queue queue,
       Concerns concerns,
       Reports reports,
+      Moves moves,
       Rows rows,
       Story story,
       Pressed pressed,
@@ -51,6 +54,7 @@ class PutBack {
     this.queue = queue;
     this.concerns = concerns;
     this.reports = reports;
+    this.moves = moves;
     this.rows = rows;
     this.story = story;
     this.pressed = pressed;
@@ -61,10 +65,11 @@ class PutBack {
   /** How asking for it ended. */
   sealed interface Outcome {
     /**
+     * @param move by which it may be undone
      * @param state what the bow's state is now: something else may still keep it in
      * @param against what stands against it now
      */
-    record Back(String rig, State state, Against against) implements Outcome {}
+    record Back(long move, String rig, State state, Against against) implements Outcome {}
 
     /** Nothing was changed. */
     record Refused(String message) implements Outcome {}
@@ -94,8 +99,9 @@ class PutBack {
         now,
         actor.id());
     story.tell(Story.Told.ofRig(now, actor.id(), rig, card.partIds(), "Put back after its check."));
+    long move = moves.putBack(id);
     pressed.leads(formKey, CheckPages.HOME);
-    return new Outcome.Back(card.name(), queue.state(rig, time.today()), concerns.of(rig));
+    return new Outcome.Back(move, card.name(), queue.state(rig, time.today()), concerns.of(rig));
   }
 
   private Optional<String> refusal(Checks.Row check) {

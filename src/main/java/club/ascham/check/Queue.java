@@ -172,6 +172,7 @@ public class Queue {
                               AND NOT EXISTS (SELECT 1 FROM report o WHERE o.receipt_id = t.id))
               FROM rig_standing s
               LEFT JOIN bow_check c ON c.id = (SELECT n.id FROM bow_check n WHERE n.rig_id = s.rig_id
+                                                 AND n.id NOT IN (SELECT check_id FROM undone_look)
                                                 ORDER BY n.happened_at DESC, n.id DESC LIMIT 1)
              WHERE\s"""
                 + Standing.STATE_TODAY
@@ -263,6 +264,7 @@ public class Queue {
     return rows.number(
             """
             SELECT EXISTS (SELECT 1 FROM bow_check c WHERE c.rig_id = ?1
+                            AND c.id NOT IN (SELECT check_id FROM undone_look)
                             AND (c.happened_at > ?3 OR (c.happened_at = ?3 AND c.id > ?2)))
                 OR EXISTS (SELECT 1 FROM loan_line x WHERE x.rig_id = ?1 AND x.back_at > ?3)
                 OR EXISTS (SELECT 1 FROM set_up u WHERE u.rig_id = ?1 AND u.finished_at > ?3)

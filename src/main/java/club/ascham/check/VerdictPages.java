@@ -6,6 +6,7 @@ import club.ascham.people.Role;
 import club.ascham.rig.Outcome;
 import club.ascham.rig.SetUpWork;
 import club.ascham.standing.State;
+import club.ascham.undo.MoveKind;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import io.quarkus.qute.CheckedTemplate;
@@ -78,7 +79,8 @@ class VerdictPages {
         queue.next(new RigId(rig)).map(Queue.Waiting::page).orElse(CheckPages.HOME),
         back.state() == State.READY
             ? back.rig() + " is put back: ready."
-            : back.rig() + " is put back, and stays in all the same. " + back.against().keptIn());
+            : back.rig() + " is put back, and stays in all the same. " + back.against().keptIn(),
+        new Go.Undo(back.move(), MoveKind.PUT_BACK.button()));
   }
 
   @POST

@@ -183,9 +183,10 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
                           AND u.begun_at >= p.since) AS set_up,
                max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.id AND x.back_at <= ?2
                                 AND x.loan_id IS NOT away.loan_id), ''),
-                   coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.happened_at <= ?2), '')) AS last_event,
+                   coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.happened_at <= ?2
+                                AND c.id NOT IN (SELECT check_id FROM undone_look)), '')) AS last_event,
                max(coalesce((SELECT max(c.happened_at) FROM bow_check c WHERE c.rig_id = r.id AND c.happened_at <= ?2
-                                AND c.released_at <= ?2), ''),
+                                AND c.released_at <= ?2 AND c.id NOT IN (SELECT check_id FROM undone_look)), ''),
                    coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = r.id AND u.finished_at <= ?2), '')) AS cleared_at
           FROM json_each(?1) t CROSS JOIN rig r ON r.id = t.value
           LEFT JOIN (SELECT f.rig_id, max(f.place = 'BODY') AS body, max(f.place = 'LIMBS') AS limbs,

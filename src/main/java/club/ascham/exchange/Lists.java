@@ -21,6 +21,7 @@ final class Lists {
               RecordLists.ofRigs(),
               RecordLists.ofLending(),
               RecordLists.ofChecking(),
+              RecordLists.ofMoves(),
               UpkeepLists.records(),
               RecordLists.ofReports(),
               RecordLists.ofAccidents(),

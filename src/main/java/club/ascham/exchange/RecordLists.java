@@ -20,6 +20,7 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.Hand;
 import club.ascham.bow.Style;
 import club.ascham.report.Noticed;
+import club.ascham.undo.MoveKind;
 import java.util.List;
 
 /** The files of rigs, of lending and of checking: what happened, each row with its number. */
@@ -259,6 +260,34 @@ final class RecordLists {
   }
 
   /** After all that may be kept: while a thing is, the database refuses what would change it. */
+  /** After receipts, lines and checks, which they moved. */
+  static List<CsvList> ofMoves() {
+    return List.of(
+        CsvList.of(
+            "moves",
+            "Presses that moved things, undone ones too",
+            "move",
+            numbered("move"),
+            required("kind", "move.kind", word(MoveKind.class)),
+            optional("loan", "move.loan_id", LOAN),
+            optional("check", "move.check_id", CHECK),
+            required("madeAt", "move.made_at", moment()),
+            required("madeBy", "move.made_by", account()),
+            optional("undoneAt", "move.undone_at", moment()),
+            optional("undoneBy", "move.undone_by", account())),
+        CsvList.of(
+            "moved",
+            "What each press moved",
+            "moved",
+            numbered("moved"),
+            required("move", "moved.move_id", number("move", "move")),
+            optional("receipt", "moved.receipt_id", number("receipt", "receipt")),
+            optional("line", "moved.line_id", number("loan_line", "loan line")),
+            optional("went", "moved.went", word("IN", "OUT")),
+            optional("keptWith", "moved.kept_with", RIG),
+            optional("check", "moved.check_id", CHECK)));
+  }
+
   static List<CsvList> ofAccidents() {
     return List.of(
         CsvList.of(

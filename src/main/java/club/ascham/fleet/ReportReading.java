@@ -89,6 +89,7 @@ class ReportReading {
                    count(*) FILTER (WHERE verdict <> 'FIT')
               FROM bow_check c
              WHERE happened_at >= ?1 AND NOT EXISTS (SELECT 1 FROM bow_check x WHERE x.corrects_id = c.id)
+               AND c.id NOT IN (SELECT check_id FROM undone_look)
              GROUP BY 1"""
                 .formatted(ClubsDays.dayOf("happened_at")),
             time.beginOf(first))

@@ -49,11 +49,13 @@ public class PartLives {
                                 WHERE w.item_id = i.id AND w.why NOT GLOB 'Recalled: *'), ''),
                      coalesce((SELECT max(u.happened_at) FROM upkeep_record u
                                 WHERE u.item_id = i.id AND u.result = 'FAILED'), '')), ''),
-                   (SELECT max(l.out_at) FROM loan_line l WHERE l.item_id = i.id),
+                   (SELECT max(l.out_at) FROM loan_line l WHERE l.item_id = i.id
+                       AND l.id NOT IN (SELECT line_id FROM undone_line)),
                    (SELECT max(u.happened_at) FROM upkeep_record u
                      WHERE u.item_id = i.id AND u.result = 'REPLACED'),
                    EXISTS (SELECT 1 FROM fitting f WHERE f.item_id = i.id AND f.until_at IS NULL),
-                   (SELECT count(*) FROM loan_line l WHERE l.item_id = i.id),
+                   (SELECT count(*) FROM loan_line l WHERE l.item_id = i.id
+                       AND l.id NOT IN (SELECT line_id FROM undone_line)),
                    (SELECT coalesce(sum(l.shots), 0) FROM loan_line l WHERE l.item_id = i.id)
               FROM item i
               LEFT JOIN bowstring s ON s.id = i.id

@@ -81,7 +81,8 @@ class BorrowerData {
                 """
                 SELECT x.loan_id, i.code, x.out_at, x.back_at, x.outcome
                   FROM loan l JOIN loan_line x ON x.loan_id = l.id JOIN item i ON i.id = x.item_id
-                 WHERE l.borrower_id = ?1 ORDER BY x.id""",
+                 WHERE l.borrower_id = ?1 AND x.id NOT IN (SELECT line_id FROM undone_line)
+                 ORDER BY x.id""",
                 person.id())
             .stream()
             .collect(Collectors.groupingBy(ThingRead::loan));

@@ -9,6 +9,7 @@ import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.Moves;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -32,6 +33,7 @@ class ChangeKit {
   private final KitStock stock;
   private final RigSpecs specs;
   private final KeptAsItIs kept;
+  private final Moves moves;
   private final Pressed pressed;
   private final Story story;
   private final ClubTime time;
@@ -43,6 +45,7 @@ class ChangeKit {
       KitStock stock,
       RigSpecs specs,
       KeptAsItIs kept,
+      Moves moves,
       Pressed pressed,
       Story story,
       ClubTime time) {
@@ -52,6 +55,7 @@ class ChangeKit {
     this.stock = stock;
     this.specs = specs;
     this.kept = kept;
+    this.moves = moves;
     this.pressed = pressed;
     this.story = story;
     this.time = time;
@@ -83,6 +87,7 @@ class ChangeKit {
     }
     List<ItemId> about = new ArrayList<>();
     List<String> said = new ArrayList<>();
+    Moves.Exchange exchange = moves.exchangeOn(command.loan(), List.of());
     if (back != null) {
       Integer count = command.countBack() == null ? back.arrows() : command.countBack();
       lines.end(back, now, LineOutcome.CHANGED, count);
@@ -103,6 +108,7 @@ class ChangeKit {
     String sentence = String.join(", ", said) + ".";
     story.tell(
         new Story.Told(now, by, sentence, command.overrideWhy(), command.loan(), about, List.of()));
+    exchange.made();
     pressed.leads(formKey, Long.toString(command.loan().value()));
     return new LoanOutcome.Done(
         command.loan(), sentence + ItemRules.unchecked(found.values(), receiver));

@@ -28,13 +28,16 @@ public class LoanLines {
     this.rows = rows;
   }
 
-  /** The lines of a loan: its rigs' parts first, then what went with them. */
+  /**
+   * The lines of a loan: its rigs' parts first, then what went with them. What never went out,
+   * since its exchange was undone, is no line of it.
+   */
   public List<LoanLine> of(LoanId loan) {
     return rows.list(
         LoanLine.class,
         COLUMNS
             + """
-            WHERE x.loan_id = ?1
+            WHERE x.loan_id = ?1 AND x.id NOT IN (SELECT line_id FROM undone_line)
             ORDER BY x.rig_id IS NULL, x.rig_id,
               CASE i.kind WHEN 'RISER' THEN 0 WHEN 'BOW' THEN 0 WHEN 'LIMBS' THEN 1 WHEN 'STRING' THEN 2 ELSE 3 END,
               x.out_at, x.id""",

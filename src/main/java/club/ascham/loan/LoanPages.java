@@ -16,6 +16,7 @@ import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.MayBeUndone;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Money;
@@ -129,6 +130,7 @@ class LoanPages {
       String depositBack,
       String unit,
       String nextDue,
+      MayBeUndone.OfLoan undo,
       Sent sent)
       implements TemplateInstance {}
 
@@ -142,6 +144,7 @@ class LoanPages {
   private final ReportLost reportLost;
   private final Lending lending;
   private final Concerns concerns;
+  private final MayBeUndone mayBeUndone;
   private final ClubTime time;
   private final Actor actor;
   private final Sought sought;
@@ -157,6 +160,7 @@ class LoanPages {
       ReportLost reportLost,
       Lending lending,
       Concerns concerns,
+      MayBeUndone mayBeUndone,
       ClubTime time,
       Actor actor,
       Sought sought) {
@@ -170,6 +174,7 @@ class LoanPages {
     this.reportLost = reportLost;
     this.lending = lending;
     this.concerns = concerns;
+    this.mayBeUndone = mayBeUndone;
     this.time = time;
     this.actor = actor;
     this.sought = sought;
@@ -319,6 +324,7 @@ class LoanPages {
         sheet.depositBackMinor() == null ? null : money(sheet.depositBackMinor()),
         terms.unit() == LengthUnit.INCH ? "in" : "mm",
         (usual.isBefore(terms.usualDue()) ? terms.usualDue() : usual).toString(),
+        mayBeUndone.of(sheet.id()),
         new Sent(sent, typed));
   }
 

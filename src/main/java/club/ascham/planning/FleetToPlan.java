@@ -164,7 +164,7 @@ class FleetToPlan {
             Use.class,
             """
             SELECT item_id, count(*), coalesce(sum(shots), 0) FROM loan_line
-             WHERE out_at >= ?1 GROUP BY item_id""",
+             WHERE out_at >= ?1 AND id NOT IN (SELECT line_id FROM undone_line) GROUP BY item_id""",
             time.beginOf(today.minusDays(YEAR)))
         .stream()
         .collect(Collectors.toMap(Use::item, Function.identity()));
@@ -178,7 +178,8 @@ class FleetToPlan {
             """
             SELECT p.item_id, p.work, p.every_days, p.every_loans, p.every_shots, p.soon_days, p.blocks, p.due_on,
                    CASE WHEN p.every_loans IS NULL THEN 0 ELSE
-                     (SELECT count(*) FROM loan_line l WHERE l.item_id = p.item_id AND l.out_at > p.since) END,
+                     (SELECT count(*) FROM loan_line l WHERE l.item_id = p.item_id AND l.out_at > p.since
+                                                AND l.id NOT IN (SELECT line_id FROM undone_line)) END,
                    CASE WHEN p.every_shots IS NULL THEN 0 ELSE
                      (SELECT coalesce(sum(l.shots), 0) FROM loan_line l WHERE l.item_id = p.item_id AND l.back_at > p.since) END
               FROM (SELECT q.item_id, q.due_on, r.work, r.every_days, r.every_loans, r.every_shots, r.soon_days, r.blocks,

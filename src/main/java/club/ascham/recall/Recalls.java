@@ -103,6 +103,7 @@ class Recalls {
                    CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END, count(*)
               FROM loan_line x JOIN loan o ON o.id = x.loan_id LEFT JOIN borrower b ON b.id = o.borrower_id
              WHERE x.item_id IN (SELECT value FROM json_each(?1))
+               AND x.id NOT IN (SELECT line_id FROM undone_line)
              GROUP BY x.item_id, o.borrower_id
              ORDER BY x.item_id, count(*) = count(x.back_at), max(x.out_at) DESC""",
             ids(items))
@@ -122,7 +123,7 @@ class Recalls {
                o.id, o.kind = 'SESSION', coalesce(b.name, o.leader), b.contact, b.guardian, x.out_at, x.back_at
           FROM loan_line x JOIN item i ON i.id = x.item_id
           JOIN loan o ON o.id = x.loan_id LEFT JOIN borrower b ON b.id = o.borrower_id
-         WHERE i.id IN (%s)
+         WHERE i.id IN (%s) AND x.id NOT IN (SELECT line_id FROM undone_line)
          ORDER BY i.code, x.back_at IS NOT NULL, x.out_at DESC, x.id"""
             .formatted(MATCHING.formatted(1, 2, 3, 4)),
         query.maker(),

@@ -35,7 +35,7 @@ class Receipts {
     }
   }
 
-  /** A receipt just saved. */
+  /** A receipt just saved, and not undone. */
   record Done(
       long id,
       LoanId loan,
@@ -67,7 +67,8 @@ class Receipts {
       boolean dryLooseOrFall,
       boolean cameBackStrung,
       String words,
-      String codes) {
+      String codes,
+      Instant undoneAt) {
     public List<String> back() {
       return codes == null
           ? List.of()
@@ -95,7 +96,9 @@ class Receipts {
                (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id AND x.outcome = 'DAMAGED'),
                (SELECT coalesce(sum(x.missing_count), 0) FROM loan_line x WHERE x.receipt_id = r.id)
           FROM receipt r JOIN loan l ON l.id = r.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
-         WHERE r.id = ?1""",
+         WHERE r.id = ?1
+           AND NOT EXISTS (SELECT 1 FROM moved d JOIN move m ON m.id = d.move_id
+                            WHERE d.receipt_id = r.id AND m.undone_at IS NOT NULL)""",
         receipt);
   }
 
@@ -130,6 +133,7 @@ class Receipts {
   private static final String LIST =
       """
       SELECT r.id, r.loan_id, r.happened_at, a.name, r.dry_loose_or_fall, r.came_back_strung, r.words,
-             (SELECT group_concat(i.code) FROM loan_line x JOIN item i ON i.id = x.item_id WHERE x.receipt_id = r.id)
+             (SELECT group_concat(i.code) FROM loan_line x JOIN item i ON i.id = x.item_id WHERE x.receipt_id = r.id),
+             (SELECT m.undone_at FROM moved d JOIN move m ON m.id = d.move_id WHERE d.receipt_id = r.id)
         FROM receipt r JOIN account a ON a.id = r.received_by""";
 }

@@ -44,7 +44,7 @@ class ReceiptsApi {
   /** One page of receipts, newest first. */
   record Page(List<ReceiptLine> items, int page, int size, long total) {}
 
-  /** A receipt and the codes of what came back with it. */
+  /** A receipt and the codes of what came back with it; of one that was undone, nothing did. */
   record ReceiptLine(
       long id,
       long loanId,
@@ -53,7 +53,8 @@ class ReceiptsApi {
       boolean dryLooseOrFall,
       boolean cameBackStrung,
       String words,
-      List<String> back) {
+      List<String> back,
+      Instant undoneAt) {
     static ReceiptLine of(Receipts.Row row) {
       return new ReceiptLine(
           row.id(),
@@ -63,7 +64,8 @@ class ReceiptsApi {
           row.dryLooseOrFall(),
           row.cameBackStrung(),
           row.words(),
-          row.back());
+          row.back(),
+          row.undoneAt());
     }
   }
 

@@ -19,6 +19,7 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.Moves;
 import club.ascham.units.Money;
 import club.ascham.withdrawal.Reason;
 import club.ascham.withdrawal.WithdrawItem;
@@ -42,6 +43,7 @@ public class ReceiveLoan {
   private final WithdrawItem withdrawItem;
   private final TellReport tellReport;
   private final Reports reports;
+  private final Moves moves;
   private final Actor actor;
   private final ClubTime time;
   private final Club club;
@@ -55,6 +57,7 @@ public class ReceiveLoan {
       WithdrawItem withdrawItem,
       TellReport tellReport,
       Reports reports,
+      Moves moves,
       Actor actor,
       ClubTime time,
       Club club,
@@ -66,6 +69,7 @@ public class ReceiveLoan {
     this.withdrawItem = withdrawItem;
     this.tellReport = tellReport;
     this.reports = reports;
+    this.moves = moves;
     this.actor = actor;
     this.time = time;
     this.club = club;
@@ -126,6 +130,7 @@ public class ReceiveLoan {
           ReceiptDetails.choices(here.stream().map(back -> out.get(back.line())).toList()),
           rig -> new About(rig, loan, receipt, About.ToldAt.RECEIVING, details.happened()));
     }
+    moves.received(loan, receipt);
     String page = "/receive?done=" + receipt;
     pressed.leads(formKey, page);
     return new Outcome.Received(page);

@@ -21,6 +21,8 @@ import club.ascham.report.SignList;
 import club.ascham.report.Telling;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.MayBeUndone;
+import club.ascham.undo.Move;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
@@ -60,6 +62,7 @@ class ReceivePages {
       List<Receipts.Waiting> waiting,
       List<LaidAside> laidAside,
       List<Report> told,
+      List<Move> undo,
       Currency currency)
       implements TemplateInstance {}
 
@@ -118,6 +121,7 @@ class ReceivePages {
   private final LoanLines lines;
   private final AskBack askBack;
   private final Concerns concerns;
+  private final MayBeUndone mayBeUndone;
   private final Pressed pressed;
   private final ClubTime time;
   private final Currency currency;
@@ -130,6 +134,7 @@ class ReceivePages {
       LoanLines lines,
       AskBack askBack,
       Concerns concerns,
+      MayBeUndone mayBeUndone,
       Pressed pressed,
       ClubTime time,
       Settings settings) {
@@ -140,6 +145,7 @@ class ReceivePages {
     this.lines = lines;
     this.askBack = askBack;
     this.concerns = concerns;
+    this.mayBeUndone = mayBeUndone;
     this.pressed = pressed;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
@@ -158,6 +164,7 @@ class ReceivePages {
         waiting,
         laidAside(waiting, told),
         told,
+        saved == null ? List.of() : mayBeUndone.ofReceipt(saved.id()),
         currency);
   }
 

@@ -32,6 +32,8 @@ final class FieldSaid {
           "bow_check", "check",
           "bowstring", "string",
           "club_brace_band", "brace band",
+          "move", "press",
+          "moved", "thing moved by a press",
           "upkeep_task", "work asked for",
           "upkeep_record", "work done");
 

@@ -92,7 +92,8 @@ public class ChangeMoment {
         """
         WITH part AS (SELECT value AS id FROM json_each(?2))
         SELECT at, what FROM (
-          SELECT max(happened_at) AS at, 'The bow was checked on' AS what FROM bow_check WHERE rig_id = ?1
+          SELECT max(happened_at) AS at, 'The bow was checked on' AS what FROM bow_check
+           WHERE rig_id = ?1 AND id NOT IN (SELECT check_id FROM undone_look)
           UNION ALL
           SELECT max(finished_at), 'The bow was set up on' FROM set_up WHERE rig_id = ?1
           UNION ALL

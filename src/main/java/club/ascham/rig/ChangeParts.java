@@ -9,6 +9,7 @@ import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.Moves;
 import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -34,6 +35,7 @@ class ChangeParts {
   private final PartsOnHand parts;
   private final LoanedParts loaned;
   private final ChangeMoment moments;
+  private final Moves moves;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
@@ -46,6 +48,7 @@ class ChangeParts {
       PartsOnHand parts,
       LoanedParts loaned,
       ChangeMoment moments,
+      Moves moves,
       Story story,
       Pressed pressed,
       Actor actor,
@@ -56,6 +59,7 @@ class ChangeParts {
     this.parts = parts;
     this.loaned = loaned;
     this.moments = moments;
+    this.moves = moves;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -162,6 +166,12 @@ class ChangeParts {
   private Outcome apply(
       Rig rig, RigCard card, List<Swap> swaps, AgainstAdvice given, Instant at, String formKey) {
     Optional<LoanId> loan = loaned.loanOf(card.id());
+    Optional<Moves.Exchange> exchange =
+        loan.map(
+            l ->
+                moves.exchangeOn(
+                    l,
+                    swaps.stream().map(Swap::on).filter(Objects::nonNull).map(Part::id).toList()));
     List<ItemId> touched = new ArrayList<>();
     StringBuilder said = new StringBuilder();
     // All that comes off comes off first: a one-piece bow can't meet limbs, nor a place two parts.
@@ -195,6 +205,7 @@ class ChangeParts {
       told = told.because(given.said());
     }
     story.tell(loan.isPresent() ? told.on(loan.get()) : told);
+    exchange.ifPresent(Moves.Exchange::made);
     pressed.leads(formKey, RigPages.page(card.id()));
     return new Outcome.Done(
         card.id(), said + " The old figures no longer hold: the bow waits for its set-up.");

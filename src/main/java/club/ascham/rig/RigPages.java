@@ -16,6 +16,8 @@ import club.ascham.rig.RigRecords.Checked;
 import club.ascham.rules.Club;
 import club.ascham.standing.State;
 import club.ascham.story.Story;
+import club.ascham.undo.MayBeUndone;
+import club.ascham.undo.Move;
 import club.ascham.units.LengthText;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
@@ -111,6 +113,7 @@ class RigPages {
       List<RigRecords.Lent> loans,
       List<RigRecords.Accident> accidents,
       Against against,
+      List<Move> undo,
       List<Story.Line> story)
       implements TemplateInstance {}
 
@@ -139,6 +142,7 @@ class RigPages {
   private final OwnRecords ownRecords;
   private final Trends trends;
   private final Concerns concerns;
+  private final MayBeUndone mayBeUndone;
   private final Story story;
   private final Club club;
 
@@ -147,12 +151,14 @@ class RigPages {
       OwnRecords ownRecords,
       Trends trends,
       Concerns concerns,
+      MayBeUndone mayBeUndone,
       Story story,
       Club club) {
     this.records = records;
     this.ownRecords = ownRecords;
     this.trends = trends;
     this.concerns = concerns;
+    this.mayBeUndone = mayBeUndone;
     this.story = story;
     this.club = club;
   }
@@ -282,6 +288,7 @@ class RigPages {
         records.loans(rig, RECENT),
         records.accidents(rig),
         concerns.of(rig),
+        mayBeUndone.of(rig),
         story.ofRig(rig, STORY_LINES));
   }
 

@@ -153,7 +153,8 @@ public class RigRecords {
 """
 SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
   FROM bow_check c JOIN account a ON a.id = c.checked_by
- WHERE c.rig_id = ?1 ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
+ WHERE c.rig_id = ?1 AND c.id NOT IN (SELECT check_id FROM undone_look)
+ ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
 """,
         rig,
         atMost);

@@ -15,10 +15,13 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.Moves;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,6 +34,7 @@ class ReturnSession {
   private final Sessions sessions;
   private final Concerns concerns;
   private final TellReport tellReport;
+  private final Moves moves;
   private final Actor actor;
   private final ClubTime time;
   private final Club club;
@@ -42,6 +46,7 @@ class ReturnSession {
       Sessions sessions,
       Concerns concerns,
       TellReport tellReport,
+      Moves moves,
       Actor actor,
       ClubTime time,
       Club club,
@@ -51,6 +56,7 @@ class ReturnSession {
     this.sessions = sessions;
     this.concerns = concerns;
     this.tellReport = tellReport;
+    this.moves = moves;
     this.actor = actor;
     this.time = time;
     this.club = club;
@@ -85,6 +91,8 @@ class ReturnSession {
     int toCheck = 0;
     int late = 0;
     Long calmReceipt = null;
+    Set<Long> receipts = new LinkedHashSet<>();
+    List<Long> looks = new ArrayList<>();
     Set<RigId> stillOut =
         sessions.rigsOf(loan).stream()
             .filter(Sessions.Out::isOut)
@@ -106,6 +114,7 @@ class ReturnSession {
         calmReceipt = calmReceipt == null ? Long.valueOf(receipt(loan, now, each)) : calmReceipt;
         receipt = calmReceipt;
       }
+      receipts.add(receipt);
       rows.change(
           """
               UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
@@ -120,13 +129,16 @@ class ReturnSession {
       if (each.somethingSeen()) {
         report(loan, receipt, each, now);
       }
-      if (putBack(loan, each, against.get(each.rig()), now)) {
+      if (putBack(loan, each, against.get(each.rig()), looks, now)) {
         ready++;
       } else {
         toCheck++;
       }
     }
     takeBackWhatWentBeside(loan, now);
+    if (!receipts.isEmpty()) {
+      moves.returned(loan, receipts, looks);
+    }
     String said =
         ready
             + (ready == 1 ? " rig is" : " rigs are")
@@ -169,23 +181,26 @@ class ReturnSession {
   }
 
   /** Whether the look was enough to put it back ready. */
-  private boolean putBack(LoanId loan, RigBack rig, Against against, Instant now) {
+  private boolean putBack(LoanId loan, RigBack rig, Against against, List<Long> kept, Instant now) {
     long looks = sessions.looksSinceFullCheck(rig.rig());
     boolean enough =
         LookRule.suffices(rig.somethingSeen(), against, looks, club.rules().fullCheckEveryLooks());
     // What a look can't answer is not found fine by one: the bow waits for its check.
     if (!rig.somethingSeen() && !LookRule.isBeyondALook(against)) {
-      rows.change(
-          """
+      kept.add(
+          rows.number(
+              """
           INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
                                  verdict_text, released_at, released_by)
-          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5, ?6)""",
-          rig.rig(),
-          now,
-          actor.id(),
-          enough ? "Looked over after a session: fine." : "Looked over: fine. A full check is due.",
-          enough ? now : null,
-          enough ? actor.id() : null);
+          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5, ?6) RETURNING id""",
+              rig.rig(),
+              now,
+              actor.id(),
+              enough
+                  ? "Looked over after a session: fine."
+                  : "Looked over: fine. A full check is due.",
+              enough ? now : null,
+              enough ? actor.id() : null));
     }
     List<ItemId> parts = sessions.partsOf(rig.rig());
     story.tell(

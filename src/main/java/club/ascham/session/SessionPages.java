@@ -16,6 +16,7 @@ import club.ascham.rig.AdviceOverridden;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
+import club.ascham.undo.MayBeUndone;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
@@ -64,6 +65,7 @@ class SessionPages {
       boolean someOut,
       List<Report> told,
       List<Sessions.Archer> archers,
+      MayBeUndone.OfLoan undo,
       Typed typed)
       implements TemplateInstance {}
 
@@ -78,6 +80,7 @@ class SessionPages {
   private final Reports reports;
   private final AskBack askBack;
   private final Concerns concerns;
+  private final MayBeUndone mayBeUndone;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
   private final AddArcher addArcher;
@@ -90,6 +93,7 @@ class SessionPages {
       Reports reports,
       AskBack askBack,
       Concerns concerns,
+      MayBeUndone mayBeUndone,
       LendSession lendSession,
       ReturnSession returnSession,
       AddArcher addArcher,
@@ -100,6 +104,7 @@ class SessionPages {
     this.reports = reports;
     this.askBack = askBack;
     this.concerns = concerns;
+    this.mayBeUndone = mayBeUndone;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
     this.addArcher = addArcher;
@@ -233,6 +238,7 @@ class SessionPages {
         rigs.stream().anyMatch(Sessions.Out::isOut),
         reports.of(id),
         sessions.archersOf(id),
+        mayBeUndone.of(id),
         typed);
   }
 }

@@ -226,7 +226,8 @@ class Sessions {
   long looksSinceFullCheck(RigId rig) {
     return rows.number(
         """
-        SELECT count(*) FROM bow_check c WHERE c.rig_id = ?1 AND c.kind = 'LOOK' AND c.happened_at >
+        SELECT count(*) FROM bow_check c WHERE c.rig_id = ?1 AND c.kind = 'LOOK'
+           AND c.id NOT IN (SELECT check_id FROM undone_look) AND c.happened_at >
           max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = ?1 AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
               coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = ?1), ''))""",
         rig);

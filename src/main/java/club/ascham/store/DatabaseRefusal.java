@@ -67,6 +67,19 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry("fitting.item_id", "That part was fitted to another rig a moment ago."),
           Map.entry(
               "fitting.rig_id", "That place on the rig is taken: take the other part off first."),
+          Map.entry("undone-once", "It was undone already: both presses stay as they are told."),
+          Map.entry("a-press-is-never-changed", "What was pressed stays as it was pressed."),
+          Map.entry("a-press-is-never-deleted", "What was pressed is undone, and never deleted."),
+          Map.entry(
+              "reopened-without-an-undo",
+              "What came back goes out by a new issue, or by undoing the press that took it in."),
+          Map.entry(
+              "undone-though-lent-since",
+              "It was lent again since: that loan rests on its return."),
+          Map.entry(
+              "undone-though-kept-in-since",
+              "Something keeps it in since it came back: look at what stands against it."),
+          Map.entry("borrower-is-forgotten", "Whoever had it was forgotten since, as they asked."),
           Map.entry("withdrawal.item_id", "It is withdrawn already."),
           Map.entry("set_up.rig_id", "A set-up of that rig was begun already."),
           Map.entry("item.code", "That code is taken by another item."),

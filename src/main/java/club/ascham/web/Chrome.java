@@ -104,6 +104,11 @@ public class Chrome {
     return Flash.in(request);
   }
 
+  /** How what the last save did is undone; null where it is not. */
+  public Go.Undo getUndo() {
+    return Flash.undoIn(request);
+  }
+
   /** A new key that makes a second press of the same form harmless. */
   public String getFormKey() {
     return UUID.randomUUID().toString();

@@ -12,10 +12,26 @@ public final class Go {
 
   /** After a save: see the other page, which says what was done. */
   public static Response to(String path, String said) {
+    return flashed(path, Flash.encoded(said));
+  }
+
+  /**
+   * A press that may be undone.
+   *
+   * @param button the words that say so
+   */
+  public record Undo(long move, String button) {}
+
+  /** The same, where what was done may be undone. */
+  public static Response to(String path, String said, Undo undo) {
+    return flashed(path, Flash.encoded(said, undo));
+  }
+
+  private static Response flashed(String path, String flash) {
     return Response.seeOther(URI.create(path))
         .cookie(
             new NewCookie.Builder(Flash.COOKIE)
-                .value(Flash.encoded(said))
+                .value(flash)
                 .path("/")
                 .httpOnly(true)
                 .sameSite(NewCookie.SameSite.STRICT)

@@ -2,6 +2,7 @@ package club.ascham.concern;
 
 import static io.restassured.RestAssured.given;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.check.CheckBench;
@@ -20,6 +21,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -39,6 +42,8 @@ class NothingBlockedLeavesTest {
 
   private Random chance;
   private Bow bow;
+  private boolean cameIn;
+  private Set<String> inWith = Set.of();
 
   private enum Deed {
     ISSUE,
@@ -63,7 +68,8 @@ class NothingBlockedLeavesTest {
     REPORT_A_CREAK,
     REPORT_A_SERVING,
     ANSWER,
-    BEGIN_A_SET_UP
+    BEGIN_A_SET_UP,
+    UNDO
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -80,14 +86,14 @@ class NothingBlockedLeavesTest {
         if (!isOut() && chance.nextInt(4) == 0) {
           putRight();
         }
-        Deed deed = some(List.of(Deed.values()));
+        Deed deed = cameIn && chance.nextBoolean() ? Deed.UNDO : some(List.of(Deed.values()));
         List<String> blocked = blockedBy();
         boolean spoken = somethingSpeaks();
         boolean outBefore = isOut();
         Response answer = tryTo(deed);
         int status = answer == null ? 0 : answer.statusCode();
         assertTrue(status < 500, deed + ": " + (answer == null ? "" : answer.asString()));
-        boolean leaves = !outBefore && isOut();
+        boolean leaves = !outBefore && isOut() && deed != Deed.UNDO;
         String told = "seed " + seed + ", deed " + i + " " + deed + ": " + blocked;
         if (leaves) {
           assertEquals(List.of(), blocked, told);
@@ -96,6 +102,12 @@ class NothingBlockedLeavesTest {
         } else if (isALeaving(deed) && !outBefore && !blocked.isEmpty()) {
           refusedThoughBlocked++;
         }
+        cameIn = outBefore && !isOut();
+        if (cameIn) {
+          inWith = keepers();
+        } else if (deed == Deed.UNDO && !outBefore && isOut()) {
+          assertNothingKeepsItInSince(told);
+        }
         if (status / 100 == 2) {
           done.merge(deed, 1, Integer::sum);
         }
@@ -103,6 +115,7 @@ class NothingBlockedLeavesTest {
       tryTo(Deed.RECEIVE);
       tryTo(Deed.RETURN_LOOKED_OVER);
       backByItself();
+      undoAsItCameIn();
       for (Deed byFile : List.of(Deed.LEND_BY_A_FILE, Deed.LEND_BY_A_FILE_WITH_A_REASON)) {
         putRight();
         tryTo(Deed.BEGIN_A_SET_UP);
@@ -125,6 +138,52 @@ class NothingBlockedLeavesTest {
     assertTrue(left > 0, "it never left: " + done);
     assertTrue(refusedThoughBlocked > 0, "it was never blocked: " + done);
     assertTrue(done.size() > 8, "too little could be done: " + done);
+  }
+
+  /**
+   * An undo is no leaving: it was out with all that was known as it came in. What was told as it
+   * came in is no hindrance; what keeps it in since is one.
+   */
+  private void undoAsItCameIn() {
+    for (Deed comesBack : List.of(Deed.RECEIVE_WITH_A_BANG, Deed.RECEIVE_WITH_DAMAGED_LIMBS)) {
+      putRight();
+      assertEquals(201, tryTo(Deed.ISSUE).statusCode());
+      assertEquals(201, tryTo(comesBack).statusCode());
+      inWith = keepers();
+      assertEquals(200, tryTo(Deed.UNDO).statusCode(), comesBack.name());
+      assertTrue(isOut());
+      assertNothingKeepsItInSince(comesBack.name());
+      assertEquals(201, tryTo(Deed.RECEIVE).statusCode());
+    }
+    putRight();
+    assertEquals(201, tryTo(Deed.ISSUE).statusCode());
+    assertEquals(201, tryTo(Deed.RECEIVE).statusCode());
+    tryTo(Deed.WITHDRAW_THE_STRING);
+    assertEquals(409, tryTo(Deed.UNDO).statusCode(), "withdrawn since it came in");
+    assertFalse(isOut());
+  }
+
+  private void assertNothingKeepsItInSince(String told) {
+    Set<String> since = new TreeSet<>(keepers());
+    since.removeAll(inWith);
+    assertEquals(Set.of(), since, told);
+  }
+
+  /** What keeps it in, by the rows that say so. */
+  private Set<String> keepers() {
+    return new TreeSet<>(
+        rows.texts(
+            """
+            SELECT 'withdrawal ' || id FROM withdrawal WHERE released_at IS NULL AND item_id IN (%1$s)
+            UNION SELECT 'asked for ' || id FROM upkeep_task
+             WHERE blocks = 1 AND closed_by_record IS NULL AND item_id IN (%1$s)
+            UNION SELECT 'told ' || r.id FROM report r JOIN report_part p ON p.report_id = r.id
+             WHERE r.answer IS NULL AND r.dangerous = 1 AND p.item_id IN (%1$s)
+            UNION SELECT 'failed ' || f.id FROM upkeep_record f WHERE f.result = 'FAILED' AND f.item_id IN (%1$s)
+               AND NOT EXISTS (SELECT 1 FROM upkeep_record n WHERE n.item_id = f.item_id AND n.work = f.work
+                                  AND n.result IN ('PASSED', 'FAILED') AND (n.happened_at, n.id) > (f.happened_at, f.id))
+            UNION SELECT 'set-up ' || id FROM set_up WHERE finished_at IS NULL AND rig_id = %2$d"""
+                .formatted(ids(), bow.rig().value())));
   }
 
   /** All that a club does until its bow may leave again, as far as it gets. */
@@ -180,6 +239,14 @@ class NothingBlockedLeavesTest {
         beginASetUp();
         yield null;
       }
+      case UNDO ->
+          ofNewest(
+              newestPress(),
+              id ->
+                  post(
+                      chance.nextBoolean() ? "officer" : "volunteer",
+                      "/api/moves/" + id + "/undo",
+                      Map.of()));
       case RECEIVE -> receive(Map.of());
       case RECEIVE_WITH_A_BANG -> receive(Map.of("signs", List.of("bang"), "part", "not-known"));
       case RECEIVE_WITH_DAMAGED_LIMBS ->
@@ -429,6 +496,14 @@ class NothingBlockedLeavesTest {
     return id == 0 ? null : deed.send(id);
   }
 
+  private String newestPress() {
+    return "SELECT coalesce(max(m.id), 0) FROM move m LEFT JOIN bow_check c ON c.id = m.check_id"
+        + " WHERE m.undone_at IS NULL AND (c.rig_id = %1$d OR m.id IN (SELECT d.move_id FROM moved d"
+            .formatted(bow.rig().value())
+        + " JOIN loan_line x ON x.id = d.line_id WHERE x.rig_id = %1$d))"
+            .formatted(bow.rig().value());
+  }
+
   private String openLoan() {
     return "SELECT max(loan_id) FROM loan_line WHERE back_at IS NULL AND rig_id = "
         + bow.rig().value();
@@ -530,6 +605,8 @@ class NothingBlockedLeavesTest {
             """
             SELECT back_at, 0 FROM loan_line WHERE rig_id = ?1 AND back_at IS NOT NULL
             UNION ALL SELECT happened_at, released_at IS NOT NULL FROM bow_check WHERE rig_id = ?1
+               AND id NOT IN (SELECT d.check_id FROM moved d JOIN move m ON m.id = d.move_id
+                               WHERE d.check_id IS NOT NULL AND m.undone_at IS NOT NULL)
             UNION ALL SELECT finished_at, 1 FROM set_up WHERE rig_id = ?1 AND finished_at IS NOT NULL
             ORDER BY 1, 2""",
             bow.rig());

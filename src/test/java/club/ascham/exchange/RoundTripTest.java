@@ -13,6 +13,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -88,6 +89,69 @@ class RoundTripTest {
                         "UPDATE fitting SET until_at = '2026-01-03T00:00:00.000Z' WHERE until_at IS"
                             + " NULL AND item_id = (SELECT max(item_id) FROM accident_item)"));
         assertTrue(refused.getMessage().contains("kept-as-it-is"), refused.getMessage());
+      }
+    }
+  }
+
+  @Test
+  void whatWasUndone_isUndoneElsewhereToo_andNothingReopensThere() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one);
+        EmptyClub elsewhere = EmptyClub.in(other)) {
+      club.fill(EmptyClub.demoFiles());
+      String look =
+          "(SELECT max(c.id) FROM bow_check c WHERE c.kind = 'LOOK' AND c.released_at IS NOT NULL)";
+      try (var insert = club.connection().createStatement()) {
+        insert.executeUpdate(
+            """
+            INSERT INTO move (kind, loan_id, made_at, made_by, undone_at, undone_by)
+            SELECT 'SESSION_RETURN', max(id), '2026-01-02T18:30:00.000Z', 1, '2026-01-02T18:31:00.000Z', 1
+              FROM loan WHERE kind = 'SESSION'""");
+        insert.executeUpdate(
+            "INSERT INTO move (kind, check_id, made_at, made_by) SELECT 'PUT_BACK', max(id),"
+                + " '2026-01-02T18:30:00.000Z', 1 FROM bow_check WHERE kind = 'CHECK' AND released_at IS NOT NULL");
+        insert.executeUpdate("INSERT INTO taking_in (id) VALUES (1)");
+        insert.executeUpdate("INSERT INTO moved (move_id, check_id) SELECT 1, " + look);
+        insert.executeUpdate(
+            "INSERT INTO moved (move_id, line_id, went, kept_with) SELECT 1, max(id), 'OUT', max(rig_id)"
+                + " FROM loan_line WHERE rig_id IS NOT NULL");
+        insert.executeUpdate("DELETE FROM taking_in");
+      }
+      List<CsvFile> exported = club.everything();
+      assertEquals(List.of(), elsewhere.take(exported, 0).bad());
+      List<CsvFile> again = elsewhere.everything();
+      for (int i = 0; i < exported.size(); i++) {
+        assertEquals(text(exported.get(i)), text(again.get(i)), exported.get(i).name());
+      }
+      assertEquals(1, elsewhere.count("SELECT count(*) FROM undone_look"));
+      assertEquals(1, elsewhere.count("SELECT count(*) FROM undone_line"));
+      try (var change = elsewhere.connection().createStatement()) {
+        for (var refused :
+            Map.of(
+                    "UPDATE loan_line SET back_at = NULL, outcome = NULL WHERE back_at IS NOT NULL",
+                    "reopened-without-an-undo",
+                    "UPDATE fitting SET until_at = NULL WHERE until_at IS NOT NULL",
+                    "reopened-without-an-undo",
+                    "UPDATE bow_check SET released_at = NULL WHERE kind = 'CHECK' AND released_at IS NOT NULL",
+                    "reopened-without-an-undo",
+                    "UPDATE move SET undone_at = NULL, undone_by = NULL WHERE undone_at IS NOT NULL",
+                    "undone-once",
+                    "UPDATE move SET made_by = 2 WHERE undone_at IS NULL",
+                    "undone-once",
+                    "DELETE FROM move",
+                    "a-press-is-never-deleted",
+                    "DELETE FROM moved",
+                    "a-press-is-never-deleted",
+                    "UPDATE moved SET went = 'IN', kept_with = NULL WHERE went = 'OUT'",
+                    "a-press-is-never-changed",
+                    "INSERT INTO moved (move_id, receipt_id) SELECT 1, max(id) FROM receipt",
+                    "a-press-is-never-changed")
+                .entrySet()) {
+          SQLException answer =
+              assertThrows(SQLException.class, () -> change.executeUpdate(refused.getKey()));
+          assertTrue(
+              answer.getMessage().contains(refused.getValue()),
+              refused.getKey() + ": " + answer.getMessage());
+        }
       }
     }
   }

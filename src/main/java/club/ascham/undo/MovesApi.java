@@ -1,0 +1,115 @@
+package club.ascham.undo;
+
+import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
+import club.ascham.people.Role;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Problem;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.time.Instant;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
+
+/** Presses that moved things, as JSON, and undoing them. */
+@Path("/api/moves")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Undo", description = "Presses that moved things, and what was pressed too early")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
+class MovesApi {
+  private static final int LARGEST_PAGE = 200;
+  private static final int OF_A_BOW = 50;
+
+  /**
+   * @param codes what it moved
+   * @param refused why this caller may not undo it now; null: they may
+   */
+  record MoveLine(
+      long id,
+      String kind,
+      Long loanId,
+      Long checkId,
+      Instant madeAt,
+      String madeBy,
+      List<String> codes,
+      Instant undoneAt,
+      String undoneBy,
+      String refused) {}
+
+  /** An empty body will do. */
+  record UndoBody(String onceKey) {}
+
+  private final MoveFacts facts;
+  private final UndoMove undoMove;
+
+  MovesApi(MoveFacts facts, UndoMove undoMove) {
+    this.facts = facts;
+    this.undoMove = undoMove;
+  }
+
+  @GET
+  @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+  @Operation(summary = "Receipts, returns, exchanges and put-backs, newest first; undone ones too")
+  public List<MoveLine> list(
+      @RestQuery Long loan,
+      @RestQuery Long rig,
+      @RestQuery @DefaultValue("1") int page,
+      @RestQuery @DefaultValue("40") int size) {
+    List<Move> moves =
+        loan != null
+            ? facts.of(new LoanId(loan))
+            : rig != null
+                ? facts.of(new RigId(rig), OF_A_BOW)
+                : page(Math.max(1, page), Math.max(1, Math.min(LARGEST_PAGE, size)));
+    return moves.stream().map(this::line).toList();
+  }
+
+  private List<Move> page(int page, int size) {
+    return facts.page((page - 1) * size, size);
+  }
+
+  @POST
+  @Path("/{id}/undo")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Undo it, as long as nothing rests on it; both stay told")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "undo", value = "{}")))
+  public Response undo(@RestPath long id, UndoBody body) {
+    UndoMove.Outcome outcome = undoMove.undo(id, body == null ? null : body.onceKey());
+    if (outcome instanceof UndoMove.Outcome.Refused refused) {
+      return Problem.response(409, "Not undone", refused.message());
+    }
+    return Response.ok(
+            facts
+                .one(id)
+                .map(this::line)
+                .orElseThrow(() -> new NoSuchThing("There is no press " + id + " to undo.")))
+        .build();
+  }
+
+  private MoveLine line(Move move) {
+    return new MoveLine(
+        move.id(),
+        move.kind().word(),
+        move.loan() == null ? null : move.loan().value(),
+        move.check(),
+        move.madeAt(),
+        move.by(),
+        move.codes(),
+        move.undoneAt(),
+        move.undoneBy(),
+        undoMove.refusal(move).orElse(null));
+  }
+}
