@@ -17,7 +17,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 import org.jboss.resteasy.reactive.server.core.multipart.FormData;
-import org.jboss.resteasy.reactive.server.jaxrs.ContainerRequestContextImpl;
+import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveContainerRequestContext;
 import org.jboss.resteasy.reactive.server.multipart.FormValue;
 
 /**
@@ -80,7 +80,7 @@ class StaleForm {
 
   private static FormData form(ContainerRequestContext request) {
     FormData read =
-        ((ContainerRequestContextImpl) request).getServerRequestContext()
+        ((ResteasyReactiveContainerRequestContext) request).getServerRequestContext()
                 instanceof ResteasyReactiveRequestContext context
             ? context.getFormData()
             : null;
