@@ -146,9 +146,7 @@ class ChecksApi {
     if (outcome instanceof CheckOutcome.Asked asked) {
       asked.tell(typed);
     } else if (outcome instanceof CheckOutcome.StrangerFound found) {
-      typed.fault(
-          "strangerAnswer",
-          found.stranger().belongs(card.get().id()) + " " + CheckOutcome.StrangerFound.QUESTION);
+      typed.fault("strangerAnswer", found.question());
     } else {
       CheckOutcome.Refused refused = (CheckOutcome.Refused) outcome;
       if (refused.field().isEmpty()) {

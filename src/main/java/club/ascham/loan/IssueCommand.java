@@ -4,12 +4,9 @@ import club.ascham.bow.AgainstAdvice;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.rig.AdviceOverridden;
-import club.ascham.units.ItemCode;
 import club.ascham.units.Money;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -33,8 +30,6 @@ record IssueCommand(
     Money deposit,
     DepositHow depositHow,
     AgainstAdvice against) {
-  private static final String ITEM = "items.";
-  private static final String COUNT = ".count";
 
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
   static Optional<IssueCommand> parse(Typed typed, LendingTerms terms) {
@@ -43,7 +38,7 @@ record IssueCommand(
     if (!typed.has("rig")) {
       typed.fault("rig", "Which rig goes out?");
     }
-    List<ItemAsked> items = items(typed);
+    List<ItemAsked> items = ItemAsked.parse(typed);
     Integer known = typed.whole("borrower", 1, Integer.MAX_VALUE);
     Optional<BorrowerDetails> newcomer =
         typed.has("borrower")
@@ -83,32 +78,6 @@ record IssueCommand(
             deposit == null ? Money.ZERO : deposit,
             deposit == null || deposit.minor() == 0 ? null : how,
             against));
-  }
-
-  /**
-   * Items stand in fields {@code items.NAME}, with {@code items.NAME.count} for those of a pool.
-   */
-  private static List<ItemAsked> items(Typed typed) {
-    List<ItemAsked> items = new ArrayList<>();
-    for (String field : typed.all().keySet().stream().sorted().toList()) {
-      if (field.startsWith(ITEM) && !field.endsWith(COUNT)) {
-        ItemCode code = typed.code(field);
-        Integer count = typed.whole(field + COUNT, 1, 2000);
-        if (code != null) {
-          items.add(new ItemAsked(field, code, count));
-        }
-      }
-    }
-    for (String text : typed.value("moreItems").split("[,;\n]")) {
-      Typed one = Typed.of(Map.of("code", text));
-      ItemCode code = one.code("code");
-      if (code != null) {
-        items.add(new ItemAsked("moreItems", code, null));
-      } else if (!one.sound()) {
-        typed.fault("moreItems", one.messageAt("code"));
-      }
-    }
-    return List.copyOf(items);
   }
 
   private static LocalDate issuedOn(Typed typed, LendingTerms terms) {

@@ -77,6 +77,11 @@ public class LoanLines {
         arrowCount);
   }
 
+  /** Ends the line of a part that is no longer on the bow it went out with. */
+  public void changed(LoanLine line, Instant at) {
+    end(line, at, LineOutcome.CHANGED, null);
+  }
+
   /** Ends an open line other than by a receipt; answers whether it still was open. */
   boolean end(LoanLine line, Instant at, LineOutcome outcome, Integer backCount) {
     return rows.change(

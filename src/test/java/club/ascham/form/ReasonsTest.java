@@ -48,6 +48,7 @@ class ReasonsTest {
               "AccidentPages.why",
               "ChangeKitCommand.overrideWhy",
               "CheckEntry.correctionWhy",
+              "CheckPages.overrideWhy",
               "ClubRulesDetails.braceMayMoveSource",
               "ClubRulesDetails.twistsSource",
               "Decision.why",
@@ -67,8 +68,8 @@ class ReasonsTest {
               "ReplacementsApi.found",
               "Request.why",
               "RuleDetails.source",
-              "SessionPages.overrideWhy",
-              "SessionsApi.overrideWhy",
+              "SessionDetails.overrideWhy",
+              "RigApi.overrideWhy",
               "SharedBow.overrideWhy",
               "WorkPages.found"));
 
@@ -176,6 +177,11 @@ class ReasonsTest {
                 "body", changed.body().code(),
                 "limbs", changed.limbs().code(),
                 "string", changed.string().code())));
+    tries.add(
+        new Try(
+            "/check/" + bow.rig().value(),
+            "overrideWhy",
+            Map.of("stranger", bench.ready().string().code(), "strangerAnswer", "correct-record")));
     Bow out = bench.ready();
     tries.add(
         new Try(
@@ -223,6 +229,10 @@ class ReasonsTest {
             new Try(
                 "/api/receipts", "depositKeptWhy", Map.of("loanId", lent(), "depositKept", "5")),
             new Try("/api/recalls", "why", Map.of("maker", "Alderfen")),
+            new Try(
+                "/api/rigs/" + bow.rig().value() + "/corrections",
+                "overrideWhy",
+                Map.of("found", bench.ready().string().code())),
             new Try(
                 "/api/inspections",
                 "words",
