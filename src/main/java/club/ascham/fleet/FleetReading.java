@@ -81,7 +81,10 @@ public class FleetReading {
           dueOn,
           // Fit by a check that knew nothing of what stands against it now is not fit any more.
           Waiting.of(
-              state, needsCheck, now.blocks() || now.has(Matter.REPORTED) ? null : lastVerdict),
+              state,
+              !now.has(Matter.NOT_SET_UP),
+              needsCheck,
+              now.blocks() || now.has(Matter.REPORTED) ? null : lastVerdict),
           since,
           course.fielding(),
           course.by(),
