@@ -274,7 +274,8 @@ class RecordCheck {
                brace, brace_typed, brace_from, tiller_upper, upper_typed, tiller_lower, lower_typed,
                dry_loose_or_fall, came_back_strung, verdict, verdict_text, corrects_id, correction_why)
         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20)
-        RETURNING id""",
+        RETURNING id\
+        """,
         card.id(),
         Checks.Kind.CHECK,
         happened,

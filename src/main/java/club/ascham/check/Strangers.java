@@ -90,7 +90,8 @@ public class Strangers {
           LEFT JOIN fitting fb ON fb.rig_id = f.rig_id AND fb.place = 'BODY' AND fb.until_at IS NULL
           LEFT JOIN item b ON b.id = coalesce(fb.item_id, i.id)
           LEFT JOIN kept_with k ON k.item_id = i.id
-         WHERE i.code = ?1""",
+         WHERE i.code = ?1\
+        """,
         code.bare());
   }
 
@@ -100,7 +101,8 @@ public class Strangers {
             OfRig.class,
             """
             SELECT f.rig_id FROM item i JOIN fitting f ON f.item_id = i.id AND f.until_at IS NULL
-             WHERE i.code = ?1""",
+             WHERE i.code = ?1\
+            """,
             code.bare())
         .map(OfRig::rig);
   }

@@ -119,7 +119,8 @@ public class FleetReading {
               LEFT JOIN bow bo ON bo.id = s.body_id
               LEFT JOIN limbs li ON li.id = s.limbs_id
               LEFT JOIN loan l ON l.id = s.loan_id
-             ORDER BY i.code, s.rig_id"""
+             ORDER BY i.code, s.rig_id\
+            """
                 .formatted(Standing.STATE_TODAY),
             today);
     List<RigId> ids = found.stream().map(RigRow::id).toList();
@@ -145,7 +146,8 @@ public class FleetReading {
           JOIN loan l ON l.id = p.loan_id
           LEFT JOIN borrower b ON b.id = l.borrower_id
          WHERE l.due_on <= ?1
-         ORDER BY l.due_on, l.id""",
+         ORDER BY l.due_on, l.id\
+        """,
         day);
   }
 
@@ -154,8 +156,8 @@ public class FleetReading {
     return rows.list(
         DueWork.class,
         DUE_WORK
-            + " WHERE w.blocks = 1 AND (w.due_on < ?1 OR (w.task_id IS NOT NULL AND w.due_on <= ?1))"
-            + " ORDER BY w.due_on, i.code, w.work",
+            + " WHERE w.blocks = 1 AND (w.due_on < ?1 OR (w.task_id IS NOT NULL AND w.due_on <="
+            + " ?1)) ORDER BY w.due_on, i.code, w.work",
         today);
   }
 
@@ -177,7 +179,8 @@ public class FleetReading {
                EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
           FROM withdrawal w JOIN item i ON i.id = w.item_id
          WHERE w.released_at IS NULL
-         ORDER BY w.happened_at DESC, w.id DESC""");
+         ORDER BY w.happened_at DESC, w.id DESC\
+        """);
   }
 
   /**
@@ -206,7 +209,8 @@ public class FleetReading {
           LEFT JOIN fitting b ON b.rig_id = e.rig_id AND b.place = 'BODY' AND b.until_at IS NULL
           LEFT JOIN item i ON i.id = b.item_id
          WHERE ?2 IS NULL OR e.rig_id = ?2
-         ORDER BY e.happened_at DESC, e.rig_id""",
+         ORDER BY e.happened_at DESC, e.rig_id\
+        """,
         time.beginOf(today.minusMonths(MONTHS_OF_TROUBLE)),
         rig);
   }

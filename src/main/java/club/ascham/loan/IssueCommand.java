@@ -88,18 +88,12 @@ record IssueCommand(
     return issuedOn;
   }
 
-  /** So many weeks from the day it was handed over; where none are said, as long as is usual. */
-  private static LocalDate dueInWeeks(Typed typed, LendingTerms terms, LocalDate issuedOn) {
-    Integer weeks = typed.whole("dueWeeks", 1, LendingTerms.LONGEST_DAYS / 7);
-    if (issuedOn == null || typed.faultAt("dueWeeks") != null) {
-      return null;
-    }
-    return weeks == null ? terms.usualDue(issuedOn) : issuedOn.plusWeeks(weeks);
-  }
-
-  /** A day that is typed counts, whatever number of weeks is picked. */
+  /** Where neither a day nor a number of weeks is said, it is out for as long as is usual. */
   private static LocalDate dueOn(Typed typed, LendingTerms terms, LocalDate issuedOn) {
-    LocalDate due = typed.has("dueOn") ? typed.day("dueOn") : dueInWeeks(typed, terms, issuedOn);
+    LocalDate due = LendingTerms.due(typed, issuedOn);
+    if (due == null && issuedOn != null && !typed.has("dueOn") && !typed.has("dueWeeks")) {
+      due = terms.usualDue(issuedOn);
+    }
     if (due != null && issuedOn != null) {
       if (due.isBefore(issuedOn)) {
         typed.fault("dueOn", "It can't be due before it is issued.");

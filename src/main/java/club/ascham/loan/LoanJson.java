@@ -204,9 +204,16 @@ final class LoanJson {
     }
   }
 
-  /** A loan to go on; {@code version} to notice that someone changed it first. */
+  /**
+   * A loan to go on.
+   *
+   * @param dueWeeks from the day it is due, of what is late from today; a {@code dueOn} counts
+   *     instead
+   * @param version to notice that someone changed it first
+   */
   record ExtendBody(
       String dueOn,
+      Integer dueWeeks,
       String drawLength,
       Boolean drawEstimated,
       String armSpan,

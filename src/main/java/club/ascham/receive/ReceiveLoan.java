@@ -196,7 +196,8 @@ public class ReceiveLoan {
     rows.change(
         """
         INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, came_back_strung, words)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)""",
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)\
+        """,
         loan,
         details.happened(),
         time.now(),
@@ -212,7 +213,8 @@ public class ReceiveLoan {
       rows.change(
           """
           UPDATE loan SET deposit_back_minor = deposit_minor - ?2, deposit_kept_why = ?3, version = version + 1
-           WHERE id = ?1""",
+           WHERE id = ?1\
+          """,
           loan,
           details.depositKept().minor(),
           details.depositKept().minor() == 0 ? null : details.depositKeptWhy());

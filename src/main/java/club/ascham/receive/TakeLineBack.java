@@ -38,7 +38,8 @@ public class TakeLineBack {
         """
         UPDATE loan_line SET back_at = ?2, receipt_id = ?3, outcome = ?4, back_count = ?5, shots = ?6,
                missing_count = ?7
-         WHERE id = ?1 AND back_at IS NULL""",
+         WHERE id = ?1 AND back_at IS NULL\
+        """,
         line.id(),
         backAt,
         receipt,

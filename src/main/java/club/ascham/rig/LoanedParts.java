@@ -79,7 +79,8 @@ class LoanedParts {
         UNION ALL
         SELECT NULL, a.age_band, NULL, a.draw_length, 0, a.id FROM session_archer a
          WHERE a.rig_id = ?1 AND a.age_band IS NOT NULL
-           AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)""",
+           AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)\
+        """,
         rig);
   }
 
@@ -98,7 +99,8 @@ class LoanedParts {
             SELECT i.code, k.arrow_mass_gr, a.id
               FROM session_archer a JOIN item i ON i.id = a.arrows_id JOIN kit_item k ON k.id = i.id
              WHERE a.rig_id = ?1 AND k.arrow_mass_gr IS NOT NULL
-               AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)""",
+               AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)\
+            """,
             rig)
         .stream()
         .map(
@@ -115,7 +117,8 @@ class LoanedParts {
     rows.change(
         """
         UPDATE loan SET override_why = ?2, override_coach = ?3, version = version + 1
-         WHERE id = ?1""",
+         WHERE id = ?1\
+        """,
         loan,
         given.why(),
         given.coach());

@@ -175,8 +175,9 @@ class RigApi {
       description =
           "A rig on loan stays on it; a new set-up is due. It is asked what an issue asks: hand,"
               + " length and weight for whoever has it, their arrows, and what stands against the"
-              + " part; overrideWhy and overrideCoach say why all the same and who agreed. A day in on, for paper typed in late,"
-              + " must not lie before the last thing that is known of the rig or of a new part.")
+              + " part; overrideWhy and overrideCoach say why all the same and who agreed. A day in"
+              + " on, for paper typed in late, must not lie before the last thing that is known of"
+              + " the rig or of a new part.")
   @RequestBody(
       content =
           @Content(
@@ -203,9 +204,9 @@ class RigApi {
       summary = "Correct the record: this part is on this rig",
       description =
           "It comes off the rig that the record has it on; exchanged puts the part it was found"
-              + " instead of there. Both rigs wait for their set-up. Where the rig is out it is asked"
-              + " what an issue asks; overrideWhy and overrideCoach say why all the same and who"
-              + " agreed.")
+              + " instead of there. Both rigs wait for their set-up. Where the rig is out it is"
+              + " asked what an issue asks; overrideWhy and overrideCoach say why all the same and"
+              + " who agreed.")
   @RequestBody(
       content =
           @Content(

@@ -339,7 +339,7 @@ class RigPages {
           case "ADJUST" -> "adjust";
           default -> "withdraw";
         },
-        check.isMeasured() ? LengthText.both(check.brace()) : "looked over",
+        check.isMeasured() ? LengthText.both(check.brace()) : check.unmeasured(),
         check.isMeasured() ? Gauge.signed(check.tiller()) : "");
   }
 

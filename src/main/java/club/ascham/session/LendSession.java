@@ -107,7 +107,8 @@ class LendSession {
     rows.change(
         """
         INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at, override_why)
-        VALUES ('SESSION', ?1, ?2, ?3, ?4, ?2, ?5)""",
+        VALUES ('SESSION', ?1, ?2, ?3, ?4, ?2, ?5)\
+        """,
         wish.leader(),
         now,
         time.today(),

@@ -145,9 +145,10 @@ class ReturnSession {
       }
       rows.change(
           """
-              UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
-                     shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
-               WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL""",
+          UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
+                 shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
+           WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL\
+          """,
           loan,
           each.rig(),
           now,
@@ -200,7 +201,8 @@ class ReturnSession {
     rows.change(
         """
         INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, words)
-        VALUES (?1, ?2, ?2, ?3, ?4, ?5)""",
+        VALUES (?1, ?2, ?2, ?3, ?4, ?5)\
+        """,
         loan,
         now,
         actor.id(),
@@ -220,7 +222,8 @@ class ReturnSession {
           """
           INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
                                  verdict_text, released_at, released_by)
-          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5, ?6)""",
+          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5, ?6)\
+          """,
           rig.rig(),
           now,
           actor.id(),

@@ -203,7 +203,8 @@ class Sessions {
             Id.class,
             """
             SELECT DISTINCT rig_id FROM loan_line WHERE rig_id IS NOT NULL AND loan_id =
-              (SELECT id FROM loan WHERE kind = 'SESSION' ORDER BY issued_at DESC, id DESC LIMIT 1)""")
+              (SELECT id FROM loan WHERE kind = 'SESSION' ORDER BY issued_at DESC, id DESC LIMIT 1)\
+            """)
         .stream()
         .map(Id::rig)
         .collect(Collectors.toSet());
@@ -214,7 +215,8 @@ class Sessions {
         Head.class,
         """
         SELECT l.id, l.leader, l.issued_at, l.due_on, a.name
-          FROM loan l JOIN account a ON a.id = l.issued_by WHERE l.id = ?1 AND l.kind = 'SESSION'""",
+          FROM loan l JOIN account a ON a.id = l.issued_by WHERE l.id = ?1 AND l.kind = 'SESSION'\
+        """,
         id);
   }
 
@@ -227,7 +229,8 @@ class Sessions {
          WHERE x.loan_id = ?1 AND x.rig_id IS NOT NULL AND i.kind IN ('RISER', 'BOW')
            AND x.id = (SELECT max(y.id) FROM loan_line y JOIN item j ON j.id = y.item_id
                         WHERE y.loan_id = x.loan_id AND y.rig_id = x.rig_id AND j.kind IN ('RISER', 'BOW'))
-         ORDER BY i.code""",
+         ORDER BY i.code\
+        """,
         id);
   }
 
@@ -240,7 +243,8 @@ class Sessions {
                  WHERE f.rig_id = a.rig_id AND f.place = 'BODY' ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1),
                a.age_band, a.draw_length, i.code, k.arrow_length, a.override_why, a.override_coach
           FROM session_archer a LEFT JOIN item i ON i.id = a.arrows_id LEFT JOIN kit_item k ON k.id = a.arrows_id
-         WHERE a.loan_id = ?1 ORDER BY a.id""",
+         WHERE a.loan_id = ?1 ORDER BY a.id\
+        """,
         id);
   }
 
@@ -273,7 +277,8 @@ class Sessions {
         """
         SELECT count(*) FROM bow_check c WHERE c.rig_id = ?1 AND c.kind = 'LOOK' AND c.happened_at >
           max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = ?1 AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
-              coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = ?1), ''))""",
+              coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = ?1), ''))\
+        """,
         rig);
   }
 
@@ -299,7 +304,8 @@ class Sessions {
                (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id),
                (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL),
                (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.rig_id IS NULL AND x.back_at IS NULL)
-          FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2""",
+          FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2\
+        """,
         size,
         (page - 1) * size);
   }

@@ -64,7 +64,8 @@ public class KitRoom {
 """
 INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
        tiller_upper, tiller_lower, nocking, screws_seen)
-VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)""",
+VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)\
+""",
         rig,
         LONG_AGO);
     return new ReadyRig(rig, riser, limbs, string);
@@ -133,7 +134,8 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, hand,
                draw_length, experience, terms_accepted)
         VALUES ('KIT', (SELECT max(id) FROM borrower), ?1 || 'T19:00:00.000Z', ?2, 1,
-                ?1 || 'T19:00:00.000Z', 'RIGHT', 71120000, 'BEGINNER', 1)""",
+                ?1 || 'T19:00:00.000Z', 'RIGHT', 71120000, 'BEGINNER', 1)\
+        """,
         issuedOn,
         dueOn);
     long loan = rows.number("SELECT max(id) FROM loan");
@@ -185,7 +187,8 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
           INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
           SELECT DISTINCT ?1, work, ?2, ?2, 1, 'PASSED'
             FROM upkeep_rule WHERE item_kind = (SELECT kind FROM item WHERE id = ?1)
-             AND work <> 'STRING_REPLACEMENT'""",
+             AND work <> 'STRING_REPLACEMENT'\
+          """,
           item.id(),
           Ago.days(time, 20));
     }
