@@ -11,12 +11,14 @@ import club.ascham.bow.Hand;
 import club.ascham.bow.Heaviness;
 import club.ascham.bow.NewcomerAnswers;
 import club.ascham.bow.RigSpec;
+import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Unsuited;
 import club.ascham.bow.WeightCeiling;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Against;
 import club.ascham.concern.Weight;
+import club.ascham.form.WholeWords;
 import club.ascham.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,9 +37,23 @@ final class BowOut {
    *
    * @param hand null: not known, as of whoever shares a bow
    * @param experience null: not known, and then a beginner's rule holds
+   * @param shares the number of an archer of a session; null: the borrower
+   * @param why the bow they have was given against advice; null: nothing was said (likewise coach)
    */
   record Archer(
-      Hand hand, AgeBand age, Experience experience, Length draw, boolean estimated, Long shares) {}
+      Hand hand,
+      AgeBand age,
+      Experience experience,
+      Length draw,
+      boolean estimated,
+      Long shares,
+      String why,
+      String coach) {
+    /** What was said when they were given it; a reason without words is none. */
+    AgainstAdvice saidThen() {
+      return new AgainstAdvice(why != null && WholeWords.isReason(why) ? why : null, coach);
+    }
+  }
 
   /**
    * Arrows that are shot from it.
@@ -52,22 +68,24 @@ final class BowOut {
   /**
    * What stands in the way of another bow in these hands, each at its answer; empty: nothing.
    *
+   * @param setUp null: not measured as it then is
    * @param given why it is given although advice speaks against it
    * @param field the answer that names what makes the bow another one
    */
   static List<Refusal> refusals(
       RigSpec changed,
+      SetUpFigures setUp,
       List<Archer> archers,
       List<Arrows> arrows,
       AgainstAdvice given,
       String field) {
     List<Refusal> refusals = new ArrayList<>();
     for (Archer archer : archers) {
-      Optional<Refusal> light = tooLight(changed, archer, arrows, field);
+      Optional<Refusal> light = tooLight(changed, setUp, archer, arrows, field);
       if (light.isPresent()) {
         return List.of(light.get());
       }
-      Judged judged = judge(changed, archer);
+      Judged judged = judge(changed, setUp, archer);
       if (judged.against().isEmpty()) {
         continue;
       }
@@ -86,7 +104,7 @@ final class BowOut {
 
   private record Judged(String against, boolean adviceOnly, boolean asksCoach) {}
 
-  private static Judged judge(RigSpec changed, Archer archer) {
+  private static Judged judge(RigSpec changed, SetUpFigures setUp, Archer archer) {
     double drawIn = archer.draw().inches();
     if (archer.hand() != null
         && DrawLength.SHORTEST_IN <= drawIn
@@ -99,7 +117,7 @@ final class BowOut {
               archer.estimated(),
               archer.age(),
               archer.experience() == null ? Experience.BEGINNER : archer.experience());
-      return Suitability.rank(answers, List.of(new Candidate<>(changed, changed, null)))
+      return Suitability.rank(answers, List.of(new Candidate<>(changed, changed, setUp)))
           .unsuited()
           .stream()
           .findFirst()
@@ -109,7 +127,7 @@ final class BowOut {
           .orElse(new Judged("", true, false));
     }
     WeightCeiling ceiling = WeightCeiling.of(archer.age(), archer.experience());
-    Optional<WeightOnFingers> weight = FingerWeight.reckoned(changed, null, drawIn);
+    Optional<WeightOnFingers> weight = FingerWeight.reckoned(changed, setUp, drawIn);
     return new Judged(
         weight.map(ceiling::against).orElse(""),
         weight.filter(lb -> ceiling.of(lb) == Heaviness.REFUSED).isEmpty(),
@@ -117,8 +135,9 @@ final class BowOut {
   }
 
   private static Optional<Refusal> tooLight(
-      RigSpec changed, Archer archer, List<Arrows> arrows, String field) {
-    Optional<WeightOnFingers> weight = FingerWeight.reckoned(changed, null, archer.draw().inches());
+      RigSpec changed, SetUpFigures setUp, Archer archer, List<Arrows> arrows, String field) {
+    Optional<WeightOnFingers> weight =
+        FingerWeight.reckoned(changed, setUp, archer.draw().inches());
     String light =
         weight.isEmpty()
             ? ""

@@ -61,10 +61,29 @@ class LoanedParts {
   List<Refusal> refusals(RigId rig, RigSpec changed, AgainstAdvice given) {
     return BowOut.refusals(
         changed,
+        null,
         archersOf(rig),
         arrowsOf(rig),
         given,
         changed.onePiece() == null ? Assembly.LIMBS : Assembly.BODY);
+  }
+
+  /**
+   * The same of a bow that is out as it is: each of those who draw it by what was said when they
+   * were given it.
+   */
+  List<Refusal> refusals(RigCard card) {
+    List<BowOut.Arrows> arrows = arrowsOf(card.id());
+    return card.spec().stream()
+        .flatMap(
+            spec ->
+                archersOf(card.id()).stream()
+                    .flatMap(
+                        archer ->
+                            BowOut.refusals(
+                                spec, card.setUp(), List.of(archer), arrows, archer.saidThen(), "")
+                                .stream()))
+        .toList();
   }
 
   /** Who draws a bow that is out, as far as their draw is known. */
@@ -72,12 +91,13 @@ class LoanedParts {
     return rows.list(
         BowOut.Archer.class,
         """
-        SELECT l.hand, b.age_band, l.experience, l.draw_length, l.draw_estimated, NULL
+        SELECT l.hand, b.age_band, l.experience, l.draw_length, l.draw_estimated, NULL,
+               l.override_why, l.override_coach
           FROM loan l JOIN borrower b ON b.id = l.borrower_id
          WHERE l.draw_length IS NOT NULL
            AND l.id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)
         UNION ALL
-        SELECT NULL, a.age_band, NULL, a.draw_length, 0, a.id FROM session_archer a
+        SELECT NULL, a.age_band, NULL, a.draw_length, 0, a.id, a.override_why, a.override_coach FROM session_archer a
          WHERE a.rig_id = ?1 AND a.age_band IS NOT NULL
            AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)\
         """,
