@@ -5,6 +5,7 @@ import club.ascham.rig.LentBows;
 import club.ascham.rig.Refusal;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
+import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,8 @@ import java.util.Map;
  * the rule of the issue. What left or was changed on an earlier day is history: it is taken as it
  * was, and judged when it is next extended or changed.
  */
-abstract class SuitsWhoHasIt implements AfterRows {
+@ApplicationScoped
+class SuitsWhoHasIt {
   private final Rows rows;
   private final LentBows lent;
   private final ClubTime time;
@@ -29,23 +31,21 @@ abstract class SuitsWhoHasIt implements AfterRows {
   /** A new row by which a bow that is out is another one than it was. */
   record Touched(long number, RigId rig) {}
 
-  /** The new rows of today, {@code ?1} the rows that were added and {@code ?2} the day's begin. */
-  abstract String touched();
-
-  /** The column that names what makes the bow another one. */
-  abstract String column();
-
-  @Override
-  public List<BadCell> check(Added added) {
+  /**
+   * @param touched the new rows of today as {@link Touched}: {@code ?1} what was added, {@code ?2}
+   *     the day's begin
+   * @param column that names what makes the bow another one
+   */
+  List<BadCell> check(AfterRows.Added added, String touched, String column) {
     Map<RigId, Long> first = new LinkedHashMap<>();
-    rows.list(Touched.class, touched(), added.numbers(), time.beginOf(time.today()))
+    rows.list(Touched.class, touched, added.numbers(), time.beginOf(time.today()))
         .forEach(one -> first.putIfAbsent(one.rig(), one.number()));
     List<BadCell> bad = new ArrayList<>();
     lent.refusals(first.keySet())
         .forEach(
             (rig, refusals) -> {
               for (Refusal refusal : refusals) {
-                bad.add(added.at(first.get(rig), column(), refusal.message()));
+                bad.add(added.at(first.get(rig), column, refusal.message()));
               }
             });
     return bad;
