@@ -358,6 +358,11 @@ class CheckPagesTest {
             "SELECT count(*) FROM withdrawal WHERE item_id IN (?1, ?2) AND released_at IS NULL",
             bow.limbs().id(),
             other.limbs().id()));
+    volunteer
+        .get("/rigs/" + bow.rig().value())
+        .then()
+        .body(containsString(">not measured<"))
+        .body(not(containsString(">looked over<")));
   }
 
   @Test
