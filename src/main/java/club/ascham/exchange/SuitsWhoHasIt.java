@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * A bow that leaves today by a file, or is changed by one while it is out, suits whoever has it by
@@ -43,11 +44,15 @@ class SuitsWhoHasIt {
     List<BadCell> bad = new ArrayList<>();
     lent.refusals(first.keySet())
         .forEach(
-            (rig, refusals) -> {
-              for (Refusal refusal : refusals) {
-                bad.add(added.at(first.get(rig), column, refusal.message()));
-              }
-            });
+            (rig, refusals) ->
+                bad.add(
+                    added.at(
+                        first.get(rig),
+                        column,
+                        refusals.stream()
+                            .map(Refusal::message)
+                            .distinct()
+                            .collect(Collectors.joining(" ")))));
     return bad;
   }
 }
