@@ -6,6 +6,7 @@ import club.ascham.check.StrangerAsked;
 import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -51,6 +52,7 @@ import org.jboss.resteasy.reactive.RestQuery;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class SessionPages {
   private static final int LISTED = 40;
+  private static final Set<Matter> SAID_BY_BEING_BACK = Set.of(Matter.NOT_CHECKED);
   private static final String SAY_WHY =
       " Leave it in, or say in whole words why it goes out all the same; that is kept.";
 
@@ -310,7 +312,7 @@ class SessionPages {
                         rig,
                         SignList.ofBow(rig.rig(), typed),
                         strangers.get(rig.rig()),
-                        against.get(rig.rig()).beyond(said),
+                        against.get(rig.rig()).beyond(said).without(SAID_BY_BEING_BACK),
                         became.get(rig.rig())))
             .toList(),
         beside,
