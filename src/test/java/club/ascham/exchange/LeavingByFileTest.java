@@ -108,7 +108,7 @@ class LeavingByFileTest {
     String rig = Long.toString(bow.rig().value());
     file(lines(toAChild(time.now(), "", ""), parts(), rig))
         .statusCode(422)
-        .body("errors.size()", equalTo(2))
+        .body("errors.size()", equalTo(1))
         .body("errors[0].field", containsString("loan"))
         .body(
             "errors.message", hasItem(containsString("14 lb is the most at the start of a course")))
