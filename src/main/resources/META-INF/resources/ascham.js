@@ -55,6 +55,17 @@ for (const master of all("input[data-ticks]")) {
   lines.forEach((line) => line.addEventListener("change", follow));
 }
 
+// How many a press takes: <button data-counts="rig-"> says the number of ticked boxes whose name begins so.
+for (const button of all("button[data-counts]")) {
+  const boxes = [...all(`input[type=checkbox][name^="${CSS.escape(button.dataset.counts)}"]`, button.form)];
+  const count = () => {
+    const many = boxes.filter((box) => box.checked).length;
+    button.textContent = many === 1 ? button.dataset.one : button.dataset.many.replace("#", many === 0 ? "no" : many);
+  };
+  boxes.forEach((box) => box.addEventListener("change", count));
+  count();
+}
+
 // Whoever says stop is shown at once what may have been seen.
 for (const stop of all(".look input[type=radio][value=stop]")) {
   stop.addEventListener("change", () => {

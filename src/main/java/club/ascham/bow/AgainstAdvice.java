@@ -18,6 +18,11 @@ public record AgainstAdvice(String why, String coach) {
   public static final String WHICH_COACH =
       "Which coach agreed to this weight? A person of the club, or another name.";
 
+  /** Whether this is the name of one of the two. */
+  public static boolean isAnswer(String field) {
+    return field.equals(WHY) || field.equals(COACH);
+  }
+
   public static final AgainstAdvice NOTHING_SAID = new AgainstAdvice(null, null);
 
   /**

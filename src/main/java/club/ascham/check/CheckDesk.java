@@ -16,7 +16,6 @@ import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.time.ClubTime;
-import club.ascham.units.ItemCode;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.KnownSign;
 import club.ascham.verdict.Signs;
@@ -25,7 +24,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -144,7 +142,7 @@ class CheckDesk {
             .toList(),
         adjustment == null ? null : checks.adjustment(adjustment).orElse(null),
         corrects == null ? null : checks.one(corrects).orElse(null),
-        stranger == null ? null : stranger(card, stranger),
+        StrangerAsked.of(StrangerBack.Fields.PLAIN, card, stranger, typed),
         CheckView.unit(actor.unit()),
         typed);
   }
@@ -197,17 +195,6 @@ class CheckDesk {
       case RISER -> "cracks, grip, bushes, limb seats";
       case REST -> "whole and firm";
     };
-  }
-
-  private static CheckView.StrangerCard stranger(RigCard card, Stranger stranger) {
-    Optional<String> instead =
-        stranger.place().flatMap(place -> new Judging(card).at(place)).map(Part::code);
-    String there = stranger.rig() == null ? null : new ItemCode(stranger.rigCode()).display();
-    return new CheckView.StrangerCard(
-        stranger.belongs(card.id()),
-        instead.orElse("nothing on the list"),
-        there,
-        there != null && instead.isPresent());
   }
 
   static String capital(String words) {

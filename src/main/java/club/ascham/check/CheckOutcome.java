@@ -36,9 +36,7 @@ sealed interface CheckOutcome {
   }
 
   /** Nothing kept: a part is on the bow that is not on its list; what is to be done about it? */
-  record StrangerFound(Stranger stranger) implements CheckOutcome {
-    static final String QUESTION = "What is to be done about it?";
-  }
+  record StrangerFound(String question) implements CheckOutcome {}
 
   /** Nothing kept. */
   record Refused(String field, String message) implements CheckOutcome {}

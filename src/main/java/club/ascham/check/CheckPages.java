@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.Target;
 import club.ascham.form.Typed;
@@ -7,6 +8,7 @@ import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.rig.AdviceOverridden;
 import club.ascham.rig.CorrectParts;
 import club.ascham.rig.Outcome;
 import club.ascham.rig.RigCard;
@@ -40,11 +42,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class CheckPages {
   static final String HOME = "/check";
-
-  /** Answers about a stranger that change the record instead of judging the bow. */
-  private static final String CORRECT_RECORD = "correct-record";
-
-  private static final String EXCHANGED = "exchanged";
 
   @CheckedTemplate(basePath = "check", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record QueuePage(List<Queue.Waiting> waiting, List<Queue.Waiting> kept, Typed typed)
@@ -157,8 +154,9 @@ class CheckPages {
     RigCard card = desk.card(new RigId(rig));
     Typed typed = Forms.typed(form, "parts", "signs");
     String answer = typed.value("strangerAnswer");
-    if (answer.equals(CORRECT_RECORD) || answer.equals(EXCHANGED)) {
-      return correct(card, typed, answer.equals(EXCHANGED));
+    boolean exchanged = answer.equals(Words.of(StrangerAnswer.EXCHANGED));
+    if (exchanged || answer.equals(Words.of(StrangerAnswer.CORRECT_RECORD))) {
+      return correct(card, typed, exchanged);
     }
     CheckEntry entry = desk.read(card, typed);
     if (!typed.sound()) {
@@ -176,7 +174,7 @@ class CheckPages {
     } else if (outcome instanceof CheckOutcome.Refused refused) {
       typed.fault(refused.field().isEmpty() ? "check" : refused.field(), refused.message());
     } else {
-      typed.fault("strangerAnswer", "Say which, then save again.");
+      typed.fault("strangerAnswer", ((CheckOutcome.StrangerFound) outcome).question());
     }
     return again(card, typed, entry.stranger());
   }
@@ -188,21 +186,32 @@ class CheckPages {
       typed.fault("stranger", "The code that is on it, please.");
       return again(card, typed, null);
     }
+    AgainstAdvice given = AdviceOverridden.parse(typed);
+    if (!typed.sound()) {
+      return again(card, typed, code);
+    }
     try {
       Outcome outcome =
           correctParts.correct(
-              card.id(), code, exchanged, typed.version(), typed.value("once-key"));
+              card.id(), code, exchanged, typed.version(), given, typed.value("once-key"));
       if (outcome instanceof Outcome.Done done) {
         return Go.to("/rigs/" + card.id().value(), done.said());
       }
       if (outcome instanceof Outcome.PressedBefore before) {
         return Go.to(before.page());
       }
-      typed.fault(
-          "strangerAnswer",
-          outcome instanceof Outcome.Refused refused
-              ? refused.refusals().get(0).message()
-              : RecordCheck.PARTS_CHANGED);
+      if (outcome instanceof Outcome.Refused refused) {
+        // Why a bow that is out stays so has answers of its own; all else is about this one.
+        refused
+            .refusals()
+            .forEach(
+                one ->
+                    typed.fault(
+                        AgainstAdvice.isAnswer(one.field()) ? one.field() : "strangerAnswer",
+                        one.message()));
+      } else {
+        typed.fault("strangerAnswer", RecordCheck.PARTS_CHANGED);
+      }
     } catch (DatabaseRefusal refusal) {
       typed.fault("strangerAnswer", refusal.getMessage());
     }
@@ -214,12 +223,9 @@ class CheckPages {
    */
   private Response again(RigCard card, Typed typed, ItemCode code) {
     Stranger stranger =
-        code == null
-            ? null
-            : strangers
-                .with(code)
-                .filter(found -> found.place().isPresent() && !card.partIds().contains(found.id()))
-                .orElse(null);
+        code != null && strangers.on(card, code) instanceof Strangers.Found.OnIt found
+            ? found.stranger()
+            : null;
     return Go.again(new CheckPage(desk.view(card, typed, stranger), typed));
   }
 

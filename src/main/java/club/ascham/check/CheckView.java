@@ -39,7 +39,7 @@ record CheckView(
     List<Look> others,
     Checks.Adjusted adjusted,
     Checks.Row corrected,
-    StrangerCard stranger,
+    StrangerAsked stranger,
     String unit,
     Typed typed) {
 
@@ -70,23 +70,6 @@ record CheckView(
           || typed.messageAt(wordsField()) != null
           || notes.stream().anyMatch(Tick::ticked)
           || stops.stream().anyMatch(Tick::ticked);
-    }
-  }
-
-  /**
-   * Where a stranger belongs, and what it sits instead of.
-   *
-   * @param rigThere the rig that the record has it on; null: none
-   */
-  record StrangerCard(String belongs, String insteadOf, String rigThere, boolean exchangeable) {
-    public String correctHint() {
-      return "it stays on this bow"
-          + (rigThere == null ? "" : "; rig " + rigThere + " is then without")
-          + "; a new set-up comes before the check";
-    }
-
-    public String exchangeHint() {
-      return insteadOf + " is on rig " + rigThere + "; both bows are then set up anew";
     }
   }
 
@@ -147,10 +130,6 @@ record CheckView(
 
   public String facts() {
     return BowWords.facts(card);
-  }
-
-  public boolean strangerOpen() {
-    return typed.has("stranger") || typed.messageAt("stranger") != null;
   }
 
   public String unitOf(String field) {

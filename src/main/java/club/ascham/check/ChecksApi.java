@@ -110,13 +110,15 @@ class ChecksApi {
                         {"rig": "R-0105-6", "allAsListed": true, "brace": "8 1/2 in",
                          "braceFrom": "grip-throat", "tillerUpper": "7 1/2 in",
                          "tillerLower": "7 3/8 in",
-                         "answers": {"string": "fine", "limbs": "fine", "bolts": "fine"}}"""),
+                         "answers": {"string": "fine", "limbs": "fine", "bolts": "fine"}}\
+                        """),
                 @ExampleObject(
                     name = "a stop needs no readings",
                     value =
                         """
                         {"rig": "12", "allAsListed": true, "signs": ["limbs-crack-across"],
-                         "answers": {"string": "fine", "limbs": "stop", "bolts": "fine"}}"""),
+                         "answers": {"string": "fine", "limbs": "stop", "bolts": "fine"}}\
+                        """),
                 @ExampleObject(
                     name = "all fine, and what was told is answered",
                     value =
@@ -124,7 +126,8 @@ class ChecksApi {
                         {"rig": "12", "allAsListed": true, "brace": "216", "braceFrom": "grip-throat",
                          "tillerUpper": "190", "tillerLower": "186",
                          "answers": {"string": "fine", "limbs": "fine", "bolts": "fine"},
-                         "reports": {"7": {"answer": "nothing-there", "words": "Whole, in daylight."}}}""")
+                         "reports": {"7": {"answer": "nothing-there", "words": "Whole, in daylight."}}}\
+                        """)
               }))
   public Response check(CheckBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();
@@ -146,9 +149,7 @@ class ChecksApi {
     if (outcome instanceof CheckOutcome.Asked asked) {
       asked.tell(typed);
     } else if (outcome instanceof CheckOutcome.StrangerFound found) {
-      typed.fault(
-          "strangerAnswer",
-          found.stranger().belongs(card.get().id()) + " " + CheckOutcome.StrangerFound.QUESTION);
+      typed.fault("strangerAnswer", found.question());
     } else {
       CheckOutcome.Refused refused = (CheckOutcome.Refused) outcome;
       if (refused.field().isEmpty()) {

@@ -121,18 +121,10 @@ final class Judging {
       }
     }
     if (stranger != null) {
-      String instead =
-          stranger.code()
-              + " is on it"
-              + taken.flatMap(this::at).map(part -> " instead of " + part.code()).orElse("");
       if (entry.strangerAnswer() == StrangerAnswer.WITHDRAW_BOTH) {
-        signs.add(
-            new Sign(
-                verdictPart(taken.orElseThrow()),
-                Gravity.STOP,
-                instead + ": find out which is which, before either is used"));
+        signs.add(new Sign(verdictPart(taken.orElseThrow()), Gravity.STOP, stranger.unclear(card)));
       } else {
-        missing.add(instead);
+        missing.add(stranger.found(card));
       }
     }
     return new Seen(
@@ -176,7 +168,7 @@ final class Judging {
     };
   }
 
-  private static club.ascham.verdict.Part verdictPart(Place place) {
+  static club.ascham.verdict.Part verdictPart(Place place) {
     return switch (place) {
       case BODY -> club.ascham.verdict.Part.RISER;
       case LIMBS -> club.ascham.verdict.Part.LIMBS;

@@ -37,6 +37,8 @@ import java.util.StringJoiner;
 class RecordCheck {
   static final String PARTS_CHANGED =
       "The parts of this bow were changed since you opened the page. Look the list over again.";
+  static final String CORRECT_FIRST =
+      "The record is corrected first and the bow set up as it now is; its check comes after that.";
   static final String NOT_SET_UP =
       "This bow has no figures to be judged by: it is in the workshop until its set-up is"
           + " finished.";
@@ -101,12 +103,17 @@ class RecordCheck {
     }
     Stranger stranger = null;
     if (entry.stranger() != null) {
-      Optional<Stranger> known = strangers.with(entry.stranger());
-      Optional<CheckOutcome> wrong = wrongStranger(card, entry, known);
-      if (wrong.isPresent()) {
-        return wrong.get();
+      Strangers.Found found = strangers.on(card, entry.stranger());
+      if (found instanceof Strangers.Found.Wrong wrong) {
+        return new CheckOutcome.Refused("stranger", wrong.message());
       }
-      stranger = known.orElseThrow();
+      stranger = ((Strangers.Found.OnIt) found).stranger();
+      if (entry.strangerAnswer() == null) {
+        return new CheckOutcome.StrangerFound(stranger.question(card));
+      }
+      if (entry.strangerAnswer().corrects()) {
+        return new CheckOutcome.Refused("strangerAnswer", CORRECT_FIRST);
+      }
     }
     List<Report> open = reports.openOf(rig);
     Optional<CheckOutcome.Refused> notAnswered = answers.refusal(entry, open);
@@ -170,30 +177,6 @@ class RecordCheck {
 
   private static Optional<CheckOutcome.Refused> refused(String field, String message) {
     return Optional.of(new CheckOutcome.Refused(field, message));
-  }
-
-  private static Optional<CheckOutcome> wrongStranger(
-      RigCard card, CheckEntry entry, Optional<Stranger> known) {
-    if (known.isEmpty()) {
-      return Optional.of(
-          new CheckOutcome.Refused(
-              "stranger",
-              "The club has nothing with the code " + entry.stranger().display() + "."));
-    }
-    Stranger stranger = known.get();
-    if (card.partIds().contains(stranger.id())) {
-      return Optional.of(
-          new CheckOutcome.Refused(
-              "stranger", stranger.code() + " is on the list: it belongs to this bow."));
-    }
-    if (stranger.place().isEmpty()) {
-      return Optional.of(
-          new CheckOutcome.Refused(
-              "stranger", stranger.belongs(card.id()) + " It is no part of a bow: lay it aside."));
-    }
-    return entry.strangerAnswer() == null
-        ? Optional.of(new CheckOutcome.StrangerFound(stranger))
-        : Optional.empty();
   }
 
   /** A correction repeats what its check told: that stands, or was answered, already. */
@@ -291,7 +274,8 @@ class RecordCheck {
                brace, brace_typed, brace_from, tiller_upper, upper_typed, tiller_lower, lower_typed,
                dry_loose_or_fall, came_back_strung, verdict, verdict_text, corrects_id, correction_why)
         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20)
-        RETURNING id""",
+        RETURNING id\
+        """,
         card.id(),
         Checks.Kind.CHECK,
         happened,

@@ -2,7 +2,9 @@ package club.ascham.check;
 
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.rig.Part;
 import club.ascham.rig.Place;
+import club.ascham.rig.RigCard;
 import club.ascham.units.ItemCode;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,7 +17,7 @@ import java.util.Optional;
  * @param keptWith the rig that it is kept with as a spare; null: none
  * @param holder who has it on loan by the record; null: nobody
  */
-record Stranger(
+public record Stranger(
     ItemId id,
     String bareCode,
     String kind,
@@ -26,7 +28,7 @@ record Stranger(
     RigId keptWith,
     String holder) {
 
-  String code() {
+  public String code() {
     return new ItemCode(bareCode).display();
   }
 
@@ -58,5 +60,28 @@ record Stranger(
       said.append(", on loan to ").append(holder);
     }
     return said.append(withdrawn ? ". It is withdrawn." : ".").toString();
+  }
+
+  /** What this bow has by the record where the stranger sits; empty: nothing. */
+  Optional<Part> insteadOf(RigCard card) {
+    return place()
+        .flatMap(place -> card.parts().stream().filter(p -> p.place() == place).findFirst());
+  }
+
+  /** What was found, in half a sentence. */
+  String found(RigCard card) {
+    return code()
+        + " is on it"
+        + insteadOf(card).map(part -> " instead of " + part.code()).orElse("");
+  }
+
+  /** Why neither of the two is used. */
+  String unclear(RigCard card) {
+    return found(card) + ": find out which is which, before either is used";
+  }
+
+  /** What a person is asked about it. */
+  String question(RigCard card) {
+    return belongs(card.id()) + " What is to be done about it?";
   }
 }

@@ -57,6 +57,21 @@ class WithdrawParts {
     }
   }
 
+  /** A part that came back on a bow in the place of another: nobody knows which is which. */
+  void both(RigCard card, Stranger stranger, Instant happened) {
+    String why = stranger.unclear(card) + ".";
+    stranger
+        .insteadOf(card)
+        .ifPresent(
+            listed ->
+                withdrawItem.withdraw(
+                    listed.id(),
+                    new Reason(why, work(Judging.verdictPart(listed.place()), listed.kind()), null),
+                    happened,
+                    null));
+    withdrawItem.withdraw(stranger.id(), new Reason(why, null, null), happened, null);
+  }
+
   /** The reasons that lie in these parts, and those that name no part. */
   private static String why(List<String> reasons, Set<Part> parts) {
     List<String> own =

@@ -82,7 +82,10 @@ public class FleetReading {
           dueOn,
           // Fit by a check that knew nothing of what stands against it now is not fit any more.
           Waiting.of(
-              state, needsCheck, now.blocks() || now.has(Matter.REPORTED) ? null : lastVerdict),
+              state,
+              !now.has(Matter.NOT_SET_UP),
+              needsCheck,
+              now.blocks() || now.has(Matter.REPORTED) ? null : lastVerdict),
           since,
           course.fielding(),
           course.by(),
@@ -117,7 +120,8 @@ public class FleetReading {
               LEFT JOIN bow bo ON bo.id = s.body_id
               LEFT JOIN limbs li ON li.id = s.limbs_id
               LEFT JOIN loan l ON l.id = s.loan_id
-             ORDER BY i.code, s.rig_id"""
+             ORDER BY i.code, s.rig_id\
+            """
                 .formatted(Standing.STATE_TODAY),
             today);
     List<RigId> ids = found.stream().map(RigRow::id).toList();
@@ -143,7 +147,8 @@ public class FleetReading {
           JOIN loan l ON l.id = p.loan_id
           LEFT JOIN borrower b ON b.id = l.borrower_id
          WHERE l.due_on <= ?1
-         ORDER BY l.due_on, l.id""",
+         ORDER BY l.due_on, l.id\
+        """,
         day);
   }
 
@@ -152,8 +157,8 @@ public class FleetReading {
     return rows.list(
         DueWork.class,
         DUE_WORK
-            + " WHERE w.blocks = 1 AND (w.due_on < ?1 OR (w.task_id IS NOT NULL AND w.due_on <= ?1))"
-            + " ORDER BY w.due_on, i.code, w.work",
+            + " WHERE w.blocks = 1 AND (w.due_on < ?1 OR (w.task_id IS NOT NULL AND w.due_on <="
+            + " ?1)) ORDER BY w.due_on, i.code, w.work",
         today);
   }
 
@@ -175,7 +180,8 @@ public class FleetReading {
                EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
           FROM withdrawal w JOIN item i ON i.id = w.item_id
          WHERE w.released_at IS NULL
-         ORDER BY w.happened_at DESC, w.id DESC""");
+         ORDER BY w.happened_at DESC, w.id DESC\
+        """);
   }
 
   /**
@@ -204,7 +210,8 @@ public class FleetReading {
           LEFT JOIN fitting b ON b.rig_id = e.rig_id AND b.place = 'BODY' AND b.until_at IS NULL
           LEFT JOIN item i ON i.id = b.item_id
          WHERE ?2 IS NULL OR e.rig_id = ?2
-         ORDER BY e.happened_at DESC, e.rig_id""",
+         ORDER BY e.happened_at DESC, e.rig_id\
+        """,
         time.beginOf(today.minusMonths(MONTHS_OF_TROUBLE)),
         rig);
   }

@@ -13,13 +13,15 @@ public enum Waiting {
   PUTTING_BACK,
   /** Nothing but an inspection that is overdue. */
   INSPECTION,
+  /** Not measured as it now is; a bow on loan whose parts were changed as well. */
   SET_UP;
 
   /**
+   * @param isSetUp whether its figures hold for the parts it has
    * @param needsCheck received or checked since it was last put back
    * @param lastVerdict the verdict that came last, if nothing happened since; null: none
    */
-  public static Waiting of(State state, boolean needsCheck, String lastVerdict) {
+  public static Waiting of(State state, boolean isSetUp, boolean needsCheck, String lastVerdict) {
     return switch (state) {
       case IN_THE_WORKSHOP -> SET_UP;
       case TO_BE_CHECKED -> {
@@ -31,7 +33,8 @@ public enum Waiting {
         }
         yield "FIT".equals(lastVerdict) ? PUTTING_BACK : CHECK;
       }
-      case READY, ON_LOAN, WITHDRAWN, RETIRED -> NOTHING;
+      case ON_LOAN -> isSetUp ? NOTHING : SET_UP;
+      case READY, WITHDRAWN, RETIRED -> NOTHING;
     };
   }
 }

@@ -18,11 +18,15 @@ import java.util.Optional;
 record ExtendCommand(
     LoanId loan, LocalDate dueOn, DrawLength draw, AgainstAdvice against, Integer version) {
 
-  /** As typed; empty when something is missing or wrong, which then stands at its field. */
+  /**
+   * As typed; empty when something is missing or wrong, which then stands at its field.
+   *
+   * @param due when it is due now
+   */
   static Optional<ExtendCommand> parse(
-      LoanId loan, boolean junior, Typed typed, LendingTerms terms) {
-    LocalDate dueOn = typed.day("dueOn");
-    if (!typed.has("dueOn")) {
+      LoanId loan, LocalDate due, boolean junior, Typed typed, LendingTerms terms) {
+    LocalDate dueOn = LendingTerms.due(typed, terms.goesOnFrom(due));
+    if (!typed.has("dueOn") && !typed.has("dueWeeks")) {
       typed.fault("dueOn", "Until when?");
     }
     if (dueOn != null && dueOn.isBefore(terms.today())) {

@@ -4,12 +4,9 @@ import club.ascham.bow.AgainstAdvice;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.rig.AdviceOverridden;
-import club.ascham.units.ItemCode;
 import club.ascham.units.Money;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -33,8 +30,6 @@ record IssueCommand(
     Money deposit,
     DepositHow depositHow,
     AgainstAdvice against) {
-  private static final String ITEM = "items.";
-  private static final String COUNT = ".count";
 
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
   static Optional<IssueCommand> parse(Typed typed, LendingTerms terms) {
@@ -43,7 +38,7 @@ record IssueCommand(
     if (!typed.has("rig")) {
       typed.fault("rig", "Which rig goes out?");
     }
-    List<ItemAsked> items = items(typed);
+    List<ItemAsked> items = ItemAsked.parse(typed);
     Integer known = typed.whole("borrower", 1, Integer.MAX_VALUE);
     Optional<BorrowerDetails> newcomer =
         typed.has("borrower")
@@ -85,32 +80,6 @@ record IssueCommand(
             against));
   }
 
-  /**
-   * Items stand in fields {@code items.NAME}, with {@code items.NAME.count} for those of a pool.
-   */
-  private static List<ItemAsked> items(Typed typed) {
-    List<ItemAsked> items = new ArrayList<>();
-    for (String field : typed.all().keySet().stream().sorted().toList()) {
-      if (field.startsWith(ITEM) && !field.endsWith(COUNT)) {
-        ItemCode code = typed.code(field);
-        Integer count = typed.whole(field + COUNT, 1, 2000);
-        if (code != null) {
-          items.add(new ItemAsked(field, code, count));
-        }
-      }
-    }
-    for (String text : typed.value("moreItems").split("[,;\n]")) {
-      Typed one = Typed.of(Map.of("code", text));
-      ItemCode code = one.code("code");
-      if (code != null) {
-        items.add(new ItemAsked("moreItems", code, null));
-      } else if (!one.sound()) {
-        typed.fault("moreItems", one.messageAt("code"));
-      }
-    }
-    return List.copyOf(items);
-  }
-
   private static LocalDate issuedOn(Typed typed, LendingTerms terms) {
     LocalDate issuedOn = typed.has("issuedOn") ? typed.day("issuedOn") : terms.today();
     if (issuedOn != null && issuedOn.isAfter(terms.today())) {
@@ -119,18 +88,12 @@ record IssueCommand(
     return issuedOn;
   }
 
-  /** So many weeks from the day it was handed over; where none are said, as long as is usual. */
-  private static LocalDate dueInWeeks(Typed typed, LendingTerms terms, LocalDate issuedOn) {
-    Integer weeks = typed.whole("dueWeeks", 1, LendingTerms.LONGEST_DAYS / 7);
-    if (issuedOn == null || typed.faultAt("dueWeeks") != null) {
-      return null;
-    }
-    return weeks == null ? terms.usualDue(issuedOn) : issuedOn.plusWeeks(weeks);
-  }
-
-  /** A day that is typed counts, whatever number of weeks is picked. */
+  /** Where neither a day nor a number of weeks is said, it is out for as long as is usual. */
   private static LocalDate dueOn(Typed typed, LendingTerms terms, LocalDate issuedOn) {
-    LocalDate due = typed.has("dueOn") ? typed.day("dueOn") : dueInWeeks(typed, terms, issuedOn);
+    LocalDate due = LendingTerms.due(typed, issuedOn);
+    if (due == null && issuedOn != null && !typed.has("dueOn") && !typed.has("dueWeeks")) {
+      due = terms.usualDue(issuedOn);
+    }
     if (due != null && issuedOn != null) {
       if (due.isBefore(issuedOn)) {
         typed.fault("dueOn", "It can't be due before it is issued.");

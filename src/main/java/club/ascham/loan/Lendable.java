@@ -7,12 +7,14 @@ import club.ascham.bow.StringSpec;
 import club.ascham.bow.StringerKind;
 import club.ascham.bow.StringerSpec;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
 import club.ascham.standing.State;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
+import club.ascham.units.LengthText;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -71,6 +73,22 @@ public record Lendable(
   /** Maker and model as far as they are known; may be empty. */
   public String name() {
     return Stream.of(maker, model).filter(Objects::nonNull).collect(Collectors.joining(" "));
+  }
+
+  /** What it is in a few words: {@code 6 arrows, 28 in, Quaysley Sprat}. */
+  String about() {
+    return Stream.of(
+            !isArrows()
+                ? size
+                : pool
+                    ? left + " left of the pool"
+                    : arrowCount == null ? null : arrowCount + " arrows",
+            arrowLength == null ? null : LengthText.inches(arrowLength),
+            bowFromIn == null ? null : "bows of " + bowFromIn + " to " + bowToIn + " in",
+            hand == null ? null : Words.said(hand) + "-handed",
+            name().isEmpty() ? null : name())
+        .filter(part -> part != null && !part.isBlank())
+        .collect(Collectors.joining(", "));
   }
 
   /** For a sentence: {@code The tab K-0021-7}. */

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.form.Typed;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthUnit;
 import java.time.LocalDate;
@@ -34,12 +35,40 @@ record LendingTerms(LocalDate today, LengthUnit unit, Currency currency, int loa
     return loanDays % DAYS_A_WEEK == 0 ? Integer.toString(loanDays / DAYS_A_WEEK) : "";
   }
 
+  /**
+   * A day that is typed at {@code dueOn} counts, whatever number of weeks is picked at {@code
+   * dueWeeks}; null: neither was said, or what was can't be read.
+   *
+   * @param from the day that the weeks are counted from; null: not known
+   */
+  static LocalDate due(Typed typed, LocalDate from) {
+    if (typed.has("dueOn")) {
+      return typed.day("dueOn");
+    }
+    Integer weeks = typed.whole("dueWeeks", 1, LONGEST_DAYS / DAYS_A_WEEK);
+    return weeks == null || from == null ? null : from.plusWeeks(weeks);
+  }
+
+  /** How much longer a kit may be kept at one press: so many weeks from the day it is due. */
+  List<DueChoice> longer(LocalDate dueOn) {
+    return dues(goesOnFrom(dueOn)).stream().filter(due -> !due.value().isEmpty()).toList();
+  }
+
+  /** What is late goes on from today. */
+  LocalDate goesOnFrom(LocalDate dueOn) {
+    return dueOn.isBefore(today) ? today : dueOn;
+  }
+
   /** For how long a kit handed over today may be lent at one press. */
   List<DueChoice> dues() {
+    return dues(today);
+  }
+
+  private List<DueChoice> dues(LocalDate from) {
     List<DueChoice> dues = new ArrayList<>();
     TreeSet<Integer> weeks = new TreeSet<>(WEEKS_OFFERED);
     if (usualWeeks().isEmpty()) {
-      dues.add(new DueChoice("", loanDays + " days", ClubTime.said(usualDue())));
+      dues.add(new DueChoice("", loanDays + " days", ClubTime.said(usualDue(from))));
     } else {
       weeks.add(loanDays / DAYS_A_WEEK);
     }
@@ -48,7 +77,7 @@ record LendingTerms(LocalDate today, LengthUnit unit, Currency currency, int loa
           new DueChoice(
               Integer.toString(many),
               many == 1 ? "1 week" : many + " weeks",
-              ClubTime.said(today.plusWeeks(many))));
+              ClubTime.said(from.plusWeeks(many))));
     }
     return List.copyOf(dues);
   }

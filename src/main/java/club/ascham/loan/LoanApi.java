@@ -48,7 +48,8 @@ class LoanApi {
        "drawLength": "27 in", "ageBand": "adult", "experience": "beginner", "rig": 12,
        "items": [{"code": "K-0021-7"}, {"code": "A-0099-C", "count": 6}],
        "dueWeeks": 6, "deposit": "20.00", "depositHow": "cash", "termsAccepted": true,
-       "briefingGiven": true, "onceKey": "a5b1"}""";
+       "briefingGiven": true, "onceKey": "a5b1"}\
+      """;
 
   private final Loans loans;
   private final LoanLines lines;
@@ -176,7 +177,7 @@ class LoanApi {
     return answer(
         typed,
         200,
-        ExtendCommand.parse(sheet.id(), sheet.isJunior(), typed, lending.terms())
+        ExtendCommand.parse(sheet.id(), sheet.dueOn(), sheet.isJunior(), typed, lending.terms())
             .map(c -> () -> extendLoan.extend(c, actor.id(), typed.value("onceKey"))));
   }
 

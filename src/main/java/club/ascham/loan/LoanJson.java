@@ -166,9 +166,6 @@ final class LoanJson {
     }
   }
 
-  /** Something beside the bow; {@code count} for arrows out of a pool. */
-  record ItemBody(String code, Integer count) {}
-
   /**
    * A kit to be issued: either {@code borrower}, or name and contact.
    *
@@ -200,24 +197,23 @@ final class LoanJson {
       String overrideWhy,
       String overrideCoach,
       String onceKey) {
-    /** The items become fields {@code items.0}, {@code items.0.count} and so on. */
     Typed typed() {
       Typed typed = Typed.of(this);
-      for (int i = 0; items != null && i < items.size(); i++) {
-        ItemBody item = items.get(i);
-        if (item == null || item.code() == null) {
-          typed.fault("items." + i, "Which item? Give its code.");
-        } else {
-          typed.with("items." + i, item.code()).with("items." + i + ".count", item.count());
-        }
-      }
+      ItemBody.into(typed, items);
       return typed;
     }
   }
 
-  /** A loan to go on; {@code version} to notice that someone changed it first. */
+  /**
+   * A loan to go on.
+   *
+   * @param dueWeeks from the day it is due, of what is late from today; a {@code dueOn} counts
+   *     instead
+   * @param version to notice that someone changed it first
+   */
   record ExtendBody(
       String dueOn,
+      Integer dueWeeks,
       String drawLength,
       Boolean drawEstimated,
       String armSpan,

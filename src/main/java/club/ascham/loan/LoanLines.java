@@ -20,7 +20,7 @@ public class LoanLines {
              x.out_at, x.arrow_count, x.back_at, x.outcome, x.back_count, x.missing_count,
              CASE WHEN i.kind = 'ARROWS' AND k.pool = 0 THEN k.arrow_count END, k.arrow_length, k.arrow_mass_gr
         FROM loan_line x JOIN item i ON i.id = x.item_id LEFT JOIN kit_item k ON k.id = i.id
-       """;
+      """;
 
   private final Rows rows;
 
@@ -40,7 +40,8 @@ public class LoanLines {
             WHERE x.loan_id = ?1 AND x.id NOT IN (SELECT line_id FROM undone_line)
             ORDER BY x.rig_id IS NULL, x.rig_id,
               CASE i.kind WHEN 'RISER' THEN 0 WHEN 'BOW' THEN 0 WHEN 'LIMBS' THEN 1 WHEN 'STRING' THEN 2 ELSE 3 END,
-              x.out_at, x.id""",
+              x.out_at, x.id\
+            """,
         loan);
   }
 
@@ -51,7 +52,8 @@ public class LoanLines {
             """
             SELECT DISTINCT r.id FROM loan_line x JOIN loan l ON l.id = x.loan_id
               JOIN report_part p ON p.item_id = x.item_id JOIN report r ON r.id = p.report_id
-             WHERE x.loan_id = ?1 AND x.back_at IS NULL AND r.answer IS NULL AND r.recorded_at > l.recorded_at""",
+             WHERE x.loan_id = ?1 AND x.back_at IS NULL AND r.answer IS NULL AND r.recorded_at > l.recorded_at\
+            """,
             loan)
         .stream()
         .map(Long::valueOf)
@@ -72,7 +74,8 @@ public class LoanLines {
     rows.change(
         """
         INSERT INTO loan_line (loan_id, item_id, rig_id, out_at, arrow_count)
-        VALUES (?1, ?2, ?3, ?4, ?5)""",
+        VALUES (?1, ?2, ?3, ?4, ?5)\
+        """,
         loan,
         item,
         rig,
@@ -80,12 +83,18 @@ public class LoanLines {
         arrowCount);
   }
 
+  /** Ends the line of a part that is no longer on the bow it went out with. */
+  public void changed(LoanLine line, Instant at) {
+    end(line, at, LineOutcome.CHANGED, null);
+  }
+
   /** Ends an open line other than by a receipt; answers whether it still was open. */
   boolean end(LoanLine line, Instant at, LineOutcome outcome, Integer backCount) {
     return rows.change(
             """
             UPDATE loan_line SET back_at = max(?2, out_at), outcome = ?3, back_count = ?4, missing_count = ?5
-             WHERE id = ?1 AND back_at IS NULL""",
+             WHERE id = ?1 AND back_at IS NULL\
+            """,
             line.id(),
             at,
             outcome,

@@ -129,7 +129,8 @@ class LoanPages {
       String deposit,
       String depositBack,
       String unit,
-      String nextDue,
+      List<DueChoice> longer,
+      String usualWeeks,
       MayBeUndone.OfLoan undo,
       Sent sent)
       implements TemplateInstance {}
@@ -232,7 +233,7 @@ class LoanPages {
     LoanSheet sheet = sheet(loan);
     Typed typed = Forms.typed(form);
     Optional<ExtendCommand> command =
-        ExtendCommand.parse(sheet.id(), sheet.isJunior(), typed, lending.terms());
+        ExtendCommand.parse(sheet.id(), sheet.dueOn(), sheet.isJunior(), typed, lending.terms());
     return answer(
         sheet,
         typed,
@@ -297,7 +298,6 @@ class LoanPages {
     LendingTerms terms = lending.terms();
     List<LoanLine> all = lines.of(sheet.id());
     List<LoanLine> out = all.stream().filter(LoanLine::isOut).toList();
-    LocalDate usual = sheet.dueOn().plusDays(terms.loanDays());
     return new LoanPage(
         sheet,
         askBack.of(sheet.id()).orElse(null),
@@ -323,7 +323,8 @@ class LoanPages {
         money(sheet.depositMinor()),
         sheet.depositBackMinor() == null ? null : money(sheet.depositBackMinor()),
         terms.unit() == LengthUnit.INCH ? "in" : "mm",
-        (usual.isBefore(terms.usualDue()) ? terms.usualDue() : usual).toString(),
+        terms.longer(sheet.dueOn()),
+        terms.usualWeeks(),
         mayBeUndone.of(sheet.id()),
         new Sent(sent, typed));
   }

@@ -18,7 +18,7 @@ public class Loans {
       """
         FROM loan l
         JOIN (SELECT x.loan_id, sum(x.outcome IS NOT 'CHANGED') AS lines, sum(x.back_at IS NULL) AS lines_out,
-                     group_concat(CASE WHEN i.kind IN ('RISER', 'BOW') THEN i.code END) AS bodies,
+                     group_concat(CASE WHEN i.kind IN ('RISER', 'BOW') AND x.outcome IS NOT 'CHANGED' THEN i.code END) AS bodies,
                      group_concat(i.code) AS codes
                 FROM loan_line x JOIN item i ON i.id = x.item_id
                WHERE ?1 = 1 OR x.loan_id IN (SELECT o.loan_id FROM loan_line o WHERE o.back_at IS NULL)
@@ -74,7 +74,8 @@ public class Loans {
                l.deposit_kept_why, l.briefed_at, s.name, l.version
           FROM loan l JOIN account a ON a.id = l.issued_by LEFT JOIN account s ON s.id = l.briefed_by
           LEFT JOIN borrower b ON b.id = l.borrower_id
-         WHERE l.id = ?1""",
+         WHERE l.id = ?1\
+        """,
         id);
   }
 
@@ -83,7 +84,8 @@ public class Loans {
             OpenLoanCounts.class,
             """
             SELECT count(*), coalesce(sum(due_on < ?1), 0), coalesce(sum(due_on = ?1), 0) FROM loan
-             WHERE id IN (SELECT loan_id FROM loan_line WHERE back_at IS NULL)""",
+             WHERE id IN (SELECT loan_id FROM loan_line WHERE back_at IS NULL)\
+            """,
             today)
         .orElseThrow();
   }

@@ -10,7 +10,7 @@ import java.util.List;
  */
 public record Refusal(String field, String message) {
   /** Puts each refusal at its field. */
-  static void at(Typed typed, List<Refusal> refusals) {
+  public static void at(Typed typed, List<Refusal> refusals) {
     refusals.forEach(refusal -> typed.fault(refusal.field(), refusal.message()));
   }
 }

@@ -1,5 +1,8 @@
 package club.ascham.receive;
 
+import club.ascham.form.Typed;
+import club.ascham.loan.LoanLine;
+
 /**
  * What became of one line that was still out.
  *
@@ -8,4 +11,26 @@ package club.ascham.receive;
  * @param damage what is wrong with it; null: nothing seen
  * @param count arrows brought back of a pool or a counted set; null: nobody knows how many went out
  */
-record LineBack(long line, boolean back, String damage, Integer count) {}
+public record LineBack(long line, boolean back, String damage, Integer count) {
+  private static final int LONGEST_WORDS = 400;
+
+  /**
+   * Reads {@code damage-LINE} (words; what is damaged is here) and {@code count-LINE} (arrows;
+   * empty: all of them).
+   *
+   * @param ticked whether it is said to be here
+   */
+  public static LineBack read(Typed typed, LoanLine line, boolean ticked) {
+    String damage = typed.optional("damage-" + line.id(), LONGEST_WORDS);
+    boolean back = ticked || damage != null;
+    Integer count = null;
+    if (line.arrows() != null) {
+      count = typed.whole("count-" + line.id(), 0, line.arrows());
+      count = count == null ? line.arrows() : count;
+      if (back && count == 0 && line.arrowCount() == null) {
+        typed.fault("count-" + line.id(), "None of them came back? Then the set is still out.");
+      }
+    }
+    return new LineBack(line.id(), back, damage, count);
+  }
+}

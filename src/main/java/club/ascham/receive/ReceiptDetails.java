@@ -1,5 +1,6 @@
 package club.ascham.receive;
 
+import club.ascham.check.StrangerBack;
 import club.ascham.form.Typed;
 import club.ascham.loan.LoanLine;
 import club.ascham.report.PartChoice;
@@ -16,6 +17,7 @@ import java.util.List;
  *
  * @param happened when it came back; a late entry lies in the past
  * @param told what was told of the bow
+ * @param stranger a part that is on the bow and not on the list; null: none
  * @param depositKept what of the deposit is kept; zero: all of it goes back
  */
 record ReceiptDetails(
@@ -23,7 +25,8 @@ record ReceiptDetails(
     Instant happened,
     Telling told,
     Money depositKept,
-    String depositKeptWhy) {
+    String depositKeptWhy,
+    StrangerBack stranger) {
   private static final int LONGEST_WORDS = 400;
 
   /** The moments a receipt may have happened at. */
@@ -35,11 +38,16 @@ record ReceiptDetails(
    * on} (a day before today, for paper typed in later). {@code allBack} ticks every line.
    */
   static ReceiptDetails parse(
-      Typed typed, List<LoanLine> out, Money deposit, Currency currency, When when) {
+      Typed typed,
+      List<LoanLine> out,
+      StrangerBack stranger,
+      Money deposit,
+      Currency currency,
+      When when) {
     List<LineBack> lines = new ArrayList<>();
     boolean all = typed.ticked("allBack");
     for (LoanLine line : out) {
-      lines.add(line(typed, line, all));
+      lines.add(LineBack.read(typed, line, all || typed.ticked("back-" + line.id())));
     }
     if (lines.stream().noneMatch(LineBack::back)) {
       typed.fault("lines", "Tick what is here. If nothing came back, there is nothing to receive.");
@@ -63,7 +71,8 @@ record ReceiptDetails(
         happened(typed, when),
         Telling.parse(typed, Telling.Fields.PLAIN, choices(out), Telling.WordsAlone.SOMETHING_ELSE),
         kept == null ? Money.ZERO : kept,
-        why);
+        why,
+        stranger);
   }
 
   /** What something may be told of. */
@@ -71,20 +80,6 @@ record ReceiptDetails(
     return out.stream()
         .map(line -> new PartChoice(line.item(), line.bareCode(), line.kind().name(), line.rig()))
         .toList();
-  }
-
-  private static LineBack line(Typed typed, LoanLine line, boolean all) {
-    String damage = typed.optional("damage-" + line.id(), LONGEST_WORDS);
-    boolean back = all || damage != null || typed.ticked("back-" + line.id());
-    Integer count = null;
-    if (line.arrows() != null) {
-      count = typed.whole("count-" + line.id(), 0, line.arrows());
-      count = count == null ? line.arrows() : count;
-      if (back && count == 0 && line.arrowCount() == null) {
-        typed.fault("count-" + line.id(), "None of them came back? Then untick the set.");
-      }
-    }
-    return new LineBack(line.id(), back, damage, count);
   }
 
   private static Instant happened(Typed typed, When when) {

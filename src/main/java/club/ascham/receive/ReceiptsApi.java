@@ -1,6 +1,7 @@
 package club.ascham.receive;
 
 import club.ascham.Settings;
+import club.ascham.check.StrangerBack;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.loan.LoanLine;
@@ -79,6 +80,8 @@ class ReceiptsApi {
    * @param part the code of the part it was told of, or not-known
    * @param notSo true: no sign belongs to what the words sound like
    * @param dryLooseOrFall one tick for two signs
+   * @param stranger a code that is on the bow and not on its list
+   * @param strangerAnswer put-right, withdraw-both, correct-record or exchanged
    */
   record ReceiptBody(
       Long loanId,
@@ -92,10 +95,13 @@ class ReceiptsApi {
       String depositKeptWhy,
       String on,
       String words,
+      String stranger,
+      String strangerAnswer,
       String onceKey) {}
 
   private final Receipts receipts;
   private final ReceiveLoan receiveLoan;
+  private final BowInHand bowInHand;
   private final LoanLines lines;
   private final Pressed pressed;
   private final ClubTime time;
@@ -104,12 +110,14 @@ class ReceiptsApi {
   ReceiptsApi(
       Receipts receipts,
       ReceiveLoan receiveLoan,
+      BowInHand bowInHand,
       LoanLines lines,
       Pressed pressed,
       ClubTime time,
       Settings settings) {
     this.receipts = receipts;
     this.receiveLoan = receiveLoan;
+    this.bowInHand = bowInHand;
     this.lines = lines;
     this.pressed = pressed;
     this.time = time;
@@ -174,6 +182,7 @@ class ReceiptsApi {
         ReceiptDetails.parse(
             typed,
             out,
+            bowInHand.stranger(typed, out),
             head.get().deposit(),
             currency,
             new ReceiptDetails.When(head.get().issuedAt(), time.now(), time.zone()));
@@ -183,6 +192,10 @@ class ReceiptsApi {
     ReceiveLoan.Outcome outcome = receiveLoan.receive(head.get().id(), details, body.onceKey());
     if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
       return Problem.response(409, "Already back", already.message());
+    }
+    if (outcome instanceof ReceiveLoan.Outcome.NotSettled not) {
+      typed.fault(StrangerBack.Fields.PLAIN.answer(), not.message());
+      return Problem.of(typed);
     }
     return created(((ReceiveLoan.Outcome.Received) outcome).page());
   }
@@ -200,7 +213,9 @@ class ReceiptsApi {
             .with("depositKept", body.depositKept())
             .with("depositKeptWhy", body.depositKeptWhy())
             .with("on", body.on())
-            .with("words", body.words());
+            .with("words", body.words())
+            .with("stranger", body.stranger())
+            .with("strangerAnswer", body.strangerAnswer());
   }
 
   private Response created(String page) {

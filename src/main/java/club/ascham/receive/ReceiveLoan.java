@@ -1,6 +1,9 @@
 package club.ascham.receive;
 
 import club.ascham.Settings;
+import club.ascham.check.SettleStranger;
+import club.ascham.check.SettleStranger.Settled;
+import club.ascham.check.StrangerBack;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
@@ -13,7 +16,6 @@ import club.ascham.report.PartChoice;
 import club.ascham.report.Reports;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
-import club.ascham.rules.Club;
 import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
@@ -21,11 +23,8 @@ import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.Moves;
 import club.ascham.units.Money;
-import club.ascham.withdrawal.Reason;
-import club.ascham.withdrawal.WithdrawItem;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.LinkedHashSet;
@@ -40,13 +39,13 @@ import java.util.stream.Collectors;
 public class ReceiveLoan {
   private final Rows rows;
   private final LoanLines lines;
-  private final WithdrawItem withdrawItem;
+  private final TakeLineBack takeLineBack;
+  private final SettleStranger settleStranger;
   private final TellReport tellReport;
   private final Reports reports;
   private final Moves moves;
   private final Actor actor;
   private final ClubTime time;
-  private final Club club;
   private final Story story;
   private final Pressed pressed;
   private final Currency currency;
@@ -54,25 +53,25 @@ public class ReceiveLoan {
   ReceiveLoan(
       Rows rows,
       LoanLines lines,
-      WithdrawItem withdrawItem,
+      TakeLineBack takeLineBack,
+      SettleStranger settleStranger,
       TellReport tellReport,
       Reports reports,
       Moves moves,
       Actor actor,
       ClubTime time,
-      Club club,
       Story story,
       Pressed pressed,
       Settings settings) {
     this.rows = rows;
     this.lines = lines;
-    this.withdrawItem = withdrawItem;
+    this.takeLineBack = takeLineBack;
+    this.settleStranger = settleStranger;
     this.tellReport = tellReport;
     this.reports = reports;
     this.moves = moves;
     this.actor = actor;
     this.time = time;
-    this.club = club;
     this.story = story;
     this.pressed = pressed;
     this.currency = Currency.getInstance(settings.currency());
@@ -85,6 +84,9 @@ public class ReceiveLoan {
 
     /** Someone received these meanwhile; nothing was changed. */
     record AlreadyBack(String message) implements Outcome {}
+
+    /** What was answered about a part that is not on the list can't be; nothing was changed. */
+    record NotSettled(String message) implements Outcome {}
   }
 
   @Writes
@@ -107,7 +109,7 @@ public class ReceiveLoan {
     Set<ItemId> items = new LinkedHashSet<>();
     for (LineBack back : here) {
       LoanLine line = out.get(back.line());
-      takeBack(receipt, line, back, details.happened());
+      takeLineBack.take(receipt, line, back, details.happened());
       items.add(line.item());
       if (line.rig() != null) {
         rigs.add(line.rig());
@@ -130,6 +132,21 @@ public class ReceiveLoan {
           ReceiptDetails.choices(here.stream().map(back -> out.get(back.line())).toList()),
           rig -> new About(rig, loan, receipt, About.ToldAt.RECEIVING, details.happened()));
     }
+    if (details.stranger() != null) {
+      Settled settled =
+          settleStranger.settle(
+              details.stranger(),
+              new About(
+                  details.stranger().card().id(),
+                  loan,
+                  receipt,
+                  About.ToldAt.RECEIVING,
+                  details.happened()));
+      if (settled instanceof Settled.Refused refused) {
+        QuarkusTransaction.setRollbackOnly();
+        return new Outcome.NotSettled(refused.message());
+      }
+    }
     moves.received(loan, receipt);
     String page = "/receive?done=" + receipt;
     pressed.leads(formKey, page);
@@ -145,7 +162,9 @@ public class ReceiveLoan {
     List<PartChoice> back = reports.outWith(loan);
     Telling told =
         Telling.parse(
-            typed.with(Telling.Fields.PLAIN.notSo(), "on"),
+            StrangerBack.Fields.PLAIN
+                .inWords(typed, Telling.Fields.PLAIN.words())
+                .with(Telling.Fields.PLAIN.notSo(), "on"),
             Telling.Fields.PLAIN,
             back,
             Telling.WordsAlone.SOMETHING_ELSE);
@@ -182,7 +201,8 @@ public class ReceiveLoan {
     rows.change(
         """
         INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, came_back_strung, words)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)""",
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)\
+        """,
         loan,
         details.happened(),
         time.now(),
@@ -193,36 +213,13 @@ public class ReceiveLoan {
     return rows.number("SELECT max(id) FROM receipt");
   }
 
-  private void takeBack(long receipt, LoanLine line, LineBack back, Instant at) {
-    // A late entry may lie before the moment a part was exchanged during the loan.
-    Instant backAt = at.isBefore(line.outAt()) ? line.outAt() : at;
-    rows.change(
-        """
-        UPDATE loan_line SET back_at = ?2, receipt_id = ?3, outcome = ?4, back_count = ?5, shots = ?6,
-               missing_count = ?7
-         WHERE id = ?1 AND back_at IS NULL""",
-        line.id(),
-        backAt,
-        receipt,
-        back.damage() == null ? "BACK" : "DAMAGED",
-        back.count(),
-        line.rig() == null
-            ? null
-            : club.rules().shotsWhileOut(Duration.between(line.outAt(), backAt)),
-        line.shortBy(back.count()));
-    lines.holdWhatCameBack(line, back.count());
-    if (back.damage() != null) {
-      withdrawItem.withdraw(
-          line.item(), new Reason("Came back damaged: " + back.damage(), null, null), backAt, null);
-    }
-  }
-
   private void settleDeposit(LoanId loan, ReceiptDetails details, boolean closed) {
     if (closed) {
       rows.change(
           """
           UPDATE loan SET deposit_back_minor = deposit_minor - ?2, deposit_kept_why = ?3, version = version + 1
-           WHERE id = ?1""",
+           WHERE id = ?1\
+          """,
           loan,
           details.depositKept().minor(),
           details.depositKept().minor() == 0 ? null : details.depositKeptWhy());
@@ -240,10 +237,13 @@ public class ReceiveLoan {
     said.add("Received from loan " + loan.value());
     said.add(closed ? "all back" : missing + (missing == 1 ? " thing" : " things") + " still out");
     for (LineBack back : here) {
-      LoanLine line = out.get(back.line());
-      if (line.arrows() != null && back.count() < line.arrows()) {
-        said.add(back.count() + " of " + line.arrows() + " arrows " + line.code());
+      String counted = TakeLineBack.countedShort(out.get(back.line()), back);
+      if (!counted.isEmpty()) {
+        said.add(counted);
       }
+    }
+    if (details.stranger() != null) {
+      said.add(details.stranger().found());
     }
     if (details.told().tellsOfShock()) {
       said.add("a dry loose or a fall was told");

@@ -3,6 +3,8 @@ package club.ascham.receive;
 import club.ascham.Settings;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.check.StrangerAsked;
+import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Concerns;
@@ -19,6 +21,7 @@ import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.SignList;
 import club.ascham.report.Telling;
+import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.MayBeUndone;
@@ -71,54 +74,27 @@ class ReceivePages {
 
   /**
    * @param against what stands against what is out, beside what is asked back
+   * @param stranger null: not one bow is out, so that nothing can be on it
    */
   @CheckedTemplate(basePath = "receive", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReceivePage(
       Receipts.Head loan,
       Asked askBack,
       Against against,
-      List<Line> out,
+      List<LineAsked> out,
+      StrangerAsked stranger,
       SignList signs,
       LocalDate today,
       Typed typed,
       Currency currency)
       implements TemplateInstance {}
 
-  /**
-   * A line still out with the names of its fields; all are ticked until the person says otherwise.
-   */
-  record Line(LoanLine line, boolean first, Typed typed) {
-    public String backField() {
-      return "back-" + line.id();
-    }
-
-    public String countLabel() {
-      return "Arrows back, of " + line.arrows();
-    }
-
-    public String countField() {
-      return "count-" + line.id();
-    }
-
-    public String damageField() {
-      return "damage-" + line.id();
-    }
-
-    public boolean here() {
-      return first || typed.ticked(backField());
-    }
-
-    public String label() {
-      String what = line.kindWord() + " " + line.code();
-      return line.arrowCount() == null ? what : line.arrowCount() + " " + what;
-    }
-  }
-
   private final Receipts receipts;
   private final Reports reports;
   private final ReceiveLoan receiveLoan;
   private final Loans loans;
   private final LoanLines lines;
+  private final BowInHand bowInHand;
   private final AskBack askBack;
   private final Concerns concerns;
   private final MayBeUndone mayBeUndone;
@@ -132,6 +108,7 @@ class ReceivePages {
       ReceiveLoan receiveLoan,
       Loans loans,
       LoanLines lines,
+      BowInHand bowInHand,
       AskBack askBack,
       Concerns concerns,
       MayBeUndone mayBeUndone,
@@ -143,6 +120,7 @@ class ReceivePages {
     this.receiveLoan = receiveLoan;
     this.loans = loans;
     this.lines = lines;
+    this.bowInHand = bowInHand;
     this.askBack = askBack;
     this.concerns = concerns;
     this.mayBeUndone = mayBeUndone;
@@ -208,26 +186,38 @@ class ReceivePages {
               ? "Someone received it a moment ago. What you told of it is kept: lay it aside."
               : "Someone received it a moment ago.");
     }
+    List<LoanLine> out = out(head.id());
     ReceiptDetails details =
         ReceiptDetails.parse(
             typed,
-            out(head.id()),
+            out,
+            bowInHand.stranger(typed, out),
             head.deposit(),
             currency,
             new ReceiptDetails.When(head.issuedAt(), time.now(), time.zone()));
     if (!typed.sound()) {
       return Go.again(page(head, typed));
     }
-    ReceiveLoan.Outcome outcome = receiveLoan.receive(head.id(), details, typed.value("once-key"));
-    if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
-      typed.fault("lines", already.message());
-      return Go.again(page(head, typed));
+    try {
+      ReceiveLoan.Outcome outcome =
+          receiveLoan.receive(head.id(), details, typed.value("once-key"));
+      if (outcome instanceof ReceiveLoan.Outcome.Received received) {
+        return Go.to(received.page());
+      }
+      if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
+        typed.fault("lines", already.message());
+      } else {
+        typed.fault(
+            StrangerBack.Fields.PLAIN.answer(),
+            ((ReceiveLoan.Outcome.NotSettled) outcome).message());
+      }
+    } catch (DatabaseRefusal refusal) {
+      typed.fault("lines", refusal.getMessage());
     }
-    return Go.to(((ReceiveLoan.Outcome.Received) outcome).page());
+    return Go.again(page(head, typed));
   }
 
   private ReceivePage page(Receipts.Head head, Typed typed) {
-    boolean first = typed.all().isEmpty();
     List<LoanLine> out = out(head.id());
     Asked asked = askBack.of(head.id()).orElse(null);
     Against against = concerns.of(head.id());
@@ -235,7 +225,8 @@ class ReceivePages {
         head,
         asked,
         asked == null ? against : against.beyond(asked.against()),
-        out.stream().map(line -> new Line(line, first, typed)).toList(),
+        out.stream().map(line -> new LineAsked(line, typed)).toList(),
+        bowInHand.asked(typed, out),
         SignList.of(Telling.Fields.PLAIN, ReceiptDetails.choices(out), typed),
         time.today(),
         typed,

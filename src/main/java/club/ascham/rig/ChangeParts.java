@@ -1,6 +1,8 @@
 package club.ascham.rig;
 
 import club.ascham.bow.AgainstAdvice;
+import club.ascham.concern.Against;
+import club.ascham.concern.Concerns;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -34,6 +36,7 @@ class ChangeParts {
   private final RigSpecs specs;
   private final PartsOnHand parts;
   private final LoanedParts loaned;
+  private final Concerns concerns;
   private final ChangeMoment moments;
   private final Moves moves;
   private final Story story;
@@ -47,6 +50,7 @@ class ChangeParts {
       RigSpecs specs,
       PartsOnHand parts,
       LoanedParts loaned,
+      Concerns concerns,
       ChangeMoment moments,
       Moves moves,
       Story story,
@@ -58,6 +62,7 @@ class ChangeParts {
     this.specs = specs;
     this.parts = parts;
     this.loaned = loaned;
+    this.concerns = concerns;
     this.moments = moments;
     this.moves = moves;
     this.story = story;
@@ -110,41 +115,49 @@ class ChangeParts {
     if (!moved.isEmpty() && hands.isPresent()) {
       return hands.get();
     }
-    List<Refusal> heavier = heavier(card, wanted, onHand, moved, wish.given());
-    if (!heavier.isEmpty()) {
-      return new Outcome.Refused(heavier);
+    Optional<LoanId> loan = loaned.loanOf(id);
+    List<Refusal> unfit =
+        loan.isEmpty() ? List.of() : unfit(card, wanted, onHand, moved, swaps, wish.given());
+    if (!unfit.isEmpty()) {
+      return new Outcome.Refused(unfit);
     }
     ChangeMoment.Found moment =
         moments.of(
             wish.on(),
             id,
             swaps.stream().filter(swap -> swap.on() != null).map(swap -> swap.on().id()).toList());
+    if (moment.refused() == null && loan.isPresent() && !wish.confirmed()) {
+      return Outcome.refused(
+          PartsWish.CONFIRMED,
+          "This bow is out with loan " + loan.get().value() + ".",
+          "The loan goes on with the other part, and the bow is measured before it is shot.");
+    }
     return moment.refused() == null
         ? apply(rig, card, swaps, wish.given(), moment.at(), formKey)
         : new Outcome.Refused(List.of(moment.refused()));
   }
 
-  private List<Refusal> heavier(
+  /** What a bow that is out may not have, as if it were lent anew with what goes on. */
+  private List<Refusal> unfit(
       RigCard card,
       Map<Place, ItemCode> wanted,
       Map<ItemCode, PartOnHand> onHand,
       List<Part> moved,
+      List<Swap> swaps,
       AgainstAdvice given) {
+    List<Refusal> refusals = new ArrayList<>();
+    List<Part> on = swaps.stream().map(Swap::on).filter(Objects::nonNull).toList();
+    Map<ItemId, Against> against = concerns.ofItems(on.stream().map(Part::id).toList());
+    on.forEach(part -> refusals.addAll(BowOut.against(part, against.get(part.id()), given)));
     if (moved.isEmpty() && card.spec().isPresent()) {
-      return List.of();
+      return refusals;
     }
     Map<Place, Part> parts = new EnumMap<>(Place.class);
     wanted.forEach((place, code) -> parts.put(place, onHand.get(code).part()));
-    return Part.together(
+    Part.together(
             parts.get(Place.BODY), parts.get(Place.LIMBS), parts.get(Place.STRING), card.style())
-        .map(
-            changed ->
-                HeavierBow.refusals(
-                    changed,
-                    loaned.archersOf(card.id()),
-                    given,
-                    changed.onePiece() == null ? Assembly.LIMBS : Assembly.BODY))
-        .orElse(List.of());
+        .ifPresent(changed -> refusals.addAll(loaned.refusals(card.id(), changed, given)));
+    return refusals;
   }
 
   private static List<Swap> swaps(
@@ -208,6 +221,11 @@ class ChangeParts {
     exchange.ifPresent(Moves.Exchange::made);
     pressed.leads(formKey, RigPages.page(card.id()));
     return new Outcome.Done(
-        card.id(), said + " The old figures no longer hold: the bow waits for its set-up.");
+        card.id(),
+        said
+            + " The old figures no longer hold: the bow waits for its set-up."
+            + (loan.isPresent()
+                ? " It stays on loan; give out a new slip once it is measured."
+                : ""));
   }
 }

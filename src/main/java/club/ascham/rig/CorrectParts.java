@@ -1,5 +1,7 @@
 package club.ascham.rig;
 
+import club.ascham.bow.AgainstAdvice;
+import club.ascham.concern.Concerns;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -33,6 +35,7 @@ public class CorrectParts {
   private final RigSpecs specs;
   private final PartsOnHand parts;
   private final LoanedParts loaned;
+  private final Concerns concerns;
   private final Story story;
   private final Pressed pressed;
   private final Actor actor;
@@ -44,6 +47,7 @@ public class CorrectParts {
       RigSpecs specs,
       PartsOnHand parts,
       LoanedParts loaned,
+      Concerns concerns,
       Story story,
       Pressed pressed,
       Actor actor,
@@ -53,6 +57,7 @@ public class CorrectParts {
     this.specs = specs;
     this.parts = parts;
     this.loaned = loaned;
+    this.concerns = concerns;
     this.story = story;
     this.pressed = pressed;
     this.actor = actor;
@@ -71,10 +76,16 @@ public class CorrectParts {
   /**
    * @param exchanged whether what the record has here is on the other rig; else it is on neither
    * @param version of the rig that the wish was made from; empty: whatever it is now
+   * @param given why a bow that is out stays so although advice speaks against it with this part
    */
   @Writes
   public Outcome correct(
-      RigId id, ItemCode found, boolean exchanged, OptionalInt version, String formKey) {
+      RigId id,
+      ItemCode found,
+      boolean exchanged,
+      OptionalInt version,
+      AgainstAdvice given,
+      String formKey) {
     Optional<String> before = pressed.ledTo(formKey);
     if (before.isPresent()) {
       return new Outcome.PressedBefore(before.get());
@@ -114,7 +125,12 @@ public class CorrectParts {
     if (on.place() != Place.STRING && hands.isPresent()) {
       return hands.get();
     }
-    String said = write(correction);
+    Optional<LoanId> loan = loaned.loanOf(id);
+    List<Refusal> unfit = loan.isEmpty() ? List.of() : unfit(correction, given);
+    if (!unfit.isEmpty()) {
+      return new Outcome.Refused(unfit);
+    }
+    String said = write(correction, loan, given);
     pressed.leads(formKey, RigPages.page(id));
     return new Outcome.Done(
         id, said + " " + (there == null ? "It waits" : "Both bows wait") + " for a new set-up.");
@@ -145,10 +161,7 @@ public class CorrectParts {
 
   /** Why this part can't be on that rig, whatever was found: the first reason. */
   private static Optional<Refusal> misfits(RigCard rig, Part part, String field) {
-    Map<Place, Part> all = new EnumMap<>(Place.class);
-    rig.parts().forEach(other -> all.put(other.place(), other));
-    all.put(part.place(), part);
-    return Fit.misfits(all).stream()
+    return Fit.misfits(with(rig, part)).stream()
         .findFirst()
         .map(
             misfit ->
@@ -158,13 +171,36 @@ public class CorrectParts {
                     "Put it right, or withdraw both."));
   }
 
-  private String write(Correction correction) {
+  /** What a bow that is out may not have, as if it were lent with this part now. */
+  private List<Refusal> unfit(Correction correction, AgainstAdvice given) {
+    Part on = correction.on();
+    List<Refusal> refusals = new ArrayList<>(BowOut.against(on, concerns.of(on.id()), given));
+    if (on.place() != Place.STRING || correction.here().spec().isEmpty()) {
+      Map<Place, Part> parts = with(correction.here(), on);
+      Part.together(
+              parts.get(Place.BODY),
+              parts.get(Place.LIMBS),
+              parts.get(Place.STRING),
+              correction.here().style())
+          .ifPresent(
+              changed -> refusals.addAll(loaned.refusals(correction.here().id(), changed, given)));
+    }
+    return refusals;
+  }
+
+  private static Map<Place, Part> with(RigCard rig, Part part) {
+    Map<Place, Part> all = new EnumMap<>(Place.class);
+    rig.parts().forEach(other -> all.put(other.place(), other));
+    all.put(part.place(), part);
+    return all;
+  }
+
+  private String write(Correction correction, Optional<LoanId> loan, AgainstAdvice given) {
     Instant now = time.now();
     RigId here = correction.here().id();
     Part on = correction.on();
     Part off = correction.off();
     RigCard there = correction.there();
-    Optional<LoanId> loan = loaned.loanOf(here);
     List<ItemId> items = new ArrayList<>(List.of(on.id()));
     List<RigId> touched = new ArrayList<>(List.of(here));
     StringBuilder said = new StringBuilder("Record corrected: " + on.code() + " is on this bow");
@@ -195,8 +231,18 @@ public class CorrectParts {
           setUps.openOf(rig).ifPresent(open -> open.beginAgain(actor.id(), now));
         });
     said.append(".");
+    if (given.why() != null) {
+      loan.ifPresent(l -> loaned.agreed(l, given));
+    }
     story.tell(
-        new Story.Told(now, actor.id(), said.toString(), null, loan.orElse(null), items, touched));
+        new Story.Told(
+            now,
+            actor.id(),
+            said.toString(),
+            loan.isPresent() ? given.said() : null,
+            loan.orElse(null),
+            items,
+            touched));
     return said.toString();
   }
 }

@@ -1,10 +1,12 @@
 package club.ascham.rig;
 
 import club.ascham.bow.AgainstAdvice;
+import club.ascham.bow.RigSpec;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
+import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
@@ -51,28 +53,92 @@ class LoanedParts {
         at);
   }
 
+  /**
+   * What stands in the way of a bow that is out being this one, each at its answer.
+   *
+   * @param given why it is given although advice speaks against it
+   */
+  List<Refusal> refusals(RigId rig, RigSpec changed, AgainstAdvice given) {
+    return BowOut.refusals(
+        changed,
+        null,
+        archersOf(rig),
+        arrowsOf(rig),
+        given,
+        changed.onePiece() == null ? Assembly.LIMBS : Assembly.BODY);
+  }
+
+  /**
+   * The same of a bow that is out as it is: each of those who draw it by what was said when they
+   * were given it.
+   */
+  List<Refusal> refusals(RigCard card) {
+    List<BowOut.Arrows> arrows = arrowsOf(card.id());
+    return card.spec().stream()
+        .flatMap(
+            spec ->
+                archersOf(card.id()).stream()
+                    .flatMap(
+                        archer ->
+                            BowOut.refusals(
+                                spec, card.setUp(), List.of(archer), arrows, archer.saidThen(), "")
+                                .stream()))
+        .toList();
+  }
+
   /** Who draws a bow that is out, as far as their draw is known. */
-  List<HeavierBow.Archer> archersOf(RigId rig) {
+  private List<BowOut.Archer> archersOf(RigId rig) {
     return rows.list(
-        HeavierBow.Archer.class,
+        BowOut.Archer.class,
         """
-        SELECT b.age_band, l.experience, l.draw_length
+        SELECT l.hand, b.age_band, l.experience, l.draw_length, l.draw_estimated, NULL,
+               l.override_why, l.override_coach
           FROM loan l JOIN borrower b ON b.id = l.borrower_id
          WHERE l.draw_length IS NOT NULL
            AND l.id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)
         UNION ALL
-        SELECT a.age_band, NULL, a.draw_length FROM session_archer a
+        SELECT NULL, a.age_band, NULL, a.draw_length, 0, a.id, a.override_why, a.override_coach FROM session_archer a
          WHERE a.rig_id = ?1 AND a.age_band IS NOT NULL
-           AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)""",
+           AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)\
+        """,
         rig);
   }
+
+  /** The arrows that are shot from a bow that is out, as far as they were weighed. */
+  private List<BowOut.Arrows> arrowsOf(RigId rig) {
+    return rows
+        .list(
+            Weighed.class,
+            """
+            SELECT i.code, k.arrow_mass_gr, NULL
+              FROM loan_line x JOIN loan l ON l.id = x.loan_id JOIN item i ON i.id = x.item_id
+              JOIN kit_item k ON k.id = i.id
+             WHERE l.kind = 'KIT' AND i.kind = 'ARROWS' AND k.arrow_mass_gr IS NOT NULL AND x.back_at IS NULL
+               AND l.id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)
+            UNION ALL
+            SELECT i.code, k.arrow_mass_gr, a.id
+              FROM session_archer a JOIN item i ON i.id = a.arrows_id JOIN kit_item k ON k.id = i.id
+             WHERE a.rig_id = ?1 AND k.arrow_mass_gr IS NOT NULL
+               AND a.loan_id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)\
+            """,
+            rig)
+        .stream()
+        .map(
+            one ->
+                new BowOut.Arrows(
+                    new ItemCode(one.bareCode()).display(), one.massGr(), one.shares()))
+        .toList();
+  }
+
+  private record Weighed(String bareCode, double massGr, Long shares) {}
 
   /** Keeps with the loan why its bow got heavier, and who agreed. */
   void agreed(LoanId loan, AgainstAdvice given) {
     rows.change(
         """
         UPDATE loan SET override_why = ?2, override_coach = ?3, version = version + 1
-         WHERE id = ?1""",
+         WHERE id = ?1\
+        """,
         loan,
         given.why(),
         given.coach());

@@ -1,5 +1,6 @@
 package club.ascham.rig;
 
+import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.SetUpSheet;
 import club.ascham.bow.SetUpStep;
 import club.ascham.concern.Against;
@@ -172,9 +173,11 @@ class RigApi {
   @Operation(
       summary = "Change parts: name all that the rig is to have afterwards",
       description =
-          "A rig on loan stays on it; a new set-up is due. Where it gets heavier than the ceiling"
-              + " of whoever has it, overrideWhy and overrideCoach say why and who agreed. A day in on, for paper typed in late,"
-              + " must not lie before the last thing that is known of the rig or of a new part.")
+          "A rig on loan stays on it; a new set-up is due. It is asked what an issue asks: hand,"
+              + " length and weight for whoever has it, their arrows, and what stands against the"
+              + " part; overrideWhy and overrideCoach say why all the same and who agreed. A day in"
+              + " on, for paper typed in late, must not lie before the last thing that is known of"
+              + " the rig or of a new part.")
   @RequestBody(
       content =
           @Content(
@@ -187,7 +190,8 @@ class RigApi {
   public Response change(@RestPath long id, RigJson.PartsBody body) {
     Typed typed = typed(body);
     RigRow row = row(id);
-    PartsWish wish = PartsWish.parse(typed, time.today());
+    // A call is its own confirmation: nobody presses it by mistake.
+    PartsWish wish = PartsWish.parse(typed.with(PartsWish.CONFIRMED, "yes"), time.today());
     return typed.sound()
         ? answer(typed, () -> changeParts.change(row.card().id(), wish, body.onceKey()), 200)
         : Problem.of(typed);
@@ -200,7 +204,9 @@ class RigApi {
       summary = "Correct the record: this part is on this rig",
       description =
           "It comes off the rig that the record has it on; exchanged puts the part it was found"
-              + " instead of there. Both rigs wait for their set-up.")
+              + " instead of there. Both rigs wait for their set-up. Where the rig is out it is"
+              + " asked what an issue asks; overrideWhy and overrideCoach say why all the same and"
+              + " who agreed.")
   @RequestBody(
       content =
           @Content(
@@ -216,6 +222,7 @@ class RigApi {
       typed.fault("found", "The code of the part that is on it, please.");
     }
     var version = typed.version();
+    AgainstAdvice given = AdviceOverridden.parse(typed);
     return typed.sound()
         ? answer(
             typed,
@@ -225,6 +232,7 @@ class RigApi {
                     found,
                     Boolean.TRUE.equals(body.exchanged()),
                     version,
+                    given,
                     body.onceKey()),
             200)
         : Problem.of(typed);

@@ -197,7 +197,13 @@ final class RigJson {
    * @param found the code of the part that is on it
    * @param exchanged whether the part it is there instead of is on the other rig
    */
-  record FoundBody(String found, Boolean exchanged, Integer version, String onceKey) {}
+  record FoundBody(
+      String found,
+      Boolean exchanged,
+      String overrideWhy,
+      String overrideCoach,
+      Integer version,
+      String onceKey) {}
 
   /** What was done and measured; what is left out stays as it is. */
   record EntryBody(

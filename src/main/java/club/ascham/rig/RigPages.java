@@ -112,6 +112,7 @@ class RigPages {
       List<RigRecords.Weighed> weighings,
       List<RigRecords.Lent> loans,
       List<RigRecords.Accident> accidents,
+      boolean newSlip,
       Against against,
       List<Move> undo,
       List<Story.Line> story)
@@ -269,6 +270,7 @@ class RigPages {
                 .filter(check -> check.happenedAt().isAfter(finished.finishedAt()))
                 .findFirst()
                 .orElse(null);
+    List<RigRecords.Lent> loans = records.loans(rig, RECENT);
     return new RigPage(
         row,
         page(rig),
@@ -285,11 +287,23 @@ class RigPages {
         ownRecords.words(card),
         spec.map(s -> DrawForce.of(s, card.setUp())).orElse(null),
         records.weighings(card),
-        records.loans(rig, RECENT),
+        loans,
         records.accidents(rig),
+        newSlip(loans, finished),
         concerns.of(rig),
         mayBeUndone.of(rig),
         story.ofRig(rig, STORY_LINES));
+  }
+
+  /** Whether it was measured anew since a borrower has it, so that their slip says what was. */
+  private static boolean newSlip(List<RigRecords.Lent> loans, RigRecords.Finished finished) {
+    return finished != null
+        && loans.stream()
+            .anyMatch(
+                loan ->
+                    loan.backAt() == null
+                        && !loan.isSession()
+                        && finished.finishedAt().isAfter(loan.outAt()));
   }
 
   private static String missing(RigCard card) {
@@ -332,7 +346,7 @@ class RigPages {
           case "ADJUST" -> "adjust";
           default -> "withdraw";
         },
-        check.isMeasured() ? LengthText.both(check.brace()) : "looked over",
+        check.isMeasured() ? LengthText.both(check.brace()) : check.unmeasured(),
         check.isMeasured() ? Gauge.signed(check.tiller()) : "");
   }
 

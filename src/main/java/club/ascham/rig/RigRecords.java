@@ -122,7 +122,8 @@ public class RigRecords {
         SELECT a.id, a.happened_at FROM accident a WHERE a.ended_at IS NULL
            AND EXISTS (SELECT 1 FROM accident_item k JOIN fitting f ON f.item_id = k.item_id AND f.until_at IS NULL
                         WHERE k.accident_id = a.id AND k.withdrawal_id IS NOT NULL AND f.rig_id = ?1)
-         ORDER BY a.happened_at""",
+         ORDER BY a.happened_at\
+        """,
         rig);
   }
 
@@ -135,10 +136,16 @@ public class RigRecords {
       Length tillerUpper,
       Length tillerLower,
       String verdict,
+      boolean look,
       String by) {
 
     public boolean isMeasured() {
       return brace != null;
+    }
+
+    /** What stands for the figures where there are none: only a look was one. */
+    String unmeasured() {
+      return look ? "looked over" : "not measured";
     }
 
     Length tiller() {
@@ -151,7 +158,7 @@ public class RigRecords {
     return rows.list(
         Checked.class,
 """
-SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
+SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, c.kind = 'LOOK', a.name
   FROM bow_check c JOIN account a ON a.id = c.checked_by
  WHERE c.rig_id = ?1 AND c.id NOT IN (SELECT check_id FROM undone_look)
  ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
@@ -165,11 +172,12 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
     return rows.list(
         Checked.class,
         """
-        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, a.name
+        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, 0, a.name
           FROM bow_check c JOIN account a ON a.id = c.checked_by
          WHERE c.rig_id = ?1 AND c.brace IS NOT NULL AND c.tiller_upper IS NOT NULL
            AND c.tiller_lower IS NOT NULL
-         ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2""",
+         ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
+        """,
         rig,
         atMost);
   }
@@ -206,7 +214,8 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
             """
             SELECT s.happened_at, a.name, s.draw_in, s.force_lb, s.riser_in
               FROM scale_reading s JOIN account a ON a.id = s.weighed_by
-             WHERE s.item_id = ?1 ORDER BY s.happened_at DESC, s.id DESC LIMIT 12""",
+             WHERE s.item_id = ?1 ORDER BY s.happened_at DESC, s.id DESC LIMIT 12\
+            """,
             weighed.id());
   }
 

@@ -6,7 +6,9 @@ import club.ascham.concern.Weight;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.loan.KitBeside;
 import club.ascham.loan.LoanLines;
+import club.ascham.loan.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.standing.Standing;
 import club.ascham.store.Pressed;
@@ -17,7 +19,6 @@ import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ class LendSession {
   private final Rows rows;
   private final Sessions sessions;
   private final LoanLines lines;
+  private final KitBeside beside;
   private final Concerns concerns;
   private final Actor actor;
   private final ClubTime time;
@@ -39,6 +41,7 @@ class LendSession {
       Rows rows,
       Sessions sessions,
       LoanLines lines,
+      KitBeside beside,
       Concerns concerns,
       Actor actor,
       ClubTime time,
@@ -47,6 +50,7 @@ class LendSession {
     this.rows = rows;
     this.sessions = sessions;
     this.lines = lines;
+    this.beside = beside;
     this.concerns = concerns;
     this.actor = actor;
     this.time = time;
@@ -62,10 +66,15 @@ class LendSession {
 
     /** Something speaks against some of them, and no reason was given; nothing was changed. */
     record AskedWhy(String spokenAgainst) implements Outcome {}
+
+    /** Something beside the bows may not go out so; nothing was changed. */
+    record KitRefused(List<Refusal> refusals) implements Outcome {}
   }
 
   @Writes
-  Outcome lend(String leader, Collection<RigId> rigs, String overrideWhy, String formKey) {
+  Outcome lend(SessionDetails wish, String formKey) {
+    List<RigId> rigs = wish.rigs();
+    String overrideWhy = wish.overrideWhy();
     var earlier = pressed.ledTo(formKey);
     if (earlier.isPresent()) {
       return new Outcome.Lent(earlier.get());
@@ -90,16 +99,21 @@ class LendSession {
     if (!spokenAgainst.isEmpty() && overrideWhy == null) {
       return new Outcome.AskedWhy(spokenAgainst);
     }
+    KitBeside.Judged kit = beside.judge(wish.beside(), overrideWhy);
+    if (!kit.refusals().isEmpty()) {
+      return new Outcome.KitRefused(kit.refusals());
+    }
     Instant now = time.now();
     rows.change(
         """
         INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at, override_why)
-        VALUES ('SESSION', ?1, ?2, ?3, ?4, ?2, ?5)""",
-        leader,
+        VALUES ('SESSION', ?1, ?2, ?3, ?4, ?2, ?5)\
+        """,
+        wish.leader(),
         now,
         time.today(),
         actor.id(),
-        spokenAgainst.isEmpty() ? null : overrideWhy);
+        spokenAgainst.isEmpty() && kit.spokenAgainst().isEmpty() ? null : overrideWhy);
     LoanId loan = new LoanId(rows.number("SELECT max(id) FROM loan"));
     for (RigId rig : rigs) {
       List<ItemId> parts = new ArrayList<>(sessions.partsOf(rig));
@@ -112,9 +126,25 @@ class LendSession {
               .on(loan);
       story.tell(against.get(rig).speaks() ? told.because(overrideWhy) : told);
     }
+    lendBeside(loan, wish, kit, now);
     String page = "/sessions/" + loan.value();
     pressed.leads(formKey, page);
     return new Outcome.Lent(page);
+  }
+
+  private void lendBeside(LoanId loan, SessionDetails wish, KitBeside.Judged kit, Instant now) {
+    List<ItemId> out = beside.lend(loan, wish.beside(), now);
+    if (!out.isEmpty()) {
+      story.tell(
+          new Story.Told(
+              now,
+              actor.id(),
+              "Lent for a session, loan " + loan.value() + ".",
+              kit.spokenAgainst().isEmpty() ? null : wish.overrideWhy(),
+              loan,
+              out,
+              List.of()));
+    }
   }
 
   private boolean isReady(RigId rig) {

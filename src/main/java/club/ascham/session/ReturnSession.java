@@ -1,11 +1,18 @@
 package club.ascham.session;
 
+import club.ascham.check.SettleStranger;
+import club.ascham.check.SettleStranger.Settled;
+import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.loan.LoanLine;
+import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
+import club.ascham.receive.LineBack;
+import club.ascham.receive.TakeLineBack;
 import club.ascham.report.About;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
@@ -16,21 +23,29 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.Moves;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Takes a session's rigs back in one list: looked over and fine, or something seen. */
 @ApplicationScoped
 class ReturnSession {
+  private static final Telling NOTHING_TOLD = new Telling(Set.of(), null, null, null);
+
   private final Rows rows;
+  private final LoanLines lines;
+  private final TakeLineBack takeLineBack;
+  private final SettleStranger settleStranger;
   private final Sessions sessions;
   private final Concerns concerns;
   private final TellReport tellReport;
@@ -43,6 +58,9 @@ class ReturnSession {
 
   ReturnSession(
       Rows rows,
+      LoanLines lines,
+      TakeLineBack takeLineBack,
+      SettleStranger settleStranger,
       Sessions sessions,
       Concerns concerns,
       TellReport tellReport,
@@ -53,6 +71,9 @@ class ReturnSession {
       Story story,
       Pressed pressed) {
     this.rows = rows;
+    this.lines = lines;
+    this.takeLineBack = takeLineBack;
+    this.settleStranger = settleStranger;
     this.sessions = sessions;
     this.concerns = concerns;
     this.tellReport = tellReport;
@@ -68,30 +89,44 @@ class ReturnSession {
    * What is said of one rig.
    *
    * @param told nothing: looked over, fine
+   * @param stranger a part that is on it and not on its list; null: none
    */
-  record RigBack(RigId rig, Telling told) {
+  record RigBack(RigId rig, Telling told, StrangerBack stranger) {
     boolean somethingSeen() {
-      return !told.isNothing();
+      return !told.isNothing() || stranger != null;
     }
   }
 
-  /** Says how many went back ready, and how many wait for a check. */
-  record Returned(String said) {}
+  /**
+   * What came back of a session.
+   *
+   * @param beside what of the things beside the bows is here
+   */
+  record SetBack(List<RigBack> rigs, List<LineBack> beside) {}
+
+  /** How it ended. */
+  sealed interface Outcome {
+    /** {@code said}: what is to be known beside what became of each rig; may be empty. */
+    record Returned(String said) implements Outcome {}
+
+    /** What was answered about a part that is not on a list can't be; nothing was changed. */
+    record NotSettled(RigId rig, String message) implements Outcome {}
+  }
 
   @Writes
-  Returned takeBack(LoanId loan, List<RigBack> back, String formKey) {
+  Outcome takeBack(LoanId loan, SetBack set, String formKey) {
     if (pressed.ledTo(formKey).isPresent()) {
-      return new Returned("These were received already.");
+      return new Outcome.Returned("These were received already.");
     }
+    List<RigBack> back = set.rigs();
     Instant now = time.now();
     Instant out = sessions.head(loan).orElseThrow().issuedAt();
     // As it stood before they came back: that nobody has checked them since says nothing yet.
     Map<RigId, Against> against = concerns.ofRigs(back.stream().map(RigBack::rig).toList());
-    int ready = 0;
-    int toCheck = 0;
     int late = 0;
     Long calmReceipt = null;
-    Set<Long> receipts = new LinkedHashSet<>();
+    Map<RigId, Long> receipts = new HashMap<>();
+    Set<Long> kept = new LinkedHashSet<>();
     List<Long> looks = new ArrayList<>();
     Set<RigId> stillOut =
         sessions.rigsOf(loan).stream()
@@ -101,7 +136,7 @@ class ReturnSession {
     for (RigBack each : back) {
       if (!stillOut.contains(each.rig())) {
         // Received by someone else a moment ago: what is told now stands all the same.
-        if (each.somethingSeen()) {
+        if (!each.told().isNothing()) {
           tellReport.tell(each.told(), new About(each.rig(), loan, null, About.ToldAt.LOAN, now));
           late++;
         }
@@ -109,49 +144,59 @@ class ReturnSession {
       }
       long receipt;
       if (each.somethingSeen()) {
-        receipt = receipt(loan, now, each);
+        receipt = receipt(loan, now, each.told());
       } else {
-        calmReceipt = calmReceipt == null ? Long.valueOf(receipt(loan, now, each)) : calmReceipt;
+        calmReceipt =
+            calmReceipt == null ? Long.valueOf(receipt(loan, now, each.told())) : calmReceipt;
         receipt = calmReceipt;
       }
-      receipts.add(receipt);
+      kept.add(receipt);
       rows.change(
           """
-              UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
-                     shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
-               WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL""",
+          UPDATE loan_line SET back_at = max(?3, out_at), outcome = 'BACK', receipt_id = ?4,
+                 shots = CASE WHEN rig_id IS NULL THEN NULL ELSE ?5 END
+           WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL\
+          """,
           loan,
           each.rig(),
           now,
           receipt,
           // The clock may have been set back meanwhile.
           club.rules().shotsWhileOut(Duration.between(out, now.isBefore(out) ? out : now)));
-      if (each.somethingSeen()) {
-        report(loan, receipt, each, now);
+      receipts.put(each.rig(), receipt);
+      if (!each.told().isNothing()) {
+        tellReport.tell(each.told(), about(loan, receipt, each, now));
       }
-      if (putBack(loan, each, against.get(each.rig()), looks, now)) {
-        ready++;
-      } else {
-        toCheck++;
+      putBack(loan, each, against.get(each.rig()), looks, now);
+    }
+    String counted = takeBackWhatWentBeside(loan, set.beside(), calmReceipt, kept, now);
+    if (!kept.isEmpty()) {
+      moves.returned(loan, kept, looks);
+    }
+    // Once all is taken back: what is on one bow may belong to another of the same session.
+    for (RigBack each : back) {
+      if (each.stranger() != null
+          && receipts.containsKey(each.rig())
+          && settleStranger.settle(
+                  each.stranger(), about(loan, receipts.get(each.rig()), each, now))
+              instanceof Settled.Refused refused) {
+        QuarkusTransaction.setRollbackOnly();
+        return new Outcome.NotSettled(each.rig(), refused.message());
       }
     }
-    takeBackWhatWentBeside(loan, now);
-    if (!receipts.isEmpty()) {
-      moves.returned(loan, receipts, looks);
-    }
-    String said =
-        ready
-            + (ready == 1 ? " rig is" : " rigs are")
-            + " ready again"
-            + (toCheck == 0 ? "." : "; " + toCheck + " to be checked.")
+    pressed.leads(formKey, "/sessions/" + loan.value());
+    return new Outcome.Returned(
+        counted
             + laidAside(against.values())
             + (late == 0
                 ? ""
                 : " Someone was quicker: what you told of "
                     + (late == 1 ? "a bow" : late + " bows")
-                    + " that had come back is kept. Lay it aside.");
-    pressed.leads(formKey, "/sessions/" + loan.value());
-    return new Returned(said);
+                    + " that had come back is kept. Lay it aside."));
+  }
+
+  private static About about(LoanId loan, long receipt, RigBack rig, Instant now) {
+    return new About(rig.rig(), loan, receipt, About.ToldAt.SESSION, now);
   }
 
   /** What came back with a danger against it that stood before it did. */
@@ -163,25 +208,22 @@ class ReturnSession {
         .collect(Collectors.joining());
   }
 
-  private void report(LoanId loan, long receipt, RigBack rig, Instant now) {
-    tellReport.tell(rig.told(), new About(rig.rig(), loan, receipt, About.ToldAt.SESSION, now));
-  }
-
-  private long receipt(LoanId loan, Instant now, RigBack rig) {
+  private long receipt(LoanId loan, Instant now, Telling told) {
     rows.change(
         """
         INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, words)
-        VALUES (?1, ?2, ?2, ?3, ?4, ?5)""",
+        VALUES (?1, ?2, ?2, ?3, ?4, ?5)\
+        """,
         loan,
         now,
         actor.id(),
-        rig.told().tellsOfShock(),
-        rig.told().words());
+        told.tellsOfShock(),
+        told.words());
     return rows.number("SELECT max(id) FROM receipt");
   }
 
-  /** Whether the look was enough to put it back ready. */
-  private boolean putBack(LoanId loan, RigBack rig, Against against, List<Long> kept, Instant now) {
+  /** Ready again where the look was enough. */
+  private void putBack(LoanId loan, RigBack rig, Against against, List<Long> kept, Instant now) {
     long looks = sessions.looksSinceFullCheck(rig.rig());
     boolean enough =
         LookRule.suffices(rig.somethingSeen(), against, looks, club.rules().fullCheckEveryLooks());
@@ -206,10 +248,12 @@ class ReturnSession {
     story.tell(
         Story.Told.ofRig(now, actor.id(), rig.rig(), parts, sentence(rig, against, enough))
             .on(loan));
-    return enough;
   }
 
   private static String sentence(RigBack rig, Against against, boolean enough) {
+    if (rig.stranger() != null) {
+      return "Back from a session; " + rig.stranger().found() + ".";
+    }
     if (rig.somethingSeen()) {
       return "Back from a session; something seen.";
     }
@@ -221,15 +265,47 @@ class ReturnSession {
         : "Back from a session; looked over, fine, and due for a full check.";
   }
 
-  /** Arrows and the like that went beside the rigs come back with the last of them. */
-  private void takeBackWhatWentBeside(LoanId loan, Instant now) {
-    rows.change(
-        """
-        UPDATE loan_line SET back_at = max(?2, out_at), outcome = 'BACK', back_count = arrow_count,
-               receipt_id = (SELECT max(id) FROM receipt WHERE loan_id = ?1)
-         WHERE loan_id = ?1 AND rig_id IS NULL AND back_at IS NULL
-           AND NOT EXISTS (SELECT 1 FROM loan_line r WHERE r.loan_id = ?1 AND r.rig_id IS NOT NULL AND r.back_at IS NULL)""",
-        loan,
-        now);
+  /**
+   * Arrows and the like that went beside the rigs, by count; says what is missing of them.
+   *
+   * @param calm the receipt of the rigs of which nothing was told; null: none was kept
+   * @param receipts takes the one that they came back on
+   */
+  private String takeBackWhatWentBeside(
+      LoanId loan, List<LineBack> beside, Long calm, Set<Long> receipts, Instant now) {
+    Map<Long, LoanLine> out =
+        lines.of(loan).stream()
+            .filter(line -> line.isOut() && line.rig() == null)
+            .collect(Collectors.toMap(LoanLine::id, Function.identity()));
+    // What somebody else received a moment ago is here all the same.
+    List<LineBack> here =
+        beside.stream().filter(line -> line.back() && out.containsKey(line.line())).toList();
+    if (here.isEmpty()) {
+      return "";
+    }
+    long kept = calm == null ? receipt(loan, now, NOTHING_TOLD) : calm;
+    receipts.add(kept);
+    List<ItemId> items = new ArrayList<>();
+    List<String> said = new ArrayList<>();
+    for (LineBack each : here) {
+      LoanLine line = out.get(each.line());
+      takeLineBack.take(kept, line, each, now);
+      items.add(line.item());
+      String counted = TakeLineBack.countedShort(line, each);
+      if (!counted.isEmpty()) {
+        said.add(counted + ".");
+      }
+    }
+    String counted = String.join(" ", said);
+    story.tell(
+        new Story.Told(
+            now,
+            actor.id(),
+            counted.isEmpty() ? "Back from a session." : "Back from a session: " + counted,
+            null,
+            loan,
+            items,
+            List.of()));
+    return counted;
   }
 }

@@ -2,17 +2,24 @@ package club.ascham.session;
 
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
+import club.ascham.check.StrangerAsked;
+import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.concern.Matter;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.loan.KitBeside;
+import club.ascham.loan.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.receive.LineAsked;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.SignList;
-import club.ascham.rig.AdviceOverridden;
+import club.ascham.session.ReturnSession.Outcome;
+import club.ascham.session.ReturnSession.SetBack;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
@@ -30,19 +37,23 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jboss.resteasy.reactive.RestQuery;
 
 /** What goes out tonight together, and how it came back. */
 @Path("/sessions")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class SessionPages {
   private static final int LISTED = 40;
+  private static final Set<Matter> SAID_BY_BEING_BACK = Set.of(Matter.NOT_CHECKED);
   private static final String SAY_WHY =
       " Leave it in, or say in whole words why it goes out all the same; that is kept.";
 
@@ -53,7 +64,9 @@ class SessionPages {
   record LendPage(
       List<Sessions.Pick> ready,
       List<Sessions.Pick> spokenAgainst,
-      boolean likeLastTime,
+      List<KitBeside.Shelf> shelves,
+      boolean asksWhy,
+      String tickedAlready,
       Typed typed)
       implements TemplateInstance {}
 
@@ -62,7 +75,9 @@ class SessionPages {
       Sessions.Head session,
       Asked askBack,
       List<Back> rigs,
+      List<LineAsked> beside,
       boolean someOut,
+      boolean someBack,
       List<Report> told,
       List<Sessions.Archer> archers,
       MayBeUndone.OfLoan undo,
@@ -72,17 +87,22 @@ class SessionPages {
   /**
    * A rig of the session with what may be told of it.
    *
+   * @param stranger a code that is on it and not on its list; null: it was taken apart
    * @param against what stands against it, beside what is asked back
+   * @param became null: it is out
    */
-  record Back(Sessions.Out of, SignList signs, Against against) {}
+  record Back(
+      Sessions.Out of, SignList signs, StrangerAsked stranger, Against against, Became became) {}
 
   private final Sessions sessions;
   private final Reports reports;
   private final AskBack askBack;
   private final Concerns concerns;
+  private final KitBeside kitBeside;
   private final MayBeUndone mayBeUndone;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
+  private final ReturnDesk returnDesk;
   private final AddArcher addArcher;
   private final Pressed pressed;
   private final Actor actor;
@@ -93,9 +113,11 @@ class SessionPages {
       Reports reports,
       AskBack askBack,
       Concerns concerns,
+      KitBeside kitBeside,
       MayBeUndone mayBeUndone,
       LendSession lendSession,
       ReturnSession returnSession,
+      ReturnDesk returnDesk,
       AddArcher addArcher,
       Pressed pressed,
       Actor actor,
@@ -104,9 +126,11 @@ class SessionPages {
     this.reports = reports;
     this.askBack = askBack;
     this.concerns = concerns;
+    this.kitBeside = kitBeside;
     this.mayBeUndone = mayBeUndone;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
+    this.returnDesk = returnDesk;
     this.addArcher = addArcher;
     this.pressed = pressed;
     this.actor = actor;
@@ -120,8 +144,9 @@ class SessionPages {
 
   @GET
   @Path("/new")
-  public TemplateInstance choose() {
-    return lendPage(Typed.nothing().with("leader", actor.name()), sessions.lastSet());
+  public TemplateInstance choose(@RestQuery String anew) {
+    return lendPage(
+        Typed.nothing().with("leader", actor.name()), anew == null ? sessions.lastSet() : Set.of());
   }
 
   @POST
@@ -133,24 +158,30 @@ class SessionPages {
     if (pressedBefore.isPresent()) {
       return Go.to(pressedBefore.get());
     }
-    List<RigId> rigs = SessionDetails.rigs(typed);
-    String leader = SessionDetails.leader(typed);
-    String why = AdviceOverridden.why(typed);
+    SessionDetails wish = SessionDetails.parse(typed);
+    Set<RigId> chosen = new HashSet<>(wish.rigs());
     if (!typed.sound()) {
-      return Go.again(lendPage(typed, new HashSet<>(rigs)));
+      return Go.again(lendPage(typed, chosen));
     }
     try {
-      LendSession.Outcome outcome = lendSession.lend(leader, rigs, why, typed.value("once-key"));
+      LendSession.Outcome outcome = lendSession.lend(wish, typed.value("once-key"));
       if (outcome instanceof LendSession.Outcome.Lent lent) {
+        int bows = chosen.size();
+        int beside = wish.beside().size();
         return Go.to(
             lent.page(),
-            rigs.size() + (rigs.size() == 1 ? " rig" : " rigs") + " lent until tonight.");
+            bows
+                + (bows == 1 ? " rig" : " rigs")
+                + (beside == 0
+                    ? ""
+                    : " and " + beside + (beside == 1 ? " thing" : " things") + " beside")
+                + " lent until tonight.");
       }
       tell(outcome, typed);
     } catch (DatabaseRefusal refusal) {
       typed.fault("rigs", refusal.getMessage());
     }
-    return Go.again(lendPage(typed, new HashSet<>(rigs)));
+    return Go.again(lendPage(typed, chosen));
   }
 
   private static void tell(LendSession.Outcome outcome, Typed typed) {
@@ -164,6 +195,8 @@ class SessionPages {
               + " not ready any more, and left out below. "
               + String.join(" ", not.why().values())
               + " Look, and press again.");
+    } else if (outcome instanceof LendSession.Outcome.KitRefused kit) {
+      Refusal.at(typed, kit.refusals());
     }
   }
 
@@ -183,13 +216,32 @@ class SessionPages {
     if (pressedBefore.isPresent()) {
       return Go.to(pressedBefore.get());
     }
-    List<ReturnSession.RigBack> back =
-        SessionDetails.back(typed, sessions.rigsOf(loan), reports.outWith(loan));
+    SetBack back = returnDesk.read(loan, typed);
     if (!typed.sound()) {
       return Go.again(page(loan, typed));
     }
-    return Go.to(
-        "/sessions/" + id, returnSession.takeBack(loan, back, typed.value("once-key")).said());
+    try {
+      Outcome outcome = returnSession.takeBack(loan, back, typed.value("once-key"));
+      if (outcome instanceof Outcome.Returned returned) {
+        return Go.to("/sessions/" + id, said(loan, back, returned));
+      }
+      Outcome.NotSettled not = (Outcome.NotSettled) outcome;
+      typed.fault(StrangerBack.Fields.of(not.rig()).answer(), not.message());
+    } catch (DatabaseRefusal refusal) {
+      typed.fault("rigs", refusal.getMessage());
+    }
+    return Go.again(page(loan, typed));
+  }
+
+  private String said(LoanId loan, SetBack back, Outcome.Returned returned) {
+    Set<RigId> taken =
+        back.rigs().stream().map(ReturnSession.RigBack::rig).collect(Collectors.toSet());
+    String became =
+        Became.said(
+            returnDesk.became(
+                sessions.rigsOf(loan).stream().filter(rig -> taken.contains(rig.rig())).toList()));
+    String said = (became + " " + returned.said().strip()).strip();
+    return said.isEmpty() ? "What is here was taken back." : said;
   }
 
   @POST
@@ -212,9 +264,32 @@ class SessionPages {
     Map<Boolean, List<Sessions.Pick>> bySpokenAgainst =
         sessions.ready(time.today(), chosen, typed.has("once-key")).stream()
             .collect(Collectors.partitioningBy(pick -> pick.against().speaks()));
-    List<Sessions.Pick> ready = bySpokenAgainst.get(false);
+    boolean byHand = typed.has("once-key");
+    // What is ticked already stands first: nobody hands out what they did not see.
+    List<Sessions.Pick> ready =
+        bySpokenAgainst.get(false).stream()
+            .sorted(Comparator.comparing((Sessions.Pick pick) -> byHand || !pick.chosen()))
+            .toList();
+    List<KitBeside.Shelf> shelves = kitBeside.shelves(typed);
+    boolean asksWhy =
+        !bySpokenAgainst.get(true).isEmpty()
+            || typed.has("overrideWhy")
+            || typed.messageAt("overrideWhy") != null
+            || shelves.stream()
+                .flatMap(shelf -> shelf.choices().stream())
+                .anyMatch(one -> one.against().speaks());
     return new LendPage(
-        ready, bySpokenAgainst.get(true), ready.stream().anyMatch(Sessions.Pick::chosen), typed);
+        ready,
+        bySpokenAgainst.get(true),
+        shelves,
+        asksWhy,
+        byHand
+            ? ""
+            : ready.stream()
+                .filter(Sessions.Pick::chosen)
+                .map(Sessions.Pick::code)
+                .collect(Collectors.joining(", ")),
+        typed);
   }
 
   private SessionPage page(LoanId id, Typed typed) {
@@ -225,7 +300,13 @@ class SessionPages {
     List<Sessions.Out> rigs = sessions.rigsOf(id);
     Asked asked = askBack.of(id).orElse(null);
     Against said = asked == null ? Against.NOTHING : asked.against();
-    Map<RigId, Against> against = concerns.ofRigs(rigs.stream().map(Sessions.Out::rig).toList());
+    List<RigId> ids = rigs.stream().map(Sessions.Out::rig).toList();
+    Map<RigId, Against> against = concerns.ofRigs(ids);
+    Map<RigId, StrangerAsked> strangers = returnDesk.strangers(ids, typed);
+    Map<RigId, Became> became =
+        returnDesk.became(rigs.stream().filter(rig -> !rig.isOut()).toList()).stream()
+            .collect(Collectors.toMap(Became::rig, Function.identity()));
+    List<LineAsked> beside = returnDesk.beside(id, typed);
     return new SessionPage(
         head,
         asked,
@@ -233,9 +314,15 @@ class SessionPages {
             .map(
                 rig ->
                     new Back(
-                        rig, SignList.ofBow(rig.rig(), typed), against.get(rig.rig()).beyond(said)))
+                        rig,
+                        SignList.ofBow(rig.rig(), typed),
+                        strangers.get(rig.rig()),
+                        against.get(rig.rig()).beyond(said).without(SAID_BY_BEING_BACK),
+                        became.get(rig.rig())))
             .toList(),
-        rigs.stream().anyMatch(Sessions.Out::isOut),
+        beside,
+        !beside.isEmpty() || rigs.stream().anyMatch(Sessions.Out::isOut),
+        !became.isEmpty(),
         reports.of(id),
         sessions.archersOf(id),
         mayBeUndone.of(id),

@@ -11,6 +11,7 @@ import club.ascham.id.RigId;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.Standing;
+import club.ascham.standing.State;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
@@ -18,11 +19,13 @@ import club.ascham.units.LengthText;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -132,7 +135,25 @@ class Sessions {
   }
 
   /** A session in a list. */
-  record Row(LoanId id, String leader, Instant issuedAt, LocalDate dueOn, int rigs, int rigsOut) {}
+  record Row(
+      LoanId id,
+      String leader,
+      Instant issuedAt,
+      LocalDate dueOn,
+      int rigs,
+      int rigsOut,
+      int besideOut) {
+    /** What is not back, in a few words; empty: all is. */
+    public String out() {
+      return Stream.of(
+              rigsOut == 0 ? "" : rigsOut + (rigsOut == 1 ? " rig" : " rigs"),
+              besideOut == 0
+                  ? ""
+                  : besideOut + (besideOut == 1 ? " thing" : " things") + " beside them")
+          .filter(part -> !part.isEmpty())
+          .collect(Collectors.joining(" and "));
+    }
+  }
 
   /**
    * Ready rigs, by hand, then length, then weight; those of an earlier session are chosen already,
@@ -182,7 +203,8 @@ class Sessions {
             Id.class,
             """
             SELECT DISTINCT rig_id FROM loan_line WHERE rig_id IS NOT NULL AND loan_id =
-              (SELECT id FROM loan WHERE kind = 'SESSION' ORDER BY issued_at DESC, id DESC LIMIT 1)""")
+              (SELECT id FROM loan WHERE kind = 'SESSION' ORDER BY issued_at DESC, id DESC LIMIT 1)\
+            """)
         .stream()
         .map(Id::rig)
         .collect(Collectors.toSet());
@@ -193,7 +215,8 @@ class Sessions {
         Head.class,
         """
         SELECT l.id, l.leader, l.issued_at, l.due_on, a.name
-          FROM loan l JOIN account a ON a.id = l.issued_by WHERE l.id = ?1 AND l.kind = 'SESSION'""",
+          FROM loan l JOIN account a ON a.id = l.issued_by WHERE l.id = ?1 AND l.kind = 'SESSION'\
+        """,
         id);
   }
 
@@ -206,7 +229,8 @@ class Sessions {
          WHERE x.loan_id = ?1 AND x.rig_id IS NOT NULL AND i.kind IN ('RISER', 'BOW')
            AND x.id = (SELECT max(y.id) FROM loan_line y JOIN item j ON j.id = y.item_id
                         WHERE y.loan_id = x.loan_id AND y.rig_id = x.rig_id AND j.kind IN ('RISER', 'BOW'))
-         ORDER BY i.code""",
+         ORDER BY i.code\
+        """,
         id);
   }
 
@@ -219,8 +243,33 @@ class Sessions {
                  WHERE f.rig_id = a.rig_id AND f.place = 'BODY' ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1),
                a.age_band, a.draw_length, i.code, k.arrow_length, a.override_why, a.override_coach
           FROM session_archer a LEFT JOIN item i ON i.id = a.arrows_id LEFT JOIN kit_item k ON k.id = a.arrows_id
-         WHERE a.loan_id = ?1 ORDER BY a.id""",
+         WHERE a.loan_id = ?1 ORDER BY a.id\
+        """,
         id);
+  }
+
+  /**
+   * Where a rig stands.
+   *
+   * @param fullCheckDue whether the last look at it found it fine and did not release it
+   */
+  record Stands(RigId rig, State state, boolean fullCheckDue) {}
+
+  Map<RigId, Stands> stands(Collection<RigId> rigs, LocalDate today) {
+    return rows
+        .list(
+            Stands.class,
+            "SELECT s.rig_id, "
+                + Standing.STATE_TODAY
+                + ", coalesce((SELECT c.kind = 'LOOK' AND c.released_at IS NULL FROM bow_check c"
+                + " WHERE c.rig_id = s.rig_id ORDER BY c.happened_at DESC, c.id DESC LIMIT 1), 0)"
+                + " FROM rig_standing s WHERE s.rig_id IN (SELECT value FROM json_each(?2))",
+            today,
+            rigs.stream()
+                .map(rig -> Long.toString(rig.value()))
+                .collect(Collectors.joining(",", "[", "]")))
+        .stream()
+        .collect(Collectors.toMap(Stands::rig, Function.identity()));
   }
 
   long looksSinceFullCheck(RigId rig) {
@@ -229,7 +278,8 @@ class Sessions {
         SELECT count(*) FROM bow_check c WHERE c.rig_id = ?1 AND c.kind = 'LOOK'
            AND c.id NOT IN (SELECT check_id FROM undone_look) AND c.happened_at >
           max(coalesce((SELECT max(f.happened_at) FROM bow_check f WHERE f.rig_id = ?1 AND f.kind = 'CHECK' AND f.released_at IS NOT NULL), ''),
-              coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = ?1), ''))""",
+              coalesce((SELECT max(u.finished_at) FROM set_up u WHERE u.rig_id = ?1), ''))\
+        """,
         rig);
   }
 
@@ -253,8 +303,10 @@ class Sessions {
         """
         SELECT l.id, l.leader, l.issued_at, l.due_on,
                (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id),
-               (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL)
-          FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2""",
+               (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL),
+               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.rig_id IS NULL AND x.back_at IS NULL)
+          FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2\
+        """,
         size,
         (page - 1) * size);
   }

@@ -1,5 +1,6 @@
 package club.ascham.session;
 
+import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.concern.Concerns;
@@ -7,12 +8,16 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.loan.LoanLines;
+import club.ascham.loan.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
-import club.ascham.report.Reports;
+import club.ascham.receive.LineAsked;
 import club.ascham.report.Telling;
-import club.ascham.rig.AdviceOverridden;
+import club.ascham.session.ReturnSession.Outcome;
+import club.ascham.session.ReturnSession.SetBack;
 import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
 import club.ascham.units.LengthText;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Problem;
@@ -26,12 +31,11 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
-import java.time.Instant;
-import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -49,91 +53,11 @@ import org.jboss.resteasy.reactive.RestQuery;
 class SessionsApi {
   private static final int LARGEST_PAGE = 200;
 
-  /** A session in a list; its leader is named to those who lend, not in lists. */
-  record SessionLine(
-      long id,
-      Instant issuedAt,
-      LocalDate dueOn,
-      int rigs,
-      int rigsOut,
-      List<ConcernJson> concerns) {}
-
-  record Page(List<SessionLine> items, int page, int size, long total) {}
-
-  record RigLine(long rigId, String code, boolean out) {}
-
-  /**
-   * An archer who shares a rig, without a name.
-   *
-   * @param ageBand null: noted before it was asked
-   * @param arrows null: none noted
-   */
-  record ArcherLine(
-      long rigId,
-      String ageBand,
-      String draw,
-      String arrows,
-      String overrideWhy,
-      String overrideCoach) {}
-
-  /** A session with its rigs and archers, and what stands today against what of it is out. */
-  record SessionBody(
-      long id,
-      String leader,
-      Instant issuedAt,
-      LocalDate dueOn,
-      List<RigLine> rigs,
-      List<ArcherLine> archers,
-      List<ConcernJson> concerns) {}
-
-  /** {@code overrideWhy}: where something speaks against one of the rigs. */
-  record LendBody(String leader, List<Long> rigIds, String overrideWhy, String onceKey) {}
-
-  /**
-   * A rig back: where nothing was seen or told it was looked over and is fine.
-   *
-   * @param seen in words
-   * @param signs crack, fell, loosed-without-arrow and the like
-   * @param part riser, limbs, string, a code, or not-known
-   * @param notSo true: no sign belongs to what the words sound like
-   * @param dryLooseOrFall one tick for two signs
-   */
-  record RigBackBody(
-      Long rigId,
-      String seen,
-      List<String> signs,
-      String part,
-      Boolean notSo,
-      Boolean dryLooseOrFall,
-      Boolean cameBackStrung) {}
-
-  record ReturnBody(List<RigBackBody> rigs, String onceKey) {}
-
-  /**
-   * An archer who shares a rig, without a name.
-   *
-   * @param estimated whether the draw was reckoned from the arm span
-   * @param arrows the code of a set or pool; null: none yet
-   * @param overrideWhy where the bow is heavier than the start of a course for this age, or
-   *     something speaks against the arrows
-   * @param overrideCoach who agreed to that weight
-   */
-  record ArcherBody(
-      Long rig,
-      String ageBand,
-      String draw,
-      Boolean estimated,
-      String arrows,
-      String overrideWhy,
-      String overrideCoach,
-      String onceKey) {}
-
-  record Said(String said) {}
-
   private final Sessions sessions;
-  private final Reports reports;
+  private final LoanLines lines;
   private final LendSession lendSession;
   private final ReturnSession returnSession;
+  private final ReturnDesk returnDesk;
   private final AddArcher addArcher;
   private final Concerns concerns;
   private final Actor actor;
@@ -141,17 +65,19 @@ class SessionsApi {
 
   SessionsApi(
       Sessions sessions,
-      Reports reports,
+      LoanLines lines,
       LendSession lendSession,
       ReturnSession returnSession,
+      ReturnDesk returnDesk,
       AddArcher addArcher,
       Concerns concerns,
       Actor actor,
       ClubTime time) {
     this.sessions = sessions;
-    this.reports = reports;
+    this.lines = lines;
     this.lendSession = lendSession;
     this.returnSession = returnSession;
+    this.returnDesk = returnDesk;
     this.addArcher = addArcher;
     this.concerns = concerns;
     this.actor = actor;
@@ -161,23 +87,24 @@ class SessionsApi {
   @GET
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   @Operation(summary = "Sessions, newest first")
-  public Page list(
+  public SessionJson.Page list(
       @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("40") int size) {
     int at = Math.max(1, page);
     int many = Math.max(1, Math.min(LARGEST_PAGE, size));
     List<Sessions.Row> found = sessions.page(at, many);
     Map<LoanId, Against> against =
         concerns.ofLoans(found.stream().map(Sessions.Row::id).toList(), time.today());
-    return new Page(
+    return new SessionJson.Page(
         found.stream()
             .map(
                 row ->
-                    new SessionLine(
+                    new SessionJson.SessionLine(
                         row.id().value(),
                         row.issuedAt(),
                         row.dueOn(),
                         row.rigs(),
                         row.rigsOut(),
+                        row.besideOut(),
                         ConcernJson.of(against.get(row.id()))))
             .toList(),
         at,
@@ -188,20 +115,31 @@ class SessionsApi {
   @GET
   @Path("/{id}")
   @Operation(summary = "One session with its rigs")
-  public SessionBody one(@RestPath long id) {
+  public SessionJson.SessionBody one(@RestPath long id) {
     Sessions.Head head = head(id);
-    return new SessionBody(
+    return new SessionJson.SessionBody(
         id,
         head.leader(),
         head.issuedAt(),
         head.dueOn(),
         sessions.rigsOf(head.id()).stream()
-            .map(rig -> new RigLine(rig.rig().value(), rig.code(), rig.isOut()))
+            .map(rig -> new SessionJson.RigLine(rig.rig().value(), rig.code(), rig.isOut()))
+            .toList(),
+        lines.of(head.id()).stream()
+            .filter(line -> line.rig() == null)
+            .map(
+                line ->
+                    new SessionJson.BesideLine(
+                        line.code(),
+                        line.kind().word(),
+                        line.arrows(),
+                        line.isOut(),
+                        line.missing()))
             .toList(),
         sessions.archersOf(head.id()).stream()
             .map(
                 archer ->
-                    new ArcherLine(
+                    new SessionJson.ArcherLine(
                         archer.rig().value(),
                         archer.age() == null ? null : Words.of(archer.age()),
                         LengthText.exact(archer.draw()),
@@ -220,23 +158,17 @@ class SessionsApi {
           @Content(
               examples =
                   @ExampleObject(
-                      name = "three rigs",
-                      value = "{\"leader\": \"Ottoline\", \"rigIds\": [3, 4, 7]}")))
-  public Response lend(LendBody body) {
-    Typed typed = Typed.nothing();
-    if (body != null) {
-      typed.with("leader", body.leader()).with("overrideWhy", body.overrideWhy());
-      Optional.ofNullable(body.rigIds()).orElse(List.of()).stream()
-          .filter(Objects::nonNull)
-          .forEach(rig -> typed.with("rig-" + rig, "yes"));
-    }
-    String leader = SessionDetails.leader(typed);
-    List<RigId> rigs = SessionDetails.rigs(typed);
-    String why = AdviceOverridden.why(typed);
+                      name = "three rigs and a set of arrows",
+                      value =
+                          "{\"leader\": \"Ottoline\", \"rigIds\": [3, 4, 7], \"items\":"
+                              + " [{\"code\": \"A-0101-3\"}]}")))
+  public Response lend(SessionJson.LendBody body) {
+    Typed typed = body == null ? Typed.nothing() : body.typed();
+    SessionDetails wish = SessionDetails.parse(typed);
     if (!typed.sound()) {
       return Problem.of(typed);
     }
-    LendSession.Outcome outcome = lendSession.lend(leader, rigs, why, body.onceKey());
+    LendSession.Outcome outcome = lendSession.lend(wish, body.onceKey());
     if (outcome instanceof LendSession.Outcome.NotReady not) {
       return Problem.response(
           409,
@@ -249,6 +181,10 @@ class SessionsApi {
     }
     if (outcome instanceof LendSession.Outcome.AskedWhy asked) {
       typed.fault("overrideWhy", asked.spokenAgainst() + " Say why, or leave it in.");
+      return Problem.of(typed);
+    }
+    if (outcome instanceof LendSession.Outcome.KitRefused kit) {
+      Refusal.at(typed, kit.refusals());
       return Problem.of(typed);
     }
     String page = ((LendSession.Outcome.Lent) outcome).page();
@@ -270,12 +206,13 @@ class SessionsApi {
                           "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"signs\":"
                               + " [\"serving\"], \"seen\": \"at the top\", \"part\":"
                               + " \"string\"}]}")))
-  public Response takeBack(@RestPath long id, ReturnBody body) {
+  public Response takeBack(@RestPath long id, SessionJson.ReturnBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.nothing();
     List<Sessions.Out> rigs = sessions.rigsOf(head.id());
+    boolean rigsOut = false;
     for (Sessions.Out rig : rigs) {
-      RigBackBody given =
+      SessionJson.RigBackBody given =
           body == null || body.rigs() == null
               ? null
               : body.rigs().stream()
@@ -283,6 +220,7 @@ class SessionsApi {
                   .findFirst()
                   .orElse(null);
       if (given == null) {
+        rigsOut |= rig.isOut();
         typed.with(rig.stillOutField(), "yes");
       } else {
         Telling.Fields fields = Telling.Fields.of(rig.rig());
@@ -292,18 +230,66 @@ class SessionsApi {
             .with(fields.part(), given.part())
             .with(fields.notSo(), given.notSo())
             .with(fields.dry(), given.dryLooseOrFall())
-            .with(fields.strung(), given.cameBackStrung());
+            .with(fields.strung(), given.cameBackStrung())
+            .with(StrangerBack.Fields.of(rig.rig()).code(), given.stranger())
+            .with(StrangerBack.Fields.of(rig.rig()).answer(), given.strangerAnswer());
       }
     }
-    List<ReturnSession.RigBack> back = SessionDetails.back(typed, rigs, reports.outWith(head.id()));
-    return typed.sound()
-        ? Response.ok(
-                new Said(
-                    returnSession
-                        .takeBack(head.id(), back, body == null ? null : body.onceKey())
-                        .said()))
-            .build()
-        : Problem.of(typed);
+    nameLines(typed, head.id(), body, rigsOut);
+    SetBack back = returnDesk.read(head.id(), typed);
+    if (!typed.sound()) {
+      return Problem.of(typed);
+    }
+    Outcome outcome = returnSession.takeBack(head.id(), back, body == null ? null : body.onceKey());
+    if (outcome instanceof Outcome.NotSettled not) {
+      typed.fault(StrangerBack.Fields.of(not.rig()).answer(), not.message());
+      return Problem.of(typed);
+    }
+    Set<RigId> taken =
+        back.rigs().stream().map(ReturnSession.RigBack::rig).collect(Collectors.toSet());
+    List<Became> became =
+        returnDesk.became(rigs.stream().filter(rig -> taken.contains(rig.rig())).toList());
+    String said = ((Outcome.Returned) outcome).said().strip();
+    return Response.ok(
+            new SessionJson.ReturnedBody(
+                (Became.said(became) + " " + said).strip(),
+                became.stream()
+                    .map(
+                        one ->
+                            new SessionJson.BecameLine(
+                                one.rig().value(), one.code(), one.word(), one.why()))
+                    .toList()))
+        .build();
+  }
+
+  /** Turns what went beside the bows, named by code, into the fields of the form. */
+  private void nameLines(Typed typed, LoanId loan, SessionJson.ReturnBody body, boolean rigsOut) {
+    List<LineAsked> out = returnDesk.beside(loan, typed);
+    Set<Long> named = new HashSet<>();
+    List<SessionJson.BesideBody> given =
+        body == null || body.lines() == null ? List.of() : body.lines();
+    for (int i = 0; i < given.size(); i++) {
+      SessionJson.BesideBody one = given.get(i);
+      String field = "lines[" + i + "].code";
+      ItemCode code = one == null ? null : Typed.nothing().with(field, one.code()).code(field);
+      Optional<LineAsked> line =
+          out.stream()
+              .filter(asked -> code != null && asked.line().bareCode().equals(code.bare()))
+              .findFirst();
+      if (line.isEmpty()) {
+        typed.fault(field, "That is not out beside the bows of this session.");
+        continue;
+      }
+      if (!Boolean.FALSE.equals(one.back())) {
+        named.add(line.get().line().id());
+      }
+      typed.with(line.get().damageField(), one.damage());
+      typed.with(line.get().countField(), one.count());
+    }
+    boolean withTheRest = (body == null || body.lines() == null) && !rigsOut;
+    out.stream()
+        .filter(asked -> !withTheRest && !named.contains(asked.line().id()))
+        .forEach(asked -> typed.with(asked.stillOutField(), "yes"));
   }
 
   @POST
@@ -323,14 +309,16 @@ class SessionsApi {
                       value =
                           "{\"rig\": 3, \"ageBand\": \"up-to-12\", \"draw\": \"22 in\","
                               + " \"arrows\": \"A-0101-3\"}")))
-  public Response addArcher(@RestPath long id, ArcherBody body) {
+  public Response addArcher(@RestPath long id, SessionJson.ArcherBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.of(body);
     String said =
         SharedBow.parse(typed, actor.unit())
             .map(wish -> addArcher.add(head.id(), wish, typed, typed.value("onceKey")))
             .orElse(null);
-    return said == null ? Problem.of(typed) : Response.status(201).entity(new Said(said)).build();
+    return said == null
+        ? Problem.of(typed)
+        : Response.status(201).entity(new SessionJson.Said(said)).build();
   }
 
   private Sessions.Head head(long id) {

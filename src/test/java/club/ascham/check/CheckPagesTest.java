@@ -58,7 +58,8 @@ class CheckPagesTest {
     rows.change(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
-        VALUES (?1, 'LOOK', '2026-01-20T20:00:00.000Z', '2026-01-20T20:00:00.000Z', 1, 1, 'FIT', 'Looked over.')""",
+        VALUES (?1, 'LOOK', '2026-01-20T20:00:00.000Z', '2026-01-20T20:00:00.000Z', 1, 1, 'FIT', 'Looked over.')\
+        """,
         bow.rig());
     String page = Visitor.signedInAs("volunteer").get("/check").asString();
     String line = page.substring(page.indexOf(bow.body().code()));
@@ -429,6 +430,11 @@ class CheckPagesTest {
         .then()
         .body(
             containsString(other.string().code() + " is on it instead of " + bow.string().code()));
+    Visitor.signedInAs("volunteer")
+        .get("/rigs/" + bow.rig().value())
+        .then()
+        .body(containsString(">not measured<"))
+        .body(not(containsString(">looked over<")));
   }
 
   @Test

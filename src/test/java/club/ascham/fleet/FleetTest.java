@@ -72,21 +72,22 @@ class FleetTest {
     assertEquals(expected, WeightBand.of(markedLb));
   }
 
-  @ParameterizedTest(name = "{0}, needs a check: {1}, last verdict {2}: waits for {3}")
+  @ParameterizedTest(name = "{0}, set up: {1}, needs a check: {2}, last verdict {3}: waits for {4}")
   @CsvSource({
-    "TO_BE_CHECKED,   true,  ,         CHECK",
-    "TO_BE_CHECKED,   true,  ADJUST,   ADJUSTMENT",
-    "TO_BE_CHECKED,   true,  FIT,      PUTTING_BACK",
-    "TO_BE_CHECKED,   true,  WITHDRAW, CHECK",
-    "TO_BE_CHECKED,   false, FIT,      INSPECTION",
-    "IN_THE_WORKSHOP, true,  ADJUST,   SET_UP",
-    "READY,           false, FIT,      NOTHING",
-    "ON_LOAN,         false, ,         NOTHING",
-    "WITHDRAWN,       true,  WITHDRAW, NOTHING",
+    "TO_BE_CHECKED,   true,  true,  ,         CHECK",
+    "TO_BE_CHECKED,   true,  true,  ADJUST,   ADJUSTMENT",
+    "TO_BE_CHECKED,   true,  true,  FIT,      PUTTING_BACK",
+    "TO_BE_CHECKED,   true,  true,  WITHDRAW, CHECK",
+    "TO_BE_CHECKED,   true,  false, FIT,      INSPECTION",
+    "IN_THE_WORKSHOP, false, true,  ADJUST,   SET_UP",
+    "READY,           true,  false, FIT,      NOTHING",
+    "ON_LOAN,         true,  false, ,         NOTHING",
+    "ON_LOAN,         false, false, ,         SET_UP",
+    "WITHDRAWN,       true,  true,  WITHDRAW, NOTHING",
   })
   void aRigOnTheBench_waitsForOneThing(
-      State state, boolean needsCheck, String verdict, Waiting expected) {
-    assertEquals(expected, Waiting.of(state, needsCheck, verdict));
+      State state, boolean isSetUp, boolean needsCheck, String verdict, Waiting expected) {
+    assertEquals(expected, Waiting.of(state, isSetUp, needsCheck, verdict));
   }
 
   @Test

@@ -46,7 +46,7 @@ final class Rigs {
         state,
         out ? new LoanId(1) : null,
         out ? dueOn : null,
-        Waiting.of(state, true, null),
+        Waiting.of(state, true, true, null),
         null,
         course.fielding(),
         course.by(),

@@ -48,6 +48,7 @@ class ReasonsTest {
               "AccidentPages.why",
               "ChangeKitCommand.overrideWhy",
               "CheckEntry.correctionWhy",
+              "CheckPages.overrideWhy",
               "ClubRulesDetails.braceMayMoveSource",
               "ClubRulesDetails.twistsSource",
               "Decision.why",
@@ -67,8 +68,8 @@ class ReasonsTest {
               "ReplacementsApi.found",
               "Request.why",
               "RuleDetails.source",
-              "SessionPages.overrideWhy",
-              "SessionsApi.overrideWhy",
+              "SessionDetails.overrideWhy",
+              "RigApi.overrideWhy",
               "SharedBow.overrideWhy",
               "WorkPages.found"));
 
@@ -176,6 +177,11 @@ class ReasonsTest {
                 "body", changed.body().code(),
                 "limbs", changed.limbs().code(),
                 "string", changed.string().code())));
+    tries.add(
+        new Try(
+            "/check/" + bow.rig().value(),
+            "overrideWhy",
+            Map.of("stranger", bench.ready().string().code(), "strangerAnswer", "correct-record")));
     Bow out = bench.ready();
     tries.add(
         new Try(
@@ -223,6 +229,10 @@ class ReasonsTest {
             new Try(
                 "/api/receipts", "depositKeptWhy", Map.of("loanId", lent(), "depositKept", "5")),
             new Try("/api/recalls", "why", Map.of("maker", "Alderfen")),
+            new Try(
+                "/api/rigs/" + bow.rig().value() + "/corrections",
+                "overrideWhy",
+                Map.of("found", bench.ready().string().code())),
             new Try(
                 "/api/inspections",
                 "words",
@@ -337,7 +347,8 @@ class ReasonsTest {
     rows.change(
         """
         INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks)
-        SELECT id, 'STRING_REPLACEMENT', ?2, 1, 'Its readings change.', 0 FROM item WHERE code = ?1""",
+        SELECT id, 'STRING_REPLACEMENT', ?2, 1, 'Its readings change.', 0 FROM item WHERE code = ?1\
+        """,
         string.replace("-", ""),
         time.now());
     return string;
@@ -347,7 +358,8 @@ class ReasonsTest {
     rows.change(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
-        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, 'ADJUST', 'Brace too low.')""",
+        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, 'ADJUST', 'Brace too low.')\
+        """,
         bow.rig(),
         time.now());
     return rows.number("SELECT max(id) FROM bow_check");
@@ -355,12 +367,14 @@ class ReasonsTest {
 
   private long lent() {
     rows.change(
-        "INSERT INTO borrower (name, contact, age_band) VALUES ('Wystan Holt', '07700 900003', 'ADULT')");
+        "INSERT INTO borrower (name, contact, age_band) VALUES ('Wystan Holt', '07700 900003',"
+            + " 'ADULT')");
     rows.change(
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted,
                           deposit_minor, deposit_how)
-        VALUES ('KIT', (SELECT max(id) FROM borrower), ?1, ?2, 1, ?1, 1, 2000, 'CASH')""",
+        VALUES ('KIT', (SELECT max(id) FROM borrower), ?1, ?2, 1, ?1, 1, 2000, 'CASH')\
+        """,
         time.now().minusSeconds(3600),
         time.today().plusDays(90));
     long loan = rows.number("SELECT max(id) FROM loan");
@@ -370,7 +384,8 @@ class ReasonsTest {
         SELECT ?1, min(i.id), ?2 FROM item i
          WHERE i.kind = 'BRACER' AND i.retired_on IS NULL
            AND NOT EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL)
-           AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)""",
+           AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)\
+        """,
         loan,
         time.now().minusSeconds(3600));
     return loan;

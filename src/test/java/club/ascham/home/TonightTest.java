@@ -110,7 +110,7 @@ class TonightTest {
         state,
         null,
         null,
-        Waiting.of(state, needsCheck, verdict),
+        Waiting.of(state, true, needsCheck, verdict),
         since,
         Fielding.AS_IT_IS,
         null,

@@ -161,7 +161,9 @@ class IssueCommandTest {
     Map<String, String> texts = new HashMap<>(Map.of("dueOn", "2026-07-09", "drawLength", "24"));
     texts.put(field, value == null ? "" : value);
     Typed typed = Typed.of(texts);
-    assertTrue(ExtendCommand.parse(new club.ascham.id.LoanId(1), junior, typed, TERMS).isEmpty());
+    assertTrue(
+        ExtendCommand.parse(new club.ascham.id.LoanId(1), TERMS.today(), junior, typed, TERMS)
+            .isEmpty());
     assertNotNull(typed.messageAt(faulty));
   }
 
@@ -186,5 +188,34 @@ class IssueCommandTest {
     return ItemCode.of(letter, ItemCode.nextIssuable(letter, from).orElseThrow())
         .orElseThrow()
         .display();
+  }
+
+  @Test
+  void aLoan_goesOnByWeeksFromTheDayItIsDue_ofWhatIsLateFromToday_andATypedDayCounts() {
+    java.time.LocalDate today = TERMS.today();
+    assertEquals(today.plusDays(10 + 42), extended(today.plusDays(10), "dueWeeks", "6"));
+    assertEquals(today.plusDays(28), extended(today.minusDays(3), "dueWeeks", "4"));
+    Typed both = Typed.nothing().with("dueWeeks", "4").with("dueOn", today.plusDays(9).toString());
+    assertEquals(
+        today.plusDays(9),
+        ExtendCommand.parse(new club.ascham.id.LoanId(1), today, false, both, TERMS)
+            .orElseThrow()
+            .dueOn());
+    Typed neither = Typed.nothing();
+    assertTrue(
+        ExtendCommand.parse(new club.ascham.id.LoanId(1), today, false, neither, TERMS).isEmpty());
+    assertEquals("Until when?", neither.messageAt("dueOn"));
+    assertTrue(
+        TERMS.longer(today).stream()
+            .map(DueChoice::value)
+            .toList()
+            .containsAll(java.util.List.of("4", "6", "8")));
+  }
+
+  private static java.time.LocalDate extended(java.time.LocalDate due, String field, String said) {
+    return ExtendCommand.parse(
+            new club.ascham.id.LoanId(1), due, false, Typed.nothing().with(field, said), TERMS)
+        .orElseThrow()
+        .dueOn();
   }
 }

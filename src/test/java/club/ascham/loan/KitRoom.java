@@ -11,7 +11,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 
 /** Stocks the kit room for the tests: each call adds something new and answers it. */
 @ApplicationScoped
-class KitRoom {
+public class KitRoom {
   private static final String LONG_AGO = "2026-01-02T10:00:00.000Z";
 
   private final Rows rows;
@@ -23,17 +23,17 @@ class KitRoom {
   }
 
   /** An item on its hook. */
-  record Stocked(ItemId id, String code) {}
+  public record Stocked(ItemId id, String code) {}
 
   /** A rig that is set up and ready. */
-  record ReadyRig(RigId id, Stocked body, Stocked limbs, Stocked string) {}
+  public record ReadyRig(RigId id, Stocked body, Stocked limbs, Stocked string) {}
 
   /** A right-handed 68 in adjustable rig. */
-  ReadyRig aReadyRig(double markedLb) {
+  public ReadyRig aReadyRig(double markedLb) {
     return aReadyRig("RIGHT", markedLb);
   }
 
-  ReadyRig aReadyRig(String hand, double markedLb) {
+  public ReadyRig aReadyRig(String hand, double markedLb) {
     Stocked riser = item('R', "RISER");
     rows.change(
         "INSERT INTO riser (id, build, hand, length_in, limb_fitting, max_turns_out)"
@@ -64,13 +64,14 @@ class KitRoom {
 """
 INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
        tiller_upper, tiller_lower, nocking, screws_seen)
-VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)""",
+VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)\
+""",
         rig,
         LONG_AGO);
     return new ReadyRig(rig, riser, limbs, string);
   }
 
-  Stocked anArrowSet(double inches) {
+  public Stocked anArrowSet(double inches) {
     Stocked arrows = item('A', "ARROWS");
     rows.change(
         "INSERT INTO kit_item (id, arrow_length, spine, arrow_count) VALUES (?1, ?2, 1000, 6)",
@@ -80,11 +81,11 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
     return arrows;
   }
 
-  void weigh(Stocked arrows, double grains) {
+  public void weigh(Stocked arrows, double grains) {
     rows.change("UPDATE kit_item SET arrow_mass_gr = ?2 WHERE id = ?1", arrows.id(), grains);
   }
 
-  Stocked anArrowPool(double inches, int count) {
+  public Stocked anArrowPool(double inches, int count) {
     Stocked arrows = item('A', "ARROWS");
     rows.change(
         "INSERT INTO kit_item (id, arrow_length, spine, arrow_count, pool) VALUES (?1, ?2, 1000,"
@@ -97,13 +98,13 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
   }
 
   /** A tab, bracer, chestguard, quiver or case. */
-  Stocked aKitItem(String kind, String hand, String size) {
+  public Stocked aKitItem(String kind, String hand, String size) {
     Stocked item = item('K', kind);
     rows.change("INSERT INTO kit_item (id, hand, size) VALUES (?1, ?2, ?3)", item.id(), hand, size);
     return item;
   }
 
-  Stocked aStringer(int fromIn, int toIn) {
+  public Stocked aStringer(int fromIn, int toIn) {
     Stocked stringer = item('T', "STRINGER");
     rows.change(
         "INSERT INTO stringer (id, stringer_kind, bow_from_in, bow_to_in) VALUES (?1, 'TIP_TO_TIP',"
@@ -115,7 +116,7 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
     return stringer;
   }
 
-  void withdraw(Stocked item) {
+  public void withdraw(Stocked item) {
     rows.change(
         "INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)"
             + " VALUES (?1, ?2, ?2, 1, 'crack in the lower limb')",
@@ -124,7 +125,7 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
   }
 
   /** An open loan of a rig as the file holds it. */
-  long lent(ReadyRig rig, String borrower, String issuedOn, String dueOn) {
+  public long lent(ReadyRig rig, String borrower, String issuedOn, String dueOn) {
     rows.change(
         "INSERT INTO borrower (name, contact, age_band) VALUES (?1, '07700 900001', 'ADULT')",
         borrower);
@@ -133,7 +134,8 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, hand,
                draw_length, experience, terms_accepted)
         VALUES ('KIT', (SELECT max(id) FROM borrower), ?1 || 'T19:00:00.000Z', ?2, 1,
-                ?1 || 'T19:00:00.000Z', 'RIGHT', 71120000, 'BEGINNER', 1)""",
+                ?1 || 'T19:00:00.000Z', 'RIGHT', 71120000, 'BEGINNER', 1)\
+        """,
         issuedOn,
         dueOn);
     long loan = rows.number("SELECT max(id) FROM loan");
@@ -161,11 +163,11 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
     rows.change("INSERT INTO kept_with (item_id, rig_id) VALUES (?1, ?2)", item.id(), rig);
   }
 
-  void change(String sql, Object... parameters) {
+  public void change(String sql, Object... parameters) {
     rows.change(sql, parameters);
   }
 
-  long number(String sql, Object... parameters) {
+  public long number(String sql, Object... parameters) {
     return rows.number(sql, parameters);
   }
 
@@ -185,7 +187,8 @@ VALUES (?1, ?2, 1, ?2, 1, 21590000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1
           INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
           SELECT DISTINCT ?1, work, ?2, ?2, 1, 'PASSED'
             FROM upkeep_rule WHERE item_kind = (SELECT kind FROM item WHERE id = ?1)
-             AND work <> 'STRING_REPLACEMENT'""",
+             AND work <> 'STRING_REPLACEMENT'\
+          """,
           item.id(),
           Ago.days(time, 20));
     }

@@ -60,7 +60,12 @@ class LoanPagesTest {
   void loan_isExtendedFromItsPage_andAStaleFormIsRefused() {
     long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Ned Waveney", "2026-02-01", "2026-02-05");
     Visitor officer = Visitor.signedInAs("officer");
-    officer.get("/loans/" + loan).then().body(containsString("name=\"version\" value=\"0\""));
+    officer
+        .get("/loans/" + loan)
+        .then()
+        .body(containsString("name=\"version\" value=\"0\""))
+        .body(containsString("name=\"dueWeeks\" value=\"4\""))
+        .body(containsString("name=\"dueWeeks\" value=\"8\""));
     String due = time.today().plusDays(30).toString();
     Map<String, String> form = new HashMap<>(Map.of("dueOn", due, "version", "0"));
     assertEquals(303, officer.post("/loans/" + loan + "/extend", form).statusCode());

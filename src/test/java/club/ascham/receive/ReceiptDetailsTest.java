@@ -119,11 +119,11 @@ class ReceiptDetailsTest {
 
   private static ReceiptDetails read(Typed typed, ReceiptDetails.When when) {
     return ReceiptDetails.parse(
-        typed, List.of(aLine(1, null), aLine(2, 8)), new Money(2000), POUNDS, when);
+        typed, List.of(aLine(1, null), aLine(2, 8)), null, new Money(2000), POUNDS, when);
   }
 
   private static ReceiptDetails read(Typed typed, ReceiptDetails.When when, LoanLine line) {
-    return ReceiptDetails.parse(typed, List.of(line), new Money(2000), POUNDS, when);
+    return ReceiptDetails.parse(typed, List.of(line), null, new Money(2000), POUNDS, when);
   }
 
   private static LoanLine aSet(long id, int holds) {

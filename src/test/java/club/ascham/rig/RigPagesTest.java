@@ -438,10 +438,31 @@ class RigPagesTest {
                 limbs.code(),
                 "string",
                 another.code(),
+                "place",
+                "string",
                 "once-key",
                 "change-" + rig))
         .then()
+        .statusCode(422)
+        .body(containsString("This bow is out with loan"))
+        .body(containsString("Yes, change it"));
+    officer
+        .post(
+            "/rigs/" + rig + "/change",
+            Map.of(
+                "body",
+                riser.code(),
+                "limbs",
+                limbs.code(),
+                "string",
+                another.code(),
+                "confirmed",
+                "on",
+                "once-key",
+                "changed-" + rig))
+        .then()
         .statusCode(303);
+    officer.get("/").then().body(containsString("on loan"));
     officer
         .get("/rigs/" + rig)
         .then()

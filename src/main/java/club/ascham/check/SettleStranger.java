@@ -1,0 +1,134 @@
+package club.ascham.check;
+
+import club.ascham.bow.AgainstAdvice;
+import club.ascham.id.LoanId;
+import club.ascham.loan.LoanLine;
+import club.ascham.loan.LoanLines;
+import club.ascham.report.About;
+import club.ascham.report.Noticed;
+import club.ascham.report.PartChoice;
+import club.ascham.report.TellReport;
+import club.ascham.report.Telling;
+import club.ascham.rig.CorrectParts;
+import club.ascham.rig.Outcome;
+import club.ascham.rig.Part;
+import club.ascham.store.Writes;
+import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * Does what was answered about a part that came back on a bow and is not on its list, once the bow
+ * itself was taken back. A check judges; here nobody has measured yet, so that what is to be put
+ * right is told of the bow and stands until its check.
+ */
+@ApplicationScoped
+public class SettleStranger {
+  private final WithdrawParts withdrawParts;
+  private final TellReport tellReport;
+  private final CorrectParts correctParts;
+  private final LoanLines lines;
+  private final ClubTime time;
+
+  SettleStranger(
+      WithdrawParts withdrawParts,
+      TellReport tellReport,
+      CorrectParts correctParts,
+      LoanLines lines,
+      ClubTime time) {
+    this.withdrawParts = withdrawParts;
+    this.tellReport = tellReport;
+    this.correctParts = correctParts;
+    this.lines = lines;
+    this.time = time;
+  }
+
+  /** How it ended. */
+  public sealed interface Settled {
+    /** Done; {@code said} tells what was. */
+    record Done(String said) implements Settled {}
+
+    /** Not possible: whatever was written with it is to be taken back. */
+    record Refused(String message) implements Settled {}
+  }
+
+  /**
+   * Inside the use case that took the bow back.
+   *
+   * @param about the bow, the loan and the receipt it came back with
+   */
+  @Writes
+  public Settled settle(StrangerBack back, About about) {
+    String found = back.stranger().found(back.card());
+    switch (back.answer()) {
+      case PUT_RIGHT -> {
+        tellReport.tell(telling(back, found), about);
+        return new Settled.Done(found + ": the right part goes back on before it is measured.");
+      }
+      case WITHDRAW_BOTH -> {
+        withdrawParts.both(back.card(), back.stranger(), about.noticed());
+        return new Settled.Done(found + ": both are withdrawn.");
+      }
+      case CORRECT_RECORD, EXCHANGED -> {
+        return correct(back, about.loan());
+      }
+    }
+    throw new IllegalStateException(back.answer().name());
+  }
+
+  private static Telling telling(StrangerBack back, String found) {
+    PartChoice part =
+        back.stranger()
+            .insteadOf(back.card())
+            .map(
+                listed ->
+                    new PartChoice(
+                        listed.id(), listed.bareCode(), listed.kind().name(), back.card().id()))
+            .orElse(null);
+    return new Telling(
+        Set.of(Noticed.SOMETHING_ELSE),
+        found + ". The right part goes back on before the bow is measured.",
+        part,
+        back.card().id());
+  }
+
+  private Settled correct(StrangerBack back, LoanId loan) {
+    Optional<Part> listed = back.stranger().insteadOf(back.card());
+    List<LoanLine> out =
+        lines.of(loan).stream().filter(line -> line.isOut() && back.isOn(line.rig())).toList();
+    Optional<LoanLine> missing =
+        out.stream()
+            .filter(line -> listed.filter(p -> p.id().equals(line.item())).isPresent())
+            .findFirst();
+    if (out.size() > (missing.isPresent() ? 1 : 0)) {
+      return new Settled.Refused(
+          "The bow itself is not back yet: its record is corrected when it is.");
+    }
+    Instant now = time.now();
+    // What was listed did not come back with the bow: it is the borrower's to bring, by itself.
+    missing.ifPresent(line -> lines.changed(line, now));
+    Outcome outcome =
+        correctParts.correct(
+            back.card().id(),
+            new ItemCode(back.stranger().bareCode()),
+            back.answer() == StrangerAnswer.EXCHANGED,
+            OptionalInt.empty(),
+            AgainstAdvice.NOTHING_SAID,
+            null);
+    if (outcome instanceof Outcome.Done done) {
+      if (back.answer() == StrangerAnswer.CORRECT_RECORD) {
+        missing.ifPresent(line -> lines.lend(loan, line.item(), null, now, null));
+      }
+      return new Settled.Done(done.said());
+    }
+    return new Settled.Refused(
+        outcome instanceof Outcome.Refused refused
+            ? refused.refusals().get(0).message()
+            : RecordCheck.PARTS_CHANGED);
+  }
+}

@@ -1,0 +1,184 @@
+package club.ascham.receive;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import club.ascham.check.CheckBench;
+import club.ascham.check.CheckBench.Bow;
+import club.ascham.check.CheckBench.Laid;
+import club.ascham.store.Rows;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
+import jakarta.inject.Inject;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A code in the hand that is not on the list of the loan, asked about as at the check. */
+@QuarkusTest
+class StrangerInHandTest {
+  @Inject CheckBench bench;
+  @Inject Rows rows;
+
+  private Visitor volunteer;
+
+  @BeforeEach
+  void signIn() {
+    volunteer = Visitor.signedInAs("volunteer");
+  }
+
+  @Test
+  void itIsAskedWhatIsToBeDone_andWhatWasTypedStays() {
+    Bow bow = bench.lent("Pella Orme");
+    Bow other = bench.lent("Robin Ashdown");
+    receive(bow, Map.of("stranger", other.limbs().code(), "words", "no time"))
+        .statusCode(422)
+        .body(containsString("belongs to the rig " + other.body().code()))
+        .body(containsString("on loan to Robin Ashdown"))
+        .body(containsString("Put it right"))
+        .body(containsString("Withdraw both"))
+        .body(containsString("Correct the record"))
+        .body(containsString("no time"));
+    assertEquals("ON_LOAN", bench.state(bow));
+
+    receive(bow, Map.of("stranger", bow.string().code()))
+        .statusCode(422)
+        .body(containsString(bow.string().code() + " is on the list of this loan."));
+    String tab =
+        rows.texts("SELECT code FROM item WHERE kind = 'TAB' AND retired_on IS NULL LIMIT 1")
+            .get(0);
+    receive(bow, Map.of("stranger", tab))
+        .statusCode(422)
+        .body(containsString("It is no part of a bow: lay it aside."));
+    assertEquals("ON_LOAN", bench.state(bow));
+  }
+
+  @Test
+  void putRight_stands_untilTheCheckAnswersIt() {
+    Bow bow = bench.lent("Pella Orme");
+    Bow other = bench.ready();
+    receive(bow, Map.of("stranger", other.string().code(), "strangerAnswer", "put-right"))
+        .statusCode(303);
+    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("READY", bench.state(other));
+    volunteer
+        .get("/check/" + bow.rig().value())
+        .then()
+        .body(
+            containsString(other.string().code() + " is on it instead of " + bow.string().code()));
+  }
+
+  @Test
+  void withdrawBoth_takesBothOutOfUse_whoeverHasTheOther() {
+    Bow bow = bench.lent("Pella Orme");
+    Bow other = bench.lent("Robin Ashdown");
+    receive(bow, Map.of("stranger", other.limbs().code(), "strangerAnswer", "withdraw-both"))
+        .statusCode(303);
+    assertEquals(
+        2,
+        bench.number(
+            "SELECT count(*) FROM withdrawal WHERE item_id IN (?1, ?2) AND released_at IS NULL"
+                + " AND why LIKE '%find out which is which%'",
+            bow.limbs().id(), other.limbs().id()));
+    assertEquals(0, out(bow, bow.body()));
+  }
+
+  @Test
+  void correctTheRecord_comesOnceTheBowIsBack_andWhatIsMissingStaysWithTheBorrower() {
+    Bow bow = bench.lent("Pella Orme");
+    Bow other = bench.ready();
+    Map<String, String> form =
+        new LinkedHashMap<>(
+            Map.of("stranger", other.string().code(), "strangerAnswer", "correct-record"));
+    for (Laid part : new Laid[] {bow.body(), bow.limbs()}) {
+      form.put("back-" + line(bow, part), "on");
+    }
+    send(bow, form).statusCode(303);
+
+    assertEquals("IN_THE_WORKSHOP", bench.state(bow), "set up anew before it is checked");
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE until_at IS NULL AND rig_id = ?1 AND item_id = ?2",
+            bow.rig(),
+            other.string().id()));
+    assertEquals(1, out(bow, bow.string()), "the string that went out did not come back");
+    assertEquals(0, out(bow, other.string()));
+  }
+
+  @Test
+  void aCorrectionThatCannotBe_takesNothingBack() {
+    Bow bow = bench.lent("Pella Orme");
+    Bow other = bench.lent("Robin Ashdown");
+    receive(bow, Map.of("stranger", other.string().code(), "strangerAnswer", "correct-record"))
+        .statusCode(422)
+        .body(containsString("Receive it first."))
+        .body(containsString("value=\"correct-record\" checked"));
+    assertEquals("ON_LOAN", bench.state(bow));
+    assertEquals(0, bench.number("SELECT count(*) FROM receipt WHERE loan_id = ?1", loan(bow)));
+  }
+
+  @Test
+  void overTheApi_theSameQuestionIsAsked_andTheSameAnswersAreTaken() {
+    Bow bow = bench.lent("Pella Orme");
+    Bow other = bench.ready();
+    Map<String, Object> body = new LinkedHashMap<>();
+    body.put("loanId", loan(bow));
+    body.put("stranger", other.string().code());
+    api(body).statusCode(422).body(containsString("What is to be done about it?"));
+    body.put("strangerAnswer", "exchanged");
+    api(body).statusCode(201);
+    assertEquals("IN_THE_WORKSHOP", bench.state(bow));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM fitting WHERE until_at IS NULL AND rig_id = ?1 AND item_id = ?2",
+            other.rig(),
+            bow.string().id()));
+  }
+
+  private ValidatableResponse receive(Bow bow, Map<String, String> answers) {
+    Map<String, String> form = new LinkedHashMap<>(answers);
+    for (Laid part : new Laid[] {bow.body(), bow.limbs(), bow.string()}) {
+      form.put("back-" + line(bow, part), "on");
+    }
+    return send(bow, form);
+  }
+
+  private ValidatableResponse send(Bow bow, Map<String, String> answers) {
+    Map<String, String> form = new LinkedHashMap<>(answers);
+    form.put("once-key", "back-" + System.nanoTime());
+    volunteer.get("/receive/" + loan(bow));
+    return volunteer.post("/receive/" + loan(bow), form).then();
+  }
+
+  private static ValidatableResponse api(Map<String, ?> body) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body(body)
+        .post("/api/receipts")
+        .then();
+  }
+
+  private long loan(Bow bow) {
+    return bench.number("SELECT max(loan_id) FROM loan_line WHERE item_id = ?1", bow.body().id());
+  }
+
+  private long line(Bow bow, Laid part) {
+    return bench.number(
+        "SELECT max(id) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2", loan(bow), part.id());
+  }
+
+  private long out(Bow bow, Laid part) {
+    return bench.number(
+        "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND back_at IS NULL",
+        loan(bow),
+        part.id());
+  }
+}
