@@ -50,7 +50,7 @@ final class Codecs {
           return fault("%d characters are too many: at most %d", plain.length(), longest);
         }
         if (!Typed.canBeShown(plain)) {
-          return fault("it holds a character that can't be shown");
+          return fault("it holds a character that can't be seen");
         }
         if (plain.isBlank()) {
           return fault("it holds nothing but spaces");

@@ -162,18 +162,23 @@ public final class Typed {
       return null;
     }
     if (!canBeShown(text)) {
-      fault(field, "It holds a character that can't be shown: type it again, please.");
+      fault(field, "It holds a character that can't be seen: type it again, please.");
       return null;
     }
     return text.isEmpty() ? null : text;
   }
 
-  /** Whether a text holds nothing but what can be shown: no control characters, no half ones. */
+  /**
+   * Whether a text holds nothing but what can be seen: no control characters, no half ones, none
+   * that turn the direction of writing or stand unseen between letters. The two joiners stay, since
+   * scripts are written with them.
+   */
   public static boolean canBeShown(String text) {
     return text.codePoints()
         .noneMatch(
             c ->
-                c < ' ' && c != '\n' && c != '\r' && c != '\t'
+                Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t'
+                    || Character.getType(c) == Character.FORMAT && c != '\u200c' && c != '\u200d'
                     || c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
   }
 

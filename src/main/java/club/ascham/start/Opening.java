@@ -7,6 +7,8 @@ import club.ascham.rules.Club;
 import club.ascham.rules.ClubRules;
 import club.ascham.store.DataFolder;
 import club.ascham.store.InUse;
+import club.ascham.store.NativeLeftovers;
+import club.ascham.store.OwnerOnly;
 import club.ascham.story.Watch;
 import club.ascham.upkeep.ClubsDays;
 import io.quarkus.runtime.ShutdownEvent;
@@ -16,6 +18,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 
@@ -81,6 +84,13 @@ class Opening {
   private void take(DataFolder folder) {
     try {
       Files.createDirectories(folder.path());
+      OwnerOnly.make(folder.path());
+      ProcessHandle.current()
+          .info()
+          .startInstant()
+          .ifPresent(
+              began ->
+                  NativeLeftovers.takeAway(Path.of(System.getProperty("java.io.tmpdir")), began));
       held =
           InUse.take(folder)
               .orElseThrow(

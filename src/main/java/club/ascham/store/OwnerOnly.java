@@ -1,0 +1,31 @@
+package club.ascham.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
+import org.jboss.logging.Logger;
+
+/** Lets nobody but the one who runs the server into the data folder, and so to any file in it. */
+public final class OwnerOnly {
+  private static final Logger LOG = Logger.getLogger(OwnerOnly.class);
+
+  private OwnerOnly() {}
+
+  /** Where the folder is another's, or its file system knows no such rights, the log says so. */
+  public static void make(Path folder) {
+    PosixFileAttributeView rights =
+        Files.getFileAttributeView(folder, PosixFileAttributeView.class);
+    try {
+      if (rights == null) {
+        throw new IOException("no such rights here");
+      }
+      rights.setPermissions(PosixFilePermissions.fromString("rwx------"));
+    } catch (IOException failure) {
+      LOG.warnf(
+          "The data folder %s may be read by others on this machine: let its owner alone read it.",
+          folder.toAbsolutePath());
+    }
+  }
+}
