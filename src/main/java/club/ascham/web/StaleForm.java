@@ -15,10 +15,9 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
-import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
+import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
 import org.jboss.resteasy.reactive.server.core.multipart.FormData;
 import org.jboss.resteasy.reactive.server.multipart.FormValue;
-import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveContainerRequestContext;
 
 /**
  * A form whose token is no longer good: the platform refuses it with an empty answer, which would
@@ -59,7 +58,7 @@ class StaleForm {
     }
     List<Kept> fields = new ArrayList<>();
     boolean lost = false;
-    FormData form = form(request);
+    FormData form = form();
     for (String name : form) {
       for (FormValue value : form.get(name)) {
         if (name.equals(TOKEN_FIELD)) {
@@ -78,12 +77,8 @@ class StaleForm {
         MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"));
   }
 
-  private static FormData form(ContainerRequestContext request) {
-    FormData read =
-        ((ResteasyReactiveContainerRequestContext) request).getServerRequestContext()
-                instanceof ResteasyReactiveRequestContext context
-            ? context.getFormData()
-            : null;
+  private static FormData form() {
+    FormData read = CurrentRequestManager.get().getFormData();
     return read == null ? new FormData(0) : read;
   }
 

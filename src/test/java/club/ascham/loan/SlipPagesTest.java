@@ -120,6 +120,24 @@ class SlipPagesTest {
   }
 
   @Test
+  void aParent_readsWhatItWeighsOnTheseFingers_andTheShortestArrow() {
+    slip(issued(Map.of("drawLength", "26 in")))
+        .body(
+            containsString("On your fingers at your draw"),
+            containsString("No arrow shorter than"),
+            containsString("28 in · 711 mm"));
+  }
+
+  @Test
+  void whatWasLentAgainstAdvice_saysWhy_andWhoAgreed() {
+    long loan = issued(Map.of());
+    rows.change(
+        "UPDATE loan SET override_why = 'The lighter bows are all out.', override_coach = 'Pam Coates' WHERE id = ?1",
+        loan);
+    slip(loan).body(containsString("The lighter bows are all out."), containsString("Pam Coates"));
+  }
+
+  @Test
   void onlyWhatWasLent_isSpokenOf() {
     KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
     KitRoom.Stocked stringer = kitRoom.aStringer(66, 68);
