@@ -184,7 +184,7 @@ class BorrowerPages {
     if (row.erasedOn() != null) {
       throw new NoSuchThing("That borrower is a number already.");
     }
-    return new ErasePage(row, eraseBorrower.naming(row.details()), refusal);
+    return new ErasePage(row, eraseBorrower.naming(row.id(), row.details()), refusal);
   }
 
   private Borrowers.Row row(long borrower) {

@@ -271,7 +271,7 @@ class PeoplePages {
   }
 
   private TemplateInstance erasePage(People.Listed account, Typed typed) {
-    return new EraseAccountPage(account, eraseAccount.naming(account.name()), typed);
+    return new EraseAccountPage(account, eraseAccount.naming(account), typed);
   }
 
   private People.Listed erasable(String id) {

@@ -7,6 +7,7 @@ import club.ascham.rules.Club;
 import club.ascham.rules.ClubRules;
 import club.ascham.store.DataFolder;
 import club.ascham.store.InUse;
+import club.ascham.store.Scrubbing;
 import club.ascham.story.Watch;
 import club.ascham.upkeep.ClubsDays;
 import io.quarkus.runtime.ShutdownEvent;
@@ -31,6 +32,7 @@ class Opening {
   private final Watch watch;
   private final TellBackup tellBackup;
   private final ClubsDays clubsDays;
+  private final Scrubbing scrubbing;
   private InUse held;
 
   Opening(
@@ -40,7 +42,8 @@ class Opening {
       FirstStart firstStart,
       Watch watch,
       TellBackup tellBackup,
-      ClubsDays clubsDays) {
+      ClubsDays clubsDays,
+      Scrubbing scrubbing) {
     this.settings = settings;
     this.clubsFile = clubsFile;
     this.club = club;
@@ -48,6 +51,7 @@ class Opening {
     this.watch = watch;
     this.tellBackup = tellBackup;
     this.clubsDays = clubsDays;
+    this.scrubbing = scrubbing;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
@@ -55,6 +59,7 @@ class Opening {
     take(folder);
     clubsFile.lookAt(folder);
     Optional<Backups.Made> backup = clubsFile.migrate();
+    scrubbing.atStart();
     clubsDays.keep();
     Optional<ClubRules> known = club.stored();
     if (known.isEmpty()) {
