@@ -1,0 +1,241 @@
+package club.ascham.story;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import club.ascham.Settings;
+import club.ascham.backup.Backups;
+import club.ascham.store.DataFolder;
+import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.specification.RequestSpecification;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Test;
+
+/** Whom the club erased is in no byte of its file, of a later backup or of any list. */
+@QuarkusTest
+class ErasedEverywhereTest {
+  private static final String PAST = "Ottoline Fanshawe";
+  private static final String NAME = "Ottoline Ravensworth";
+  private static final Map<String, String> AS_ENTERED =
+      Map.of(
+          "name", PAST,
+          "contact", "otto@fanshawe.example",
+          "memberNo", "FAN-48213",
+          "ageBand", "up-to-12",
+          "guardian", "Percival Fanshawe");
+  private static final Map<String, Object> AS_CORRECTED =
+      Map.of(
+          "name", NAME,
+          "contact", "07700 900871",
+          "memberNo", "RAV-59324",
+          "ageBand", "up-to-12",
+          "guardian", "Mortimer Ravensworth",
+          "version", 0);
+  private static final List<String> THEIRS =
+      List.of(
+          PAST,
+          NAME,
+          "otto@fanshawe.example",
+          "07700 900871",
+          "FAN-48213",
+          "RAV-59324",
+          "Percival Fanshawe",
+          "Mortimer Ravensworth");
+
+  @Inject Rows rows;
+  @Inject Backups backups;
+  @Inject Settings settings;
+  @Inject VerifyRecord verifyRecord;
+  @Inject Planted planted;
+
+  /** Texts written as a use case writes them, into each column that may be taken away. */
+  @ApplicationScoped
+  static class Planted {
+    @Inject Rows rows;
+    @Inject Story story;
+    @Inject ClubTime time;
+
+    @Writes
+    boolean into(FreeTexts.Column column, String words) {
+      Optional<Long> row =
+          rows
+              .texts(
+                  "SELECT max(rowid) FROM %s WHERE %s IS NOT NULL"
+                      .formatted(column.table(), column.name()))
+              .stream()
+              .filter(java.util.Objects::nonNull)
+              .findFirst()
+              .map(Long::valueOf)
+              .or(
+                  () ->
+                      rows.texts("SELECT max(rowid) FROM " + column.table()).stream()
+                          .filter(java.util.Objects::nonNull)
+                          .findFirst()
+                          .map(Long::valueOf));
+      row.ifPresent(
+          n -> {
+            rows.change(
+                "UPDATE %s SET %s = ?2 WHERE rowid = ?1".formatted(column.table(), column.name()),
+                n,
+                words);
+            story.tell(Story.Told.ofClub(time.now(), null, "Planted.").because(words));
+          });
+      return row.isPresent();
+    }
+
+    @Writes
+    void rename(long account, String name) {
+      rows.change("UPDATE account SET name = ?2 WHERE id = ?1", account, name);
+      story.tell(Story.Told.ofClub(time.now(), null, "Renamed."));
+    }
+  }
+
+  private static RequestSpecification officer() {
+    return given().auth().preemptive().basic("officer", "demo-fleet");
+  }
+
+  private static long enter() {
+    long id =
+        officer()
+            .contentType("application/json")
+            .body(AS_ENTERED)
+            .post("/api/borrowers")
+            .then()
+            .statusCode(201)
+            .extract()
+            .jsonPath()
+            .getLong("id");
+    officer()
+        .contentType("application/json")
+        .body(AS_CORRECTED)
+        .put("/api/borrowers/" + id)
+        .then()
+        .statusCode(200);
+    return id;
+  }
+
+  /** Everything that goes out, and the file with its log; by name. */
+  private Map<String, String> everywhere() throws Exception {
+    DataFolder folder = new DataFolder(settings.dataDir());
+    Map<String, String> all = new TreeMap<>();
+    all.put("the file", bytesOf(folder.file()));
+    all.put("its log", Files.exists(folder.writeAheadLog()) ? bytesOf(folder.writeAheadLog()) : "");
+    Backups.Made made = assertInstanceOf(Backups.Made.class, backups.make());
+    all.put("a backup", bytesOf(backups.file(made.backup().name().fileName()).orElseThrow()));
+    byte[] zip = officer().get("/api/export/everything.zip").asByteArray();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        all.put(entry.getName(), text(in.readAllBytes()));
+      }
+    }
+    return all;
+  }
+
+  /** By a process of its own: closing a channel of ours would give up SQLite's locks. */
+  private static String bytesOf(Path file) throws IOException, InterruptedException {
+    Process cat = new ProcessBuilder("cat", file.toString()).start();
+    String bytes = text(cat.getInputStream().readAllBytes());
+    assertEquals(0, cat.waitFor());
+    return bytes;
+  }
+
+  private static String text(byte[] bytes) {
+    return new String(bytes, StandardCharsets.UTF_8);
+  }
+
+  private static List<String> holding(Map<String, String> all, List<String> values) {
+    List<String> found = new ArrayList<>();
+    for (String value : values) {
+      all.forEach(
+          (where, bytes) -> {
+            if (bytes.contains(value)) {
+              found.add(value + " in " + where);
+            }
+          });
+    }
+    return found;
+  }
+
+  @Test
+  void aRenamedBorrower_isInNoByte_onceErased() throws Exception {
+    long borrower = enter();
+    Map<String, String> plantedIn = new LinkedHashMap<>();
+    for (FreeTexts.Column column : FreeTexts.COLUMNS) {
+      if (Watched.isPersonal(column.table(), column.name())) {
+        String where = column.table() + "." + column.name();
+        try {
+          plantedIn.put(where, planted.into(column, words(where)) ? "yes" : "no row");
+        } catch (RuntimeException refused) {
+          plantedIn.put(where, "refused: " + refused.getMessage());
+        }
+      }
+    }
+    System.out.println("PLANTED " + plantedIn);
+    assertNotEquals(List.of(), holding(everywhere(), THEIRS), "else this test shows nothing");
+    String page = Visitor.signedInAs("officer").get("/borrowers/" + borrower + "/erase").asString();
+    assertTrue(page.contains("The last of these backups goes on"), page);
+    assertTrue(page.contains("told of " + PAST), "the earlier name is looked for");
+    officer()
+        .contentType("application/json")
+        .post("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .statusCode(200);
+    assertEquals(List.of(), holding(everywhere(), THEIRS));
+    assertEquals(List.of(), verifyRecord.verify().faults());
+    assertTrue(
+        rows.number("SELECT count(*) FROM item WHERE notes LIKE '%[erased], [erased]%'") > 0);
+  }
+
+  private static String words(String where) {
+    return "%s was told of %s, otto@fanshawe.example, Percival Fanshawe, %s, 07700 900871 and Mortimer Ravensworth."
+        .formatted(where, PAST, NAME);
+  }
+
+  @Test
+  void aRenamedAccount_isInNoByte_onceErased() throws Exception {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    officer
+        .post("/people", Map.of("name", "Barnaby Oldcastle", "role", "volunteer"))
+        .then()
+        .statusCode(200);
+    long id = rows.number("SELECT max(id) FROM account");
+    planted.into(FreeTexts.COLUMNS.get(0), "Barnaby Oldcastle oiled it.");
+    planted.rename(id, "Barnaby Newbridge");
+    officer.get("/people/" + id);
+    officer.post("/people/" + id + "/close", Map.of()).then().statusCode(303);
+    officer
+        .get("/people/" + id + "/erase")
+        .then()
+        .body(containsString("Barnaby Oldcastle oiled it."), containsString("goes on"));
+    officer
+        .post("/people/" + id + "/erase", Map.of("why", "They asked for it."))
+        .then()
+        .statusCode(303);
+    assertEquals(
+        List.of(), holding(everywhere(), List.of("Barnaby Oldcastle", "Barnaby Newbridge")));
+    assertEquals(List.of(), verifyRecord.verify().faults());
+  }
+}
