@@ -36,11 +36,7 @@ class BackupPages {
   private final Actor actor;
 
   BackupPages(
-      Backups backups,
-      BackupList list,
-      MakeBackup makeBackup,
-      Scrubbing scrubbing,
-      Actor actor) {
+      Backups backups, BackupList list, MakeBackup makeBackup, Scrubbing scrubbing, Actor actor) {
     this.backups = backups;
     this.list = list;
     this.makeBackup = makeBackup;

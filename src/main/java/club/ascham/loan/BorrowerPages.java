@@ -189,7 +189,8 @@ class BorrowerPages {
     if (row.erasedOn() != null) {
       throw new NoSuchThing("That borrower is a number already.");
     }
-    return new ErasePage(row, eraseBorrower.naming(row.id(), row.details()), backups.older(), refusal);
+    return new ErasePage(
+        row, eraseBorrower.naming(row.id(), row.details()), backups.older(), refusal);
   }
 
   private Borrowers.Row row(long borrower) {

@@ -138,7 +138,8 @@ public final class Scrub {
     String columns =
         String.join(
             ", ",
-            texts(copy, "SELECT '\"' || name || '\"' FROM " + of + " WHERE hidden = 0 ORDER BY cid"));
+            texts(
+                copy, "SELECT '\"' || name || '\"' FROM " + of + " WHERE hidden = 0 ORDER BY cid"));
     boolean numbered =
         number(
                 copy,

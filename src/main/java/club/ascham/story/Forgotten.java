@@ -16,8 +16,7 @@ public record Forgotten(List<String> surely, List<String> perhaps) {
   /** A name of one word is anybody's; of a longer one the last is the family's. */
   public static Forgotten of(String name, String... otherwise) {
     String[] words = name.strip().split("\\s+");
-    List<String> others =
-        Arrays.stream(otherwise).filter(Forgotten::isTelling).toList();
+    List<String> others = Arrays.stream(otherwise).filter(Forgotten::isTelling).toList();
     return words.length == 1
         ? new Forgotten(others, List.of(words[0]))
         : new Forgotten(
@@ -31,7 +30,8 @@ public record Forgotten(List<String> surely, List<String> perhaps) {
     for (String name : names) {
       all = all.and(of(name));
     }
-    return all.and(new Forgotten(otherwise.stream().filter(Forgotten::isTelling).toList(), List.of()));
+    return all.and(
+        new Forgotten(otherwise.stream().filter(Forgotten::isTelling).toList(), List.of()));
   }
 
   public Forgotten and(Forgotten other) {

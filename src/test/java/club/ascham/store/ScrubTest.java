@@ -21,7 +21,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What was deleted is in a file's free pages, in its slack and in its log, until it is scrubbed. */
+/**
+ * What was deleted is in a file's free pages, in its slack and in its log, until it is scrubbed.
+ */
 class ScrubTest {
   private static final int PEOPLE = 3_000;
   private static final List<String> KEPT =
@@ -89,7 +91,9 @@ class ScrubTest {
     StringBuilder all = new StringBuilder();
     for (Path one : files) {
       all.append(
-          Files.exists(one) ? new String(Files.readAllBytes(one), StandardCharsets.ISO_8859_1) : "");
+          Files.exists(one)
+              ? new String(Files.readAllBytes(one), StandardCharsets.ISO_8859_1)
+              : "");
     }
     String text = all.toString();
     return IntStream.rangeClosed(1, PEOPLE)
