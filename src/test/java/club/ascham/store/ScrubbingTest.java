@@ -33,8 +33,7 @@ class ScrubbingTest {
       does.execute("INSERT INTO person VALUES (1, '" + NAME + "')");
     }
     scrubbing =
-        new Scrubbing(
-            new SettingsOf(folder, ZoneId.of("Europe/London")), RowsOf.connection(club));
+        new Scrubbing(new SettingsOf(folder, ZoneId.of("Europe/London")), RowsOf.connection(club));
     scrubbing.atStart();
   }
 

@@ -80,7 +80,7 @@ class ErasedEverywhereTest {
     int into(FreeTexts.Column column, String words) {
       int changed =
           rows.change(
-              "UPDATE %1$s SET %2$s = ?1%3$s WHERE rowid = (SELECT max(rowid) FROM %1$s WHERE %4$s)"
+              "UPDATE %1$s SET %2$s = ?1%3$s WHERE rowid = (SELECT rowid FROM %1$s WHERE %4$s ORDER BY %2$s IS NULL, rowid DESC LIMIT 1)"
                   .formatted(
                       column.table(),
                       column.name(),
@@ -88,7 +88,7 @@ class ErasedEverywhereTest {
                       switch (column.name()) {
                         case "override_coach" -> "override_why IS NOT NULL";
                         case "looked_by_name" -> "looked_by IS NOT NULL";
-                        default -> column.name() + " IS NOT NULL";
+                        default -> "TRUE";
                       }),
               words);
       story.tell(Story.Told.ofClub(time.now(), null, "Planted.").because(words));
@@ -143,7 +143,8 @@ class ErasedEverywhereTest {
     all.put("the file", OpenFile.bytes(folder.file()));
     all.put("its log", OpenFile.bytes(folder.writeAheadLog()));
     Backups.Made made = assertInstanceOf(Backups.Made.class, backups.make());
-    all.put("a backup", OpenFile.bytes(backups.file(made.backup().name().fileName()).orElseThrow()));
+    all.put(
+        "a backup", OpenFile.bytes(backups.file(made.backup().name().fileName()).orElseThrow()));
     byte[] zip = officer().get("/api/export/everything.zip").asByteArray();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
