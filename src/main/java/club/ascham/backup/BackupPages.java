@@ -2,6 +2,7 @@ package club.ascham.backup;
 
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.store.Scrubbing;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
 import io.quarkus.qute.CheckedTemplate;
@@ -31,18 +32,21 @@ class BackupPages {
   private final Backups backups;
   private final BackupList list;
   private final MakeBackup makeBackup;
+  private final Scrubbing scrubbing;
   private final Actor actor;
 
-  BackupPages(Backups backups, BackupList list, MakeBackup makeBackup, Actor actor) {
+  BackupPages(
+      Backups backups, BackupList list, MakeBackup makeBackup, Scrubbing scrubbing, Actor actor) {
     this.backups = backups;
     this.list = list;
     this.makeBackup = makeBackup;
+    this.scrubbing = scrubbing;
     this.actor = actor;
   }
 
   @GET
   public TemplateInstance page() {
-    return new BackupsPage(list.lines(), backups.worry().orElse(null));
+    return new BackupsPage(list.lines(), backups.worry().or(scrubbing::worry).orElse(null));
   }
 
   @POST

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -169,6 +170,36 @@ public class Backups {
     }
     found.sort((a, b) -> BackupName.NEWEST_FIRST.compare(a.name(), b.name()));
     return found;
+  }
+
+  /**
+   * What holds whom the club erases now, until its turn is over.
+   *
+   * @param lastDay on which the last backup goes that goes by itself; null: there is none
+   * @param stay backups whose day nobody knows: the last that were made before an update
+   * @param setAside folders in which a restore left a file, which nobody but a person deletes
+   */
+  public record Older(LocalDate lastDay, int stay, List<String> setAside) {
+    public boolean none() {
+      return lastDay == null && stay == 0 && setAside.isEmpty();
+    }
+  }
+
+  /** What was kept until now. */
+  public Older older() {
+    Rota.End end = Rota.end(all().stream().map(Backup::name).toList(), time.now(), time.zone());
+    try (Stream<Path> files = Files.list(folder.path())) {
+      return new Older(
+          end.lastDay(),
+          end.stay(),
+          files
+              .map(file -> file.getFileName().toString())
+              .filter(name -> name.startsWith(Restore.SET_ASIDE))
+              .sorted()
+              .toList());
+    } catch (IOException failure) {
+      throw new UncheckedIOException("can't look into " + folder.path(), failure);
+    }
   }
 
   /** The file of a backup there is. */

@@ -1,6 +1,7 @@
 package club.ascham.backup;
 
 import club.ascham.Settings;
+import club.ascham.store.Scrubbing;
 import club.ascham.time.ClubTime;
 import club.ascham.time.NightlyRound;
 import io.quarkus.runtime.ShutdownEvent;
@@ -28,6 +29,7 @@ class NightWatch {
   private final Backups backups;
   private final MakeBackup makeBackup;
   private final Event<NightlyRound> round;
+  private final Scrubbing scrubbing;
   private final ClubTime time;
   private final Settings settings;
   private ScheduledExecutorService thread;
@@ -37,11 +39,13 @@ class NightWatch {
       Backups backups,
       MakeBackup makeBackup,
       Event<NightlyRound> round,
+      Scrubbing scrubbing,
       ClubTime time,
       Settings settings) {
     this.backups = backups;
     this.makeBackup = makeBackup;
     this.round = round;
+    this.scrubbing = scrubbing;
     this.time = time;
     this.settings = settings;
   }
@@ -71,6 +75,7 @@ class NightWatch {
 
   private void look() {
     try {
+      scrubbing.again();
       makeBackup.ifDue();
       LocalDate today = time.today();
       if (!today.equals(lastRound)) {

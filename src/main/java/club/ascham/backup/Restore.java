@@ -16,6 +16,8 @@ import java.util.Optional;
  * with what SQLite keeps beside it, so that it opens there as it would have here.
  */
 public final class Restore {
+  static final String SET_ASIDE = "set-aside-";
+
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH-mm-ss'Z'").withZone(ZoneOffset.UTC);
 
@@ -74,7 +76,7 @@ public final class Restore {
     for (Path one : new Path[] {folder.file(), folder.writeAheadLog(), folder.sharedMemory()}) {
       if (Files.exists(one)) {
         if (aside == null) {
-          aside = newFolder(folder.path().resolve("set-aside-" + MOMENT.format(now)));
+          aside = newFolder(folder.path().resolve(SET_ASIDE + MOMENT.format(now)));
         }
         Files.move(one, aside.resolve(one.getFileName()), StandardCopyOption.ATOMIC_MOVE);
       }

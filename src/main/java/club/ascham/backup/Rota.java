@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -43,10 +44,7 @@ final class Rota {
     stay.addAll(newestOfEach(newestFirst, DAYS, one -> day(one, zone)));
     stay.addAll(newestOfEach(newestFirst, WEEKS, one -> monday(one, zone)));
     stay.addAll(newestOfEach(newestFirst, MONTHS, one -> YearMonth.from(day(one, zone))));
-    newestFirst.stream()
-        .filter(one -> one.before() != null)
-        .limit(BEFORE_MIGRATIONS)
-        .forEach(stay::add);
+    stay.addAll(lastBeforeMigrations(all));
     Set<BackupName> go = new HashSet<>(all);
     go.removeAll(stay);
     return go;
@@ -65,5 +63,42 @@ final class Rota {
 
   private static LocalDate monday(BackupName one, ZoneId zone) {
     return day(one, zone).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+  }
+
+  /**
+   * When those there are now are gone.
+   *
+   * @param lastDay the day on which the last of them goes, if one is made each night; null: there
+   *     is none that goes by itself
+   * @param stay those whose day nobody knows: the last before a migration, and what a wrong clock
+   *     dated ahead
+   */
+  record End(LocalDate lastDay, int stay) {}
+
+  /** Goes through the nights to come, by the same rule that thins them out. */
+  static End end(Collection<BackupName> all, Instant now, ZoneId zone) {
+    Set<BackupName> stay = new HashSet<>(lastBeforeMigrations(all));
+    all.stream().filter(one -> one.moment().isAfter(now)).forEach(stay::add);
+    Set<BackupName> go = new HashSet<>(all);
+    go.removeAll(stay);
+    if (go.isEmpty()) {
+      return new End(null, stay.size());
+    }
+    Set<BackupName> there = new HashSet<>(all);
+    Instant night = now;
+    while (there.stream().anyMatch(go::contains)) {
+      night = night.plus(Duration.ofDays(1));
+      there.add(new BackupName(night.truncatedTo(ChronoUnit.SECONDS), "", null));
+      there.removeAll(superfluous(there, night, zone));
+    }
+    return new End(LocalDate.ofInstant(night, zone), stay.size());
+  }
+
+  private static List<BackupName> lastBeforeMigrations(Collection<BackupName> all) {
+    return all.stream()
+        .filter(one -> one.before() != null)
+        .sorted(BackupName.NEWEST_FIRST)
+        .limit(BEFORE_MIGRATIONS)
+        .toList();
   }
 }

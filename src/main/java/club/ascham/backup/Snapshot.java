@@ -1,6 +1,7 @@
 package club.ascham.backup;
 
 import club.ascham.store.FileTrouble;
+import club.ascham.store.Scrub;
 import club.ascham.store.SqliteFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -88,6 +89,10 @@ public final class Snapshot {
             "the copy ended with " + SQLiteErrorCode.getErrorCode(ended), null, ended);
       }
       makeOneFile(to);
+      if (Scrub.isOwed(to)) {
+        // SQLite copies pages with all that was deleted in them.
+        Scrub.run(to);
+      }
       return seal;
     }
   }
@@ -150,7 +155,7 @@ public final class Snapshot {
   /** Takes away a copy that is of no more use, and what SQLite may have left beside it. */
   public static void forget(Path copy) {
     try {
-      for (String ending : new String[] {"", "-journal", "-wal", "-shm"}) {
+      for (String ending : new String[] {"", "-journal", "-wal", "-shm", ".clean"}) {
         Files.deleteIfExists(Path.of(copy + ending));
       }
     } catch (IOException failure) {

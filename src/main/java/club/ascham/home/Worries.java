@@ -2,6 +2,7 @@ package club.ascham.home;
 
 import club.ascham.backup.Backups;
 import club.ascham.record.ClockCheck;
+import club.ascham.store.Scrubbing;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
@@ -12,10 +13,12 @@ import java.util.stream.Stream;
 @ApplicationScoped
 class Worries {
   private final Backups backups;
+  private final Scrubbing scrubbing;
   private final ClockCheck clock;
 
-  Worries(Backups backups, ClockCheck clock) {
+  Worries(Backups backups, Scrubbing scrubbing, ClockCheck clock) {
     this.backups = backups;
+    this.scrubbing = scrubbing;
     this.clock = clock;
   }
 
@@ -26,6 +29,7 @@ class Worries {
   List<Worry> now() {
     return Stream.of(
             backups.worry().map(said -> new Worry(said, "/backups", "Backups")),
+            scrubbing.worry().map(said -> new Worry(said, "/backups", "Backups")),
             clock.worry().map(said -> new Worry(said, "/record", "Record")))
         .flatMap(Optional::stream)
         .toList();

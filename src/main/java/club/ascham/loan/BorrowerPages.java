@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.backup.Backups;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Typed;
@@ -59,7 +60,8 @@ class BorrowerPages {
    * @param refusal why they can't be erased yet; null: not asked
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record ErasePage(Borrowers.Row borrower, List<FreeTexts.Hit> hits, String refusal)
+  record ErasePage(
+      Borrowers.Row borrower, List<FreeTexts.Hit> hits, Backups.Older older, String refusal)
       implements TemplateInstance {}
 
   private final Borrowers borrowers;
@@ -67,6 +69,7 @@ class BorrowerPages {
   private final KeepBorrower keepBorrower;
   private final BorrowerData borrowerData;
   private final EraseBorrower eraseBorrower;
+  private final Backups backups;
   private final Lending lending;
   private final Concerns concerns;
   private final Sought sought;
@@ -77,6 +80,7 @@ class BorrowerPages {
       KeepBorrower keepBorrower,
       BorrowerData borrowerData,
       EraseBorrower eraseBorrower,
+      Backups backups,
       Lending lending,
       Concerns concerns,
       Sought sought) {
@@ -85,6 +89,7 @@ class BorrowerPages {
     this.keepBorrower = keepBorrower;
     this.borrowerData = borrowerData;
     this.eraseBorrower = eraseBorrower;
+    this.backups = backups;
     this.lending = lending;
     this.concerns = concerns;
     this.sought = sought;
@@ -184,7 +189,8 @@ class BorrowerPages {
     if (row.erasedOn() != null) {
       throw new NoSuchThing("That borrower is a number already.");
     }
-    return new ErasePage(row, eraseBorrower.naming(row.details()), refusal);
+    return new ErasePage(
+        row, eraseBorrower.naming(row.id(), row.details()), backups.older(), refusal);
   }
 
   private Borrowers.Row row(long borrower) {

@@ -5,6 +5,7 @@ import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.rules.Club;
 import club.ascham.store.Rows;
+import club.ascham.store.Scrubbing;
 import club.ascham.store.Writes;
 import club.ascham.story.Forgotten;
 import club.ascham.story.FreeTexts;
@@ -30,6 +31,7 @@ public class EraseBorrower {
   static final String A_LEADER = "a leader";
 
   private final Rows rows;
+  private final Scrubbing scrubbing;
   private final BorrowerRecords borrowers;
   private final PersonalValues personalValues;
   private final FreeTexts freeTexts;
@@ -40,6 +42,7 @@ public class EraseBorrower {
 
   EraseBorrower(
       Rows rows,
+      Scrubbing scrubbing,
       BorrowerRecords borrowers,
       PersonalValues personalValues,
       FreeTexts freeTexts,
@@ -48,6 +51,7 @@ public class EraseBorrower {
       Actor actor,
       ClubTime time) {
     this.rows = rows;
+    this.scrubbing = scrubbing;
     this.borrowers = borrowers;
     this.personalValues = personalValues;
     this.freeTexts = freeTexts;
@@ -85,12 +89,17 @@ public class EraseBorrower {
   }
 
   /** The texts that name them, or may. */
-  List<FreeTexts.Hit> naming(BorrowerDetails details) {
-    return freeTexts.naming(forgotten(details));
+  List<FreeTexts.Hit> naming(BorrowerId id, BorrowerDetails details) {
+    return freeTexts.naming(forgotten(id, details));
   }
 
-  private static Forgotten forgotten(BorrowerDetails details) {
-    return Forgotten.of(details.name(), details.contact(), details.guardian());
+  /** By every name, contact and guardian they ever had here: older texts hold older names. */
+  private Forgotten forgotten(BorrowerId id, BorrowerDetails details) {
+    return Forgotten.of(details.name(), details.contact(), details.guardian())
+        .and(
+            Forgotten.of(
+                personalValues.ever("borrower", id.value(), "name"),
+                personalValues.ever("borrower", id.value(), "contact", "guardian")));
   }
 
   private Optional<String> neededStill(BorrowerId id) {
@@ -124,7 +133,7 @@ public class EraseBorrower {
     int taken =
         freeTexts.takeOut(
             texts,
-            forgotten(borrower.details()),
+            forgotten(borrower.id(), borrower.details()),
             chosen,
             count -> {
               borrower.erase(time.today());
@@ -136,6 +145,7 @@ public class EraseBorrower {
                       "Erased what was kept of a borrower" + FreeTexts.said(count)));
             });
     personalValues.erase("borrower", borrower.id().value());
+    scrubbing.onceSaved();
     return taken;
   }
 
@@ -194,6 +204,7 @@ public class EraseBorrower {
       story.tell(
           Story.Told.ofClub(time.now(), null, "Erased the names of leaders of past sessions."));
       sessions.forEach(session -> personalValues.erase("loan", session.id().value()));
+      scrubbing.onceSaved();
     }
     return over.size() + sessions.size();
   }

@@ -1,6 +1,7 @@
 package club.ascham.people;
 
 import club.ascham.store.Rows;
+import club.ascham.store.Scrubbing;
 import club.ascham.store.Writes;
 import club.ascham.story.Forgotten;
 import club.ascham.story.FreeTexts;
@@ -15,6 +16,7 @@ import java.util.Set;
 @ApplicationScoped
 class EraseAccount {
   private final Rows rows;
+  private final Scrubbing scrubbing;
   private final Accounts accounts;
   private final FreeTexts freeTexts;
   private final PersonalValues personalValues;
@@ -24,6 +26,7 @@ class EraseAccount {
 
   EraseAccount(
       Rows rows,
+      Scrubbing scrubbing,
       Accounts accounts,
       FreeTexts freeTexts,
       PersonalValues personalValues,
@@ -31,6 +34,7 @@ class EraseAccount {
       Actor actor,
       ClubTime time) {
     this.rows = rows;
+    this.scrubbing = scrubbing;
     this.accounts = accounts;
     this.freeTexts = freeTexts;
     this.personalValues = personalValues;
@@ -40,8 +44,13 @@ class EraseAccount {
   }
 
   /** The texts that name its holder, or may. */
-  List<FreeTexts.Hit> naming(String name) {
-    return freeTexts.naming(Forgotten.of(name));
+  List<FreeTexts.Hit> naming(People.Listed listed) {
+    return freeTexts.naming(forgotten(listed));
+  }
+
+  private Forgotten forgotten(People.Listed listed) {
+    return Forgotten.of(listed.name())
+        .and(Forgotten.of(personalValues.ever("account", listed.id().value(), "name"), List.of()));
   }
 
   /**
@@ -57,7 +66,7 @@ class EraseAccount {
     }
     freeTexts.takeOut(
         freeTexts.all(),
-        Forgotten.of(listed.name()),
+        forgotten(listed),
         texts,
         count -> {
           account.erase(time.today());
@@ -74,6 +83,7 @@ class EraseAccount {
     // When someone came and went goes with the name.
     rows.change("DELETE FROM session WHERE account_id = ?1", listed.id());
     rows.change("DELETE FROM password_link WHERE account_id = ?1", listed.id());
+    scrubbing.onceSaved();
     return true;
   }
 }

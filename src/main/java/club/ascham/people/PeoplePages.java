@@ -1,5 +1,6 @@
 package club.ascham.people;
 
+import club.ascham.backup.Backups;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.story.FreeTexts;
@@ -60,7 +61,8 @@ class PeoplePages {
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record EraseAccountPage(People.Listed account, List<FreeTexts.Hit> hits, Typed typed)
+  record EraseAccountPage(
+      People.Listed account, List<FreeTexts.Hit> hits, Backups.Older older, Typed typed)
       implements TemplateInstance {}
 
   /** A link, shown this once. */
@@ -71,6 +73,7 @@ class PeoplePages {
   private final ChangeAccounts changeAccounts;
   private final ChangeSecondStep changeSecondStep;
   private final EraseAccount eraseAccount;
+  private final Backups backups;
   private final AccountData accountData;
   private final Actor actor;
   private final ClubTime time;
@@ -80,6 +83,7 @@ class PeoplePages {
       ChangeAccounts changeAccounts,
       ChangeSecondStep changeSecondStep,
       EraseAccount eraseAccount,
+      Backups backups,
       AccountData accountData,
       Actor actor,
       ClubTime time) {
@@ -87,6 +91,7 @@ class PeoplePages {
     this.changeAccounts = changeAccounts;
     this.changeSecondStep = changeSecondStep;
     this.eraseAccount = eraseAccount;
+    this.backups = backups;
     this.accountData = accountData;
     this.actor = actor;
     this.time = time;
@@ -271,7 +276,7 @@ class PeoplePages {
   }
 
   private TemplateInstance erasePage(People.Listed account, Typed typed) {
-    return new EraseAccountPage(account, eraseAccount.naming(account.name()), typed);
+    return new EraseAccountPage(account, eraseAccount.naming(account), backups.older(), typed);
   }
 
   private People.Listed erasable(String id) {

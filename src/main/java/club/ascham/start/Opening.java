@@ -9,6 +9,7 @@ import club.ascham.store.DataFolder;
 import club.ascham.store.InUse;
 import club.ascham.store.NativeLeftovers;
 import club.ascham.store.OwnerOnly;
+import club.ascham.store.Scrubbing;
 import club.ascham.story.Watch;
 import club.ascham.upkeep.ClubsDays;
 import io.quarkus.runtime.ShutdownEvent;
@@ -34,6 +35,7 @@ class Opening {
   private final Watch watch;
   private final TellBackup tellBackup;
   private final ClubsDays clubsDays;
+  private final Scrubbing scrubbing;
   private InUse held;
 
   Opening(
@@ -43,7 +45,8 @@ class Opening {
       FirstStart firstStart,
       Watch watch,
       TellBackup tellBackup,
-      ClubsDays clubsDays) {
+      ClubsDays clubsDays,
+      Scrubbing scrubbing) {
     this.settings = settings;
     this.clubsFile = clubsFile;
     this.club = club;
@@ -51,6 +54,7 @@ class Opening {
     this.watch = watch;
     this.tellBackup = tellBackup;
     this.clubsDays = clubsDays;
+    this.scrubbing = scrubbing;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
@@ -58,6 +62,7 @@ class Opening {
     take(folder);
     clubsFile.lookAt(folder);
     Optional<Backups.Made> backup = clubsFile.migrate();
+    scrubbing.atStart();
     clubsDays.keep();
     Optional<ClubRules> known = club.stored();
     if (known.isEmpty()) {

@@ -17,6 +17,7 @@ public final class SqliteFile {
     SQLiteConfig config = new SQLiteConfig();
     config.setBusyTimeout(PATIENCE_MS);
     config.enforceForeignKeys(true);
+    config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
     return JDBC.createConnection(JDBC.PREFIX + file.toAbsolutePath(), config.toProperties());
   }
 }

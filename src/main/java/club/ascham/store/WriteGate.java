@@ -15,18 +15,38 @@ class WriteGate {
   private static final ReentrantLock GATE = new ReentrantLock(true);
   private static final long PATIENCE_SECONDS = 10;
 
+  private final Scrubbing scrubbing;
+
+  WriteGate(Scrubbing scrubbing) {
+    this.scrubbing = scrubbing;
+  }
+
   @AroundInvoke
   Object inTurn(InvocationContext use) throws Exception {
     if (!GATE.tryLock(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
       throw new GateIsFull();
     }
     try {
-      return use.proceed();
+      Object outcome = use.proceed();
+      if (GATE.getHoldCount() == 1) {
+        scrubbing.ifAsked();
+      }
+      return outcome;
     } catch (RuntimeException failure) {
       throw DatabaseRefusal.in(failure)
           .<RuntimeException>map(r -> r)
           .or(() -> FileTrouble.in(failure))
           .orElse(failure);
+    } finally {
+      GATE.unlock();
+    }
+  }
+
+  /** For work on the file itself, which no transaction could hold: nobody writes meanwhile. */
+  static void alone(Runnable work) {
+    GATE.lock();
+    try {
+      work.run();
     } finally {
       GATE.unlock();
     }

@@ -27,7 +27,7 @@ public class FreeTexts {
    *
    * @param page whose text it is, as SQL over its row {@code t}
    */
-  private record Column(String table, String name, String said, String page) {}
+  record Column(String table, String name, String said, String page) {}
 
   private static final String ITEM = "'/items/' || t.code";
   private static final String ITS_ITEM =
@@ -35,7 +35,7 @@ public class FreeTexts {
   private static final String LOAN = "'/loans/' || t.id";
   private static final String RIG = "'/rigs/' || t.rig_id";
 
-  private static final List<Column> COLUMNS =
+  static final List<Column> COLUMNS =
       List.of(
           new Column("item", "notes", "notes of an item", ITEM),
           new Column("item", "retired_note", "note of a retirement", ITEM),

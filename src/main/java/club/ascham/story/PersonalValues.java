@@ -3,7 +3,9 @@ package club.ascham.story;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The personal values that the record keeps beside its chain, and their erasing. */
 @ApplicationScoped
@@ -31,6 +33,20 @@ public class PersonalValues {
          WHERE c.table_name = ?1 AND c.row_id = ?2 ORDER BY p.id""",
         table,
         row);
+  }
+
+  /** Every value that these fields of the row ever had, as far as the record has it still. */
+  public List<String> ever(String table, long row, String... fields) {
+    return rows.texts(
+        """
+        WITH kept AS (
+          SELECT p.value FROM change c JOIN personal p ON p.change_id = c.id
+           WHERE c.table_name = ?1 AND c.row_id = ?2 AND p.field IN (SELECT value FROM json_each(?3)))
+        SELECT value ->> 0 FROM kept WHERE value ->> 0 IS NOT NULL
+         UNION SELECT value ->> 1 FROM kept WHERE value ->> 1 IS NOT NULL""",
+        table,
+        row,
+        Arrays.stream(fields).collect(Collectors.joining("\",\"", "[\"", "\"]")));
   }
 
   /**

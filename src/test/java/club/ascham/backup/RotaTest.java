@@ -69,6 +69,34 @@ class RotaTest {
             .toList());
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      quoteCharacter = '\'',
+      value = {
+        "of none there is no day,                        2026-11-25T10:00, '',                                   '',         0",
+        "a day's goes when seven newer days have one,    2026-11-25T10:00, 2026-11-25T03:30,                     2026-12-02, 0",
+        "a month's last goes with its twelfth successor, 2026-11-30T10:00, 2026-11-30T03:30,                     2027-11-01, 0",
+        "the latest of them counts,                      2026-11-30T10:00, 2026-10-31T03:30 2026-11-30T03:30,    2027-11-01, 0",
+        "one before an update has no day,                2026-11-25T10:00, 2026-11-25T03:30 2026-11-20T12:00V,   2026-12-02, 1",
+        "of four before updates the oldest has a day,    2026-11-25T10:00, 2026-11-10T09:00V 2026-11-11T09:00V 2026-11-12T09:00V 2026-11-13T09:00V, 2026-11-29, 3",
+        "what is dated ahead has no day,                 2026-11-25T10:00, 2099-01-01T00:00,                     '',         1",
+      })
+  void thoseThereAre_areGoneByThisDay(String title, String now, String made, String day, int stay) {
+    List<BackupName> all =
+        Arrays.stream(made.split(" "))
+            .filter(one -> !one.isEmpty())
+            .map(
+                one ->
+                    new BackupName(
+                        Instant.parse(one.replace("V", "") + ":00Z"),
+                        "0".repeat(12),
+                        one.endsWith("V") ? "V011" : null))
+            .toList();
+    assertEquals(
+        new Rota.End(day.isEmpty() ? null : java.time.LocalDate.parse(day), stay),
+        Rota.end(all, Instant.parse(now + ":00Z"), LONDON));
+  }
+
   private static List<String> go(List<BackupName> made) {
     return Rota.superfluous(made, Instant.parse("2026-11-25T10:00:00Z"), LONDON).stream()
         .sorted(BackupName.NEWEST_FIRST)

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.store.OpenFile;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
@@ -48,6 +49,23 @@ class SnapshotTest {
     try (SmallClub.Open open = new SmallClub(copy).open()) {
       assertEquals(7, open.number("SELECT max(rowid) FROM loose"));
     }
+  }
+
+  @Test
+  void aCopyOfAFileFromBefore_holdsNothingThatWasDeletedThere() throws Exception {
+    String name = "Planted Nobody Else";
+    try (SmallClub.Open open = club.open()) {
+      open.run("PRAGMA secure_delete = OFF");
+      open.run("CREATE TABLE person (id INTEGER PRIMARY KEY, name TEXT) STRICT");
+      open.run("INSERT INTO person VALUES (1, '" + name + "'), (2, 'Who stays')");
+      open.run("DELETE FROM person WHERE id = 1");
+      open.run("PRAGMA wal_checkpoint(TRUNCATE)");
+      assertTrue(OpenFile.bytes(club.file()).contains(name), "SQLite left it in the page");
+      Snapshot.take(club.file(), copy);
+    }
+    assertFalse(OpenFile.bytes(copy).contains(name));
+    assertTrue(OpenFile.bytes(copy).contains("Who stays"));
+    assertFalse(Files.exists(Path.of(copy + ".clean")));
   }
 
   @Test

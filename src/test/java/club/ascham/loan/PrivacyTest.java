@@ -8,6 +8,9 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.Settings;
+import club.ascham.store.DataFolder;
+import club.ascham.store.OpenFile;
 import club.ascham.store.Rows;
 import club.ascham.story.VerifyRecord;
 import club.ascham.time.Ago;
@@ -24,6 +27,7 @@ import org.junit.jupiter.api.Test;
 /** What is kept of a person is little, theirs to see, and gone when it is not needed. */
 @QuarkusTest
 class PrivacyTest {
+  @Inject Settings settings;
   @Inject Rows rows;
   @Inject KitRoom kitRoom;
   @Inject EraseBorrower eraseBorrower;
@@ -241,7 +245,7 @@ class PrivacyTest {
   }
 
   @Test
-  void afterTheClubsTime_aReturnedBorrowerIsANumber_andNoSooner() {
+  void afterTheClubsTime_aReturnedBorrowerIsANumber_andNoSooner() throws Exception {
     // The record of a test's own borrowers is new, so only those the demo came with can be over.
     long demo =
         rows.number(
@@ -253,12 +257,18 @@ class PrivacyTest {
                AND NOT EXISTS (SELECT 1 FROM loan l WHERE l.borrower_id = b.id AND l.deposit_minor > 0 AND l.deposit_back_minor IS NULL)
              ORDER BY b.id LIMIT 1""",
             Ago.days(time, 400));
+    List<String> theirs =
+        rows.texts(
+            "SELECT name FROM borrower WHERE id = ?1 UNION SELECT contact FROM borrower WHERE id = ?1",
+            demo);
     long recent = enter("Wystan Yarrow");
     lend(recent, Ago.days(time, 3), 0);
     long out = enter("Zephyr Ash");
     lend(out, null, 0);
     assertTrue(eraseBorrower.whoseTimeIsOver() > 0);
     assertEquals("Borrower " + demo, nameOf(demo));
+    String file = OpenFile.bytes(new DataFolder(settings.dataDir()).file());
+    assertEquals(List.of(), theirs.stream().filter(file::contains).toList());
     assertEquals("Wystan Yarrow", nameOf(recent));
     assertEquals("Zephyr Ash", nameOf(out));
     assertEquals(0, eraseBorrower.whoseTimeIsOver(), "once is enough");

@@ -1,0 +1,78 @@
+package club.ascham.store;
+
+import club.ascham.Settings;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.Optional;
+import org.jboss.logging.Logger;
+
+/** Keeps the club's file scrubbed: after each erasing, and again until nothing is in the way. */
+@ApplicationScoped
+public class Scrubbing {
+  private static final Logger LOG = Logger.getLogger(Scrubbing.class);
+  static final String LOG_IS_READ =
+      "Someone was erased, and the log of writes still holds them, since something reads from the"
+          + " file. It is tried again by itself. If this stays, end what reads the file on the server.";
+  private static final String NOT_SCRUBBED =
+      "Someone was erased, and their name is still in unused parts of the club’s file. It is tried"
+          + " again by itself; no backup holds them. ";
+
+  private final Path file;
+  private final Rows rows;
+  private volatile boolean asked;
+  private volatile String worry;
+
+  Scrubbing(Settings settings, Rows rows) {
+    this.file = new DataFolder(settings.dataDir()).file();
+    this.rows = rows;
+  }
+
+  /**
+   * Inside the use case that erases someone: once it is saved the file is scrubbed, before anyone
+   * else writes. Should the power go in between, the file itself says that it is owed.
+   */
+  public void onceSaved() {
+    rows.change(Scrub.OWE);
+    asked = true;
+  }
+
+  /** The gate is ours. */
+  void ifAsked() {
+    if (asked) {
+      asked = false;
+      now();
+    }
+  }
+
+  /** When the file is opened: a power cut may have come in between, or it is from before. */
+  public void atStart() {
+    WriteGate.alone(this::now);
+  }
+
+  /** Tries again what something was in the way of. */
+  public void again() {
+    if (worry != null) {
+      WriteGate.alone(this::now);
+    }
+  }
+
+  private void now() {
+    try {
+      boolean emptied = Scrub.isOwed(file) ? Scrub.run(file) : Scrub.emptyLog(file);
+      worry = emptied ? null : LOG_IS_READ;
+    } catch (SQLException | RuntimeException failure) {
+      LOG.error("the file was not scrubbed; it is tried again", failure);
+      worry =
+          NOT_SCRUBBED
+              + FileTrouble.in(failure)
+                  .map(trouble -> trouble.kind().heading() + ".")
+                  .orElse("The server’s log says why.");
+    }
+  }
+
+  /** What an officer has to know without asking; empty: all is well. */
+  public Optional<String> worry() {
+    return Optional.ofNullable(worry);
+  }
+}
