@@ -67,10 +67,10 @@ public final class Judge {
     if (!first.isEmpty()) {
       List<String> all = evidence.reasons(List.of());
       all.addAll(first);
-      return look(bow, all, evidence);
+      return look(bow, seen.reading(), all, evidence);
     }
     if (work) {
-      return adjust(bow, evidence, braceOff, tillerOff, permit);
+      return adjust(bow, seen.reading(), evidence, braceOff, tillerOff, permit);
     }
     return seen.unanswered().isEmpty()
         ? new FitToIssue(evidence.notes(), evidence.findings(), evidence.basis())
@@ -115,13 +115,14 @@ public final class Judge {
     Reading before = done.before();
     Reading now = after.reading();
     if (wrongWay(now.tiller().minus(before.tiller()), done.bolts().tillerSign())) {
-      return putBack(bow, done.bolts(), evidence, permit);
+      return putBack(bow, now, done.bolts(), evidence, permit);
     }
     if (done.twists() != null
         && now.from() == before.from()
         && wrongWay(now.brace().minus(before.brace()), Integer.signum(done.twists()))) {
       return look(
           bow,
+          now,
           List.of(
               "Brace moved the wrong way: twists put in raise it. Look which way the string is"
                   + " twisted and whether the loops were seated, then count again."),
@@ -190,16 +191,37 @@ public final class Judge {
         && tiller.reading().plus(setUp).abs().compareTo(tiller.change().abs()) < 0;
   }
 
-  private static AdjustFirst look(OnRecord bow, List<String> reasons, Evidence evidence) {
+  private static AdjustFirst look(
+      OnRecord bow, Reading now, List<String> reasons, Evidence evidence) {
     return plan(
         reasons,
-        BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER),
+        afterALook(
+            bow,
+            now,
+            evidence,
+            BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER)),
         false,
         evidence);
   }
 
+  /** String and both limbs are looked at before anything else is done to what may be harmed. */
+  private static List<BenchStep> afterALook(
+      OnRecord bow, Reading now, Evidence evidence, List<BenchStep> pass) {
+    List<BenchStep> steps = new ArrayList<>();
+    if (mayBeHarmed(bow, now, evidence)) {
+      steps.add(BenchSteps.lookAlong());
+    }
+    steps.addAll(pass);
+    return steps;
+  }
+
   private AdjustFirst adjust(
-      OnRecord bow, Evidence evidence, boolean braceOff, boolean tillerOff, boolean permit) {
+      OnRecord bow,
+      Reading now,
+      Evidence evidence,
+      boolean braceOff,
+      boolean tillerOff,
+      boolean permit) {
     TwistAdvice twists = null;
     BoltAdvice bolts = null;
     BenchStep otherString = null;
@@ -241,14 +263,13 @@ public final class Judge {
     if (work.isEmpty()) {
       work.add(BenchSteps.lookAtLimbs(bow.rig()));
     }
-    List<BenchStep> steps = new ArrayList<>();
-    if (mayBeHarmed(bow, evidence, braceOff)) {
-      steps.add(BenchSteps.lookAlong());
-    }
-    steps.addAll(BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER));
     return new AdjustFirst(
         evidence.reasons(List.of()),
-        steps,
+        afterALook(
+            bow,
+            now,
+            evidence,
+            BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER)),
         workshop,
         twists,
         bolts,
@@ -258,13 +279,20 @@ public final class Judge {
         evidence.basis());
   }
 
-  /** Readings that change, or brace that is lost: what twists would only hide is looked for. */
-  private static boolean mayBeHarmed(OnRecord bow, Evidence evidence, boolean braceOff) {
-    if (bow.changing()) {
+  /**
+   * Readings that change, or lie beyond their limits, or have moved unexplained: what twists and
+   * turns would only hide is looked for.
+   */
+  private static boolean mayBeHarmed(OnRecord bow, Reading now, Evidence evidence) {
+    if (bow.changing()
+        || evidence.findings().stream().anyMatch(one -> one.zone() == Zone.BEYOND)
+        || DistancesMoved.of(bow, now)
+            .filter(moved -> moved.asksForALook() && !moved.alike())
+            .isPresent()) {
       return true;
     }
     Finding brace = evidence.finding(Quantity.BRACE);
-    return braceOff && brace.moved() && brace.change().compareTo(Length.ZERO) < 0;
+    return !brace.asItShouldBe() && brace.moved() && brace.change().compareTo(Length.ZERO) < 0;
   }
 
   /** To the aim; where this string can't get so far, into the band at least. */
@@ -304,7 +332,8 @@ public final class Judge {
     return turns >= 0 || (most != null && turnsOut != null && turnsOut - turns <= most);
   }
 
-  private static AdjustFirst putBack(OnRecord bow, Turns done, Evidence evidence, boolean permit) {
+  private static AdjustFirst putBack(
+      OnRecord bow, Reading now, Turns done, Evidence evidence, boolean permit) {
     List<BenchStep> work = new ArrayList<>();
     if (permit) {
       work.addAll(BenchSteps.bolts(bow.rig(), done.undone()));
@@ -318,7 +347,7 @@ public final class Judge {
         List.of(
             "Tiller moved the wrong way: tightening a bolt should make that limb's distance"
                 + " smaller."),
-        BenchSteps.pass(work, PERMIT_HOLDER),
+        afterALook(bow, now, evidence, BenchSteps.pass(work, PERMIT_HOLDER)),
         true,
         evidence);
   }
