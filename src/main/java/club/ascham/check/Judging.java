@@ -110,7 +110,7 @@ final class Judging {
   }
 
   /** Why its string is not twisted any further. */
-  private static Optional<String> noTwists(Against known) {
+  static Optional<String> noTwists(Against known) {
     return known.all().stream()
         .filter(one -> one.work() == Work.STRING_REPLACEMENT)
         .flatMap(
@@ -118,6 +118,8 @@ final class Judging {
                 switch (one.matter()) {
                   case OVERDUE -> Stream.of("it is overdue");
                   case ASKED, WITHDRAWN -> Stream.of("it was asked to be replaced");
+                  case CHANGING ->
+                      Stream.of("it was asked to be replaced since the bow's readings change");
                   default -> Stream.<String>empty();
                 })
         .findFirst();
@@ -162,7 +164,7 @@ final class Judging {
   }
 
   /** What is still open about a check whose parts are not settled yet. */
-  List<AskAgain.Question> questions(CheckEntry entry) {
+  CheckOutcome.Asked questions(CheckEntry entry) {
     Seen seen =
         new Seen(
             entry.measured().reading().orElse(null),
@@ -170,7 +172,9 @@ final class Judging {
             new Reported(entry.dryLooseOrFall(), entry.cameBackStrung()),
             List.of(),
             entry.limbsSeated());
-    return verdict(seen, null, false) instanceof AskAgain ask ? ask.questions() : List.of();
+    return verdict(seen, null, false) instanceof AskAgain ask
+        ? CheckOutcome.Asked.of(ask, entry.measured())
+        : new CheckOutcome.Asked(List.of());
   }
 
   Optional<Part> at(Place place) {

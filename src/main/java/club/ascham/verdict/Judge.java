@@ -2,6 +2,8 @@ package club.ascham.verdict;
 
 import static club.ascham.bow.Who.PERMIT_HOLDER;
 import static club.ascham.bow.Who.VOLUNTEER;
+import static club.ascham.verdict.BenchStep.Key.COUNT_TWISTS;
+import static club.ascham.verdict.BenchStep.Key.TWISTS;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Target;
@@ -128,7 +130,23 @@ public final class Judge {
                   + " twisted and whether the loops were seated, then count again."),
           evidence);
     }
-    return judged;
+    return judged instanceof AdjustFirst more && noEffect(done, now) && more.advises(TWISTS)
+        ? plan(
+            evidence.reasons(
+                List.of("Brace is as it was before the twists: how many were put in or taken out?")),
+            afterALook(
+                bow, now, evidence, BenchSteps.pass(List.of(BenchSteps.howManyTwists()), VOLUNTEER)),
+            false,
+            evidence)
+        : judged;
+  }
+
+  /** Twists were advised and nobody said how many went in; nothing tells that any did. */
+  private static boolean noEffect(WorkDone done, Reading now) {
+    return done.twists() == null
+        && done.bolts().none()
+        && now.from() == done.before().from()
+        && now.brace().minus(done.before().brace()).abs().compareTo(Target.READING_STEP) <= 0;
   }
 
   private static boolean wrongWay(Length change, int expectedSign) {
@@ -193,15 +211,21 @@ public final class Judge {
 
   private static AdjustFirst look(
       OnRecord bow, Reading now, List<String> reasons, Evidence evidence) {
+    List<BenchStep> work = new ArrayList<>();
+    if (!evidence.finding(Quantity.BRACE).asItShouldBe() && tooHigh(evidence)) {
+      work.add(BenchSteps.countTwists(bow.rig()));
+    }
+    work.add(BenchSteps.lookAtLimbs(bow.rig()));
     return plan(
         reasons,
-        afterALook(
-            bow,
-            now,
-            evidence,
-            BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER)),
+        afterALook(bow, now, evidence, BenchSteps.pass(work, VOLUNTEER)),
         false,
         evidence);
+  }
+
+  private static boolean tooHigh(Evidence evidence) {
+    Finding brace = evidence.finding(Quantity.BRACE);
+    return brace.reading().compareTo(brace.aim()) > 0;
   }
 
   /** String and both limbs are looked at before anything else is done to what may be harmed. */
@@ -210,6 +234,9 @@ public final class Judge {
     List<BenchStep> steps = new ArrayList<>();
     if (mayBeHarmed(bow, now, evidence)) {
       steps.add(BenchSteps.lookAlong());
+    }
+    if (DistancesMoved.of(bow, now).filter(m -> m.asksForALook() && m.alike()).isPresent()) {
+      steps.add(BenchSteps.samePoint(bow.setUp().braceFrom()));
     }
     steps.addAll(pass);
     return steps;
@@ -226,8 +253,9 @@ public final class Judge {
     BoltAdvice bolts = null;
     BenchStep otherString = null;
     if (braceOff && bow.noTwists() != null) {
-      otherString = BenchSteps.wornString(bow.rig(), bow.noTwists());
-      evidence.rest("No twists go into a string when " + bow.noTwists() + " (our judgement).");
+      otherString =
+          BenchSteps.wornString(bow.rig(), bow.noTwists(), tooHigh(evidence));
+      evidence.rest("No string is adjusted when " + bow.noTwists() + " (our judgement).");
     } else if (braceOff) {
       twists = twists(bow, evidence.finding(Quantity.BRACE));
       evidence.rest(twists.basis());
@@ -238,13 +266,16 @@ public final class Judge {
     // Another string moves everything: tiller is judged again once it is on.
     if (tillerOff && otherString == null) {
       Finding tiller = evidence.finding(Quantity.TILLER);
-      bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), aim(tiller));
+      bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), tiller.aim());
       evidence.rest(bolts.basis());
     }
     boolean workshop =
         bolts != null && (!permit || bolts.first().none() || !mayTurn(bow, bolts.first()));
     List<BenchStep> work = new ArrayList<>();
     List<String> expected = new ArrayList<>();
+    if (!workshop && braceOff && tooHigh(evidence)) {
+      work.add(BenchSteps.countTwists(bow.rig()));
+    }
     if (otherString != null) {
       work.add(otherString);
     } else if (workshop) {
@@ -260,7 +291,7 @@ public final class Judge {
         expected.add(Expectation.of(bolts));
       }
     }
-    if (work.isEmpty()) {
+    if (work.stream().noneMatch(step -> step.key() != COUNT_TWISTS)) {
       work.add(BenchSteps.lookAtLimbs(bow.rig()));
     }
     return new AdjustFirst(
@@ -297,7 +328,7 @@ public final class Judge {
 
   /** To the aim; where this string can't get so far, into the band at least. */
   private TwistAdvice twists(OnRecord bow, Finding brace) {
-    TwistAdvice toAim = advice.twists(bow.rig(), brace.reading(), aim(brace));
+    TwistAdvice toAim = advice.twists(bow.rig(), brace.reading(), brace.aim());
     if (toAim.reach() == Reach.THIS_STRING || brace.target().inner() == null) {
       return toAim;
     }
@@ -311,14 +342,6 @@ public final class Judge {
         ? "no limb bolt has room the way it would have to be turned. Other limbs may suit this riser"
             + " better; a coach or a bowyer says what else."
         : "tiller is set at the limb bolts, and that is for a permit holder.";
-  }
-
-  /** Where it should be brought; where that is nearer than a reading can tell, farther inside. */
-  private static Length aim(Finding finding) {
-    Target target = finding.target();
-    Length aim = target.aim(finding.setUpFigure()).orElseThrow();
-    boolean near = aim.minus(finding.reading()).abs().compareTo(Target.READING_STEP) < 0;
-    return near && target.inner() != null ? target.inner().middle() : aim;
   }
 
   /** Whatever the advice says: no bolt goes out where the maker's turns or its own are unknown. */

@@ -123,7 +123,8 @@ class AfterAdjustmentTest {
     WorkDone done = new WorkDone(-10, Turns.NONE, reading(224, 182, 178));
     AdjustFirst adjust = adjust(done, reading(226, 182, 178), false);
     assertTrue(adjust.reasons().get(0).startsWith("Brace moved the wrong way"));
-    assertEquals(Key.LOOK_AT_LIMBS, adjust.steps().get(1).key());
+    assertEquals(Key.COUNT_TWISTS, adjust.steps().get(1).key());
+    assertEquals(Key.LOOK_AT_LIMBS, adjust.steps().get(2).key());
   }
 
   @Test

@@ -141,7 +141,11 @@ class VerdictLawsTest {
       @ForAll("cases") Case one, @ForAll boolean permit) {
     if (judge.verdict(one.bow(), one.seen(), permit) instanceof AdjustFirst adjust) {
       List<Key> keys =
-          adjust.steps().stream().map(BenchStep::key).filter(key -> key != Key.LOOK_ALONG).toList();
+          adjust.steps().stream()
+              .map(BenchStep::key)
+              .filter(key -> key != Key.LOOK_ALONG && key != Key.SAME_POINT)
+              .filter(key -> key != Key.COUNT_TWISTS)
+              .toList();
       assertEquals(Key.STRING_OFF, keys.get(0));
       assertFalse(adjust.reasons().isEmpty());
       Key last = keys.get(keys.size() - 1);
