@@ -64,10 +64,7 @@ class Judges {
   private boolean isChanging(RigCard card, Reading now) {
     Drift.Measured typed =
         new Drift.Measured(
-            time.now(),
-            Long.toString(actor.id().value()),
-            now.brace().mm(),
-            now.tiller().mm());
+            time.now(), Long.toString(actor.id().value()), now.brace().mm(), now.tiller().mm());
     boolean bolts = card.spec().orElseThrow().tillerAdjusts();
     return drifts.of(card.setUpId(), bolts, typed).answer() == Drift.Answer.CHANGING;
   }

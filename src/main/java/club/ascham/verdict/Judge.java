@@ -133,9 +133,13 @@ public final class Judge {
     return judged instanceof AdjustFirst more && noEffect(done, now) && more.advises(TWISTS)
         ? plan(
             evidence.reasons(
-                List.of("Brace is as it was before the twists: how many were put in or taken out?")),
+                List.of(
+                    "Brace is as it was before the twists: how many were put in or taken out?")),
             afterALook(
-                bow, now, evidence, BenchSteps.pass(List.of(BenchSteps.howManyTwists()), VOLUNTEER)),
+                bow,
+                now,
+                evidence,
+                BenchSteps.pass(List.of(BenchSteps.howManyTwists()), VOLUNTEER)),
             false,
             evidence)
         : judged;
@@ -217,10 +221,7 @@ public final class Judge {
     }
     work.add(BenchSteps.lookAtLimbs(bow.rig()));
     return plan(
-        reasons,
-        afterALook(bow, now, evidence, BenchSteps.pass(work, VOLUNTEER)),
-        false,
-        evidence);
+        reasons, afterALook(bow, now, evidence, BenchSteps.pass(work, VOLUNTEER)), false, evidence);
   }
 
   private static boolean tooHigh(Evidence evidence) {
@@ -253,8 +254,7 @@ public final class Judge {
     BoltAdvice bolts = null;
     BenchStep otherString = null;
     if (braceOff && bow.noTwists() != null) {
-      otherString =
-          BenchSteps.wornString(bow.rig(), bow.noTwists(), tooHigh(evidence));
+      otherString = BenchSteps.wornString(bow.rig(), bow.noTwists(), tooHigh(evidence));
       evidence.rest("No string is adjusted when " + bow.noTwists() + " (our judgement).");
     } else if (braceOff) {
       twists = twists(bow, evidence.finding(Quantity.BRACE));
@@ -297,10 +297,7 @@ public final class Judge {
     return new AdjustFirst(
         evidence.reasons(List.of()),
         afterALook(
-            bow,
-            now,
-            evidence,
-            BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER)),
+            bow, now, evidence, BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER)),
         workshop,
         twists,
         bolts,

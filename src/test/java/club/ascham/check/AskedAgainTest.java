@@ -23,7 +23,13 @@ class AskedAgainTest {
   void braceThatIsTyped_isNotAskedForBecauseOfATiller() {
     Measured typed =
         new Measured(
-            Length.ofMm(208), "208 mm", BracePoint.GRIP_THROAT, null, "zz", Length.ofMm(178), "178");
+            Length.ofMm(208),
+            "208 mm",
+            BracePoint.GRIP_THROAT,
+            null,
+            "zz",
+            Length.ofMm(178),
+            "178");
     assertEquals(
         List.of(AskAgain.About.TILLER),
         CheckOutcome.Asked.of(BOTH, typed).questions().stream()

@@ -89,7 +89,7 @@ class ChangingTest {
     check(bow, "216 mm", "190 mm", "186 mm");
     check(bow, "209 mm", "183 mm", "179 mm");
     assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"));
-    long low = check(bow, "203 mm", "177 mm", "173 mm");
+    long low = check(bow, "199 mm", "173 mm", "169 mm");
     List<String> keys = verdict(low);
     assertTrue(keys.contains("other-string"), keys.toString());
     assertEquals("look-along", keys.get(0));

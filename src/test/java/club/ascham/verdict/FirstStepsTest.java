@@ -84,7 +84,10 @@ class FirstStepsTest {
     assertTrue(twists.high() == null || -twists.high() > twists.room());
     assertTrue(twists.chance() >= 0.5);
     assertTrue(
-        adjust.steps().toString().contains("with a chance of about %.0f in 100".formatted(100 * twists.chance())),
+        adjust
+            .steps()
+            .toString()
+            .contains("with a chance of about %.0f in 100".formatted(100 * twists.chance())),
         adjust.steps().toString());
   }
 

@@ -339,7 +339,7 @@ class JudgeTest {
     // known, so it is a rule of thumb.
     assertEquals(
         ("Take out about 21 twists (14 or more may be needed; it has room for 30 and gets there with a chance of about %.0f in 100, else another string), turning a loop against the way the"
-            + " string is twisted.")
+                + " string is twisted.")
             .formatted(100 * adjust.twists().orElseThrow().chance()),
         adjust.steps().get(2).words());
     assertEquals(Optional.of(-21.0), adjust.steps().get(2).amount());
