@@ -26,6 +26,11 @@ record AdjustmentDone(Integer twistsAdded, Double upperIn, Double lowerIn, Strin
     return (upperIn != null && upperIn != 0) || (lowerIn != null && lowerIn != 0);
   }
 
+  /** Whether anything is said to have been put in, taken out or turned. */
+  boolean changedAnything() {
+    return (twistsAdded != null && twistsAdded != 0) || turnedBolts();
+  }
+
   String said() {
     StringBuilder said = new StringBuilder("Adjusted");
     if (twistsAdded != null && twistsAdded != 0) {

@@ -81,7 +81,7 @@ class CheckDesk {
                 time.now(),
                 time.zone()));
     if (!typed.sound() && Judging.isPossible(card) && !SignAnswers.stops(typed)) {
-      new CheckOutcome.Asked(new Judging(card).questions(entry)).tell(typed);
+      new Judging(card).questions(entry).tell(typed);
     }
     return entry;
   }
@@ -95,7 +95,7 @@ class CheckDesk {
   }
 
   /** A page nobody has typed into yet, with what the last sensible answers are. */
-  CheckView fresh(RigId rig, Long adjustment, Long corrects) {
+  CheckView fresh(RigId rig, Long adjustment, Long corrects, Long looked) {
     RigCard card = card(rig);
     Typed typed = Typed.nothing();
     if (Judging.isPossible(card)) {
@@ -107,6 +107,10 @@ class CheckDesk {
           .adjustment(adjustment)
           .filter(done -> done.rig().equals(rig) && done.before() != null)
           .ifPresent(done -> EarlierAnswers.carry(checks, done.before(), typed, false));
+    }
+    if (looked != null && checks.one(looked).filter(one -> one.rig().equals(rig)).isPresent()) {
+      typed.with("looked", looked);
+      EarlierAnswers.carry(checks, looked, typed, false);
     }
     if (corrects != null) {
       typed.with("corrects", corrects);

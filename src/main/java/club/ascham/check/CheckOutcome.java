@@ -14,6 +14,15 @@ sealed interface CheckOutcome {
 
   /** Nothing kept: each question goes to its field. */
   record Asked(List<AskAgain.Question> questions) implements CheckOutcome {
+    /** Of what was measured, only what was not typed is asked for: the rest has its own fault. */
+    static Asked of(AskAgain ask, Measured measured) {
+      boolean braceGiven = measured.reading().isEmpty() && measured.braceTyped() != null;
+      return new Asked(
+          ask.questions().stream()
+              .filter(one -> !braceGiven || one.about() != AskAgain.About.BRACE)
+              .toList());
+    }
+
     /** Puts each question at its field, or at the ones of its fields that are empty. */
     void tell(Typed typed) {
       for (AskAgain.Question question : questions) {

@@ -93,6 +93,10 @@ class CheckPages {
     return page(rig) + "?adjustment=" + adjustment;
   }
 
+  static String afterALook(RigId rig, long check) {
+    return page(rig) + "?looked=" + check;
+  }
+
   @GET
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   public TemplateInstance queue() {
@@ -135,15 +139,16 @@ class CheckPages {
       @PathParam("rig") long rig,
       @RestQuery Long adjustment,
       @RestQuery Long corrects,
+      @RestQuery Long looked,
       @RestQuery String anew) {
     RigId id = new RigId(rig);
-    if (adjustment == null && corrects == null && anew == null) {
+    if (adjustment == null && corrects == null && looked == null && anew == null) {
       Optional<String> acted = queue.toBeActedOn(id).map(Queue.Waiting::page);
       if (acted.isPresent()) {
         return Go.to(acted.get());
       }
     }
-    CheckView view = desk.fresh(id, adjustment, corrects);
+    CheckView view = desk.fresh(id, adjustment, corrects, looked);
     return Response.ok(new CheckPage(view, view.typed())).build();
   }
 

@@ -244,8 +244,9 @@ final class CheckShapes {
   record AdjustmentBody(
       Integer twistsAdded, Double upperIn, Double lowerIn, String words, String onceKey) {}
 
-  /** The adjustment kept; the second measurement names it. */
-  record AdjustmentShape(long id, RigId rig) {}
+  /** The adjustment kept, which the second measurement names; no id: it was a mere look. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record AdjustmentShape(Long id, RigId rig) {}
 
   /** Where a bow stands after it was put back. */
   record PutBackShape(String rig, String state, List<ConcernJson> concerns) {}

@@ -112,7 +112,7 @@ record CheckView(
   }
 
   public boolean secondMeasurement() {
-    return adjusted != null;
+    return adjusted != null || typed.has("looked");
   }
 
   /** Whether something may be answered about riser or rest. */

@@ -224,11 +224,16 @@ class ChecksApi {
       typed.fault(refused.field(), refused.message());
       return Problem.of(typed);
     }
-    long adjustment =
+    // After a mere look there is no adjustment to name: the next check goes on from this one.
+    Long adjustment =
         outcome instanceof RecordAdjustment.Outcome.Kept kept
             ? kept.adjustment()
-            : checks.adjustmentAround(id).map(Checks.Adjusted::id).orElseThrow();
-    return Response.status(201)
+            : checks
+                .adjustmentAround(id)
+                .filter(one -> one.before() != null && one.before() == id)
+                .map(Checks.Adjusted::id)
+                .orElse(null);
+    return Response.status(adjustment == null ? 200 : 201)
         .entity(new AdjustmentShape(adjustment, checks.one(id).orElseThrow().rig()))
         .build();
   }

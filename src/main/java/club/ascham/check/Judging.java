@@ -16,6 +16,7 @@ import club.ascham.verdict.Gravity;
 import club.ascham.verdict.Judge;
 import club.ascham.verdict.Judgement;
 import club.ascham.verdict.OnRecord;
+import club.ascham.verdict.Reading;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
@@ -26,6 +27,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -35,6 +37,7 @@ final class Judging {
   private final Learnt learnt;
   private final Length scatter;
   private final Supplier<Against> against;
+  private final Predicate<Reading> changing;
   private final Judge judge;
 
   /**
@@ -42,19 +45,32 @@ final class Judging {
    * @param limits the twists that this club takes as sound
    * @param scatter how far two readings by its people may lie apart without a change
    * @param against what stands against its parts; asked for an adjustment alone
+   * @param changing whether its readings change, this one among them; likewise
    */
   Judging(
-      RigCard card, Learnt learnt, TwistLimits limits, Length scatter, Supplier<Against> against) {
+      RigCard card,
+      Learnt learnt,
+      TwistLimits limits,
+      Length scatter,
+      Supplier<Against> against,
+      Predicate<Reading> changing) {
     this.card = card;
     this.learnt = learnt;
     this.scatter = scatter;
     this.against = against;
+    this.changing = changing;
     this.judge = new Judge(new BenchAdvice(limits, learnt.record()));
   }
 
   /** For those who ask what is open or wrong, and take no advice from it. */
   Judging(RigCard card) {
-    this(card, Learnt.NOTHING, TwistLimits.IN_PRINT, Judge.READERS_SCATTER, () -> Against.NOTHING);
+    this(
+        card,
+        Learnt.NOTHING,
+        TwistLimits.IN_PRINT,
+        Judge.READERS_SCATTER,
+        () -> Against.NOTHING,
+        now -> false);
   }
 
   /** Whether there are figures to judge the bow by; without them it is still in the workshop. */
@@ -71,8 +87,9 @@ final class Judging {
       return judged;
     }
     Against known = against.get();
-    return judged(
-        onRecord(known.has(Matter.CHANGING), noTwists(known).orElse(null)), seen, done, permit);
+    boolean changes =
+        known.has(Matter.CHANGING) || (seen.reading() != null && changing.test(seen.reading()));
+    return judged(onRecord(changes, noTwists(known).orElse(null)), seen, done, permit);
   }
 
   private Judgement judged(OnRecord bow, Seen seen, WorkDone done, boolean permit) {
@@ -93,7 +110,7 @@ final class Judging {
   }
 
   /** Why its string is not twisted any further. */
-  private static Optional<String> noTwists(Against known) {
+  static Optional<String> noTwists(Against known) {
     return known.all().stream()
         .filter(one -> one.work() == Work.STRING_REPLACEMENT)
         .flatMap(
@@ -101,6 +118,8 @@ final class Judging {
                 switch (one.matter()) {
                   case OVERDUE -> Stream.of("it is overdue");
                   case ASKED, WITHDRAWN -> Stream.of("it was asked to be replaced");
+                  case CHANGING ->
+                      Stream.of("it was asked to be replaced since the bow's readings change");
                   default -> Stream.<String>empty();
                 })
         .findFirst();
@@ -137,7 +156,7 @@ final class Judging {
   }
 
   /** What is still open about a check whose parts are not settled yet. */
-  List<AskAgain.Question> questions(CheckEntry entry) {
+  CheckOutcome.Asked questions(CheckEntry entry) {
     Seen seen =
         new Seen(
             entry.measured().reading().orElse(null),
@@ -145,7 +164,9 @@ final class Judging {
             new Reported(entry.dryLooseOrFall(), entry.cameBackStrung()),
             List.of(),
             entry.limbsSeated());
-    return verdict(seen, null, false) instanceof AskAgain ask ? ask.questions() : List.of();
+    return verdict(seen, null, false) instanceof AskAgain ask
+        ? CheckOutcome.Asked.of(ask, entry.measured())
+        : new CheckOutcome.Asked(List.of());
   }
 
   Optional<Part> at(Place place) {

@@ -48,6 +48,9 @@ class RecordAdjustment {
     /** Kept; the second measurement comes next. */
     record Kept(RigId rig, long adjustment) implements Outcome {}
 
+    /** It was looked at, and is the same bow: its next readings go on from those before. */
+    record Looked(RigId rig) implements Outcome {}
+
     /** Nothing was changed. */
     record Refused(String field, String message) implements Outcome {}
 
@@ -82,6 +85,15 @@ class RecordAdjustment {
       }
     }
     Instant now = time.now();
+    // A check that came from elsewhere may have no steps: what was done then counts as work.
+    if (!check.words().steps().isEmpty() && !check.words().adjusts() && !done.changedAnything()) {
+      Story.Told looked =
+          Story.Told.ofRig(
+              now, actor.id(), check.rig(), card.partIds(), "Looked at before measuring again.");
+      story.tell(done.words() == null ? looked : looked.because(done.words()));
+      pressed.leads(formKey, CheckPages.afterALook(check.rig(), checkId));
+      return new Outcome.Looked(check.rig());
+    }
     rows.change(
         """
         INSERT INTO adjustment (rig_id, check_id, happened_at, recorded_at, done_by, twists_added,

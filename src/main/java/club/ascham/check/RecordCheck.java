@@ -125,7 +125,7 @@ class RecordCheck {
     Seen seen = judging.seen(entry, stranger, told);
     Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
     if (judgement instanceof AskAgain ask) {
-      return new CheckOutcome.Asked(ask.questions());
+      return CheckOutcome.Asked.of(ask, entry.measured());
     }
     return keep(card, entry, stranger, seen, told, (Verdict) judgement, formKey);
   }

@@ -105,6 +105,9 @@ class VerdictPages {
       typed.fault(refused.field().isEmpty() ? "check" : refused.field(), refused.message());
       return Go.again(page(rig, check, typed));
     }
+    if (outcome instanceof RecordAdjustment.Outcome.Looked looked) {
+      return Go.to(CheckPages.afterALook(looked.rig(), check));
+    }
     RecordAdjustment.Outcome.Kept kept = (RecordAdjustment.Outcome.Kept) outcome;
     return Go.to(CheckPages.secondMeasurement(kept.rig(), kept.adjustment()));
   }

@@ -108,6 +108,11 @@ record VerdictView(
         && state != State.WITHDRAWN;
   }
 
+  /** Else its steps are a mere look, after which the readings go on. */
+  public boolean adjusts() {
+    return words.adjusts();
+  }
+
   /** It ends here for this person: the workshop goes on. */
   public boolean isForWorkshop() {
     return words.has(BenchStep.Key.TO_WORKSHOP);

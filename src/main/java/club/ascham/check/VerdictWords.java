@@ -102,6 +102,11 @@ public record VerdictWords(
     return steps.stream().anyMatch(step -> step.key() == key);
   }
 
+  /** Whether any of its steps makes another bow of it; else all were looks. */
+  boolean adjusts() {
+    return steps.stream().anyMatch(step -> step.key().adjusts());
+  }
+
   String text() {
     List<String> lines = new ArrayList<>(reasons);
     for (Step step : steps) {

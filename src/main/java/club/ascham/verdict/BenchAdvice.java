@@ -37,6 +37,7 @@ public record BenchAdvice(TwistLimits limits, OwnRecord record) implements Advic
         twists.low(),
         twists.high(),
         twists.room(),
+        twists.chance(),
         Reach.valueOf(twists.reach().name()),
         twists.otherStringMm() == null ? null : Length.ofMm(twists.otherStringMm()),
         Length.ofMm(twists.expectedMm()),

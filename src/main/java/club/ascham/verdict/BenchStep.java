@@ -15,9 +15,11 @@ public record BenchStep(Key key, String words, Who who, Double turned, String da
   /** The kinds of step, in the order of the bench. */
   public enum Key {
     LOOK_ALONG,
+    SAME_POINT,
     STRING_OFF,
     ANSWER_TOLD,
     PARTS_RIGHT,
+    COUNT_TWISTS,
     LOOK_AT_LIMBS,
     TWISTS,
     OTHER_STRING,
@@ -30,6 +32,14 @@ public record BenchStep(Key key, String words, Who who, Double turned, String da
     LOOPS,
     STRING_LINE,
     MEASURE_AGAIN;
+
+    /** Whether the bow is another one after it: a mere look changes nothing. */
+    public boolean adjusts() {
+      return switch (this) {
+        case TWISTS, OTHER_STRING, UPPER_BOLT, LOWER_BOLT -> true;
+        default -> false;
+      };
+    }
 
     /** Whether the step touches a limb bolt or its locking screw. */
     public boolean turnsBolt() {

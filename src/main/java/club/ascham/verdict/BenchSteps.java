@@ -3,6 +3,7 @@ package club.ascham.verdict;
 import static club.ascham.bow.Who.PERMIT_HOLDER;
 import static club.ascham.bow.Who.VOLUNTEER;
 import static club.ascham.verdict.BenchStep.Key.ANSWER_TOLD;
+import static club.ascham.verdict.BenchStep.Key.COUNT_TWISTS;
 import static club.ascham.verdict.BenchStep.Key.LOCK_LOOSENED;
 import static club.ascham.verdict.BenchStep.Key.LOCK_TIGHTENED;
 import static club.ascham.verdict.BenchStep.Key.LOOK_ALONG;
@@ -12,6 +13,7 @@ import static club.ascham.verdict.BenchStep.Key.LOWER_BOLT;
 import static club.ascham.verdict.BenchStep.Key.MEASURE_AGAIN;
 import static club.ascham.verdict.BenchStep.Key.OTHER_STRING;
 import static club.ascham.verdict.BenchStep.Key.PARTS_RIGHT;
+import static club.ascham.verdict.BenchStep.Key.SAME_POINT;
 import static club.ascham.verdict.BenchStep.Key.STRING_LINE;
 import static club.ascham.verdict.BenchStep.Key.STRING_OFF;
 import static club.ascham.verdict.BenchStep.Key.STRING_ON;
@@ -19,6 +21,7 @@ import static club.ascham.verdict.BenchStep.Key.TO_WORKSHOP;
 import static club.ascham.verdict.BenchStep.Key.TWISTS;
 import static club.ascham.verdict.BenchStep.Key.UPPER_BOLT;
 
+import club.ascham.bow.BracePoint;
 import club.ascham.bow.Build;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.Who;
@@ -158,6 +161,42 @@ final class BenchSteps {
         "Don't draw it before you have looked.");
   }
 
+  /** Before the string comes off: it may be nothing but the measuring. */
+  static BenchStep samePoint(BracePoint from) {
+    return new BenchStep(
+        SAME_POINT,
+        "Before the string comes off, measure brace and both tiller distances again, brace from "
+            + Judge.words(from)
+            + " as at the set-up. If you read something else now, check the bow again with that.",
+        VOLUNTEER,
+        null,
+        null);
+  }
+
+  /** Brace is too high: someone may have put twists in, or another string on, without a note. */
+  static BenchStep countTwists(RigSpec rig) {
+    Integer known = rig.string().twists();
+    return new BenchStep(
+        COUNT_TWISTS,
+        "Count the twists%s, and see that it is this bow's own string. Were some put in without a"
+                .formatted(known == null ? "" : " (on record: %d)".formatted(known))
+            + " note: take those out, string the bow and check it again.",
+        VOLUNTEER,
+        null,
+        null);
+  }
+
+  /** Nothing moved: before more are advised, how many were there? */
+  static BenchStep howManyTwists() {
+    return new BenchStep(
+        COUNT_TWISTS,
+        "How many twists were put in or taken out? Count them, and see that they stayed in when the"
+            + " string went on; then measure again. More come after that.",
+        VOLUNTEER,
+        null,
+        null);
+  }
+
   static BenchStep twists(RigSpec rig, TwistAdvice advice) {
     int count = Math.abs(advice.turns());
     String about =
@@ -189,7 +228,11 @@ final class BenchSteps {
                 ? "as far as can be told"
                 : "%d to %d may be needed".formatted(Math.abs(low), Math.abs(high));
     boolean mayLack = advice.room() != null && (high == null || Math.abs(high) > advice.room());
-    return mayLack ? range + "; it has room for %d".formatted(advice.room()) : range;
+    return mayLack
+        ? range
+            + "; it has room for %d and gets there with a chance of about %.0f in 100, else another string"
+                .formatted(advice.room(), 100 * advice.chance())
+        : range;
   }
 
   /**
@@ -201,8 +244,9 @@ final class BenchSteps {
     Length measured = rig.string().measured();
     return new BenchStep(
         OTHER_STRING,
-        "Fit another string: %s. One made for a %d in bow, untwisted about %s %s than this one%s. Then"
+        "%s another string: %s. One made for a %d in bow, untwisted about %s %s than this one%s. Then"
                 .formatted(
+                    longer ? "Only then fit" : "Fit",
                     longer
                         ? "too few twists would be left in this one"
                         : "this one would be overtwisted",
@@ -219,11 +263,15 @@ final class BenchSteps {
   /**
    * @param why it takes no more twists: <i>it is overdue</i>
    */
-  static BenchStep wornString(RigSpec rig, String why) {
+  static BenchStep wornString(RigSpec rig, String why, boolean tooHigh) {
     return new BenchStep(
         OTHER_STRING,
-        "Fit another string, one made for a %d in bow: no twists go into this one, %s. Then set the bow up again from brace to nocking point."
-            .formatted(rig.bowLengthIn().orElse(rig.string().forBowIn()), why),
+        "%s another string, one made for a %d in bow: %s, %s. Then set the bow up again from brace to nocking point. Or somebody looks at this one and keeps it on first."
+            .formatted(
+                tooHigh ? "Only then fit" : "Fit",
+                rig.bowLengthIn().orElse(rig.string().forBowIn()),
+                tooHigh ? "this one is not adjusted any more" : "no twists go into this one",
+                why),
         VOLUNTEER,
         null,
         null);

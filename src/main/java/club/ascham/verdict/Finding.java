@@ -33,6 +33,13 @@ public record Finding(
     };
   }
 
+  /** Where it should be brought; where that is nearer than a reading can tell, farther inside. */
+  Length aim() {
+    Length aim = target.aim(setUpFigure).orElseThrow();
+    boolean near = aim.minus(reading).abs().compareTo(Target.READING_STEP) < 0;
+    return near && target.inner() != null ? target.inner().middle() : aim;
+  }
+
   /** Whether it moved by more than two people measuring one bow may differ. */
   public boolean moved() {
     return !Band.around(setUpFigure, scatter).holdsAsRead(reading);

@@ -2,6 +2,8 @@ package club.ascham.verdict;
 
 import static club.ascham.bow.Who.PERMIT_HOLDER;
 import static club.ascham.bow.Who.VOLUNTEER;
+import static club.ascham.verdict.BenchStep.Key.COUNT_TWISTS;
+import static club.ascham.verdict.BenchStep.Key.TWISTS;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Target;
@@ -67,10 +69,10 @@ public final class Judge {
     if (!first.isEmpty()) {
       List<String> all = evidence.reasons(List.of());
       all.addAll(first);
-      return look(bow, all, evidence);
+      return look(bow, seen.reading(), all, evidence);
     }
     if (work) {
-      return adjust(bow, evidence, braceOff, tillerOff, permit);
+      return adjust(bow, seen.reading(), evidence, braceOff, tillerOff, permit);
     }
     return seen.unanswered().isEmpty()
         ? new FitToIssue(evidence.notes(), evidence.findings(), evidence.basis())
@@ -115,19 +117,40 @@ public final class Judge {
     Reading before = done.before();
     Reading now = after.reading();
     if (wrongWay(now.tiller().minus(before.tiller()), done.bolts().tillerSign())) {
-      return putBack(bow, done.bolts(), evidence, permit);
+      return putBack(bow, now, done.bolts(), evidence, permit);
     }
     if (done.twists() != null
         && now.from() == before.from()
         && wrongWay(now.brace().minus(before.brace()), Integer.signum(done.twists()))) {
       return look(
           bow,
+          now,
           List.of(
               "Brace moved the wrong way: twists put in raise it. Look which way the string is"
                   + " twisted and whether the loops were seated, then count again."),
           evidence);
     }
-    return judged;
+    return judged instanceof AdjustFirst more && noEffect(done, now) && more.advises(TWISTS)
+        ? plan(
+            evidence.reasons(
+                List.of(
+                    "Brace is as it was before the twists: how many were put in or taken out?")),
+            afterALook(
+                bow,
+                now,
+                evidence,
+                BenchSteps.pass(List.of(BenchSteps.howManyTwists()), VOLUNTEER)),
+            false,
+            evidence)
+        : judged;
+  }
+
+  /** Twists were advised and nobody said how many went in; nothing tells that any did. */
+  private static boolean noEffect(WorkDone done, Reading now) {
+    return done.twists() == null
+        && done.bolts().none()
+        && now.from() == done.before().from()
+        && now.brace().minus(done.before().brace()).abs().compareTo(Target.READING_STEP) <= 0;
   }
 
   private static boolean wrongWay(Length change, int expectedSign) {
@@ -190,22 +213,49 @@ public final class Judge {
         && tiller.reading().plus(setUp).abs().compareTo(tiller.change().abs()) < 0;
   }
 
-  private static AdjustFirst look(OnRecord bow, List<String> reasons, Evidence evidence) {
+  private static AdjustFirst look(
+      OnRecord bow, Reading now, List<String> reasons, Evidence evidence) {
+    List<BenchStep> work = new ArrayList<>();
+    if (!evidence.finding(Quantity.BRACE).asItShouldBe() && tooHigh(evidence)) {
+      work.add(BenchSteps.countTwists(bow.rig()));
+    }
+    work.add(BenchSteps.lookAtLimbs(bow.rig()));
     return plan(
-        reasons,
-        BenchSteps.pass(List.of(BenchSteps.lookAtLimbs(bow.rig())), VOLUNTEER),
-        false,
-        evidence);
+        reasons, afterALook(bow, now, evidence, BenchSteps.pass(work, VOLUNTEER)), false, evidence);
+  }
+
+  private static boolean tooHigh(Evidence evidence) {
+    Finding brace = evidence.finding(Quantity.BRACE);
+    return brace.reading().compareTo(brace.aim()) > 0;
+  }
+
+  /** String and both limbs are looked at before anything else is done to what may be harmed. */
+  private static List<BenchStep> afterALook(
+      OnRecord bow, Reading now, Evidence evidence, List<BenchStep> pass) {
+    List<BenchStep> steps = new ArrayList<>();
+    if (mayBeHarmed(bow, now, evidence)) {
+      steps.add(BenchSteps.lookAlong());
+    }
+    if (DistancesMoved.of(bow, now).filter(m -> m.asksForALook() && m.alike()).isPresent()) {
+      steps.add(BenchSteps.samePoint(bow.setUp().braceFrom()));
+    }
+    steps.addAll(pass);
+    return steps;
   }
 
   private AdjustFirst adjust(
-      OnRecord bow, Evidence evidence, boolean braceOff, boolean tillerOff, boolean permit) {
+      OnRecord bow,
+      Reading now,
+      Evidence evidence,
+      boolean braceOff,
+      boolean tillerOff,
+      boolean permit) {
     TwistAdvice twists = null;
     BoltAdvice bolts = null;
     BenchStep otherString = null;
     if (braceOff && bow.noTwists() != null) {
-      otherString = BenchSteps.wornString(bow.rig(), bow.noTwists());
-      evidence.rest("No twists go into a string when " + bow.noTwists() + " (our judgement).");
+      otherString = BenchSteps.wornString(bow.rig(), bow.noTwists(), tooHigh(evidence));
+      evidence.rest("No string is adjusted when " + bow.noTwists() + " (our judgement).");
     } else if (braceOff) {
       twists = twists(bow, evidence.finding(Quantity.BRACE));
       evidence.rest(twists.basis());
@@ -216,13 +266,16 @@ public final class Judge {
     // Another string moves everything: tiller is judged again once it is on.
     if (tillerOff && otherString == null) {
       Finding tiller = evidence.finding(Quantity.TILLER);
-      bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), aim(tiller));
+      bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), tiller.aim());
       evidence.rest(bolts.basis());
     }
     boolean workshop =
         bolts != null && (!permit || bolts.first().none() || !mayTurn(bow, bolts.first()));
     List<BenchStep> work = new ArrayList<>();
     List<String> expected = new ArrayList<>();
+    if (!workshop && braceOff && tooHigh(evidence)) {
+      work.add(BenchSteps.countTwists(bow.rig()));
+    }
     if (otherString != null) {
       work.add(otherString);
     } else if (workshop) {
@@ -238,17 +291,13 @@ public final class Judge {
         expected.add(Expectation.of(bolts));
       }
     }
-    if (work.isEmpty()) {
+    if (work.stream().noneMatch(step -> step.key() != COUNT_TWISTS)) {
       work.add(BenchSteps.lookAtLimbs(bow.rig()));
     }
-    List<BenchStep> steps = new ArrayList<>();
-    if (mayBeHarmed(bow, evidence, braceOff)) {
-      steps.add(BenchSteps.lookAlong());
-    }
-    steps.addAll(BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER));
     return new AdjustFirst(
         evidence.reasons(List.of()),
-        steps,
+        afterALook(
+            bow, now, evidence, BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER)),
         workshop,
         twists,
         bolts,
@@ -258,18 +307,25 @@ public final class Judge {
         evidence.basis());
   }
 
-  /** Readings that change, or brace that is lost: what twists would only hide is looked for. */
-  private static boolean mayBeHarmed(OnRecord bow, Evidence evidence, boolean braceOff) {
-    if (bow.changing()) {
+  /**
+   * Readings that change, or lie beyond their limits, or have moved unexplained: what twists and
+   * turns would only hide is looked for.
+   */
+  private static boolean mayBeHarmed(OnRecord bow, Reading now, Evidence evidence) {
+    if (bow.changing()
+        || evidence.findings().stream().anyMatch(one -> one.zone() == Zone.BEYOND)
+        || DistancesMoved.of(bow, now)
+            .filter(moved -> moved.asksForALook() && !moved.alike())
+            .isPresent()) {
       return true;
     }
     Finding brace = evidence.finding(Quantity.BRACE);
-    return braceOff && brace.moved() && brace.change().compareTo(Length.ZERO) < 0;
+    return !brace.asItShouldBe() && brace.moved() && brace.change().compareTo(Length.ZERO) < 0;
   }
 
   /** To the aim; where this string can't get so far, into the band at least. */
   private TwistAdvice twists(OnRecord bow, Finding brace) {
-    TwistAdvice toAim = advice.twists(bow.rig(), brace.reading(), aim(brace));
+    TwistAdvice toAim = advice.twists(bow.rig(), brace.reading(), brace.aim());
     if (toAim.reach() == Reach.THIS_STRING || brace.target().inner() == null) {
       return toAim;
     }
@@ -285,14 +341,6 @@ public final class Judge {
         : "tiller is set at the limb bolts, and that is for a permit holder.";
   }
 
-  /** Where it should be brought; where that is nearer than a reading can tell, farther inside. */
-  private static Length aim(Finding finding) {
-    Target target = finding.target();
-    Length aim = target.aim(finding.setUpFigure()).orElseThrow();
-    boolean near = aim.minus(finding.reading()).abs().compareTo(Target.READING_STEP) < 0;
-    return near && target.inner() != null ? target.inner().middle() : aim;
-  }
-
   /** Whatever the advice says: no bolt goes out where the maker's turns or its own are unknown. */
   private static boolean mayTurn(OnRecord bow, Turns turns) {
     Double most = bow.rig().riser().maxTurnsOut();
@@ -304,7 +352,8 @@ public final class Judge {
     return turns >= 0 || (most != null && turnsOut != null && turnsOut - turns <= most);
   }
 
-  private static AdjustFirst putBack(OnRecord bow, Turns done, Evidence evidence, boolean permit) {
+  private static AdjustFirst putBack(
+      OnRecord bow, Reading now, Turns done, Evidence evidence, boolean permit) {
     List<BenchStep> work = new ArrayList<>();
     if (permit) {
       work.addAll(BenchSteps.bolts(bow.rig(), done.undone()));
@@ -318,7 +367,7 @@ public final class Judge {
         List.of(
             "Tiller moved the wrong way: tightening a bolt should make that limb's distance"
                 + " smaller."),
-        BenchSteps.pass(work, PERMIT_HOLDER),
+        afterALook(bow, now, evidence, BenchSteps.pass(work, PERMIT_HOLDER)),
         true,
         evidence);
   }

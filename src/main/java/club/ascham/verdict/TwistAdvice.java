@@ -10,6 +10,7 @@ import club.ascham.units.Length;
  * @param low the fewest that may do it, signed; null: no number does
  * @param high the most that may be needed, signed; null: more than a string holds
  * @param room that this string has that way; null: its twists were not counted
+ * @param chance that the aim lies within that room, 0 to 1
  * @param reach whether anything is to be done, and whether this string can do it
  * @param otherLonger how much longer (negative: shorter) another string has to be; null: this one
  *     does it
@@ -23,6 +24,7 @@ public record TwistAdvice(
     Integer low,
     Integer high,
     Integer room,
+    double chance,
     Reach reach,
     Length otherLonger,
     Length expected,

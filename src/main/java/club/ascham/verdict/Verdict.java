@@ -72,6 +72,10 @@ public sealed interface Verdict extends Judgement {
       basis = List.copyOf(basis);
     }
 
+    boolean advises(BenchStep.Key key) {
+      return steps.stream().anyMatch(step -> step.key() == key);
+    }
+
     public Optional<TwistAdvice> twists() {
       return Optional.ofNullable(twistAdvice);
     }

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -80,6 +81,56 @@ class ChangingTest {
         .then()
         .body(containsString("Steady over 3 readings"), containsString("class=\"limit\""));
     assertEquals(0, asked(bow.string(), "STRING_REPLACEMENT"));
+  }
+
+  @Test
+  void aStringThatIsAskedForSinceReadingsChange_takesNoTwists() {
+    Bow bow = bench.ready();
+    check(bow, "216 mm", "190 mm", "186 mm");
+    check(bow, "209 mm", "183 mm", "179 mm");
+    assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"));
+    long low = check(bow, "199 mm", "173 mm", "169 mm");
+    List<String> keys = verdict(low);
+    assertTrue(keys.contains("other-string"), keys.toString());
+    assertEquals("look-along", keys.get(0));
+    assertTrue(!keys.contains("twists"), keys.toString());
+  }
+
+  @Test
+  void afterAMereLook_theNextReadingGoesOnFromThoseBefore() {
+    Bow bow = bench.ready();
+    long far = check(bow, "190 mm", "164 mm", "160 mm");
+    assertEquals("look-along", verdict(far).get(0));
+    given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .contentType("application/json")
+        .body("{}")
+        .post("/api/checks/" + far + "/adjustment")
+        .then()
+        .statusCode(200)
+        .body("id", nullValue());
+    assertEquals(
+        0, rows.number("SELECT count(*) FROM adjustment WHERE rig_id = ?1", bow.rig().value()));
+    long again = check(bow, "190 mm", "164 mm", "160 mm");
+    Visitor.signedInAs("volunteer")
+        .get("/check/" + bow.rig().value() + "/" + again)
+        .then()
+        .body(not(containsString("one reading alone")), containsString("I have looked"));
+  }
+
+  private static List<String> verdict(long check) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("volunteer", "demo-fleet")
+        .get("/api/checks/" + check)
+        .then()
+        .statusCode(200)
+        .extract()
+        .jsonPath()
+        .getList("verdict.steps.key");
   }
 
   @Test

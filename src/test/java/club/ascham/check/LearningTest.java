@@ -100,7 +100,9 @@ class LearningTest {
         .body(
             "verdict.steps.key",
             contains(
+                "look-along",
                 "string-off",
+                "count-twists",
                 "twists",
                 "lock-loosened",
                 "upper-bolt",

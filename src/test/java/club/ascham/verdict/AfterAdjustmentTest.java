@@ -46,6 +46,7 @@ class AfterAdjustmentTest {
     AdjustFirst adjust = adjust(done, reading(220, 186.75, 174.25), true);
     assertEquals(
         List.of(
+            Key.LOOK_ALONG,
             Key.STRING_OFF,
             Key.LOCK_LOOSENED,
             Key.UPPER_BOLT,
@@ -53,9 +54,9 @@ class AfterAdjustmentTest {
             Key.LOCK_TIGHTENED,
             Key.TO_WORKSHOP),
         adjust.steps().stream().map(BenchStep::key).toList());
-    assertEquals(Optional.of(-0.25), adjust.steps().get(2).amount());
-    assertEquals(Optional.of("Only back to where it stood."), adjust.steps().get(2).caution());
-    assertEquals(Optional.of(0.25), adjust.steps().get(3).amount());
+    assertEquals(Optional.of(-0.25), adjust.steps().get(3).amount());
+    assertEquals(Optional.of("Only back to where it stood."), adjust.steps().get(3).caution());
+    assertEquals(Optional.of(0.25), adjust.steps().get(4).amount());
     assertTrue(adjust.forWorkshop());
   }
 
@@ -72,8 +73,8 @@ class AfterAdjustmentTest {
     WorkDone done = new WorkDone(null, UPPER_IN_LOWER_OUT, TILLER_HIGH);
     Reading worse = reading(220, 186.75, 174.25);
     assertTrue(
-        adjust(done, worse, true).steps().get(5).words().contains("before a bolt is turned again"));
-    assertTrue(adjust(done, worse, false).steps().get(1).words().contains("a permit holder puts"));
+        adjust(done, worse, true).steps().get(6).words().contains("before a bolt is turned again"));
+    assertTrue(adjust(done, worse, false).steps().get(2).words().contains("a permit holder puts"));
   }
 
   @Test
@@ -81,7 +82,7 @@ class AfterAdjustmentTest {
     WorkDone done = new WorkDone(null, UPPER_IN_LOWER_OUT, TILLER_HIGH);
     AdjustFirst adjust = adjust(done, reading(220, 186.75, 174.25), false);
     assertFalse(adjust.steps().stream().anyMatch(step -> step.key().turnsBolt()));
-    assertEquals(Key.TO_WORKSHOP, adjust.steps().get(1).key());
+    assertEquals(Key.TO_WORKSHOP, adjust.steps().get(2).key());
   }
 
   @Test
@@ -122,7 +123,8 @@ class AfterAdjustmentTest {
     WorkDone done = new WorkDone(-10, Turns.NONE, reading(224, 182, 178));
     AdjustFirst adjust = adjust(done, reading(226, 182, 178), false);
     assertTrue(adjust.reasons().get(0).startsWith("Brace moved the wrong way"));
-    assertEquals(Key.LOOK_AT_LIMBS, adjust.steps().get(1).key());
+    assertEquals(Key.COUNT_TWISTS, adjust.steps().get(1).key());
+    assertEquals(Key.LOOK_AT_LIMBS, adjust.steps().get(2).key());
   }
 
   @Test

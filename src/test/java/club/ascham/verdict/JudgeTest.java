@@ -327,6 +327,7 @@ class JudgeTest {
     assertEquals(
         List.of(
             Key.STRING_OFF,
+            Key.COUNT_TWISTS,
             Key.TWISTS,
             Key.STRING_ON,
             Key.LOOPS,
@@ -337,10 +338,11 @@ class JudgeTest {
     // 8.6 mm from the set-up figure, 2 to 3 twists a millimetre: the strands of this string are not
     // known, so it is a rule of thumb.
     assertEquals(
-        "Take out about 21 twists (14 or more may be needed; it has room for 30), turning a loop against the way the"
-            + " string is twisted.",
-        adjust.steps().get(1).words());
-    assertEquals(Optional.of(-21.0), adjust.steps().get(1).amount());
+        ("Take out about 21 twists (14 or more may be needed; it has room for 30 and gets there with a chance of about %.0f in 100, else another string), turning a loop against the way the"
+                + " string is twisted.")
+            .formatted(100 * adjust.twists().orElseThrow().chance()),
+        adjust.steps().get(2).words());
+    assertEquals(Optional.of(-21.0), adjust.steps().get(2).amount());
     assertEquals(
         List.of("Brace is 9 in · 229 mm, outside 8 1/2 in · 216 mm to 8 3/4 in · 222 mm."),
         adjust.reasons());
@@ -392,16 +394,16 @@ class JudgeTest {
     OnRecord usual = adjustable();
     OnRecord bow = new OnRecord(Checks.adjustableRig(null, 12), usual.setUp(), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(following(adjustable(), NINE_INCHES, 182, 178)), false);
-    assertEquals(Key.OTHER_STRING, adjust.steps().get(1).key());
+    assertEquals(Key.OTHER_STRING, adjust.steps().get(2).key());
     assertTrue(
         adjust
             .steps()
-            .get(1)
+            .get(2)
             .words()
-            .startsWith("Fit another string: too few twists would be left"));
+            .startsWith("Only then fit another string: too few twists would be left"));
     assertTrue(
-        adjust.steps().get(1).words().contains("made for a 68 in bow, untwisted about 5/16 in"));
-    assertTrue(adjust.steps().get(1).words().contains("longer than this one"));
+        adjust.steps().get(2).words().contains("made for a 68 in bow, untwisted about 5/16 in"));
+    assertTrue(adjust.steps().get(2).words().contains("longer than this one"));
     assertEquals(Reach.LONGER_STRING, adjust.twists().orElseThrow().reach());
   }
 
@@ -428,7 +430,9 @@ class JudgeTest {
     AdjustFirst look = adjust(adjustable(), seen(following(adjustable(), 235, 182, 178)), false);
     assertEquals(
         List.of(
+            Key.LOOK_ALONG,
             Key.STRING_OFF,
+            Key.COUNT_TWISTS,
             Key.LOOK_AT_LIMBS,
             Key.STRING_ON,
             Key.LOOPS,
@@ -470,7 +474,9 @@ class JudgeTest {
             BracePoint.GRIP_THROAT,
             bow.setUp().tillerUpper().plus(Length.ofMm(30)),
             bow.setUp().tillerLower().plus(Length.ofMm(30)));
-    assertTrue(adjust(bow, seen(far), false).steps().get(1).words().contains(words));
+    AdjustFirst look = adjust(bow, seen(far), false);
+    BenchStep seats = look.steps().get(keys(look).indexOf(Key.LOOK_AT_LIMBS));
+    assertTrue(seats.words().contains(words), seats.words());
   }
 
   @Test
@@ -689,9 +695,9 @@ class JudgeTest {
             null,
             false,
             "it is overdue");
-    AdjustFirst adjust = adjust(worn, seen(following(usual, NINE_INCHES, 184.75, 175.25)), true);
-    assertEquals(List.of(Key.STRING_OFF, Key.OTHER_STRING), keys(adjust));
-    assertTrue(adjust.steps().get(1).words().contains("no twists go into this one, it is overdue"));
+    AdjustFirst adjust = adjust(worn, seen(following(usual, 214, 184.75, 175.25)), true);
+    assertEquals(List.of(Key.LOOK_ALONG, Key.STRING_OFF, Key.OTHER_STRING), keys(adjust));
+    assertTrue(adjust.steps().get(2).words().contains("no twists go into this one, it is overdue"));
     assertTrue(adjust.twists().isEmpty());
     assertTrue(adjust.bolts().isEmpty(), "tiller waits for the string");
     assertEquals(2, adjust.reasons().size());
@@ -707,6 +713,7 @@ class JudgeTest {
                 10,
                 14,
                 20,
+                1,
                 Reach.THIS_STRING,
                 null,
                 Length.ofMm(220),

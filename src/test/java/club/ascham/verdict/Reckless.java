@@ -9,7 +9,7 @@ final class Reckless implements Advice {
   @Override
   public TwistAdvice twists(RigSpec rig, Length braceNow, Length aim) {
     return new TwistAdvice(
-        500, 500, 500, 500, TwistAdvice.Reach.THIS_STRING, null, aim, aim, aim, "none", "none");
+        500, 500, 500, 500, 1, TwistAdvice.Reach.THIS_STRING, null, aim, aim, aim, "none", "none");
   }
 
   @Override
