@@ -41,7 +41,7 @@ class StaleFormTest {
     Visitor officer = Visitor.signedInAs("officer");
     officer
         .postWithoutToken(
-            "/me",
+            "/me/password",
             Map.of(
                 "oldPassword", "demo-fleet", "newPassword", "wicket heron", "codesCode", "424242"))
         .then()
