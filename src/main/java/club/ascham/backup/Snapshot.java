@@ -127,7 +127,7 @@ public final class Snapshot {
     String said =
         switch (kind) {
           case DISK_FULL -> "The disk is full. Make room on the server’s disk.";
-          case READ_ONLY, UNREACHABLE -> NO_FOLDER;
+          case READ_ONLY, UNREACHABLE, ANOTHER -> NO_FOLDER;
           case LOCKED -> "Another program holds the club’s file. Find and end it on the server.";
           case DAMAGED ->
               "The club’s file is damaged. Stop the server, start it again, and do as it says.";

@@ -12,7 +12,9 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfo;
@@ -38,9 +40,11 @@ class ClubsFile {
             "A restore ended half-way: run it again, with the same backup. What was there before is"
                 + " in the newest folder set-aside-… of the data folder.");
       }
+      refuseIfMissed(folder);
       return;
     }
     if (isEmpty(file)) {
+      refuseIfMissed(folder);
       return;
     }
     if (!Files.isWritable(file) || !Files.isWritable(folder.path())) {
@@ -53,20 +57,46 @@ class ClubsFile {
     tryWriting(file);
   }
 
+  /** A club whose file is gone is not a new one. */
+  private void refuseIfMissed(DataFolder folder) {
+    List<String> left = new ArrayList<>();
+    if (Files.exists(folder.writeAheadLog())) {
+      left.add("the file's log of writes");
+    }
+    if (Files.exists(folder.secondStepKey())) {
+      left.add("the key of the second steps");
+    }
+    if (!backups.all().isEmpty()) {
+      left.add("backups");
+    }
+    if (!left.isEmpty()) {
+      throw Refusal.because(
+          "The data folder holds "
+              + String.join(" and ", left)
+              + ", but the club's file "
+              + folder.file().toAbsolutePath()
+              + " is gone or empty. Nothing was made in its place. Move it back, with its log, or for"
+              + " a new club choose an empty folder with ASCHAM_DATA_DIR. "
+              + newestBackup());
+    }
+  }
+
   private String wayBack() {
-    String kept = " It was left as it is. ";
-    Optional<Path> newest = backups.newestSound();
-    return kept
-        + newest
-            .map(
-                backup ->
-                    "The newest sound backup: "
-                        + backup.toAbsolutePath()
-                        + " — bring it back with: java -jar quarkus-run.jar restore "
-                        + backup.toAbsolutePath())
-            .orElse(
-                "There is no sound backup in the data folder: look where copies were taken to, and"
-                    + " bring one back with: java -jar quarkus-run.jar restore <file>");
+    return " It was left as it is. " + newestBackup();
+  }
+
+  private String newestBackup() {
+    return backups
+        .newestSound()
+        .map(
+            backup ->
+                "The newest sound backup: "
+                    + backup.toAbsolutePath()
+                    + " — bring it back with: java -jar quarkus-run.jar restore "
+                    + backup.toAbsolutePath())
+        .orElse(
+            "There is no sound backup in the data folder: look where copies were taken to, and"
+                + " bring one back with: java -jar quarkus-run.jar restore <file>");
   }
 
   private static void tryWriting(Path file) {

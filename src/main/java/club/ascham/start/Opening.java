@@ -9,6 +9,7 @@ import club.ascham.store.DataFolder;
 import club.ascham.store.InUse;
 import club.ascham.store.NativeLeftovers;
 import club.ascham.store.OwnerOnly;
+import club.ascham.store.SameFile;
 import club.ascham.store.Scrubbing;
 import club.ascham.story.Watch;
 import club.ascham.upkeep.ClubsDays;
@@ -36,6 +37,7 @@ class Opening {
   private final TellBackup tellBackup;
   private final ClubsDays clubsDays;
   private final Scrubbing scrubbing;
+  private final SameFile sameFile;
   private InUse held;
 
   Opening(
@@ -46,7 +48,8 @@ class Opening {
       Watch watch,
       TellBackup tellBackup,
       ClubsDays clubsDays,
-      Scrubbing scrubbing) {
+      Scrubbing scrubbing,
+      SameFile sameFile) {
     this.settings = settings;
     this.clubsFile = clubsFile;
     this.club = club;
@@ -55,6 +58,7 @@ class Opening {
     this.tellBackup = tellBackup;
     this.clubsDays = clubsDays;
     this.scrubbing = scrubbing;
+    this.sameFile = sameFile;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
@@ -64,6 +68,7 @@ class Opening {
     Optional<Backups.Made> backup = clubsFile.migrate();
     scrubbing.atStart();
     clubsDays.keep();
+    remember(folder.file());
     Optional<ClubRules> known = club.stored();
     if (known.isEmpty()) {
       firstStart.fill();
@@ -83,6 +88,14 @@ class Opening {
       LOG.infof(
           "Demo club: sign in as officer, volunteer or committee; the password of each is %s.",
           FirstStart.DEMO_PASSWORD);
+    }
+  }
+
+  private void remember(Path file) {
+    try {
+      sameFile.is(file);
+    } catch (IOException failure) {
+      throw Refusal.because("The club's file " + file.toAbsolutePath() + " can't be read.");
     }
   }
 

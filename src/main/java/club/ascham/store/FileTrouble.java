@@ -35,6 +35,12 @@ public class FileTrouble extends RuntimeException {
         "The file is damaged",
         "The club’s file is damaged. Nothing was changed. Stop the server, start it again, and do as"
             + " it says: it names the backup to bring back."),
+    ANOTHER(
+        503,
+        "The club’s file is not there",
+        "The club’s file was moved, replaced or cut short under the running server: nothing that is"
+            + " saved now is kept. Stop the server, put the file and its log back (or bring back the"
+            + " newest backup), and start it again."),
     UNREACHABLE(
         503,
         "The file can’t be reached",

@@ -2,6 +2,7 @@ package club.ascham.store;
 
 import club.ascham.Settings;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Optional;
@@ -20,12 +21,14 @@ public class Scrubbing {
 
   private final Path file;
   private final Rows rows;
+  private final SameFile sameFile;
   private volatile boolean asked;
   private volatile String worry;
 
-  Scrubbing(Settings settings, Rows rows) {
+  Scrubbing(Settings settings, Rows rows, SameFile sameFile) {
     this.file = new DataFolder(settings.dataDir()).file();
     this.rows = rows;
+    this.sameFile = sameFile;
   }
 
   /**
@@ -60,8 +63,9 @@ public class Scrubbing {
   private void now() {
     try {
       boolean emptied = Scrub.isOwed(file) ? Scrub.run(file) : Scrub.emptyLog(file);
+      sameFile.scrubbed();
       worry = emptied ? null : LOG_IS_READ;
-    } catch (SQLException | RuntimeException failure) {
+    } catch (SQLException | IOException | RuntimeException failure) {
       LOG.error("the file was not scrubbed; it is tried again", failure);
       worry =
           NOT_SCRUBBED

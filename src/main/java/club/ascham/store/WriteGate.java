@@ -16,9 +16,11 @@ class WriteGate {
   private static final long PATIENCE_SECONDS = 10;
 
   private final Scrubbing scrubbing;
+  private final SameFile sameFile;
 
-  WriteGate(Scrubbing scrubbing) {
+  WriteGate(Scrubbing scrubbing, SameFile sameFile) {
     this.scrubbing = scrubbing;
+    this.sameFile = sameFile;
   }
 
   @AroundInvoke
@@ -27,8 +29,10 @@ class WriteGate {
       throw new GateIsFull();
     }
     try {
+      sameFile.mustBe();
       Object outcome = use.proceed();
       if (GATE.getHoldCount() == 1) {
+        sameFile.mustBe();
         scrubbing.ifAsked();
       }
       return outcome;

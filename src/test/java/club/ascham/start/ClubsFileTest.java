@@ -2,6 +2,7 @@ package club.ascham.start;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -96,6 +97,31 @@ class ClubsFileTest {
   void aNewFolder_isOpened() throws IOException {
     Files.delete(folder.file());
     assertDoesNotThrow(() -> clubsFile("classpath:db/migration").lookAt(folder));
+  }
+
+  @Test
+  void aFileThatIsGone_isNoNewClub_whereAnythingOfItIsLeft() throws IOException {
+    Backups.Made made = (Backups.Made) backups.make();
+    Files.delete(folder.file());
+    String said = refused();
+    assertTrue(said.contains("holds backups, but the club's file"), said);
+    assertTrue(
+        said.endsWith(
+            "restore "
+                + folder.backups().resolve(made.backup().name().fileName()).toAbsolutePath()),
+        said);
+    assertFalse(Files.exists(folder.file()), "nothing was made in its place");
+    Files.createFile(folder.file());
+    assertTrue(refused().contains("is gone or empty"), "cut to nothing, likewise");
+  }
+
+  @Test
+  void aKeyOrALogOfWritesAlone_isWhatIsLeftOfAClub() throws IOException {
+    Files.delete(folder.file());
+    Files.writeString(folder.secondStepKey(), "key");
+    assertTrue(refused().contains("the key of the second steps"));
+    Files.writeString(folder.writeAheadLog(), "log");
+    assertTrue(refused().contains("the file's log of writes and the key of the second steps"));
   }
 
   @Test

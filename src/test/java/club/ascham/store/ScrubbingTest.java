@@ -33,7 +33,10 @@ class ScrubbingTest {
       does.execute("INSERT INTO person VALUES (1, '" + NAME + "')");
     }
     scrubbing =
-        new Scrubbing(new SettingsOf(folder, ZoneId.of("Europe/London")), RowsOf.connection(club));
+        new Scrubbing(
+            new SettingsOf(folder, ZoneId.of("Europe/London")),
+            RowsOf.connection(club),
+            new SameFile());
     scrubbing.atStart();
   }
 

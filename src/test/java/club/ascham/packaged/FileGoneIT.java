@@ -1,0 +1,51 @@
+package club.ascham.packaged;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The club's file is moved away under a running server, and is not there at the next start. */
+class FileGoneIT {
+  @TempDir Path folder;
+
+  private static Caller.Answer enter(Caller officer, String name)
+      throws IOException, InterruptedException {
+    return officer.post(
+        "/api/borrowers",
+        Map.of("name", name, "contact", "someone@example.org", "ageBand", "adult"));
+  }
+
+  @Test
+  void nothingIsAcknowledgedIntoAFileThatIsGone_andNoEmptyClubTakesItsPlace() throws Exception {
+    Path data = folder.resolve("data");
+    Path file = data.resolve("ascham.db");
+    Path away = folder.resolve("away.db");
+    try (PackagedServer server = PackagedServer.demo(data)) {
+      Caller officer = server.as("officer");
+      assertEquals(201, enter(officer, "Saved Before").status());
+
+      Files.move(file, away);
+      Caller.Answer refused = enter(officer, "Saved Into Nothing");
+      assertEquals(503, refused.status(), () -> refused.body().toString());
+      assertTrue(refused.body().toString().contains("moved, replaced or cut short"));
+      assertEquals(503, officer.get("/q/health/ready").status());
+
+      Files.move(away, file);
+      assertEquals(201, enter(officer, "Saved After").status());
+      assertEquals(200, officer.get("/q/health/ready").status());
+      server.stop();
+    }
+    Files.move(file, away);
+    PackagedServer.DidNotStart refused =
+        assertThrows(PackagedServer.DidNotStart.class, () -> PackagedServer.demo(data).close());
+    assertTrue(refused.getMessage().contains("is gone or empty"), refused.getMessage());
+    assertTrue(Files.notExists(file), "nothing was made in its place");
+  }
+}
