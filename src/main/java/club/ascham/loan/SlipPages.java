@@ -10,7 +10,6 @@ import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
-import club.ascham.concern.Weight;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
@@ -27,9 +26,11 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** The borrower's slip: what was lent, what the bow should measure, and how to care for it. */
@@ -86,6 +87,10 @@ class SlipPages {
   record SlipPage(
       LoanSheet loan, Lender club, Handed handed, Asked askBack, List<Bow> bows, List<String> known)
       implements TemplateInstance {}
+
+  /** What only the club can see to, and nobody at home would notice. */
+  private static final Set<Matter> FOR_THE_CLUB =
+      EnumSet.of(Matter.WEIGHING_DUE, Matter.ARROWS_NOT_WEIGHED, Matter.ARROWS_MISSING);
 
   private final Loans loans;
   private final LoanLines lines;
@@ -171,12 +176,13 @@ class SlipPages {
   }
 
   /**
-   * What speaks against what is lent and is no reason to bring it back at once; that its set-up is
-   * not done, although that keeps a bow in. Notes are for the club.
+   * What whoever shoots it should know and is no reason to bring it back at once; that its set-up
+   * is not done, although that keeps a bow in.
    */
   private List<String> known(LoanId loan) {
     return concerns.of(loan).all().stream()
-        .filter(one -> one.weight() == Weight.SPEAKS_AGAINST || one.matter() == Matter.NOT_SET_UP)
+        .filter(one -> !FOR_THE_CLUB.contains(one.matter()))
+        .filter(one -> !one.blocks() || one.matter() == Matter.NOT_SET_UP)
         .map(Concern::said)
         .toList();
   }
