@@ -68,6 +68,8 @@ class WeighedCauseTest {
         .dataSource(url(), "", "")
         .locations("classpath:db/migration")
         .target(target)
+        // The views are those of the newest tables: an older file has none of them yet.
+        .repeatableSqlMigrationPrefix(target.equals("latest") ? "R" : "not-yet")
         .load()
         .migrate();
   }
