@@ -10,6 +10,8 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,11 +28,20 @@ class WeighedCauseTest {
     migrate("030");
     try (Connection connection = DriverManager.getConnection(url());
         Statement statement = connection.createStatement()) {
+      // What keeps the plan of what is due looks into the views, which this file has not yet.
+      String written = "SELECT %s FROM sqlite_master WHERE type = 'trigger' ORDER BY rowid";
+      List<String> triggers = texts(statement, written.formatted("sql"));
+      for (String name : texts(statement, written.formatted("name"))) {
+        statement.execute("DROP TRIGGER \"" + name + "\"");
+      }
       statement.execute(
           "INSERT INTO account (id, name, password_hash, role) VALUES (1, 'a', 'x', 'OFFICER')");
       statement.execute(
           "INSERT INTO item (id, code, kind, registered_on) VALUES (1, 'L01011', 'LIMBS', '2026-01-01')");
       statement.execute(task("CHANGING"));
+      for (String trigger : triggers) {
+        statement.execute(trigger);
+      }
     }
     migrate("latest");
     try (Connection connection = DriverManager.getConnection(url());
@@ -51,6 +62,16 @@ class WeighedCauseTest {
         + " (1, 'LIMB_INSPECTION', '2026-01-01T10:00:00.000Z', 1, 'why', 0, '"
         + cause
         + "')";
+  }
+
+  private static List<String> texts(Statement statement, String sql) throws SQLException {
+    List<String> found = new ArrayList<>();
+    try (ResultSet rows = statement.executeQuery(sql)) {
+      while (rows.next()) {
+        found.add(rows.getString(1));
+      }
+    }
+    return found;
   }
 
   private static String text(Statement statement, String sql) throws SQLException {
