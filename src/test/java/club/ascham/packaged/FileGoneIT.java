@@ -30,6 +30,7 @@ class FileGoneIT {
     try (PackagedServer server = PackagedServer.demo(data)) {
       Caller officer = server.as("officer");
       assertEquals(201, enter(officer, "Saved Before").status());
+      assertEquals(201, officer.post("/api/backups", Map.of()).status());
 
       Files.move(file, away);
       Caller.Answer refused = enter(officer, "Saved Into Nothing");
