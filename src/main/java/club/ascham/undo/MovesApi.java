@@ -31,11 +31,12 @@ import org.jboss.resteasy.reactive.RestQuery;
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class MovesApi {
   private static final int LARGEST_PAGE = 200;
-  private static final int OF_A_BOW = 50;
+  private static final int OF_A_BOW = 10;
 
   /**
    * @param codes what it moved
-   * @param refused why this caller may not undo it now; null: they may
+   * @param refused why this caller may not undo it now; null: they may, or it was not asked of a
+   *     whole page of presses
    */
   record MoveLine(
       long id,
@@ -68,13 +69,14 @@ class MovesApi {
       @RestQuery Long rig,
       @RestQuery @DefaultValue("1") int page,
       @RestQuery @DefaultValue("40") int size) {
+    if (loan == null && rig == null) {
+      return page(Math.max(1, page), Math.max(1, Math.min(LARGEST_PAGE, size))).stream()
+          .map(move -> line(move, null))
+          .toList();
+    }
     List<Move> moves =
-        loan != null
-            ? facts.of(new LoanId(loan))
-            : rig != null
-                ? facts.of(new RigId(rig), OF_A_BOW)
-                : page(Math.max(1, page), Math.max(1, Math.min(LARGEST_PAGE, size)));
-    return moves.stream().map(this::line).toList();
+        loan != null ? facts.of(new LoanId(loan)) : facts.of(new RigId(rig), OF_A_BOW);
+    return moves.stream().map(this::judged).toList();
   }
 
   private List<Move> page(int page, int size) {
@@ -94,12 +96,16 @@ class MovesApi {
     return Response.ok(
             facts
                 .one(id)
-                .map(this::line)
+                .map(this::judged)
                 .orElseThrow(() -> new NoSuchThing("There is no press " + id + " to undo.")))
         .build();
   }
 
-  private MoveLine line(Move move) {
+  private MoveLine judged(Move move) {
+    return line(move, undoMove.refusal(move).orElse(null));
+  }
+
+  private static MoveLine line(Move move, String refused) {
     return new MoveLine(
         move.id(),
         move.kind().word(),
@@ -110,6 +116,6 @@ class MovesApi {
         move.codes(),
         move.undoneAt(),
         move.undoneBy(),
-        undoMove.refusal(move).orElse(null));
+        refused);
   }
 }

@@ -30,12 +30,12 @@ class UndoPages {
   record UndoPage(Move move, List<String> surprises, String refused) implements TemplateInstance {}
 
   private final MoveFacts facts;
-  private final Surprises surprises;
+  private final ToldFirst toldFirst;
   private final UndoMove undoMove;
 
-  UndoPages(MoveFacts facts, Surprises surprises, UndoMove undoMove) {
+  UndoPages(MoveFacts facts, ToldFirst toldFirst, UndoMove undoMove) {
     this.facts = facts;
-    this.surprises = surprises;
+    this.toldFirst = toldFirst;
     this.undoMove = undoMove;
   }
 
@@ -51,7 +51,7 @@ class UndoPages {
   public Response undo(@RestPath long move, MultivaluedMap<String, String> form) {
     Move found = move(move);
     Typed typed = Forms.typed(form);
-    if (!typed.ticked("sure") && !found.isUndone() && !surprises.of(found).isEmpty()) {
+    if (!typed.ticked("sure") && !found.isUndone() && !toldFirst.of(found).isEmpty()) {
       return Go.to(found.page());
     }
     try {
@@ -69,7 +69,7 @@ class UndoPages {
   }
 
   private UndoPage page(Move move, String refused) {
-    return new UndoPage(move, refused == null ? surprises.of(move) : List.of(), refused);
+    return new UndoPage(move, refused == null ? toldFirst.of(move) : List.of(), refused);
   }
 
   private Move move(long id) {

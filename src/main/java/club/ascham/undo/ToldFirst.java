@@ -13,13 +13,13 @@ import java.util.List;
 
 /** What could surprise whoever undoes a press: where there is any, a page says it first. */
 @ApplicationScoped
-class Surprises {
+class ToldFirst {
   private final MoveFacts facts;
   private final Concerns concerns;
   private final Rows rows;
   private final Currency currency;
 
-  Surprises(MoveFacts facts, Concerns concerns, Rows rows, Settings settings) {
+  ToldFirst(MoveFacts facts, Concerns concerns, Rows rows, Settings settings) {
     this.facts = facts;
     this.concerns = concerns;
     this.rows = rows;
