@@ -44,4 +44,8 @@ public interface Settings {
   /** How many requests a second one address may keep up; for a moment it may ask for many more. */
   @WithDefault("50")
   int requestsASecond();
+
+  /** How long a request's body may take to come, beside what its size takes. */
+  @WithDefault("PT60S")
+  Duration bodyWithin();
 }

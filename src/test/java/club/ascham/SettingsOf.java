@@ -40,4 +40,9 @@ public record SettingsOf(Path dataDir, ZoneId zone) implements Settings {
   public int requestsASecond() {
     return 50;
   }
+
+  @Override
+  public Duration bodyWithin() {
+    return Duration.ofSeconds(60);
+  }
 }

@@ -1,5 +1,6 @@
 package club.ascham.bench;
 
+import club.ascham.bow.Gauge;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.form.Typed;
 import club.ascham.mechanics.BoltReckoning;
@@ -174,7 +175,8 @@ class BenchPages {
         "String on, loops seated, the string down the middle of both limbs; then measure brace"
             + " and both tillers again.");
     more.add(
-        "The string has to change by %s in length.".formatted(change(twists.stringChangeMm())));
+        "The string has to change by %s in length."
+            .formatted(Gauge.signed(Length.ofMm(twists.stringChangeMm()))));
     return new Said(
         "%s %d %s"
             .formatted(
@@ -212,13 +214,9 @@ class BenchPages {
                 LengthText.both(now.plus(Length.ofMm(longerMm))), typed.value("bowLengthIn")),
         List.of(
             "Twisted as often as this one, it would differ by %s."
-                .formatted(change(twists.stringChangeMm())),
+                .formatted(Gauge.signed(Length.ofMm(twists.stringChangeMm()))),
             "Then set the bow up again from brace to nocking point."),
         twists.basis());
-  }
-
-  private static String change(double mm) {
-    return (mm > 0 ? "+" : "\u2212") + LengthText.both(Length.ofMm(Math.abs(mm)));
   }
 
   private static String twists(int turns) {

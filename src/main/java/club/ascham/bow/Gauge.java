@@ -94,10 +94,16 @@ public record Gauge(
     return signed ? signed(length) : LengthText.both(length);
   }
 
-  /** A signed quantity, such as tiller, in both units: {@code +3/16 in · +4 mm}. */
+  /**
+   * A signed quantity, such as tiller, in both units: {@code +3/16 in · +4 mm}; what rounds to
+   * nothing in a unit has no sign there.
+   */
   public static String signed(Length length) {
-    String plus = length.units() > 0 ? "+" : "";
-    return plus + LengthText.inches(length) + " · " + plus + mm(length);
+    return plus(length, LengthText.inches(length)) + " · " + plus(length, mm(length));
+  }
+
+  private static String plus(Length length, String shown) {
+    return length.units() > 0 && !shown.startsWith("0 ") ? "+" + shown : shown;
   }
 
   private static String mm(Length length) {

@@ -98,7 +98,8 @@ class ExchangeApi {
   @Operation(
       summary =
           "Import one file, all of it or nothing; which list it is, its first line says. dryRun=true"
-              + " changes nothing.")
+              + " changes nothing.",
+      description = "At most 8,000,000 bytes and 100,000 lines.")
   @RequestBody(
       content =
           @Content(

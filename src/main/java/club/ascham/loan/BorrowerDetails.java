@@ -58,8 +58,13 @@ public record BorrowerDetails(
       typed.fault("contact", "A number or an e-mail address, here or with the guardian’s name.");
       return null;
     }
-    return typed.required(
-        "contact", LONGEST_CONTACT, "One way to reach them: a number or an e-mail address.");
+    String given =
+        typed.required(
+            "contact", LONGEST_CONTACT, "One way to reach them: a number or an e-mail address.");
+    if (given != null && !REACHES.matcher(given).find()) {
+      typed.fault("contact", "Neither a number nor an e-mail address: how are they reached?");
+    }
+    return given;
   }
 
   private static String guardian(Typed typed, AgeBand age) {

@@ -4,6 +4,7 @@ import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.MultiMap;
 import io.vertx.core.http.Cookie;
 import io.vertx.core.http.CookieSameSite;
+import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Singleton;
@@ -39,6 +40,24 @@ class Headers {
           request.next();
         },
         FIRST);
+  }
+
+  /**
+   * What fails before the filters, such as a request without a host. What the server or its router
+   * refuses before that (a line or header too long, an address that can't be decoded, no HTTP at
+   * all) has no body and nothing that a header could guard; the platform gives us no hand in it.
+   */
+  void whatFailsBeforeThat(@Observes Router router) {
+    router
+        .route()
+        .order(Integer.MIN_VALUE)
+        .failureHandler(
+            request -> {
+              if (!request.response().headWritten()) {
+                finish(request);
+              }
+              request.next();
+            });
   }
 
   private static void finish(RoutingContext request) {

@@ -20,11 +20,15 @@ class Limits {
   static final long FILE_BYTES = 8 * 1024 * 1024;
   static final int SECONDS_AT_ONCE = 20;
 
+  /** The slowest that a body may come, beyond the time that any may take (judged). */
+  static final int BYTES_A_SECOND = 50_000;
+
   private static final int AFTER_HEADERS = 900;
   private static final int CALLERS_REMEMBERED = 20_000;
 
   private final Clock clock;
   private final Pace pace;
+  private final Duration bodyWithin;
 
   Limits(Settings settings, Clock clock) {
     this.clock = clock;
@@ -34,6 +38,7 @@ class Limits {
             aSecond * SECONDS_AT_ONCE,
             Duration.ofSeconds(1).dividedBy(aSecond),
             CALLERS_REMEMBERED);
+    this.bodyWithin = settings.bodyWithin();
   }
 
   void everywhere(@Observes Filters filters) {
@@ -64,7 +69,36 @@ class Limits {
     }
     // For a body that does not say beforehand how long it is.
     request.put(VertxHttpRecorder.MAX_REQUEST_SIZE_KEY, atMost);
+    endIfItTrickles(request, atMost);
     request.next();
+  }
+
+  /** A body that never ends would hold a thread for ever, a byte a minute. */
+  private void endIfItTrickles(RoutingContext request, long atMost) {
+    boolean streamed = request.request().getHeader("Transfer-Encoding") != null;
+    long bytes = streamed ? atMost : length(request.request());
+    if (bytes == 0) {
+      return;
+    }
+    Duration within = bodyWithin.plusSeconds(bytes / BYTES_A_SECOND);
+    long timer =
+        request.vertx().setTimer(within.toMillis(), now -> endUnlessAllIsHere(request, within));
+    request.addEndHandler(done -> request.vertx().cancelTimer(timer));
+  }
+
+  private static void endUnlessAllIsHere(RoutingContext request, Duration within) {
+    if (request.request().isEnded()) {
+      return;
+    }
+    if (!request.response().headWritten()) {
+      request.response().putHeader("Connection", "close");
+      refuse(
+          request,
+          408,
+          "Too slow",
+          "Not all of it came within %d s. Nothing was changed.".formatted(within.toSeconds()));
+    }
+    request.request().connection().close();
   }
 
   private static long bytesAtMost(HttpServerRequest request) {

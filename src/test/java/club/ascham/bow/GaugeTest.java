@@ -55,6 +55,19 @@ class GaugeTest {
     assertEquals(97.0, Gauge.of("Brace", BRACE, null, Length.ofMm(299), false).reading());
   }
 
+  @ParameterizedTest(name = "{0} mm is {1}")
+  @CsvSource({
+    "4.8, +3/16 in · +4.8 mm",
+    "-4.8, −3/16 in · −4.8 mm",
+    "0, 0 in · 0 mm",
+    "0.4, 0 in · +0.4 mm",
+    "-0.4, 0 in · −0.4 mm",
+    "0.04, 0 in · 0 mm"
+  })
+  void signed_hasNoSignWhereItRoundsToNothing(double mm, String said) {
+    assertEquals(said, Gauge.signed(Length.ofMm(mm)));
+  }
+
   @Test
   void aSignedFigure_carriesItsSign() {
     Target tiller = new Target(Band.ofMm(0, 6), Band.ofMm(-4, 10), "for the test");

@@ -92,13 +92,13 @@ class BadFilesTest {
 
   @Test
   void aFileTooLarge_saysHowLarge() throws SQLException {
-    assertWhole("at most 4,194,304", new byte[CsvText.MOST_BYTES + 1]);
+    assertWhole("at most 8,000,000", new byte[CsvText.MOST_BYTES + 1]);
   }
 
   @Test
   void tooManyLines_areRefused() throws SQLException {
     String text = BORROWERS + ",A,b,,adult,\n".repeat(CsvText.MOST_LINES + 1);
-    assertWhole("more than 50,000 lines", text.getBytes(StandardCharsets.UTF_8));
+    assertWhole("more than 100,000 lines", text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test

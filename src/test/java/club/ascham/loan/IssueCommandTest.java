@@ -58,6 +58,7 @@ class IssueCommandTest {
   @CsvSource({
     "name,,name",
     "contact,,contact",
+    "contact,k,contact",
     "rig,,rig",
     "rig,seven,rig",
     "termsAccepted,,termsAccepted",

@@ -175,6 +175,7 @@ class IssuePagesTest {
       value = {
         "name||A name, please",
         "contact||One way to reach them",
+        "contact|k|how are they reached",
         "termsAccepted||accepts the terms",
         "briefingGiven||before it was shown",
         "dueWeeks|99|dueWeeks-error",

@@ -431,7 +431,7 @@ class LoanApiTest {
         .body("contact", equalTo("07700 900555"));
     as("officer").body(moved).put("/api/borrowers/" + id).then().statusCode(409);
     as("officer")
-        .body(Map.of("name", "Kit", "contact", "x", "ageBand", "up-to-12"))
+        .body(Map.of("name", "Kit", "contact", "kit@example.org", "ageBand", "up-to-12"))
         .post("/api/borrowers")
         .then()
         .statusCode(422)

@@ -8,18 +8,27 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.Header;
 import io.restassured.response.Response;
+import java.io.IOException;
+import java.net.Socket;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 class HeadersTest {
+  @TestHTTPResource("/")
+  URI home;
+
   @ParameterizedTest
   @CsvSource({
     "/, 302",
@@ -41,6 +50,48 @@ class HeadersTest {
     Response answer = given().redirects().follow(false).get(path);
     assertEquals(status, answer.statusCode());
     guarded(answer);
+  }
+
+  @Test
+  void aRequestWithoutAHost_isAnsweredWithThemToo() throws IOException {
+    String answer = raw("GET / HTTP/1.1\r\nConnection: close\r\n\r\n");
+    assertTrue(answer.startsWith("HTTP/1.1 400"), answer);
+    assertTrue(answer.contains("\r\nContent-Security-Policy: default-src 'none'"), answer);
+    assertTrue(answer.contains("\r\nX-Content-Type-Options: nosniff"), answer);
+  }
+
+  /** Such an answer can't carry them; it has nothing that they would guard. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "GARBAGE",
+        "GET /%zz HTTP/1.1\r\nHost: localhost",
+        "OPTIONS * HTTP/1.1\r\nHost: localhost",
+        "GET /LONG HTTP/1.1\r\nHost: localhost",
+        "GET / HTTP/1.1\r\nHost: localhost\r\nX: LONG"
+      })
+  void whatTheServerRefusesBeforeAnyRoute_hasNoBody(String sent) throws IOException {
+    String answer = raw(sent.replace("LONG", "x".repeat(20_000)) + "\r\n\r\n");
+    assertTrue(answer.matches("(?s)HTTP/1\\.[01] 4\\d\\d .*"), answer);
+    assertTrue(answer.endsWith("content-length: 0\r\n\r\n"), answer);
+  }
+
+  private String raw(String sent) throws IOException {
+    try (Socket socket = new Socket(home.getHost(), home.getPort())) {
+      socket.setSoTimeout(5000);
+      socket.getOutputStream().write(sent.getBytes(StandardCharsets.US_ASCII));
+      StringBuilder answer = new StringBuilder();
+      byte[] some = new byte[8192];
+      // The server does not close each such connection.
+      while (!answer.toString().endsWith("content-length: 0\r\n\r\n")) {
+        int read = socket.getInputStream().read(some);
+        if (read < 0) {
+          break;
+        }
+        answer.append(new String(some, 0, read, StandardCharsets.ISO_8859_1));
+      }
+      return answer.toString();
+    }
   }
 
   @Test

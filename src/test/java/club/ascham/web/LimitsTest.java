@@ -3,11 +3,15 @@ package club.ascham.web;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -15,10 +19,18 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @QuarkusTest
 class LimitsTest {
+  private static final String OFFICER =
+      "Basic "
+          + Base64.getEncoder()
+              .encodeToString("officer:demo-fleet".getBytes(StandardCharsets.UTF_8));
+
   @TestHTTPResource("/")
   URI home;
 
@@ -88,6 +100,45 @@ class LimitsTest {
     assertEquals(431, client.send(longHeader, HttpResponse.BodyHandlers.discarding()).statusCode());
   }
 
+  /** A byte now and then: nothing of the platform's own ends that. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "/sign-in, application/x-www-form-urlencoded",
+    "/api/risers, application/json",
+    "/api/import, text/csv"
+  })
+  void aBodyThatTrickles_isEndedAndChangesNothing(String path, String type) throws Exception {
+    try (Socket socket = new Socket(home.getHost(), home.getPort())) {
+      socket.setSoTimeout(20_000);
+      OutputStream out = socket.getOutputStream();
+      out.write(
+          ("POST %s HTTP/1.1\r\nHost: localhost\r\nContent-Type: %s\r\n"
+                  + "Authorization: %s\r\nContent-Length: 1000\r\n\r\nname=")
+              .formatted(path, type, OFFICER)
+              .getBytes(StandardCharsets.US_ASCII));
+      long begun = System.nanoTime();
+      CompletableFuture<String> answer =
+          CompletableFuture.supplyAsync(
+              () -> {
+                try {
+                  return new String(
+                      socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
+                } catch (IOException failure) {
+                  throw new UncheckedIOException(failure);
+                }
+              });
+      while (!answer.isDone()) {
+        out.write('x');
+        out.flush();
+        Thread.sleep(250);
+      }
+      assertTrue(answer.get().startsWith("HTTP/1.1 408"), answer.get());
+      assertTrue(answer.get().contains("Content-Security-Policy"), answer.get());
+      long seconds = (System.nanoTime() - begun) / 1_000_000_000;
+      assertTrue(seconds >= 4 && seconds < 15, seconds + " s");
+    }
+  }
+
   private int streamed(String path, String type, int bytes)
       throws IOException, InterruptedException {
     String begun = type.equals("application/json") ? "{\"notes\": \"" : "name=";
@@ -95,11 +146,7 @@ class LimitsTest {
     HttpRequest request =
         HttpRequest.newBuilder(home.resolve(path))
             .header("Content-Type", type)
-            .header(
-                "Authorization",
-                "Basic "
-                    + Base64.getEncoder()
-                        .encodeToString("officer:demo-fleet".getBytes(StandardCharsets.UTF_8)))
+            .header("Authorization", OFFICER)
             .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(body)))
             .build();
     return HttpClient.newBuilder()
