@@ -11,8 +11,6 @@ import io.quarkus.test.junit.QuarkusTest;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** The plan as people see it: narrow and wide, by day and by night, on paper, without script. */
 @QuarkusTest
@@ -20,9 +18,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PlanJourneyTest {
   @TestHTTPResource String address;
 
-  @ParameterizedTest
-  @CsvSource({"360, LIGHT", "360, DARK", "1280, LIGHT", "1280, DARK"})
-  void thePlan_isReadable(int width, ColorScheme theme) {
+  @Test
+  void thePlan_isReadable() throws InterruptedException {
+    SideBySide.walk(this::thePlanIsReadable);
+  }
+
+  private void thePlanIsReadable(int width, ColorScheme theme) {
     try (Chromium chromium = new Chromium();
         Person committee =
             Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, true)

@@ -43,8 +43,8 @@ class AcknowledgedSavesIT {
   private int savedUnheard;
 
   @Test
-  void whatWasAcknowledged_isThereAfterEachOfTwelveKills() throws Exception {
-    survives(12);
+  void whatWasAcknowledged_isThereAfterEachOfEightKills() throws Exception {
+    survives(8);
   }
 
   @Test
