@@ -68,6 +68,7 @@ public class SettleStranger {
     switch (back.answer()) {
       case PUT_RIGHT -> {
         tellReport.tell(telling(back, found), about);
+        tellWhereItBelongs(back, about);
         return new Settled.Done(found + ": the right part goes back on before it is measured.");
       }
       case WITHDRAW_BOTH -> {
@@ -95,6 +96,24 @@ public class SettleStranger {
         found + ". The right part goes back on before the bow is measured.",
         part,
         back.card().id());
+  }
+
+  /** Its own bow hears of it too: a part of it is elsewhere, and what is on it now nobody knows. */
+  private void tellWhereItBelongs(StrangerBack back, About about) {
+    Stranger stranger = back.stranger();
+    if (stranger.rig() == null) {
+      return;
+    }
+    tellReport.tell(
+        new Telling(
+            Set.of(Noticed.SOMETHING_ELSE),
+            stranger.code()
+                + " was found on "
+                + back.card().name()
+                + ". Look what is on this bow before anyone strings it.",
+            new PartChoice(stranger.id(), stranger.bareCode(), stranger.kind(), stranger.rig()),
+            stranger.rig()),
+        new About(stranger.rig(), null, about.receipt(), about.toldAt(), about.noticed()));
   }
 
   private Settled correct(StrangerBack back, LoanId loan) {

@@ -62,6 +62,22 @@ public record Stranger(
     return said.append(withdrawn ? ". It is withdrawn." : ".").toString();
   }
 
+  /** Of what is no part of a bow: where it is by the record, and what to do with it. */
+  String asKit() {
+    String what = code() + " is no part of a bow. ";
+    if (holder != null) {
+      return what + "It is on loan to " + holder + ": receive it with that loan.";
+    }
+    if (retiredWhy != null || withdrawn) {
+      return what
+          + (withdrawn
+              ? "It is withdrawn"
+              : "It is retired: " + retiredWhy.toLowerCase(Locale.ROOT))
+          + ": lay it aside, nobody uses it.";
+    }
+    return what + "By the record it is in the store.";
+  }
+
   /** What this bow has by the record where the stranger sits; empty: nothing. */
   Optional<Part> insteadOf(RigCard card) {
     return place()

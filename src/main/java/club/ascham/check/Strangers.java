@@ -39,7 +39,7 @@ public class Strangers {
       return new Found.Wrong(stranger.code() + " is on the list: it belongs to this bow.");
     }
     return stranger.place().isEmpty()
-        ? new Found.Wrong(stranger.belongs(card.id()) + " It is no part of a bow: lay it aside.")
+        ? new Found.Wrong(stranger.asKit())
         : new Found.OnIt(stranger);
   }
 

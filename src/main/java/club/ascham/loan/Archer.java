@@ -23,6 +23,19 @@ import java.util.Optional;
 public record Archer(
     Hand hand, Hand dominantEye, DrawLength draw, AgeBand age, Experience experience) {
 
+  /** As it was said then; empty: a session, or a borrower of whom nothing is kept any more. */
+  static Optional<Archer> of(LoanSheet sheet) {
+    return sheet.drawLength() == null || sheet.ageBand() == null
+        ? Optional.empty()
+        : Optional.of(
+            new Archer(
+                sheet.hand(),
+                null,
+                new DrawLength(sheet.drawLength(), sheet.drawEstimated()),
+                sheet.ageBand(),
+                sheet.experience()));
+  }
+
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
   static Optional<Archer> parse(Typed typed, LengthUnit unit) {
     Hand hand = typed.requiredWord("hand", Hand.class, "Which hand draws the string?");

@@ -45,16 +45,17 @@ class Inspections {
 
   private record Checked(RigId rig, Instant at) {}
 
-  /** The day each lent rig was last checked with measurements. */
+  /** The day each lent rig was last measured, in a check or a finished set-up. */
   Map<RigId, LocalDate> checked(LoanId loan) {
     return rows
         .list(
             Checked.class,
             """
-            SELECT c.rig_id, max(c.happened_at) FROM bow_check c
-             WHERE c.kind = 'CHECK' AND c.rig_id IN (
-               SELECT x.rig_id FROM loan_line x WHERE x.loan_id = ?1 AND x.back_at IS NULL)
-             GROUP BY c.rig_id""",
+            SELECT rig_id, max(at) FROM (
+              SELECT rig_id, happened_at AS at FROM bow_check WHERE kind = 'CHECK'
+              UNION ALL SELECT rig_id, finished_at FROM set_up WHERE finished_at IS NOT NULL)
+             WHERE rig_id IN (SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND back_at IS NULL)
+             GROUP BY rig_id""",
             loan)
         .stream()
         .collect(Collectors.toMap(Checked::rig, one -> time.dayOf(one.at())));

@@ -60,6 +60,7 @@ class LoanApi {
   private final ReportLost reportLost;
   private final Lending lending;
   private final Concerns concerns;
+  private final LentAdvice lentAdvice;
   private final Actor actor;
 
   LoanApi(
@@ -72,6 +73,7 @@ class LoanApi {
       ReportLost reportLost,
       Lending lending,
       Concerns concerns,
+      LentAdvice lentAdvice,
       Actor actor) {
     this.loans = loans;
     this.lines = lines;
@@ -82,6 +84,7 @@ class LoanApi {
     this.reportLost = reportLost;
     this.lending = lending;
     this.concerns = concerns;
+    this.lentAdvice = lentAdvice;
     this.actor = actor;
   }
 
@@ -122,11 +125,13 @@ class LoanApi {
   @Operation(summary = "One loan with its lines")
   public LoanJson.Loan one(@RestPath long id) {
     LoanSheet sheet = sheet(id);
+    List<LoanLine> all = lines.of(sheet.id());
     return LoanJson.Loan.of(
         sheet,
         askBack.of(sheet.id()).map(Asked::things).orElse(List.of()),
-        lines.of(sheet.id()),
+        all,
         concerns.of(sheet.id()),
+        lentAdvice.of(sheet, all),
         concerns.whenLent(sheet.id()),
         actor.seesNames(),
         lending.currency());

@@ -59,6 +59,8 @@ final class LoanJson {
    * @param askBack what of it must not be shot
    * @param recordedAt on a later day than it was issued where it was typed in late
    * @param concerns against what is out, today
+   * @param advice that speaks against a bow that is out, for whoever has it; told to those who see
+   *     names
    * @param concernsWhenIssued against what went out, as it went out, known now
    */
   record Loan(
@@ -89,12 +91,14 @@ final class LoanJson {
       List<ThingJson> askBack,
       List<Item> lines,
       List<ConcernJson> concerns,
+      List<String> advice,
       List<ConcernJson> concernsWhenIssued) {
     static Loan of(
         LoanSheet sheet,
         List<Thing> askBack,
         List<LoanLine> lines,
         Against against,
+        List<String> advice,
         Against whenIssued,
         boolean names,
         Currency currency) {
@@ -128,6 +132,7 @@ final class LoanJson {
           askBack.stream().map(ThingJson::of).toList(),
           lines.stream().map(Item::of).toList(),
           ConcernJson.of(against),
+          names ? advice : List.of(),
           ConcernJson.of(whenIssued));
     }
   }

@@ -128,6 +128,11 @@ public record LoanLine(
     };
   }
 
+  /** Whether it came back, and damaged or fewer than went out. */
+  public boolean isNotWhole() {
+    return outcome == LineOutcome.DAMAGED || isShort();
+  }
+
   private boolean isShort() {
     return missing != null && missing > 0;
   }

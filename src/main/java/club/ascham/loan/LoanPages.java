@@ -104,6 +104,7 @@ class LoanPages {
    * @param arrowsOut whether arrows could be handed back here
    * @param told what was told of what went out with it
    * @param against what is out, today
+   * @param advice that speaks against a bow that is out, for whoever has it
    * @param besides what goes beside the bow and may be exchanged here
    * @param stood against what went out, as it went out
    * @param typedIn the day on which a loan of an earlier day was typed in; null: on its own
@@ -119,6 +120,7 @@ class LoanPages {
       boolean arrowsOut,
       List<Report> told,
       Against against,
+      List<String> advice,
       Against stood,
       LocalDate typedIn,
       List<IssueView.Option> besides,
@@ -145,6 +147,7 @@ class LoanPages {
   private final ReportLost reportLost;
   private final Lending lending;
   private final Concerns concerns;
+  private final LentAdvice lentAdvice;
   private final MayBeUndone mayBeUndone;
   private final ClubTime time;
   private final Actor actor;
@@ -161,6 +164,7 @@ class LoanPages {
       ReportLost reportLost,
       Lending lending,
       Concerns concerns,
+      LentAdvice lentAdvice,
       MayBeUndone mayBeUndone,
       ClubTime time,
       Actor actor,
@@ -175,6 +179,7 @@ class LoanPages {
     this.reportLost = reportLost;
     this.lending = lending;
     this.concerns = concerns;
+    this.lentAdvice = lentAdvice;
     this.mayBeUndone = mayBeUndone;
     this.time = time;
     this.actor = actor;
@@ -308,6 +313,7 @@ class LoanPages {
         out.stream().anyMatch(LoanLine::isArrows),
         reports.of(sheet.id()),
         concerns.of(sheet.id()),
+        lentAdvice.of(sheet, out),
         concerns.whenLent(sheet.id()),
         typedIn(sheet),
         out.stream()

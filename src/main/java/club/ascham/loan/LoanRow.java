@@ -15,6 +15,7 @@ import java.util.List;
  * @param linesOut lines not yet back; none when the loan is closed
  * @param lines all it ever had, what was exchanged counted once
  * @param bodies bare codes of the risers and one-piece bows lent, comma-separated; null: none
+ * @param arrowsMissing that did not come back with the rest
  */
 public record LoanRow(
     LoanId id,
@@ -25,7 +26,8 @@ public record LoanRow(
     LocalDate dueOn,
     int linesOut,
     int lines,
-    String bodies) {
+    String bodies,
+    int arrowsMissing) {
 
   public boolean isOpen() {
     return linesOut > 0;
@@ -33,6 +35,11 @@ public record LoanRow(
 
   public boolean isOverdue(LocalDate today) {
     return isOpen() && dueOn.isBefore(today);
+  }
+
+  /** Of a closed one: what of it came back. */
+  public String back() {
+    return Missing.allBackBut(arrowsMissing);
   }
 
   /** The bows in it as their labels say. */

@@ -19,7 +19,7 @@ public class Loans {
         FROM loan l
         JOIN (SELECT x.loan_id, sum(x.outcome IS NOT 'CHANGED') AS lines, sum(x.back_at IS NULL) AS lines_out,
                      group_concat(CASE WHEN i.kind IN ('RISER', 'BOW') AND x.outcome IS NOT 'CHANGED' THEN i.code END) AS bodies,
-                     group_concat(i.code) AS codes
+                     group_concat(i.code) AS codes, coalesce(sum(x.missing_count), 0) AS missing
                 FROM loan_line x JOIN item i ON i.id = x.item_id
                WHERE ?1 = 1 OR x.loan_id IN (SELECT o.loan_id FROM loan_line o WHERE o.back_at IS NULL)
                GROUP BY x.loan_id) p ON p.loan_id = l.id
@@ -45,7 +45,7 @@ public class Loans {
         LoanRow.class,
         """
         SELECT l.id, l.kind, coalesce(b.name, l.leader), l.borrower_id, l.issued_at, l.due_on,
-               p.lines_out, p.lines, p.bodies
+               p.lines_out, p.lines, p.bodies, p.missing
         """
             + FROM
             + (past

@@ -3,7 +3,6 @@ package club.ascham.loan;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.bow.BracePoint;
-import club.ascham.bow.DrawLength;
 import club.ascham.bow.Newcomer;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.WeightOnFingers;
@@ -26,6 +25,7 @@ import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -69,7 +69,7 @@ class SlipPages {
    * @param weight on these fingers; null: a session, or it can't be reckoned
    * @param brace null: not set up (and {@code others} empty)
    * @param others what the club sets and nobody at home has to measure
-   * @param checked the day it was last checked with measurements; null: never yet
+   * @param checked the day it was last measured, in a check or a set-up; null: never yet
    */
   record Bow(
       String name,
@@ -82,10 +82,17 @@ class SlipPages {
 
   /**
    * @param askBack what of it must not be shot as of this printing; null: nothing
+   * @param advice that speaks against a bow for this archer
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SlipPage(
-      LoanSheet loan, Lender club, Handed handed, Asked askBack, List<Bow> bows, List<String> known)
+      LoanSheet loan,
+      Lender club,
+      Handed handed,
+      Asked askBack,
+      List<Bow> bows,
+      List<String> advice,
+      List<String> known)
       implements TemplateInstance {}
 
   /** What only the club can see to, and nobody at home would notice. */
@@ -131,17 +138,16 @@ class SlipPages {
         lent.stream().map(LoanLine::rig).filter(Objects::nonNull).distinct().toList();
     List<Inspections.Last> inspected = inspections.lastOf(sheet.id());
     Map<RigId, LocalDate> checked = inspections.checked(sheet.id());
-    Archer archer = archer(sheet);
-    List<Bow> bows =
-        specs.of(rigs).values().stream()
-            .map(card -> bow(card, archer, checked, inspected))
-            .toList();
+    Archer archer = Archer.of(sheet).orElse(null);
+    Collection<RigCard> cards = specs.of(rigs).values();
+    List<Bow> bows = cards.stream().map(card -> bow(card, archer, checked, inspected)).toList();
     return new SlipPage(
         sheet,
         lender(),
         handed(sheet, archer, lent),
         askBack.of(sheet.id()).orElse(null),
         bows,
+        archer == null ? List.of() : LentAdvice.against(archer, cards).toList(),
         known(sheet.id()));
   }
 
@@ -151,18 +157,6 @@ class SlipPages {
         rules.reachedAt(),
         rules.termLines(),
         rules.braceMayMove() == null ? null : LengthText.both(rules.braceMayMove()));
-  }
-
-  /** Null: a session, or a borrower of whom nothing is kept any more. */
-  private static Archer archer(LoanSheet sheet) {
-    return sheet.drawLength() == null || sheet.ageBand() == null
-        ? null
-        : new Archer(
-            sheet.hand(),
-            null,
-            new DrawLength(sheet.drawLength(), sheet.drawEstimated()),
-            sheet.ageBand(),
-            sheet.experience());
   }
 
   private Handed handed(LoanSheet sheet, Archer archer, List<LoanLine> lent) {

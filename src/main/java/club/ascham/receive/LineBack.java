@@ -13,6 +13,7 @@ import club.ascham.loan.LoanLine;
  */
 public record LineBack(long line, boolean back, String damage, Integer count) {
   private static final int LONGEST_WORDS = 400;
+  private static final int A_WORD = 3;
 
   /**
    * Reads {@code damage-LINE} (words; what is damaged is here) and {@code count-LINE} (arrows;
@@ -22,6 +23,9 @@ public record LineBack(long line, boolean back, String damage, Integer count) {
    */
   public static LineBack read(Typed typed, LoanLine line, boolean ticked) {
     String damage = typed.optional("damage-" + line.id(), LONGEST_WORDS);
+    if (damage != null && damage.codePoints().filter(Character::isLetter).count() < A_WORD) {
+      typed.fault("damage-" + line.id(), "What is wrong with it? It is withdrawn for that.");
+    }
     boolean back = ticked || damage != null;
     Integer count = null;
     if (line.arrows() != null) {

@@ -2,6 +2,7 @@ package club.ascham.receive;
 
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.loan.Missing;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Money;
@@ -46,6 +47,11 @@ class Receipts {
       Money depositBack,
       Integer damaged,
       int arrowsMissing) {
+    /** Of one that closed the loan: what of it came back. */
+    public String back() {
+      return Missing.allBackBut(arrowsMissing);
+    }
+
     public boolean isClosed() {
       return linesOut == 0;
     }

@@ -10,6 +10,7 @@ import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
+import club.ascham.loan.Missing;
 import club.ascham.people.Actor;
 import club.ascham.report.About;
 import club.ascham.report.PartChoice;
@@ -30,6 +31,7 @@ import java.util.Currency;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -235,13 +237,22 @@ public class ReceiveLoan {
     List<String> said = new ArrayList<>();
     int missing = out.size() - here.size();
     said.add("Received from loan " + loan.value());
-    said.add(closed ? "all back" : missing + (missing == 1 ? " thing" : " things") + " still out");
-    for (LineBack back : here) {
-      String counted = TakeLineBack.countedShort(out.get(back.line()), back);
-      if (!counted.isEmpty()) {
-        said.add(counted);
-      }
-    }
+    List<String> counted =
+        here.stream()
+            .map(back -> TakeLineBack.countedShort(out.get(back.line()), back))
+            .filter(one -> !one.isEmpty())
+            .toList();
+    int arrows =
+        here.stream()
+            .map(back -> out.get(back.line()).shortBy(back.count()))
+            .filter(Objects::nonNull)
+            .mapToInt(n -> n)
+            .sum();
+    said.add(
+        closed
+            ? Missing.allBackBut(arrows)
+            : missing + (missing == 1 ? " thing" : " things") + " still out");
+    said.addAll(counted);
     if (details.stranger() != null) {
       said.add(details.stranger().found());
     }

@@ -60,6 +60,11 @@ class ReturnDesk {
     return besideOut(loan).stream().map(line -> new LineAsked(line, typed)).toList();
   }
 
+  /** What went out beside the bows and came back damaged or fewer. */
+  List<LoanLine> notWhole(LoanId loan) {
+    return lines.of(loan).stream().filter(LoanLine::isNotWhole).toList();
+  }
+
   private List<LoanLine> besideOut(LoanId loan) {
     return lines.of(loan).stream().filter(line -> line.isOut() && line.rig() == null).toList();
   }

@@ -295,6 +295,9 @@ class ReturnSession {
       if (!counted.isEmpty()) {
         said.add(counted + ".");
       }
+      if (each.damage() != null) {
+        said.add(line.code() + " came back damaged and is withdrawn.");
+      }
     }
     String counted = String.join(" ", said);
     story.tell(

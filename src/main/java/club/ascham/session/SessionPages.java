@@ -11,6 +11,7 @@ import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.loan.KitBeside;
+import club.ascham.loan.LoanLine;
 import club.ascham.loan.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -76,6 +77,7 @@ class SessionPages {
       Asked askBack,
       List<Back> rigs,
       List<LineAsked> beside,
+      List<LoanLine> notWhole,
       boolean someOut,
       boolean someBack,
       List<Report> told,
@@ -307,6 +309,7 @@ class SessionPages {
         returnDesk.became(rigs.stream().filter(rig -> !rig.isOut()).toList()).stream()
             .collect(Collectors.toMap(Became::rig, Function.identity()));
     List<LineAsked> beside = returnDesk.beside(id, typed);
+    List<LoanLine> notWhole = returnDesk.notWhole(id);
     return new SessionPage(
         head,
         asked,
@@ -321,8 +324,9 @@ class SessionPages {
                         became.get(rig.rig())))
             .toList(),
         beside,
+        notWhole,
         !beside.isEmpty() || rigs.stream().anyMatch(Sessions.Out::isOut),
-        !became.isEmpty(),
+        !became.isEmpty() || !notWhole.isEmpty(),
         reports.of(id),
         sessions.archersOf(id),
         mayBeUndone.of(id),

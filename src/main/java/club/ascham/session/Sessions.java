@@ -8,6 +8,7 @@ import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.loan.Missing;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.Standing;
@@ -142,7 +143,13 @@ class Sessions {
       LocalDate dueOn,
       int rigs,
       int rigsOut,
-      int besideOut) {
+      int besideOut,
+      int arrowsMissing) {
+    /** Of one that is over: what of it came back. */
+    public String back() {
+      return Missing.allBackBut(arrowsMissing);
+    }
+
     /** What is not back, in a few words; empty: all is. */
     public String out() {
       return Stream.of(
@@ -304,7 +311,8 @@ class Sessions {
         SELECT l.id, l.leader, l.issued_at, l.due_on,
                (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id),
                (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL),
-               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.rig_id IS NULL AND x.back_at IS NULL)
+               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.rig_id IS NULL AND x.back_at IS NULL),
+               (SELECT coalesce(sum(x.missing_count), 0) FROM loan_line x WHERE x.loan_id = l.id)
           FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2\
         """,
         size,

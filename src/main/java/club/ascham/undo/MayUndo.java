@@ -10,10 +10,12 @@ import java.util.Optional;
  * Whether a press may be undone: by whoever pressed until the club's day ends, by an officer for a
  * week (judged), and only while nothing rests on it. What blocks a bow since it came in keeps it in
  * here too; what stood against it while it was out, or was told as it came in, does not, since the
- * bow was out with it before: then it is asked back.
+ * bow was out with it before: then an officer undoes it, and asks it back.
  */
 final class MayUndo {
   static final int OFFICERS_DAYS = 7;
+  private static final String ASK_AN_OFFICER =
+      "Something keeps in what would be out again: an officer may undo it, and asks it back.";
 
   private MayUndo() {}
 
@@ -30,15 +32,16 @@ final class MayUndo {
    *
    * @param resting facts that rest on the press, as sentences, the first to be said first
    * @param blocking what keeps in something that would be out again, and came since
+   * @param keptIn whether anything keeps it in, whenever that came
    */
-  record Since(List<String> resting, List<Concern> blocking) {
-    static final Since NOTHING = new Since(List.of(), List.of());
+  record Since(List<String> resting, List<Concern> blocking, boolean keptIn) {
+    static final Since NOTHING = new Since(List.of(), List.of(), false);
   }
 
   /** Why it may not be undone; empty: it may. */
   static Optional<String> refusal(Press press, boolean officer, LocalDate today, Since since) {
     return byTimeAndHand(press, officer, today)
-        .or(() -> press.kind().sendsOut() ? byWhatBlocks(since.blocking()) : Optional.empty())
+        .or(() -> press.kind().sendsOut() ? byWhatBlocks(since, officer) : Optional.empty())
         .or(() -> since.resting().stream().findFirst());
   }
 
@@ -63,9 +66,10 @@ final class MayUndo {
             + ".");
   }
 
-  private static Optional<String> byWhatBlocks(List<Concern> blocking) {
-    return blocking.stream()
+  private static Optional<String> byWhatBlocks(Since since, boolean officer) {
+    return since.blocking().stream()
         .findFirst()
-        .map(one -> "It would be out again, and since it came in: " + one.said());
+        .map(one -> "It would be out again, and since it came in: " + one.said())
+        .or(() -> since.keptIn() && !officer ? Optional.of(ASK_AN_OFFICER) : Optional.empty());
   }
 }

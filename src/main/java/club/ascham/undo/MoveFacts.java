@@ -93,7 +93,7 @@ class MoveFacts {
             UNION ALL
             SELECT 10, 'TOLD', i.code, NULL FROM part p JOIN report_part t ON t.item_id = p.item_id
               JOIN report r ON r.id = t.report_id JOIN item i ON i.id = p.item_id
-             WHERE r.recorded_at > ?2
+             WHERE r.recorded_at > ?2 AND (r.receipt_id IS NULL OR r.receipt_id NOT IN (SELECT receipt_id FROM took))
             UNION ALL
             SELECT 11, 'ANSWERED', NULL, NULL FROM report r
              WHERE r.answered_at IS NOT NULL AND r.receipt_id IN (SELECT receipt_id FROM took)
@@ -114,7 +114,7 @@ class MoveFacts {
           + """
           SELECT 'WITHDRAWN', w.id FROM withdrawal w JOIN part p ON p.item_id = w.item_id WHERE w.recorded_at > ?2
           UNION SELECT 'REPORTED', r.id FROM report r JOIN report_part t ON t.report_id = r.id JOIN part p ON p.item_id = t.item_id
-           WHERE r.recorded_at > ?2
+           WHERE r.recorded_at > ?2 AND (r.receipt_id IS NULL OR r.receipt_id NOT IN (SELECT receipt_id FROM took))
           UNION SELECT 'INSPECTION_FAILED', n.id FROM upkeep_record n JOIN part p ON p.item_id = n.item_id
            WHERE n.recorded_at > ?2
           UNION SELECT iif(k.cause = 'CHANGING', 'CHANGING', 'ASKED'), k.id FROM upkeep_task k JOIN part p ON p.item_id = k.item_id
@@ -231,20 +231,29 @@ class MoveFacts {
                             one.bareCode() == null ? null : new ItemCode(one.bareCode()).display(),
                             one.loan()))
             .toList();
-    return new MayUndo.Since(resting, move.kind().sendsOut() ? blocking(move) : List.of());
+    return move.kind().sendsOut()
+        ? keptIn(move, resting)
+        : new MayUndo.Since(resting, List.of(), false);
   }
 
-  private List<Concern> blocking(Move move) {
+  private MayUndo.Since keptIn(Move move, List<String> resting) {
     List<ItemId> out =
         lines(move.id()).stream().filter(Line::cameIn).map(Line::item).distinct().toList();
+    List<Concern> blocking =
+        concerns.ofItems(out).values().stream()
+            .flatMap(against -> against.blocking().all().stream())
+            .toList();
     LocalDate day = time.dayOf(move.madeAt());
     Set<Source> since =
         new HashSet<>(rows.list(Source.class, WRITTEN_SINCE, move.id(), move.madeAt()));
-    return concerns.ofItems(out).values().stream()
-        .flatMap(against -> against.blocking().all().stream())
-        .filter(
-            one ->
-                one.since().isAfter(day) || since.contains(new Source(one.matter(), one.source())))
-        .toList();
+    return new MayUndo.Since(
+        resting,
+        blocking.stream()
+            .filter(
+                one ->
+                    one.since().isAfter(day)
+                        || since.contains(new Source(one.matter(), one.source())))
+            .toList(),
+        !blocking.isEmpty());
   }
 }

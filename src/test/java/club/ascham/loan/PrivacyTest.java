@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
+import club.ascham.check.CheckBench;
 import club.ascham.store.DataFolder;
 import club.ascham.store.OpenFile;
 import club.ascham.store.Rows;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.Test;
 class PrivacyTest {
   @Inject Settings settings;
   @Inject Rows rows;
+  @Inject CheckBench bench;
   @Inject KitRoom kitRoom;
   @Inject EraseBorrower eraseBorrower;
   @Inject VerifyRecord verifyRecord;
@@ -106,6 +108,7 @@ class PrivacyTest {
 
   @Test
   void freeTexts_thatNameThem_areShownBeforeThePress_andTheFullNameGoesWithIt() {
+    bench.mayTurnBolts("officer", true);
     long borrower = enter("Tamsin Thornbury");
     String code = rows.texts("SELECT min(code) FROM item WHERE kind = 'STRINGER'").get(0);
     String label = new club.ascham.units.ItemCode(code).display();

@@ -146,7 +146,7 @@ class ReceivePagesTest {
     volunteer
         .get(done.substring(done.indexOf("/receive")))
         .then()
-        .body(containsString("2 arrows missing"));
+        .body(containsString("back but for 2 arrows"));
     assertEquals(held - 2, rows.number("SELECT arrow_count FROM kit_item WHERE id = ?1", set));
     volunteer
         .get("/loans/" + loan)

@@ -48,11 +48,15 @@ class StrangerInHandTest {
         .statusCode(422)
         .body(containsString(bow.string().code() + " is on the list of this loan."));
     String tab =
-        rows.texts("SELECT code FROM item WHERE kind = 'TAB' AND retired_on IS NULL LIMIT 1")
+        rows.texts(
+                "SELECT code FROM item i WHERE kind = 'TAB' AND retired_on IS NULL AND NOT EXISTS"
+                    + " (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL)"
+                    + " AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id"
+                    + " AND w.released_at IS NULL) LIMIT 1")
             .get(0);
     receive(bow, Map.of("stranger", tab))
         .statusCode(422)
-        .body(containsString("It is no part of a bow: lay it aside."));
+        .body(containsString("By the record it is in the store."));
     assertEquals("ON_LOAN", bench.state(bow));
   }
 
@@ -69,6 +73,25 @@ class StrangerInHandTest {
         .then()
         .body(
             containsString(other.string().code() + " is on it instead of " + bow.string().code()));
+  }
+
+  @Test
+  void putRight_isToldOfTheBowItBelongsTo_too() {
+    Bow bow = bench.lent("Pella Orme");
+    Bow other = bench.ready();
+    receive(bow, Map.of("stranger", other.limbs().code(), "strangerAnswer", "put-right"))
+        .statusCode(303);
+    String found = other.limbs().code() + " was found on " + bow.body().code();
+    volunteer.get("/rigs/" + other.rig().value()).then().body(containsString(found));
+    Visitor.signedInAs("officer")
+        .get("/rigs/" + other.rig().value())
+        .then()
+        .body(containsString(found));
+    assertEquals(
+        1,
+        bench.number(
+            "SELECT count(*) FROM report WHERE rig_id = ?1 AND loan_id IS NULL AND answer IS NULL",
+            other.rig()));
   }
 
   @Test

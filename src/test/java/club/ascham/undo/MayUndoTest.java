@@ -69,7 +69,7 @@ class MayUndoTest {
 
   @Test
   void whatBlocksSince_refusesInItsOwnWords_beforeWhatElseRestsOnIt() {
-    Since since = new Since(List.of("The bow was adjusted since."), List.of(WITHDRAWN));
+    Since since = new Since(List.of("The bow was adjusted since."), List.of(WITHDRAWN), true);
     assertEquals(
         Optional.of("It would be out again, and since it came in: L-0001-1 is withdrawn: a crack."),
         MayUndo.refusal(new Press(MoveKind.RECEIPT, DAY, true, false), false, DAY, since));
@@ -77,15 +77,27 @@ class MayUndoTest {
 
   @Test
   void aPutBack_isUndoneWhateverKeepsTheBowIn_sinceItOnlyStaysInMore() {
-    Since since = new Since(List.of(), List.of(WITHDRAWN));
+    Since since = new Since(List.of(), List.of(WITHDRAWN), true);
     assertEquals(
         Optional.empty(),
         MayUndo.refusal(new Press(MoveKind.PUT_BACK, DAY, true, false), false, DAY, since));
   }
 
   @Test
+  void whatKeptItInAsItCameBack_isAnOfficersToUndo() {
+    Since toldWithIt = new Since(List.of(), List.of(), true);
+    Press press = new Press(MoveKind.SESSION_RETURN, DAY, true, false);
+    assertEquals(
+        Optional.of(
+            "Something keeps in what would be out again: an officer may undo it, and asks it back."),
+        MayUndo.refusal(press, false, DAY, toldWithIt));
+    assertEquals(Optional.empty(), MayUndo.refusal(press, true, DAY, toldWithIt));
+  }
+
+  @Test
   void whatRestsOnIt_isSaid() {
-    Since since = new Since(List.of(Resting.LENT.said("R-0001-1", new LoanId(31))), List.of());
+    Since since =
+        new Since(List.of(Resting.LENT.said("R-0001-1", new LoanId(31))), List.of(), false);
     assertEquals(
         Optional.of("R-0001-1 was lent again since, with loan 31."),
         MayUndo.refusal(new Press(MoveKind.RECEIPT, DAY, true, false), false, DAY, since));

@@ -121,29 +121,30 @@ class UndoTest {
     long loan = newestLoan();
     receive(loan, Map.of("signs", List.of("bang"), "part", "not-known")).then().statusCode(201);
     long report = rows.number("SELECT max(id) FROM report WHERE loan_id = ?1", loan);
-    Visitor volunteer = Visitor.signedInAs("volunteer");
+    refusedWith(newestMove(loan), "an officer may undo it");
+    Visitor officer = Visitor.signedInAs("officer");
     String page = "/undo/" + newestMove(loan);
-    volunteer.get("/loans/" + loan);
+    officer.get("/loans/" + loan);
 
-    volunteer
+    officer
         .post(page, Map.of("once-key", "u-" + System.nanoTime()))
         .then()
         .statusCode(303)
         .header("Location", containsString(page));
-    volunteer
+    officer
         .get(page)
         .then()
         .body(containsString("stays told"))
         .body(containsString("ask it back at once"));
-    volunteer
+    officer
         .post(page, Map.of("sure", "yes", "once-key", "v-" + System.nanoTime()))
         .then()
         .statusCode(303);
 
     assertEquals(1, outLinesOf(loan, bow));
     assertEquals(1, rows.number("SELECT answer IS NULL FROM report WHERE id = ?1", report));
-    volunteer.get("/reports/" + report).then().statusCode(200);
-    volunteer.get("/loans/" + loan).then().body(containsString("Ask it back now: do not shoot"));
+    officer.get("/reports/" + report).then().statusCode(200);
+    officer.get("/loans/" + loan).then().body(containsString("Ask it back now: do not shoot"));
     as("officer").get("/api/ask-back").then().body(containsString(bow.body().code()));
     as("officer")
         .body(Map.of("dueOn", time.today().plusDays(20).toString()))
@@ -166,7 +167,8 @@ class UndoTest {
                     Map.of("code", bow.limbs().code(), "back", true, "damage", "a dent"))))
         .then()
         .statusCode(201);
-    undo("volunteer", newestMove(loan)).then().statusCode(200);
+    refusedWith(newestMove(loan), "an officer may undo it");
+    undo("officer", newestMove(loan)).then().statusCode(200);
     assertEquals(1, outLinesOf(loan, bow));
     assertEquals("WITHDRAWN", bench.state(bow));
     as("officer").get("/api/ask-back").then().body(containsString(bow.limbs().code()));
@@ -178,7 +180,8 @@ class UndoTest {
     long loan = newestLoan();
     withdraw(bow.limbs().code()).then().statusCode(201);
     receive(loan, Map.of()).then().statusCode(201);
-    undo("volunteer", newestMove(loan)).then().statusCode(200);
+    refusedWith(newestMove(loan), "an officer may undo it");
+    undo("officer", newestMove(loan)).then().statusCode(200);
     as("officer").get("/api/ask-back").then().body(containsString(bow.limbs().code()));
   }
 
