@@ -128,6 +128,7 @@ class ChangedWhileOutTest {
         .body(containsString("give out a new slip once it is measured"))
         .body(containsString("href=\"" + path + "/set-up\""));
     given().spec(officer()).get("/api/fleet/rows?list=rigs&state=on-loan").then().statusCode(200);
+    officer.get("/loans/" + loan + "/slip").then().body(containsString("Do not shoot it"));
 
     given().spec(officer()).post("/api" + path + "/set-ups").then().statusCode(200);
     given()

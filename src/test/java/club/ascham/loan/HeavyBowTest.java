@@ -108,10 +108,22 @@ class HeavyBowTest {
     noName.put("overrideCoach", "?");
     issue(noName).statusCode(422).body("errors.field", hasItem("overrideCoach"));
     assertEquals(0, out(rig));
-    issue(agreed(body(rig)))
-        .statusCode(201)
-        .body("overrideWhy", equalTo(WHY))
-        .body("overrideCoach", equalTo(COACH));
+    int loan =
+        issue(agreed(body(rig)))
+            .statusCode(201)
+            .body("overrideWhy", equalTo(WHY))
+            .body("overrideCoach", equalTo(COACH))
+            .body("advice", hasItem(containsString("14 lb is the most at the start of a course")))
+            .extract()
+            .path("id");
+    Visitor officer = Visitor.signedInAs("officer");
+    for (String page : List.of("/loans/" + loan, "/loans/" + loan + "/slip")) {
+      officer
+          .get(page)
+          .then()
+          .body(containsString("Advice speaks against this bow for this archer."))
+          .body(containsString("14 lb is the most at the start of a course"));
+    }
   }
 
   @Test

@@ -43,6 +43,12 @@ class ReceiptDetailsTest {
   }
 
   @Test
+  void aLetter_isNoDamageToWithdrawFor() {
+    read(typed.with("damage-2", "x"));
+    assertNotNull(typed.faultAt("damage-2"));
+  }
+
+  @Test
   void nothingTicked_isNothingToReceive() {
     read(typed);
     assertNotNull(typed.faultAt("lines"));

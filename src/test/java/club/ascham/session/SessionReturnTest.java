@@ -94,6 +94,9 @@ class SessionReturnTest {
     back(session, Map.of("out-line-" + line, "on"))
         .statusCode(422)
         .body(containsString("there is nothing to save"));
+    back(session, Map.of("damage-" + line, "x"))
+        .statusCode(422)
+        .body(containsString("What is wrong with it?"));
     back(session, Map.of("damage-" + line, "two nocks are split")).statusCode(303);
     assertEquals(
         1,
@@ -101,6 +104,11 @@ class SessionReturnTest {
             "SELECT count(*) FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL"
                 + " AND why = 'Came back damaged: two nocks are split'",
             set.id()));
+    volunteer
+        .get("/sessions/" + session)
+        .then()
+        .body(containsString("back, but not whole"))
+        .body(containsString("back, damaged"));
   }
 
   @Test
