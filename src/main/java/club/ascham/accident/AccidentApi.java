@@ -1,6 +1,8 @@
 package club.ascham.accident;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AccidentId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
@@ -8,7 +10,7 @@ import club.ascham.people.Role;
 import club.ascham.story.SealedEntries;
 import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
-import club.ascham.web.Problem;
+import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -17,7 +19,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.time.Instant;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -54,6 +55,7 @@ class AccidentApi {
   private final SealedEntries sealed;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   AccidentApi(
       Accidents accidents,
@@ -63,7 +65,8 @@ class AccidentApi {
       EndKeeping endKeeping,
       SealedEntries sealed,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.accidents = accidents;
     this.histories = histories;
     this.inHand = inHand;
@@ -72,6 +75,7 @@ class AccidentApi {
     this.sealed = sealed;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -122,19 +126,19 @@ class AccidentApi {
                               + " forearm.\"}")))
   public Response tell(AccidentBody body) {
     Typed typed = Typed.of(body);
+    return presses
+        .body(body, typed, AccidentId::new)
+        .at(accident -> "/api/accidents/" + accident.value())
+        .json(201, () -> told(typed), accident -> one(accident.value()));
+  }
+
+  private Outcome<AccidentId> told(Typed typed) {
     Optional<AccidentDetails> details = AccidentDetails.parse(typed, time);
     Optional<InHand.Subject> subject =
         subject(typed, details.map(AccidentDetails::happened).orElse(time.now()));
-    if (details.isEmpty() || subject.isEmpty() || !typed.sound()) {
-      return Problem.of(typed);
-    }
-    TellAccident.Outcome outcome =
-        tellAccident.tell(subject.get(), details.get(), typed.value("onceKey"));
-    if (outcome instanceof TellAccident.Outcome.Told told) {
-      return Response.created(URI.create("/api" + told.page())).entity(one(told.id())).build();
-    }
-    typed.fault("happenedTime", TellAccident.NOTHING);
-    return Problem.of(typed);
+    return details.isPresent() && subject.isPresent() && typed.sound()
+        ? tellAccident.tell(subject.get(), details.get())
+        : Outcome.unread();
   }
 
   private Optional<InHand.Subject> subject(Typed typed, Instant at) {
@@ -171,12 +175,14 @@ class AccidentApi {
   public Response end(@RestPath long id, EndBody body) {
     Typed typed = Typed.of(body);
     head(id);
-    String why = typed.reason("why", LONGEST_WHY, EndKeeping.WHY);
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    return endKeeping.end(id, why, typed.value("onceKey"))
-        ? Response.ok(one(id)).build()
-        : Problem.response(409, "Ended already", EndKeeping.ENDED);
+    return presses
+        .body(body, typed, AccidentId::new)
+        .json(
+            200,
+            () -> {
+              String why = typed.reason("why", LONGEST_WHY, EndKeeping.WHY);
+              return typed.sound() ? endKeeping.end(id, why) : Outcome.unread();
+            },
+            accident -> one(id));
   }
 }

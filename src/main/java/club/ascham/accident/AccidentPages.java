@@ -1,6 +1,8 @@
 package club.ascham.accident;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AccidentId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
@@ -9,8 +11,9 @@ import club.ascham.story.Seal;
 import club.ascham.story.SealedEntries;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Press;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -75,6 +78,7 @@ class AccidentPages {
   private final SealedEntries sealed;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   AccidentPages(
       Accidents accidents,
@@ -84,7 +88,8 @@ class AccidentPages {
       EndKeeping endKeeping,
       SealedEntries sealed,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.accidents = accidents;
     this.histories = histories;
     this.inHand = inHand;
@@ -93,6 +98,7 @@ class AccidentPages {
     this.sealed = sealed;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -116,22 +122,28 @@ class AccidentPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response tell(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
+    return press(typed).page(() -> told(typed), () -> tellPage(typed, happened(typed)));
+  }
+
+  private Press<AccidentId> press(Typed typed) {
+    return presses.form(typed, AccidentId::new, accident -> "/accidents/" + accident.value());
+  }
+
+  private Outcome<AccidentId> told(Typed typed) {
     Optional<AccidentDetails> details = AccidentDetails.parse(typed, time);
-    Instant at = details.map(AccidentDetails::happened).orElse(time.now());
-    InHand.Subject subject = subject(typed, at);
+    InHand.Subject subject =
+        subject(typed, details.map(AccidentDetails::happened).orElse(time.now()));
     if (subject.session() && subject.rig() == null) {
       typed.fault("rig", TellAccident.WHICH_BOW);
     }
-    if (!typed.sound()) {
-      return Go.again(tellPage(typed, at));
-    }
-    TellAccident.Outcome outcome =
-        tellAccident.tell(subject, details.orElseThrow(), typed.value("once-key"));
-    if (outcome instanceof TellAccident.Outcome.Told told) {
-      return Go.to(told.page(), told.said());
-    }
-    typed.fault("happenedTime", TellAccident.NOTHING);
-    return Go.again(tellPage(typed, at));
+    return typed.sound() ? tellAccident.tell(subject, details.orElseThrow()) : Outcome.unread();
+  }
+
+  /** The moment that was typed; now, where none can be read. */
+  private Instant happened(Typed typed) {
+    return AccidentDetails.parse(Typed.of(typed.all()), time)
+        .map(AccidentDetails::happened)
+        .orElse(time.now());
   }
 
   private TellPage tellPage(Typed typed, Instant at) {
@@ -168,11 +180,13 @@ class AccidentPages {
   public Response end(@RestPath long id, MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
     head(id);
-    String why = typed.reason("why", LONGEST_WHY, EndKeeping.WHY);
-    if (typed.sound() && !endKeeping.end(id, why, typed.value("once-key"))) {
-      typed.fault("why", EndKeeping.ENDED);
-    }
-    return typed.sound() ? Go.to("/accidents/" + id, EndKeeping.SAID) : Go.again(page(id, typed));
+    return press(typed)
+        .page(
+            () -> {
+              String why = typed.reason("why", LONGEST_WHY, EndKeeping.WHY);
+              return typed.sound() ? endKeeping.end(id, why) : Outcome.unread();
+            },
+            () -> page(id, typed));
   }
 
   private Accidents.Head head(long id) {

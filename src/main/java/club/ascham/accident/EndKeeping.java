@@ -1,9 +1,11 @@
 package club.ascham.accident;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.AccidentId;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -25,14 +27,12 @@ class EndKeeping {
 
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  EndKeeping(Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  EndKeeping(Rows rows, Story story, Actor actor, ClubTime time) {
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
@@ -41,12 +41,8 @@ class EndKeeping {
 
   private record Kept(ItemId item) {}
 
-  /** Answers whether it was kept until now. */
   @Writes
-  boolean end(long accident, String why, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return true;
-    }
+  Outcome<AccidentId> end(long accident, String why) {
     Instant now = time.now();
     boolean ended =
         rows.change(
@@ -78,8 +74,9 @@ class EndKeeping {
               about.loan(),
               items,
               List.of()));
-      pressed.leads(formKey, "/accidents/" + accident);
     }
-    return ended;
+    return ended
+        ? Outcome.done(new AccidentId(accident), SAID)
+        : Outcome.refused(Refusal.now("Ended already", "why", ENDED));
   }
 }

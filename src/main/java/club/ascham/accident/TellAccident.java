@@ -1,9 +1,10 @@
 package club.ascham.accident;
 
+import club.ascham.form.Outcome;
+import club.ascham.id.AccidentId;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -16,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * Withdraws all that was in somebody's hands when it happened, wherever it is now, and keeps it as
@@ -24,7 +24,6 @@ import java.util.Optional;
  */
 @ApplicationScoped
 class TellAccident {
-  private static final String PAGE = "/accidents/";
   static final String WHICH_BOW = "Several people have bows of a session in hand: say which bow.";
   static final String NOTHING =
       "The record knows of nothing that was in hand then: look at day and time.";
@@ -33,7 +32,6 @@ class TellAccident {
   private final InHand inHand;
   private final WithdrawItem withdrawItem;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -42,49 +40,21 @@ class TellAccident {
       InHand inHand,
       WithdrawItem withdrawItem,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.rows = rows;
     this.inHand = inHand;
     this.withdrawItem = withdrawItem;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** How telling it ended. */
-  sealed interface Outcome {
-    /**
-     * @param kept how many things are kept as they are
-     */
-    record Told(long id, int kept) implements Outcome {
-      String page() {
-        return PAGE + id;
-      }
-
-      String said() {
-        return (kept == 1 ? "One thing is" : kept + " things are")
-            + " withdrawn and kept as "
-            + (kept == 1 ? "it is." : "they are.");
-      }
-    }
-
-    /** Nothing was changed. */
-    record NothingInHand() implements Outcome {}
-  }
-
   @Writes
-  Outcome tell(InHand.Subject subject, AccidentDetails details, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      long told = Long.parseLong(before.get().substring(PAGE.length()));
-      return new Outcome.Told(told, kept(told));
-    }
+  Outcome<AccidentId> tell(InHand.Subject subject, AccidentDetails details) {
     List<Held> held = inHand.of(subject, details.happened());
     if (held.isEmpty()) {
-      return new Outcome.NothingInHand();
+      return Outcome.refused("happenedTime", NOTHING);
     }
     Instant now = time.now();
     long id = 1 + rows.number("SELECT coalesce(max(id), 0) FROM accident");
@@ -107,23 +77,18 @@ class TellAccident {
             subject.loan(),
             held.stream().map(Held::item).toList(),
             rigs(subject, held)));
-    pressed.leads(formKey, PAGE + id);
-    return new Outcome.Told(id, withdrawals.size());
+    return Outcome.done(new AccidentId(id), said(withdrawals.size()));
   }
 
-  private int kept(long accident) {
-    return (int)
-        rows.number(
-            "SELECT count(withdrawal_id) FROM accident_item WHERE accident_id = ?1", accident);
+  private static String said(int kept) {
+    return (kept == 1 ? "One thing is" : kept + " things are")
+        + " withdrawn and kept as "
+        + (kept == 1 ? "it is." : "they are.");
   }
 
   /** The withdrawal that it is kept by: a new one, or the one that stands already. */
   private Long withdrawn(Held thing, String why, Instant now) {
-    WithdrawItem.Outcome outcome =
-        withdrawItem.withdraw(thing.item(), new Reason(why, null, null), now, null);
-    return outcome instanceof WithdrawItem.Outcome.Withdrawn withdrawn
-        ? withdrawn.id()
-        : ((WithdrawItem.Outcome.AlreadyOut) outcome).id();
+    return withdrawItem.standing(thing.item(), new Reason(why, null, null), now).value();
   }
 
   private void keep(long id, InHand.Subject subject, AccidentDetails details, Instant now) {

@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.form.Refusal;
 import club.ascham.report.About;
 import club.ascham.report.AnswerReport;
 import club.ascham.report.Answering;
@@ -37,10 +38,10 @@ class AnswersAtCheck {
    *
    * @param open the reports that nobody has answered as it is saved
    */
-  Optional<CheckOutcome.Refused> refusal(CheckEntry entry, List<Report> open) {
+  Optional<Refusal> refusal(CheckEntry entry, List<Report> open) {
     if (entry.notKept() != null) {
       return Optional.of(
-          new CheckOutcome.Refused(
+          new Refusal(
               "check",
               "Someone answered a moment ago what was told; your answer is not kept, "
                   + entry.notKept()
@@ -56,17 +57,16 @@ class AnswersAtCheck {
       if (report.isEmpty()) {
         return refused(key, "Someone has answered this meanwhile.");
       }
-      Optional<AnswerReport.Outcome.Refused> refusal =
-          answerReport.refusal(report.get(), each.getValue().answer());
+      Optional<Refusal> refusal = answerReport.refusal(report.get(), each.getValue().answer());
       if (refusal.isPresent()) {
-        return refused(key, refusal.get().message());
+        return refused(key, refusal.get().words());
       }
     }
     return Optional.empty();
   }
 
-  private static Optional<CheckOutcome.Refused> refused(String key, String message) {
-    return Optional.of(new CheckOutcome.Refused(Answering.Fields.of(key).answer(), message));
+  private static Optional<Refusal> refused(String key, String message) {
+    return Optional.of(new Refusal(Answering.Fields.of(key).answer(), message));
   }
 
   void keep(RigCard card, CheckEntry entry, StillOpen told, long check, Instant happened) {
@@ -78,7 +78,7 @@ class AnswersAtCheck {
               new About(card.id(), null, null, About.ToldAt.CHECK, happened));
       Answering answer = entry.answers().get(CheckEntry.TOLD_NOW);
       if (answer != null) {
-        answerReport.answer(report, answer, looked, null);
+        answerReport.answer(report, answer, looked);
       }
     }
     entry
@@ -86,7 +86,7 @@ class AnswersAtCheck {
         .forEach(
             (key, answer) -> {
               if (!key.equals(CheckEntry.TOLD_NOW)) {
-                answerReport.answer(Long.parseLong(key), answer, looked, null);
+                answerReport.answer(Long.parseLong(key), answer, looked);
               }
             });
   }

@@ -3,23 +3,26 @@ package club.ascham.check;
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.Target;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.CheckId;
+import club.ascham.id.Made;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.rig.AdviceOverridden;
 import club.ascham.rig.CorrectParts;
-import club.ascham.rig.Outcome;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
-import club.ascham.store.DatabaseRefusal;
 import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.Plausible;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -55,30 +58,36 @@ class CheckPages {
 
   private final CheckDesk desk;
   private final Queue queue;
-  private final SaveCheck saveCheck;
+  private final RecordCheck recordCheck;
+  private final AfterCheck afterCheck;
   private final Strangers strangers;
   private final CorrectParts correctParts;
   private final Trends trends;
   private final Judges judges;
   private final Actor actor;
+  private final Presses presses;
 
   CheckPages(
       CheckDesk desk,
       Queue queue,
-      SaveCheck saveCheck,
+      RecordCheck recordCheck,
+      AfterCheck afterCheck,
       Strangers strangers,
       CorrectParts correctParts,
       Trends trends,
       Judges judges,
-      Actor actor) {
+      Actor actor,
+      Presses presses) {
     this.desk = desk;
     this.queue = queue;
-    this.saveCheck = saveCheck;
+    this.recordCheck = recordCheck;
+    this.afterCheck = afterCheck;
     this.strangers = strangers;
     this.correctParts = correctParts;
     this.trends = trends;
     this.judges = judges;
     this.actor = actor;
+    this.presses = presses;
   }
 
   static String page(RigId rig) {
@@ -160,78 +169,69 @@ class CheckPages {
     Typed typed = Forms.typed(form, "parts", "signs");
     String answer = typed.value("strangerAnswer");
     boolean exchanged = answer.equals(Words.of(StrangerAnswer.EXCHANGED));
-    if (exchanged || answer.equals(Words.of(StrangerAnswer.CORRECT_RECORD))) {
-      return correct(card, typed, exchanged);
-    }
+    boolean corrects = exchanged || answer.equals(Words.of(StrangerAnswer.CORRECT_RECORD));
+    return presses
+        .<Made>formOf(
+            typed,
+            (kind, id) -> kind.equals("check") ? new CheckId(id) : new RigId(id),
+            made ->
+                made instanceof CheckId
+                    ? verdictPage(card.id(), made.value())
+                    : "/rigs/" + made.value())
+        .whole(corrects ? "strangerAnswer" : null)
+        .page(
+            () ->
+                corrects
+                    ? Outcome.of(correct(card, typed, exchanged))
+                    : Outcome.of(checked(card, typed)),
+            done -> {
+              if (done.made() instanceof CheckId check) {
+                afterCheck.look(check);
+                return Go.to(verdictPage(card.id(), check.value()));
+              }
+              return Go.to("/rigs/" + done.made().value(), done.said());
+            },
+            () -> again(card, typed));
+  }
+
+  private Outcome<CheckId> checked(RigCard card, Typed typed) {
     CheckEntry entry = desk.read(card, typed);
-    if (!typed.sound()) {
-      return again(card, typed, entry.stranger());
-    }
-    CheckOutcome outcome = saveCheck.save(card, entry, typed.value("once-key"));
-    if (outcome instanceof CheckOutcome.Judged judged) {
-      return Go.to(verdictPage(card.id(), judged.check()));
-    }
-    if (outcome instanceof CheckOutcome.PressedBefore before) {
-      return Go.to(before.page());
-    }
-    if (outcome instanceof CheckOutcome.Asked asked) {
-      asked.tell(typed);
-    } else if (outcome instanceof CheckOutcome.Refused refused) {
-      typed.fault(refused.field().isEmpty() ? "check" : refused.field(), refused.message());
-    } else {
-      typed.fault("strangerAnswer", ((CheckOutcome.StrangerFound) outcome).question());
-    }
-    return again(card, typed, entry.stranger());
+    return typed.sound() ? recordCheck.record(card.id(), entry) : Outcome.unread();
   }
 
   /** What was found is true: there is no check until the bow is set up as it now is. */
-  private Response correct(RigCard card, Typed typed, boolean exchanged) {
+  private Outcome<RigId> correct(RigCard card, Typed typed, boolean exchanged) {
     ItemCode code = typed.code("stranger");
     if (code == null) {
       typed.fault("stranger", "The code that is on it, please.");
-      return again(card, typed, null);
+      return Outcome.unread();
     }
     AgainstAdvice given = AdviceOverridden.parse(typed);
     if (!typed.sound()) {
-      return again(card, typed, code);
+      return Outcome.unread();
     }
-    try {
-      Outcome outcome =
-          correctParts.correct(
-              card.id(), code, exchanged, typed.version(), given, typed.value("once-key"));
-      if (outcome instanceof Outcome.Done done) {
-        return Go.to("/rigs/" + card.id().value(), done.said());
-      }
-      if (outcome instanceof Outcome.PressedBefore before) {
-        return Go.to(before.page());
-      }
-      if (outcome instanceof Outcome.Refused refused) {
-        // Why a bow that is out stays so has answers of its own; all else is about this one.
-        refused
-            .refusals()
-            .forEach(
-                one ->
-                    typed.fault(
-                        AgainstAdvice.isAnswer(one.field()) ? one.field() : "strangerAnswer",
-                        one.message()));
-      } else {
-        typed.fault("strangerAnswer", RecordCheck.PARTS_CHANGED);
-      }
-    } catch (DatabaseRefusal refusal) {
-      typed.fault("strangerAnswer", refusal.getMessage());
-    }
-    return again(card, typed, code);
+    Outcome<RigId> outcome =
+        correctParts.correct(card.id(), code, exchanged, typed.version(), given);
+    // Why a bow that is out stays so has answers of its own; all else is about this one.
+    return outcome instanceof Outcome.Refused<RigId> refused
+        ? Outcome.refused(
+            refused.why().stream()
+                .map(
+                    one ->
+                        new Refusal(
+                            AgainstAdvice.isAnswer(one.field()) ? one.field() : "strangerAnswer",
+                            one.words()))
+                .toList())
+        : outcome;
   }
 
-  /**
-   * @param code what is on it and not on its list; null: nothing
-   */
-  private Response again(RigCard card, Typed typed, ItemCode code) {
+  private CheckPage again(RigCard card, Typed typed) {
+    ItemCode code = Typed.of(typed.all()).code("stranger");
     Stranger stranger =
         code != null && strangers.on(card, code) instanceof Strangers.Found.OnIt found
             ? found.stranger()
             : null;
-    return Go.again(new CheckPage(desk.view(card, typed, stranger), typed));
+    return new CheckPage(desk.view(card, typed, stranger), typed);
   }
 
   /** What the script shows under a reading once it is typed. */

@@ -9,14 +9,19 @@ import club.ascham.check.CheckShapes.Page;
 import club.ascham.check.CheckShapes.PutBackShape;
 import club.ascham.check.CheckShapes.ReleaseBody;
 import club.ascham.concern.ConcernJson;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AdjustmentId;
+import club.ascham.id.CheckId;
+import club.ascham.id.Made;
+import club.ascham.id.MoveId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
-import club.ascham.web.Problem;
+import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -26,7 +31,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -46,27 +50,33 @@ class ChecksApi {
 
   private final Checks checks;
   private final CheckDesk desk;
-  private final SaveCheck saveCheck;
+  private final RecordCheck recordCheck;
+  private final AfterCheck afterCheck;
   private final RecordAdjustment recordAdjustment;
   private final PutBack putBack;
   private final Strangers strangers;
   private final RigSpecs specs;
+  private final Presses presses;
 
   ChecksApi(
       Checks checks,
       CheckDesk desk,
-      SaveCheck saveCheck,
+      RecordCheck recordCheck,
+      AfterCheck afterCheck,
       RecordAdjustment recordAdjustment,
       PutBack putBack,
       Strangers strangers,
-      RigSpecs specs) {
+      RigSpecs specs,
+      Presses presses) {
     this.checks = checks;
     this.desk = desk;
-    this.saveCheck = saveCheck;
+    this.recordCheck = recordCheck;
+    this.afterCheck = afterCheck;
     this.recordAdjustment = recordAdjustment;
     this.putBack = putBack;
     this.strangers = strangers;
     this.specs = specs;
+    this.presses = presses;
   }
 
   @GET
@@ -131,37 +141,20 @@ class ChecksApi {
               }))
   public Response check(CheckBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();
-    Optional<RigCard> card = rig(typed);
-    if (card.isEmpty()) {
-      return Problem.of(typed);
-    }
-    CheckEntry entry = desk.read(card.get(), typed);
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    CheckOutcome outcome = saveCheck.save(card.get(), entry, body.onceKey());
-    if (outcome instanceof CheckOutcome.Judged judged) {
-      return created(judged.check());
-    }
-    if (outcome instanceof CheckOutcome.PressedBefore before) {
-      return created(Long.parseLong(before.page().substring(before.page().lastIndexOf('/') + 1)));
-    }
-    if (outcome instanceof CheckOutcome.Asked asked) {
-      asked.tell(typed);
-    } else if (outcome instanceof CheckOutcome.StrangerFound found) {
-      typed.fault("strangerAnswer", found.question());
-    } else {
-      CheckOutcome.Refused refused = (CheckOutcome.Refused) outcome;
-      if (refused.field().isEmpty()) {
-        return Problem.response(409, "Not possible now", refused.message());
-      }
-      typed.fault(refused.field(), refused.message());
-    }
-    return Problem.of(typed);
+    return presses
+        .body(body, typed, CheckId::new)
+        .at(check -> "/api/checks/" + check.value())
+        .json(
+            () -> rig(typed).map(card -> checked(card, typed)).orElseGet(Outcome::unread),
+            done -> {
+              afterCheck.look(done.made());
+              return Response.status(201).entity(one(done.made().value()));
+            });
   }
 
-  private Response created(long id) {
-    return Response.created(URI.create("/api/checks/" + id)).entity(one(id)).build();
+  private Outcome<CheckId> checked(RigCard card, Typed typed) {
+    CheckEntry entry = desk.read(card, typed);
+    return typed.sound() ? recordCheck.record(card.id(), entry) : Outcome.unread();
   }
 
   /** The rig named by its number or by the code of any part; empty: the fault is at the field. */
@@ -190,16 +183,14 @@ class ChecksApi {
   @Operation(summary = "Put the bow back into use after a check that found it fit")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "put back", value = "{}")))
   public Response release(@RestPath long id, ReleaseBody body) {
-    PutBack.Outcome outcome = putBack.putBack(id, body == null ? null : body.onceKey());
-    if (outcome instanceof PutBack.Outcome.Refused refused) {
-      return Problem.response(409, "Not put back", refused.message());
-    }
-    if (outcome instanceof PutBack.Outcome.Back back) {
-      return Response.ok(
-              new PutBackShape(back.rig(), back.state().word(), ConcernJson.of(back.against())))
-          .build();
-    }
-    return Response.ok(one(id)).build();
+    return presses
+        .body(body, Typed.of(body), MoveId::new)
+        .json(200, () -> putBack.putBack(id), move -> putBack(id));
+  }
+
+  private PutBackShape putBack(long check) {
+    PutBack.Stands now = putBack.now(checks.one(check).orElseThrow().rig());
+    return new PutBackShape(now.rig(), now.state().word(), ConcernJson.of(now.against()));
   }
 
   @POST
@@ -212,29 +203,22 @@ class ChecksApi {
           @Content(examples = @ExampleObject(name = "twists", value = "{\"twistsAdded\": 8}")))
   public Response adjusted(@RestPath long id, AdjustmentBody body) {
     Typed typed = Typed.of(body);
-    AdjustmentDone done = AdjustmentDone.parse(typed);
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    RecordAdjustment.Outcome outcome = recordAdjustment.record(id, done, typed.value("onceKey"));
-    if (outcome instanceof RecordAdjustment.Outcome.Refused refused) {
-      if (refused.field().isEmpty()) {
-        return Problem.response(409, "Not possible now", refused.message());
-      }
-      typed.fault(refused.field(), refused.message());
-      return Problem.of(typed);
-    }
-    // After a mere look there is no adjustment to name: the next check goes on from this one.
-    Long adjustment =
-        outcome instanceof RecordAdjustment.Outcome.Kept kept
-            ? kept.adjustment()
-            : checks
-                .adjustmentAround(id)
-                .filter(one -> one.before() != null && one.before() == id)
-                .map(Checks.Adjusted::id)
-                .orElse(null);
-    return Response.status(adjustment == null ? 200 : 201)
-        .entity(new AdjustmentShape(adjustment, checks.one(id).orElseThrow().rig()))
-        .build();
+    return presses
+        .bodyOf(body, typed, RecordAdjustment::made)
+        .json(
+            () -> {
+              AdjustmentDone done = AdjustmentDone.parse(typed);
+              return typed.sound() ? recordAdjustment.record(id, done) : Outcome.unread();
+            },
+            done -> adjusted(id, done.made()));
+  }
+
+  /** After a mere look there is no adjustment to name: the next check goes on from this one. */
+  private Response.ResponseBuilder adjusted(long check, Made made) {
+    boolean worked = made instanceof AdjustmentId;
+    return Response.status(worked ? 201 : 200)
+        .entity(
+            new AdjustmentShape(
+                worked ? made.value() : null, checks.one(check).orElseThrow().rig()));
   }
 }

@@ -156,7 +156,7 @@ final class Judging {
   }
 
   /** What is still open about a check whose parts are not settled yet. */
-  CheckOutcome.Asked questions(CheckEntry entry) {
+  Questions questions(CheckEntry entry) {
     Seen seen =
         new Seen(
             entry.measured().reading().orElse(null),
@@ -165,8 +165,8 @@ final class Judging {
             List.of(),
             entry.limbsSeated());
     return verdict(seen, null, false) instanceof AskAgain ask
-        ? CheckOutcome.Asked.of(ask, entry.measured())
-        : new CheckOutcome.Asked(List.of());
+        ? Questions.of(ask, entry.measured())
+        : new Questions(List.of());
   }
 
   Optional<Part> at(Place place) {

@@ -71,8 +71,7 @@ public class NoteDrift {
       askForWork.ask(
           item.id(),
           new Request(work, DriftWords.because(drift), blocks, Request.Cause.CHANGING),
-          time.now(),
-          null);
+          time.now());
     }
   }
 

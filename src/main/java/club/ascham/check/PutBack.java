@@ -2,6 +2,9 @@ package club.ascham.check;
 
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.MoveId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.report.Report;
@@ -9,7 +12,6 @@ import club.ascham.report.Reports;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.State;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -33,7 +35,6 @@ class PutBack {
   private final Moves moves;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -46,7 +47,6 @@ class PutBack {
       Moves moves,
       Rows rows,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.specs = specs;
@@ -57,40 +57,29 @@ class PutBack {
     this.moves = moves;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** How asking for it ended. */
-  sealed interface Outcome {
-    /**
-     * @param move by which it may be undone
-     * @param state what the bow's state is now: something else may still keep it in
-     * @param against what stands against it now
-     */
-    record Back(long move, String rig, State state, Against against) implements Outcome {}
+  /** Where a bow stands that was put back: something else may still keep it in. */
+  record Stands(String rig, State state, Against against) {}
 
-    /** Nothing was changed. */
-    record Refused(String message) implements Outcome {}
-
-    /** The same form was sent before; this is the page it led to. */
-    record PressedBefore(String page) implements Outcome {}
+  Stands now(RigId rig) {
+    return new Stands(
+        specs.of(rig).map(RigCard::name).orElse(""),
+        queue.state(rig, time.today()),
+        concerns.of(rig));
   }
 
   @Writes
-  Outcome putBack(long id, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<MoveId> putBack(long id) {
     Checks.Row check =
         checks.one(id).orElseThrow(() -> new NoSuchThing("There is no check " + id + "."));
     RigId rig = check.rig();
     RigCard card = specs.of(rig).orElseThrow(() -> new NoSuchThing("That bow was taken apart."));
     Optional<String> refusal = refusal(check);
     if (refusal.isPresent()) {
-      return new Outcome.Refused(refusal.get());
+      return Outcome.refused(Refusal.now("Not put back", "check", refusal.get()));
     }
     Instant now = time.now();
     rows.change(
@@ -99,9 +88,13 @@ class PutBack {
         now,
         actor.id());
     story.tell(Story.Told.ofRig(now, actor.id(), rig, card.partIds(), "Put back after its check."));
-    long move = moves.putBack(id);
-    pressed.leads(formKey, CheckPages.HOME);
-    return new Outcome.Back(move, card.name(), queue.state(rig, time.today()), concerns.of(rig));
+    return Outcome.done(new MoveId(moves.putBack(id)), said(now(rig)));
+  }
+
+  private static String said(Stands now) {
+    return now.state() == State.READY
+        ? now.rig() + " is put back: ready."
+        : now.rig() + " is put back, and stays in all the same. " + now.against().keptIn();
   }
 
   private Optional<String> refusal(Checks.Row check) {

@@ -1,10 +1,13 @@
 package club.ascham.check;
 
-import club.ascham.id.RigId;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.AdjustmentId;
+import club.ascham.id.CheckId;
+import club.ascham.id.Made;
 import club.ascham.people.Actor;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -13,7 +16,6 @@ import club.ascham.verdict.Verdict;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.util.Optional;
 
 /** Keeps what was done at the bench after a check, so that the second measurement pairs with it. */
 @ApplicationScoped
@@ -22,48 +24,25 @@ class RecordAdjustment {
   private final RigSpecs specs;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   RecordAdjustment(
-      Checks checks,
-      RigSpecs specs,
-      Rows rows,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+      Checks checks, RigSpecs specs, Rows rows, Story story, Actor actor, ClubTime time) {
     this.checks = checks;
     this.specs = specs;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** How keeping it ended. */
-  sealed interface Outcome {
-    /** Kept; the second measurement comes next. */
-    record Kept(RigId rig, long adjustment) implements Outcome {}
-
-    /** It was looked at, and is the same bow: its next readings go on from those before. */
-    record Looked(RigId rig) implements Outcome {}
-
-    /** Nothing was changed. */
-    record Refused(String field, String message) implements Outcome {}
-
-    /** The same form was sent before; this is the page it led to. */
-    record PressedBefore(String page) implements Outcome {}
-  }
-
+  /**
+   * Makes an adjustment, which the second measurement names; or names the check again, where the
+   * bow was only looked at and is the same: its next readings go on from those before.
+   */
   @Writes
-  Outcome record(long checkId, AdjustmentDone done, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<Made> record(long checkId, AdjustmentDone done) {
     Checks.Row check =
         checks
             .one(checkId)
@@ -71,15 +50,18 @@ class RecordAdjustment {
     RigCard card =
         specs.of(check.rig()).orElseThrow(() -> new NoSuchThing("That bow was taken apart."));
     if (check.verdict() != Verdict.Kind.ADJUST || checks.newest(check.rig()) != checkId) {
-      return new Outcome.Refused(
-          "", "Another check came after this one, or it asked for no adjustment. Measure anew.");
+      return Outcome.refused(
+          Refusal.now(
+              "Not possible now",
+              "check",
+              "Another check came after this one, or it asked for no adjustment. Measure anew."));
     }
     if (done.turnedBolts()) {
       if (!card.spec().map(spec -> spec.tillerAdjusts()).orElse(false)) {
-        return new Outcome.Refused("upperIn", "No bolt sets the tiller of this bow.");
+        return Outcome.refused("upperIn", "No bolt sets the tiller of this bow.");
       }
       if (!actor.holdsPermit(time.today())) {
-        return new Outcome.Refused(
+        return Outcome.refused(
             "upperIn",
             "Limb bolts are turned by someone with the permit: send it to the workshop.");
       }
@@ -91,8 +73,7 @@ class RecordAdjustment {
           Story.Told.ofRig(
               now, actor.id(), check.rig(), card.partIds(), "Looked at before measuring again.");
       story.tell(done.words() == null ? looked : looked.because(done.words()));
-      pressed.leads(formKey, CheckPages.afterALook(check.rig(), checkId));
-      return new Outcome.Looked(check.rig());
+      return done(new CheckId(checkId));
     }
     rows.change(
         """
@@ -110,7 +91,15 @@ class RecordAdjustment {
     long id = rows.number("SELECT max(id) FROM adjustment");
     Story.Told told = Story.Told.ofRig(now, actor.id(), check.rig(), card.partIds(), done.said());
     story.tell(done.words() == null ? told : told.because(done.words()));
-    pressed.leads(formKey, CheckPages.secondMeasurement(check.rig(), id));
-    return new Outcome.Kept(check.rig(), id);
+    return done(new AdjustmentId(id));
+  }
+
+  private static Outcome<Made> done(Made made) {
+    return Outcome.done(made);
+  }
+
+  /** Gives back what a press made by its kind. */
+  static Made made(String kind, long id) {
+    return kind.equals("adjustment") ? new AdjustmentId(id) : new CheckId(id);
   }
 }

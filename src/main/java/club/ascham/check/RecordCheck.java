@@ -1,6 +1,9 @@
 package club.ascham.check;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Words;
+import club.ascham.id.CheckId;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.learnt.SecondMeasurement;
@@ -10,7 +13,6 @@ import club.ascham.report.Reports;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.KeptAsItIs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -53,7 +55,6 @@ class RecordCheck {
   private final KeptAsItIs kept;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -68,7 +69,6 @@ class RecordCheck {
       KeptAsItIs kept,
       Rows rows,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.checks = checks;
@@ -81,56 +81,51 @@ class RecordCheck {
     this.kept = kept;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
   @Writes
-  CheckOutcome record(RigId rig, CheckEntry given, String formKey) {
+  Outcome<CheckId> record(RigId rig, CheckEntry given) {
     CheckEntry entry = answers.allowed(given);
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new CheckOutcome.PressedBefore(before.get());
-    }
     RigCard card =
         specs
             .of(rig)
             .orElseThrow(() -> new NoSuchThing("There is no rig " + rig.value() + " any more."));
-    Optional<CheckOutcome.Refused> refusal = refusal(card, entry);
+    Optional<Refusal> refusal = refusal(card, entry);
     if (refusal.isPresent()) {
-      return refusal.get();
+      return Outcome.refused(refusal.get());
     }
     Stranger stranger = null;
     if (entry.stranger() != null) {
       Strangers.Found found = strangers.on(card, entry.stranger());
       if (found instanceof Strangers.Found.Wrong wrong) {
-        return new CheckOutcome.Refused("stranger", wrong.message());
+        return Outcome.refused("stranger", wrong.message());
       }
       stranger = ((Strangers.Found.OnIt) found).stranger();
       if (entry.strangerAnswer() == null) {
-        return new CheckOutcome.StrangerFound(stranger.question(card));
+        return Outcome.asked("strangerAnswer", stranger.question(card));
       }
       if (entry.strangerAnswer().corrects()) {
-        return new CheckOutcome.Refused("strangerAnswer", CORRECT_FIRST);
+        return Outcome.refused("strangerAnswer", CORRECT_FIRST);
       }
     }
     List<Report> open = reports.openOf(rig);
-    Optional<CheckOutcome.Refused> notAnswered = answers.refusal(entry, open);
+    Optional<Refusal> notAnswered = answers.refusal(entry, open);
     if (notAnswered.isPresent()) {
-      return notAnswered.get();
+      return Outcome.refused(notAnswered.get());
     }
     StillOpen told = StillOpen.of(entry, open, checks.told(rig), toldBefore(rig, entry));
     Judging judging = judges.of(card, secondMeasurement(entry));
     Seen seen = judging.seen(entry, stranger, told);
     Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
     if (judgement instanceof AskAgain ask) {
-      return CheckOutcome.Asked.of(ask, entry.measured());
+      return new Outcome.Asked<>(Questions.of(ask, entry.measured()).of(entry.measured()));
     }
-    return keep(card, entry, stranger, seen, told, (Verdict) judgement, formKey);
+    return keep(card, entry, stranger, seen, told, (Verdict) judgement);
   }
 
-  private Optional<CheckOutcome.Refused> refusal(RigCard card, CheckEntry entry) {
+  private Optional<Refusal> refusal(RigCard card, CheckEntry entry) {
     if (kept.keeps(card.id(), entry.happened() == null ? time.now() : entry.happened())) {
       return refused("", KeptAsItIs.SAID);
     }
@@ -175,8 +170,11 @@ class RecordCheck {
         > 0;
   }
 
-  private static Optional<CheckOutcome.Refused> refused(String field, String message) {
-    return Optional.of(new CheckOutcome.Refused(field, message));
+  private static Optional<Refusal> refused(String field, String message) {
+    return Optional.of(
+        field.isEmpty()
+            ? Refusal.now("Not possible now", "check", message)
+            : new Refusal(field, message));
   }
 
   /** A correction repeats what its check told: that stands, or was answered, already. */
@@ -214,14 +212,13 @@ class RecordCheck {
         before);
   }
 
-  private CheckOutcome keep(
+  private Outcome<CheckId> keep(
       RigCard card,
       CheckEntry entry,
       Stranger stranger,
       Seen seen,
       StillOpen told,
-      Verdict verdict,
-      String formKey) {
+      Verdict verdict) {
     Instant now = time.now();
     Instant happened = entry.happened() == null ? now : entry.happened();
     VerdictWords words = VerdictWords.of(verdict);
@@ -239,8 +236,7 @@ class RecordCheck {
               : null;
       withdrawParts.of(card, withdraw, alsoStranger, check, happened);
     }
-    pressed.leads(formKey, CheckPages.verdictPage(card.id(), check));
-    return new CheckOutcome.Judged(check, words);
+    return Outcome.done(new CheckId(check));
   }
 
   private void keepSigns(long check, List<Sign> signs) {

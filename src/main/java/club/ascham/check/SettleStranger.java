@@ -1,7 +1,9 @@
 package club.ascham.check;
 
 import club.ascham.bow.AgainstAdvice;
+import club.ascham.form.Outcome;
 import club.ascham.id.LoanId;
+import club.ascham.id.RigId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.report.About;
@@ -10,7 +12,6 @@ import club.ascham.report.PartChoice;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
 import club.ascham.rig.CorrectParts;
-import club.ascham.rig.Outcome;
 import club.ascham.rig.Part;
 import club.ascham.store.Writes;
 import club.ascham.time.ClubTime;
@@ -131,23 +132,19 @@ public class SettleStranger {
     Instant now = time.now();
     // What was listed did not come back with the bow: it is the borrower's to bring, by itself.
     missing.ifPresent(line -> lines.changed(line, now));
-    Outcome outcome =
+    Outcome<RigId> outcome =
         correctParts.correct(
             back.card().id(),
             new ItemCode(back.stranger().bareCode()),
             back.answer() == StrangerAnswer.EXCHANGED,
             OptionalInt.empty(),
-            AgainstAdvice.NOTHING_SAID,
-            null);
-    if (outcome instanceof Outcome.Done done) {
+            AgainstAdvice.NOTHING_SAID);
+    if (outcome instanceof Outcome.Done<RigId> done) {
       if (back.answer() == StrangerAnswer.CORRECT_RECORD) {
         missing.ifPresent(line -> lines.lend(loan, line.item(), null, now, null));
       }
       return new Settled.Done(done.said());
     }
-    return new Settled.Refused(
-        outcome instanceof Outcome.Refused refused
-            ? refused.refusals().get(0).message()
-            : RecordCheck.PARTS_CHANGED);
+    return new Settled.Refused(outcome.refusals().get(0).words());
   }
 }

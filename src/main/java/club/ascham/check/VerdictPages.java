@@ -1,14 +1,17 @@
 package club.ascham.check;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
+import club.ascham.id.AdjustmentId;
+import club.ascham.id.MoveId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
-import club.ascham.rig.Outcome;
 import club.ascham.rig.SetUpWork;
-import club.ascham.standing.State;
 import club.ascham.undo.MoveKind;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -20,6 +23,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.List;
 
 /** What a check came to, and what is done next: put back, adjusted, or sent to the workshop. */
 @Path("/check/{rig:\\d+}/{check:\\d+}")
@@ -33,18 +37,21 @@ class VerdictPages {
   private final PutBack putBack;
   private final RecordAdjustment recordAdjustment;
   private final SetUpWork setUpWork;
+  private final Presses presses;
 
   VerdictPages(
       VerdictDesk desk,
       Queue queue,
       PutBack putBack,
       RecordAdjustment recordAdjustment,
-      SetUpWork setUpWork) {
+      SetUpWork setUpWork,
+      Presses presses) {
     this.desk = desk;
     this.queue = queue;
     this.putBack = putBack;
     this.recordAdjustment = recordAdjustment;
     this.setUpWork = setUpWork;
+    this.presses = presses;
   }
 
   @GET
@@ -66,21 +73,16 @@ class VerdictPages {
       MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
     desk.view(new RigId(rig), check);
-    PutBack.Outcome outcome = putBack.putBack(check, typed.value("once-key"));
-    if (outcome instanceof PutBack.Outcome.PressedBefore before) {
-      return Go.to(before.page());
-    }
-    if (outcome instanceof PutBack.Outcome.Refused refused) {
-      typed.fault("check", refused.message());
-      return Go.again(page(rig, check, typed));
-    }
-    PutBack.Outcome.Back back = (PutBack.Outcome.Back) outcome;
-    return Go.to(
-        queue.next(new RigId(rig)).map(Queue.Waiting::page).orElse(CheckPages.HOME),
-        back.state() == State.READY
-            ? back.rig() + " is put back: ready."
-            : back.rig() + " is put back, and stays in all the same. " + back.against().keptIn(),
-        new Go.Undo(back.move(), MoveKind.PUT_BACK.button()));
+    return presses
+        .form(typed, MoveId::new, move -> CheckPages.HOME)
+        .page(
+            () -> putBack.putBack(check),
+            done ->
+                Go.to(
+                    queue.next(new RigId(rig)).map(Queue.Waiting::page).orElse(CheckPages.HOME),
+                    done.said(),
+                    new Go.Undo(done.made().value(), MoveKind.PUT_BACK.button())),
+            () -> page(rig, check, typed));
   }
 
   @POST
@@ -92,24 +94,21 @@ class VerdictPages {
       MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
     desk.view(new RigId(rig), check);
-    AdjustmentDone done = AdjustmentDone.parse(typed);
-    if (!typed.sound()) {
-      return Go.again(page(rig, check, typed));
-    }
-    RecordAdjustment.Outcome outcome =
-        recordAdjustment.record(check, done, typed.value("once-key"));
-    if (outcome instanceof RecordAdjustment.Outcome.PressedBefore before) {
-      return Go.to(before.page());
-    }
-    if (outcome instanceof RecordAdjustment.Outcome.Refused refused) {
-      typed.fault(refused.field().isEmpty() ? "check" : refused.field(), refused.message());
-      return Go.again(page(rig, check, typed));
-    }
-    if (outcome instanceof RecordAdjustment.Outcome.Looked looked) {
-      return Go.to(CheckPages.afterALook(looked.rig(), check));
-    }
-    RecordAdjustment.Outcome.Kept kept = (RecordAdjustment.Outcome.Kept) outcome;
-    return Go.to(CheckPages.secondMeasurement(kept.rig(), kept.adjustment()));
+    RigId bow = new RigId(rig);
+    return presses
+        .formOf(
+            typed,
+            RecordAdjustment::made,
+            made ->
+                made instanceof AdjustmentId adjustment
+                    ? CheckPages.secondMeasurement(bow, adjustment.value())
+                    : CheckPages.afterALook(bow, made.value()))
+        .page(
+            () -> {
+              AdjustmentDone done = AdjustmentDone.parse(typed);
+              return typed.sound() ? recordAdjustment.record(check, done) : Outcome.unread();
+            },
+            () -> page(rig, check, typed));
   }
 
   @POST
@@ -117,10 +116,10 @@ class VerdictPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response workshop(@PathParam("rig") long rig, @PathParam("check") long check) {
     RigId id = new RigId(rig);
-    Outcome outcome = setUpWork.begin(id);
-    if (outcome instanceof Outcome.Refused refused) {
+    List<Refusal> refusals = setUpWork.begin(id).refusals();
+    if (!refusals.isEmpty()) {
       Typed typed = Typed.nothing();
-      typed.fault("check", refused.refusals().get(0).message());
+      typed.fault("check", refusals.get(0).words());
       return Go.again(page(rig, check, typed));
     }
     return Go.to(

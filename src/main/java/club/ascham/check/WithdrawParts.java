@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.register.ItemKind;
@@ -43,17 +44,18 @@ class WithdrawParts {
       String why = why(verdict.reasons(), parts);
       List<Work> works =
           parts.stream().map(part -> work(part, judging.item(part).kind())).distinct().toList();
-      WithdrawItem.Outcome outcome =
-          withdrawItem.withdraw(item, new Reason(why, works.get(0), check), happened, null);
+      boolean withdrawn =
+          withdrawItem.withdraw(item, new Reason(why, works.get(0), check), happened)
+              instanceof Outcome.Done;
       // The first work is asked for with the withdrawal; one that stood before asked for its own.
-      int asked = outcome instanceof WithdrawItem.Outcome.Withdrawn ? 1 : 0;
+      int asked = withdrawn ? 1 : 0;
       works.stream()
           .skip(asked)
-          .forEach(work -> askForWork.ask(item, new Request(work, why, true), happened, null));
+          .forEach(work -> askForWork.ask(item, new Request(work, why, true), happened));
     }
     if (stranger != null) {
       withdrawItem.withdraw(
-          stranger, new Reason(Words.sentences(verdict.reasons()), null, check), happened, null);
+          stranger, new Reason(Words.sentences(verdict.reasons()), null, check), happened);
     }
   }
 
@@ -67,9 +69,8 @@ class WithdrawParts {
                 withdrawItem.withdraw(
                     listed.id(),
                     new Reason(why, work(Judging.verdictPart(listed.place()), listed.kind()), null),
-                    happened,
-                    null));
-    withdrawItem.withdraw(stranger.id(), new Reason(why, null, null), happened, null);
+                    happened));
+    withdrawItem.withdraw(stranger.id(), new Reason(why, null, null), happened);
   }
 
   /** The reasons that lie in these parts, and those that name no part. */

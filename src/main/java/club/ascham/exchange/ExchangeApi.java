@@ -1,11 +1,15 @@
 package club.ascham.exchange;
 
 import club.ascham.exchange.Import.CsvFile;
-import club.ascham.exchange.Import.Outcome;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AnswerId;
+import club.ascham.id.Made;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.store.KeptAnswers;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -51,12 +55,22 @@ class ExchangeApi {
   private final Everything everything;
   private final Import door;
   private final Actor actor;
+  private final Presses presses;
+  private final KeptAnswers answers;
 
-  ExchangeApi(Export export, Everything everything, Import door, Actor actor) {
+  ExchangeApi(
+      Export export,
+      Everything everything,
+      Import door,
+      Actor actor,
+      Presses presses,
+      KeptAnswers answers) {
     this.export = export;
     this.everything = everything;
     this.door = door;
     this.actor = actor;
+    this.presses = presses;
+    this.answers = answers;
   }
 
   @GET
@@ -122,31 +136,38 @@ class ExchangeApi {
     }
     List<CsvFile> files = List.of(new CsvFile("file", file == null ? new byte[0] : file));
     if (dryRun) {
-      return answer(true, door.tryOut(files));
+      ImportReport report = door.tryOut(files);
+      Typed faults = Typed.nothing();
+      report.bad().forEach(bad -> faults.fault(bad.where(), bad.message()));
+      return report.sound() ? Response.ok(written(true, report)).build() : Problem.of(faults);
     }
-    Outcome outcome = door.take(files, actor.id(), onceKey, "/api/export");
-    if (outcome instanceof Outcome.Before) {
-      return Response.ok(new ReportBody(false, List.of())).build();
-    }
-    return answer(
-        false,
-        outcome instanceof Outcome.Taken taken
-            ? taken.report()
-            : ((Outcome.Refused) outcome).report());
+    Typed typed = Typed.nothing();
+    return presses
+        .body(new FileSent(file, onceKey), typed, AnswerId::new)
+        .json(
+            200,
+            () -> {
+              ImportReport report = door.take(files, actor.id());
+              return report.sound()
+                  ? Outcome.done(answers.keep(written(false, report)))
+                  : unsound(report, typed);
+            },
+            answer -> answers.of(answer, ReportBody.class));
   }
 
-  private static Response answer(boolean dryRun, ImportReport report) {
-    if (!report.sound()) {
-      Typed typed = Typed.nothing();
-      report.bad().forEach(bad -> typed.fault(bad.where(), bad.message()));
-      return Problem.of(typed);
-    }
-    return Response.ok(
-            new ReportBody(
-                dryRun,
-                report.lists().stream()
-                    .map(l -> new FileLine(l.list(), l.added(), l.changed(), l.unchanged()))
-                    .toList()))
-        .build();
+  /** What is sent: the key stands in the address, since the body is the file. */
+  private record FileSent(byte[] file, String onceKey) {}
+
+  private static <T extends Made> Outcome<T> unsound(ImportReport report, Typed typed) {
+    report.bad().forEach(bad -> typed.fault(bad.where(), bad.message()));
+    return Outcome.unread();
+  }
+
+  private static ReportBody written(boolean dryRun, ImportReport report) {
+    return new ReportBody(
+        dryRun,
+        report.lists().stream()
+            .map(l -> new FileLine(l.list(), l.added(), l.changed(), l.unchanged()))
+            .toList());
   }
 }

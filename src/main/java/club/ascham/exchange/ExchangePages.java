@@ -1,11 +1,15 @@
 package club.ascham.exchange;
 
 import club.ascham.exchange.Import.CsvFile;
-import club.ascham.exchange.Import.Outcome;
+import club.ascham.form.Outcome;
+import club.ascham.form.Typed;
+import club.ascham.id.AnswerId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.store.KeptAnswers;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -22,7 +26,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
@@ -86,14 +90,24 @@ class ExchangePages {
   private final Import door;
   private final TriedFiles triedFiles;
   private final Actor actor;
+  private final Presses presses;
+  private final KeptAnswers answers;
 
   ExchangePages(
-      Export export, Everything everything, Import door, TriedFiles triedFiles, Actor actor) {
+      Export export,
+      Everything everything,
+      Import door,
+      TriedFiles triedFiles,
+      Actor actor,
+      Presses presses,
+      KeptAnswers answers) {
     this.export = export;
     this.everything = everything;
     this.door = door;
     this.triedFiles = triedFiles;
     this.actor = actor;
+    this.presses = presses;
+    this.answers = answers;
   }
 
   @GET
@@ -142,24 +156,39 @@ class ExchangePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response take(@RestForm("files-key") String typedKey) {
     String key = typedKey == null ? "" : typedKey;
-    Optional<List<CsvFile>> files = triedFiles.kept(key);
     // The key of the files is the form's one-time key as well: they are imported once.
-    Outcome outcome = door.take(files.orElse(List.of()), actor.id(), key, HERE);
-    if (outcome instanceof Outcome.Before before) {
-      return Go.to(before.page());
-    }
-    if (files.isEmpty()) {
-      return Go.again(
-          new ExchangePage(groups(), "Those files are no longer kept here: choose them again."));
-    }
-    if (outcome instanceof Outcome.Refused refused) {
-      // Someone saved between the dry run and the press.
-      return Go.again(new TriedPage(new Tried(refused.report(), "")));
-    }
-    triedFiles.forget(key);
-    int rows = ((Outcome.Taken) outcome).report().rows();
-    return Go.to(HERE, rows == 1 ? "One row is in." : rows + " rows are in.");
+    Typed typed = Typed.nothing().with(Presses.OF_A_FORM, key);
+    AtomicReference<ImportReport> unsound = new AtomicReference<>();
+    return presses
+        .form(typed, AnswerId::new, answer -> HERE)
+        .page(
+            () ->
+                triedFiles.kept(key).map(files -> taken(files, unsound)).orElseGet(Outcome::unread),
+            done -> {
+              triedFiles.forget(key);
+              return Go.to(HERE, done.said());
+            },
+            // Someone saved between the dry run and the press; or the files were kept too long ago.
+            () ->
+                unsound.get() != null
+                    ? new TriedPage(new Tried(unsound.get(), ""))
+                    : new ExchangePage(
+                        groups(), "Those files are no longer kept here: choose them again."));
   }
+
+  private Outcome<AnswerId> taken(List<CsvFile> files, AtomicReference<ImportReport> unsound) {
+    ImportReport report = door.take(files, actor.id());
+    if (!report.sound()) {
+      unsound.set(report);
+      return Outcome.unread();
+    }
+    int rows = report.rows();
+    return Outcome.done(
+        answers.keep(new Rows(rows)), rows == 1 ? "One row is in." : rows + " rows are in.");
+  }
+
+  /** How much came in. */
+  private record Rows(int rows) {}
 
   private static List<CsvFile> files(List<FileUpload> uploads) {
     List<CsvFile> files = new ArrayList<>();

@@ -4,7 +4,6 @@ import club.ascham.Settings;
 import club.ascham.check.NoteDrift;
 import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -17,7 +16,6 @@ import java.sql.SQLException;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
@@ -33,7 +31,6 @@ public class Import {
   private final Currency currency;
   private final ClubTime time;
   private final Story story;
-  private final Pressed pressed;
   private final Rows rows;
   private final NoteDrift noteDrift;
   private final Map<String, RowRules> rules;
@@ -44,7 +41,6 @@ public class Import {
       Settings settings,
       ClubTime time,
       Story story,
-      Pressed pressed,
       Rows rows,
       NoteDrift noteDrift,
       @All List<RowRules> rules,
@@ -53,7 +49,6 @@ public class Import {
     this.currency = Currency.getInstance(settings.currency());
     this.time = time;
     this.story = story;
-    this.pressed = pressed;
     this.rows = rows;
     this.noteDrift = noteDrift;
     this.rules = rules.stream().collect(Collectors.toMap(RowRules::list, Function.identity()));
@@ -67,18 +62,6 @@ public class Import {
    */
   public record CsvFile(String name, byte[] bytes) {}
 
-  /** What became of an import. */
-  sealed interface Outcome {
-    /** Everything is in. */
-    record Taken(ImportReport report) implements Outcome {}
-
-    /** Something is wrong, and nothing was changed. */
-    record Refused(ImportReport report) implements Outcome {}
-
-    /** The same form was pressed before: see the page that the first press led to. */
-    record Before(String page) implements Outcome {}
-  }
-
   /** What {@link #take} would do; changes nothing. */
   @Writes
   ImportReport tryOut(List<CsvFile> files) {
@@ -88,29 +71,22 @@ public class Import {
   }
 
   /**
-   * Imports all of the files, or nothing where anything is wrong with any of them.
-   *
-   * @param onceKey a second press with the same key changes nothing; null: there is none
-   * @param page that it leads to
+   * Imports all of the files, or nothing where anything is wrong with any of them: then the report
+   * is not sound, and says what.
    */
   @Writes
-  Outcome take(List<CsvFile> files, AccountId by, String onceKey, String page) {
-    Optional<String> before = pressed.ledTo(onceKey);
-    if (before.isPresent()) {
-      return new Outcome.Before(before.get());
-    }
+  ImportReport take(List<CsvFile> files, AccountId by) {
     ImportReport report = run(files);
     if (!report.sound()) {
       QuarkusTransaction.setRollbackOnly();
-      return new Outcome.Refused(report);
+      return report;
     }
     story.keepReasonsApart();
-    pressed.leads(onceKey, page);
     noteWho(report, by);
     if (report.has("checks")) {
       noteDrift.all();
     }
-    return new Outcome.Taken(report);
+    return report;
   }
 
   private void noteWho(ImportReport report, AccountId by) {

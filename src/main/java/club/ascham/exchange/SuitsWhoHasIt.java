@@ -2,7 +2,7 @@ package club.ascham.exchange;
 
 import club.ascham.id.RigId;
 import club.ascham.rig.LentBows;
-import club.ascham.rig.Refusal;
+import club.ascham.rig.Obstacle;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -50,7 +50,7 @@ class SuitsWhoHasIt {
                         first.get(rig),
                         column,
                         refusals.stream()
-                            .map(Refusal::message)
+                            .map(Obstacle::message)
                             .distinct()
                             .collect(Collectors.joining(" ")))));
     return bad;

@@ -1,4 +1,4 @@
 package club.ascham.id;
 
 /** Names an item across features. */
-public record ItemId(long value) {}
+public record ItemId(long value) implements Made {}

@@ -1,4 +1,4 @@
 package club.ascham.id;
 
 /** Names a loan across features. */
-public record LoanId(long value) {}
+public record LoanId(long value) implements Made {}

@@ -1,4 +1,4 @@
 package club.ascham.id;
 
 /** Names a rig across features. */
-public record RigId(long value) {}
+public record RigId(long value) implements Made {}

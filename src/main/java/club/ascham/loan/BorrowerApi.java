@@ -1,9 +1,11 @@
 package club.ascham.loan;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -15,9 +17,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -80,16 +80,19 @@ class BorrowerApi {
   private final KeepBorrower keepBorrower;
   private final BorrowerData borrowerData;
   private final EraseBorrower eraseBorrower;
+  private final Presses presses;
 
   BorrowerApi(
       Borrowers borrowers,
       KeepBorrower keepBorrower,
       BorrowerData borrowerData,
-      EraseBorrower eraseBorrower) {
+      EraseBorrower eraseBorrower,
+      Presses presses) {
     this.borrowers = borrowers;
     this.keepBorrower = keepBorrower;
     this.borrowerData = borrowerData;
     this.eraseBorrower = eraseBorrower;
+    this.presses = presses;
   }
 
   @GET
@@ -121,15 +124,14 @@ class BorrowerApi {
       summary = "Enter a borrower; the very same name and contact lead to the one kept already")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "a junior", value = EXAMPLE)))
   public Response enter(BorrowerBody body) {
-    Typed typed = typed(body);
-    Optional<BorrowerDetails> details = BorrowerDetails.parse(typed);
-    if (details.isEmpty()) {
-      return Problem.of(typed);
-    }
-    KeepBorrower.Outcome outcome =
-        keepBorrower.enter(details.get(), body.onceKey() == null ? "" : body.onceKey());
-    long id = ((KeepBorrower.Outcome.Kept) outcome).borrower().value();
-    return Response.created(URI.create("/api/borrowers/" + id)).entity(one(id)).build();
+    Typed typed = Typed.of(body);
+    return presses
+        .body(body, typed, BorrowerId::new)
+        .at(borrower -> "/api/borrowers/" + borrower.value())
+        .json(
+            201,
+            () -> BorrowerDetails.parse(typed).map(keepBorrower::enter).orElseGet(Outcome::unread),
+            borrower -> one(borrower.value()));
   }
 
   @PUT
@@ -140,16 +142,16 @@ class BorrowerApi {
   @RequestBody(content = @Content(examples = @ExampleObject(name = "a junior", value = EXAMPLE)))
   public Response correct(@RestPath long id, BorrowerBody body) {
     row(id);
-    Typed typed = typed(body);
-    Optional<BorrowerDetails> details = BorrowerDetails.parse(typed);
-    if (details.isEmpty()) {
-      return Problem.of(typed);
-    }
-    KeepBorrower.Outcome outcome =
-        keepBorrower.correct(new BorrowerId(id), details.get(), body.version());
-    return outcome instanceof KeepBorrower.Outcome.Stale stale
-        ? Problem.response(409, "Someone saved first", stale.message())
-        : Response.ok(one(id)).build();
+    Typed typed = Typed.of(body);
+    return presses
+        .body(body, typed, BorrowerId::new)
+        .json(
+            200,
+            () ->
+                BorrowerDetails.parse(typed)
+                    .map(to -> keepBorrower.correct(new BorrowerId(id), to, body.version()))
+                    .orElseGet(Outcome::unread),
+            borrower -> one(borrower.value()));
   }
 
   @GET
@@ -173,10 +175,6 @@ class BorrowerApi {
             instanceof EraseBorrower.Outcome.Needed needed
         ? Problem.response(409, "Needed still", needed.why())
         : Response.ok(one(id)).build();
-  }
-
-  private static Typed typed(BorrowerBody body) {
-    return Typed.of(body);
   }
 
   private Borrowers.Row row(long id) {

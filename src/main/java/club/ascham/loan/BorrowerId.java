@@ -1,4 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.id.Made;
+
 /** Names a borrower. */
-public record BorrowerId(long value) {}
+public record BorrowerId(long value) implements Made {}

@@ -3,6 +3,7 @@ package club.ascham.loan;
 import club.ascham.backup.Backups;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
@@ -11,6 +12,7 @@ import club.ascham.story.FreeTexts;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -27,7 +29,6 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 
@@ -73,6 +74,7 @@ class BorrowerPages {
   private final Lending lending;
   private final Concerns concerns;
   private final Sought sought;
+  private final Presses presses;
 
   BorrowerPages(
       Borrowers borrowers,
@@ -83,7 +85,8 @@ class BorrowerPages {
       Backups backups,
       Lending lending,
       Concerns concerns,
-      Sought sought) {
+      Sought sought,
+      Presses presses) {
     this.borrowers = borrowers;
     this.loans = loans;
     this.keepBorrower = keepBorrower;
@@ -93,6 +96,7 @@ class BorrowerPages {
     this.lending = lending;
     this.concerns = concerns;
     this.sought = sought;
+    this.presses = presses;
   }
 
   @GET
@@ -141,17 +145,19 @@ class BorrowerPages {
   public Response correct(@RestPath long borrower, MultivaluedMap<String, String> form) {
     Borrowers.Row row = row(borrower);
     Typed typed = Forms.typed(form);
-    Optional<BorrowerDetails> details = BorrowerDetails.parse(typed);
-    if (details.isPresent()) {
-      Integer version = typed.version().isPresent() ? typed.version().getAsInt() : null;
-      KeepBorrower.Outcome outcome = keepBorrower.correct(row.id(), details.get(), version);
-      if (outcome instanceof KeepBorrower.Outcome.Stale stale) {
-        typed.fault("version", stale.message());
-      } else {
-        return Go.to("/borrowers/" + borrower, "Corrected.");
-      }
-    }
-    return Go.again(page(row, typed, true));
+    return presses
+        .form(typed, BorrowerId::new, id -> "/borrowers/" + id.value())
+        .whole("version")
+        .page(
+            () ->
+                BorrowerDetails.parse(typed)
+                    .map(to -> keepBorrower.correct(row.id(), to, version(typed)))
+                    .orElseGet(Outcome::unread),
+            () -> page(row, typed, true));
+  }
+
+  private static Integer version(Typed typed) {
+    return typed.version().isPresent() ? typed.version().getAsInt() : null;
   }
 
   /** Everything kept of them, as a file to hand to them. */

@@ -1,11 +1,13 @@
 package club.ascham.loan;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
+import club.ascham.id.LoanId;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.KeptAsItIs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -34,7 +36,6 @@ class ChangeKit {
   private final RigSpecs specs;
   private final KeptAsItIs kept;
   private final Moves moves;
-  private final Pressed pressed;
   private final Story story;
   private final ClubTime time;
 
@@ -46,7 +47,6 @@ class ChangeKit {
       RigSpecs specs,
       KeptAsItIs kept,
       Moves moves,
-      Pressed pressed,
       Story story,
       ClubTime time) {
     this.loans = loans;
@@ -56,20 +56,16 @@ class ChangeKit {
     this.specs = specs;
     this.kept = kept;
     this.moves = moves;
-    this.pressed = pressed;
     this.story = story;
     this.time = time;
   }
 
   @Writes
-  LoanOutcome change(ChangeKitCommand command, AccountId by, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new LoanOutcome.Done(command.loan(), "Changed.");
-    }
+  Outcome<LoanId> change(ChangeKitCommand command, AccountId by) {
     Loan loan = loans.with(command.loan()).orElseThrow();
     Instant now = time.now();
     if (kept.keeps(command.loan(), now)) {
-      return new LoanOutcome.Refused(List.of(new Refusal("item", KEPT)));
+      return Outcome.refused("item", KEPT);
     }
     List<LoanLine> out = lines.of(command.loan()).stream().filter(LoanLine::isOut).toList();
     LoanLine back =
@@ -83,7 +79,7 @@ class ChangeKit {
     List<Refusal> refusals = new ArrayList<>(backRefusals(command, out, back));
     refusals.addAll(ItemRules.refusals(given, found, receiver, command.overrideWhy()));
     if (!refusals.isEmpty()) {
-      return new LoanOutcome.Refused(refusals);
+      return Outcome.refused(refusals);
     }
     List<ItemId> about = new ArrayList<>();
     List<String> said = new ArrayList<>();
@@ -109,9 +105,7 @@ class ChangeKit {
     story.tell(
         new Story.Told(now, by, sentence, command.overrideWhy(), command.loan(), about, List.of()));
     exchange.made();
-    pressed.leads(formKey, Long.toString(command.loan().value()));
-    return new LoanOutcome.Done(
-        command.loan(), sentence + ItemRules.unchecked(found.values(), receiver));
+    return Outcome.done(command.loan(), sentence + ItemRules.unchecked(found.values(), receiver));
   }
 
   private static List<Refusal> backRefusals(

@@ -3,11 +3,13 @@ package club.ascham.loan;
 import club.ascham.bow.DrawLength;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;
+import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -25,7 +27,6 @@ class ExtendLoan {
   private final LoanLines lines;
   private final RigSpecs specs;
   private final Concerns concerns;
-  private final Pressed pressed;
   private final Story story;
   private final ClubTime time;
 
@@ -35,7 +36,6 @@ class ExtendLoan {
       LoanLines lines,
       RigSpecs specs,
       Concerns concerns,
-      Pressed pressed,
       Story story,
       ClubTime time) {
     this.loans = loans;
@@ -43,21 +43,17 @@ class ExtendLoan {
     this.lines = lines;
     this.specs = specs;
     this.concerns = concerns;
-    this.pressed = pressed;
     this.story = story;
     this.time = time;
   }
 
   @Writes
-  LoanOutcome extend(ExtendCommand command, AccountId by, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new LoanOutcome.Done(command.loan(), "Extended.");
-    }
+  Outcome<LoanId> extend(ExtendCommand command, AccountId by) {
     Loan loan = loans.with(command.loan()).orElseThrow();
     List<LoanLine> out = lines.of(command.loan()).stream().filter(LoanLine::isOut).toList();
     List<Refusal> refusals = refusals(loan, out, command);
     if (!refusals.isEmpty()) {
-      return new LoanOutcome.Refused(refusals);
+      return Outcome.refused(refusals);
     }
     LocalDate before = loan.dueOn();
     loan.extend(command.dueOn());
@@ -81,8 +77,7 @@ class ExtendLoan {
             command.loan(),
             out.stream().map(LoanLine::item).toList(),
             rigs(out)));
-    pressed.leads(formKey, Long.toString(command.loan().value()));
-    return new LoanOutcome.Done(command.loan(), "Extended.");
+    return Outcome.done(command.loan(), "Extended.");
   }
 
   private List<Refusal> refusals(Loan loan, List<LoanLine> out, ExtendCommand command) {

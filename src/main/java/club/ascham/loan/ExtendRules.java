@@ -14,6 +14,7 @@ import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Matter;
 import club.ascham.concern.Weight;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
 import club.ascham.rig.RigCard;
 import club.ascham.units.LengthText;

@@ -15,6 +15,7 @@ import club.ascham.bow.WeightCeiling;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Against;
 import club.ascham.concern.Matter;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
@@ -261,7 +262,7 @@ class IssueDesk {
   private static String advice(Archer archer, RigOffer rig) {
     return IssueRules.rigRefusals(archer, rig, null, AgainstAdvice.NOTHING_SAID).stream()
         .filter(refusal -> refusal.field().equals(AgainstAdvice.WHY))
-        .map(Refusal::message)
+        .map(Refusal::words)
         .map(message -> message.replace(IssueRules.SAY_WHY, ""))
         .collect(Collectors.joining(" "));
   }
@@ -273,7 +274,7 @@ class IssueDesk {
 
   private static String problem(Archer archer, RigOffer rig) {
     return IssueRules.rigRefusals(archer, rig, null, ASKED_BELOW).stream()
-        .map(Refusal::message)
+        .map(Refusal::words)
         .findFirst()
         .orElse("It does not suit.");
   }

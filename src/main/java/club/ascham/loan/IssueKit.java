@@ -1,10 +1,11 @@
 package club.ascham.loan;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.rig.Part;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -25,7 +26,6 @@ class IssueKit {
   private final LoanLines lines;
   private final RigsOnOffer rigs;
   private final KitStock stock;
-  private final Pressed pressed;
   private final Story story;
   private final ClubTime time;
 
@@ -35,7 +35,6 @@ class IssueKit {
       LoanLines lines,
       RigsOnOffer rigs,
       KitStock stock,
-      Pressed pressed,
       Story story,
       ClubTime time) {
     this.loans = loans;
@@ -43,20 +42,12 @@ class IssueKit {
     this.lines = lines;
     this.rigs = rigs;
     this.stock = stock;
-    this.pressed = pressed;
     this.story = story;
     this.time = time;
   }
 
-  /**
-   * @param formKey makes a second press of the same form harmless; empty: none
-   */
   @Writes
-  LoanOutcome issue(IssueCommand command, AccountId by, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new LoanOutcome.Done(new LoanId(Long.parseLong(before.get())), "Issued.");
-    }
+  Outcome<LoanId> issue(IssueCommand command, AccountId by) {
     LocalDate today = time.today();
     Instant issuedAt = momentOf(command.issuedOn(), today);
     RigOffer rig = rigs.of(command.rig(), today).orElse(null);
@@ -67,7 +58,7 @@ class IssueKit {
                 command.archer(), rig, command.items(), found, issuedAt, command.against()));
     Optional<Borrower> borrower = borrower(command, refusals);
     if (!refusals.isEmpty() || borrower.isEmpty()) {
-      return new LoanOutcome.Refused(refusals);
+      return Outcome.refused(refusals);
     }
     if (borrower.get().isNew()) {
       borrowers.persist(borrower.get());
@@ -82,8 +73,7 @@ class IssueKit {
     loans.persist(loan);
     loans.flush();
     lend(loan.id(), rig, command, found, issuedAt, by);
-    pressed.leads(formKey, Long.toString(loan.id().value()));
-    return new LoanOutcome.Done(
+    return Outcome.done(
         loan.id(),
         "Issued "
             + rig.card().name()

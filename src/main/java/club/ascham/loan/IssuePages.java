@@ -2,14 +2,16 @@ package club.ascham.loan;
 
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.ArrowMass;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
-import club.ascham.store.DatabaseRefusal;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Money;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -46,12 +48,14 @@ class IssuePages {
   private final IssueKit issueKit;
   private final Lending lending;
   private final Actor actor;
+  private final Presses presses;
 
-  IssuePages(IssueDesk desk, IssueKit issueKit, Lending lending, Actor actor) {
+  IssuePages(IssueDesk desk, IssueKit issueKit, Lending lending, Actor actor, Presses presses) {
     this.desk = desk;
     this.issueKit = issueKit;
     this.lending = lending;
     this.actor = actor;
+    this.presses = presses;
   }
 
   @GET
@@ -73,20 +77,18 @@ class IssuePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response issue(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<IssueCommand> command = IssueCommand.parse(typed, lending.terms());
-    if (command.isPresent()) {
-      try {
-        LoanOutcome outcome = issueKit.issue(command.get(), actor.id(), typed.value("once-key"));
-        if (outcome instanceof LoanOutcome.Done done) {
-          return Go.to(done.page(), done.said());
-        }
-        Refusal.at(typed, ((LoanOutcome.Refused) outcome).why());
-      } catch (DatabaseRefusal refusal) {
-        typed.fault("rig", refusal.getMessage());
-      }
-    }
-    Optional<Archer> archer = Archer.parse(Typed.of(typed.all()), lending.terms().unit());
-    return Go.again(page(typed, archer.orElse(null)));
+    return presses
+        .form(typed, LoanId::new, LoanPages::page)
+        .whole("rig")
+        .page(
+            () ->
+                IssueCommand.parse(typed, lending.terms())
+                    .map(command -> issueKit.issue(command, actor.id()))
+                    .orElseGet(Outcome::unread),
+            () ->
+                page(
+                    typed,
+                    Archer.parse(Typed.of(typed.all()), lending.terms().unit()).orElse(null)));
   }
 
   private IssuePage page(Typed typed, Archer archer) {

@@ -4,6 +4,7 @@ import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Ranking;
 import club.ascham.bow.Suitability;
 import club.ascham.bow.Unsuited;
+import club.ascham.form.Refusal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

@@ -7,6 +7,7 @@ import club.ascham.bow.Newcomer;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.form.Refusal;
 import club.ascham.form.Words;
 import club.ascham.rig.RigCard;
 import club.ascham.units.LengthText;

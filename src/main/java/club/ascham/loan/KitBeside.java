@@ -1,6 +1,7 @@
 package club.ascham.loan;
 
 import club.ascham.concern.Against;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;

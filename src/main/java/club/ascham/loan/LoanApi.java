@@ -4,12 +4,14 @@ import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -20,7 +22,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,7 @@ class LoanApi {
   private final Concerns concerns;
   private final LentAdvice lentAdvice;
   private final Actor actor;
+  private final Presses presses;
 
   LoanApi(
       Loans loans,
@@ -74,7 +76,8 @@ class LoanApi {
       Lending lending,
       Concerns concerns,
       LentAdvice lentAdvice,
-      Actor actor) {
+      Actor actor,
+      Presses presses) {
     this.loans = loans;
     this.lines = lines;
     this.askBack = askBack;
@@ -86,6 +89,7 @@ class LoanApi {
     this.concerns = concerns;
     this.lentAdvice = lentAdvice;
     this.actor = actor;
+    this.presses = presses;
   }
 
   @GET
@@ -154,10 +158,12 @@ class LoanApi {
   public Response issue(LoanJson.IssueBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();
     return answer(
+        body,
         typed,
         201,
-        IssueCommand.parse(typed, lending.terms())
-            .map(c -> () -> issueKit.issue(c, actor.id(), typed.value("onceKey"))));
+        () ->
+            IssueCommand.parse(typed, lending.terms())
+                .map(command -> issueKit.issue(command, actor.id())));
   }
 
   @POST
@@ -180,10 +186,12 @@ class LoanApi {
     LoanSheet sheet = sheet(id);
     Typed typed = Typed.of(body);
     return answer(
+        body,
         typed,
         200,
-        ExtendCommand.parse(sheet.id(), sheet.dueOn(), sheet.isJunior(), typed, lending.terms())
-            .map(c -> () -> extendLoan.extend(c, actor.id(), typed.value("onceKey"))));
+        () ->
+            ExtendCommand.parse(sheet.id(), sheet.dueOn(), sheet.isJunior(), typed, lending.terms())
+                .map(command -> extendLoan.extend(command, actor.id())));
   }
 
   @POST
@@ -202,10 +210,12 @@ class LoanApi {
     LoanSheet sheet = sheet(id);
     Typed typed = Typed.of(body);
     return answer(
+        body,
         typed,
         200,
-        ChangeKitCommand.parse(sheet.id(), typed)
-            .map(c -> () -> changeKit.change(c, actor.id(), typed.value("onceKey"))));
+        () ->
+            ChangeKitCommand.parse(sheet.id(), typed)
+                .map(command -> changeKit.change(command, actor.id())));
   }
 
   @POST
@@ -225,26 +235,23 @@ class LoanApi {
     LoanSheet sheet = sheet(id);
     Typed typed = body == null ? Typed.nothing() : body.typed();
     return answer(
+        body,
         typed,
         200,
-        LostCommand.parse(sheet.id(), typed, lending.terms())
-            .map(c -> () -> reportLost.report(c, actor.id(), typed.value("onceKey"))));
+        () ->
+            LostCommand.parse(sheet.id(), typed, lending.terms())
+                .map(command -> reportLost.report(command, actor.id())));
   }
 
-  private Response answer(Typed typed, int status, Optional<Supplier<LoanOutcome>> change) {
-    if (change.isEmpty()) {
-      return Problem.of(typed);
-    }
-    LoanOutcome outcome = change.get().get();
-    if (outcome instanceof LoanOutcome.Done done) {
-      long id = done.loan().value();
-      return Response.status(status)
-          .location(URI.create("/api/loans/" + id))
-          .entity(one(id))
-          .build();
-    }
-    Refusal.at(typed, ((LoanOutcome.Refused) outcome).why());
-    return Problem.of(typed);
+  /**
+   * @param work empty: what was typed can't be read
+   */
+  private Response answer(
+      Record body, Typed typed, int status, Supplier<Optional<Outcome<LoanId>>> work) {
+    return presses
+        .body(body, typed, LoanId::new)
+        .at(loan -> "/api/loans/" + loan.value())
+        .json(status, () -> work.get().orElseGet(Outcome::unread), loan -> one(loan.value()));
   }
 
   private LoanSheet sheet(long id) {

@@ -7,6 +7,7 @@ import club.ascham.askback.DoNotShoot;
 import club.ascham.concern.Against;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
@@ -14,15 +15,14 @@ import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
-import club.ascham.store.DatabaseRefusal;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.MayBeUndone;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Money;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Sought;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -152,6 +152,7 @@ class LoanPages {
   private final ClubTime time;
   private final Actor actor;
   private final Sought sought;
+  private final Presses presses;
 
   LoanPages(
       Loans loans,
@@ -168,7 +169,8 @@ class LoanPages {
       MayBeUndone mayBeUndone,
       ClubTime time,
       Actor actor,
-      Sought sought) {
+      Sought sought,
+      Presses presses) {
     this.loans = loans;
     this.lines = lines;
     this.reports = reports;
@@ -184,6 +186,7 @@ class LoanPages {
     this.time = time;
     this.actor = actor;
     this.sought = sought;
+    this.presses = presses;
   }
 
   @GET
@@ -237,13 +240,13 @@ class LoanPages {
   public Response extend(@RestPath long loan, MultivaluedMap<String, String> form) {
     LoanSheet sheet = sheet(loan);
     Typed typed = Forms.typed(form);
-    Optional<ExtendCommand> command =
-        ExtendCommand.parse(sheet.id(), sheet.dueOn(), sheet.isJunior(), typed, lending.terms());
     return answer(
         sheet,
         typed,
         "extend",
-        command.map(c -> () -> extendLoan.extend(c, actor.id(), typed.value("once-key"))));
+        () ->
+            ExtendCommand.parse(sheet.id(), sheet.dueOn(), sheet.isJunior(), typed, lending.terms())
+                .map(command -> extendLoan.extend(command, actor.id())));
   }
 
   @POST
@@ -253,12 +256,13 @@ class LoanPages {
   public Response change(@RestPath long loan, MultivaluedMap<String, String> form) {
     LoanSheet sheet = sheet(loan);
     Typed typed = Forms.typed(form);
-    Optional<ChangeKitCommand> command = ChangeKitCommand.parse(sheet.id(), typed);
     return answer(
         sheet,
         typed,
         "items",
-        command.map(c -> () -> changeKit.change(c, actor.id(), typed.value("once-key"))));
+        () ->
+            ChangeKitCommand.parse(sheet.id(), typed)
+                .map(command -> changeKit.change(command, actor.id())));
   }
 
   @POST
@@ -268,29 +272,26 @@ class LoanPages {
   public Response lost(@RestPath long loan, MultivaluedMap<String, String> form) {
     LoanSheet sheet = sheet(loan);
     Typed typed = Forms.typed(form);
-    Optional<LostCommand> command = LostCommand.parse(sheet.id(), typed, lending.terms());
     return answer(
         sheet,
         typed,
         "lost",
-        command.map(c -> () -> reportLost.report(c, actor.id(), typed.value("once-key"))));
+        () ->
+            LostCommand.parse(sheet.id(), typed, lending.terms())
+                .map(command -> reportLost.report(command, actor.id())));
   }
 
   /** Does it, if it could be read; what refuses stands at its field. */
   private Response answer(
-      LoanSheet sheet, Typed typed, String form, Optional<Supplier<LoanOutcome>> change) {
-    if (change.isPresent()) {
-      try {
-        LoanOutcome outcome = change.get().get();
-        if (outcome instanceof LoanOutcome.Done done) {
-          return Go.to(done.page(), done.said());
-        }
-        Refusal.at(typed, ((LoanOutcome.Refused) outcome).why());
-      } catch (DatabaseRefusal refusal) {
-        typed.fault("form", refusal.getMessage());
-      }
-    }
-    return Go.again(page(sheet, typed, form));
+      LoanSheet sheet, Typed typed, String form, Supplier<Optional<Outcome<LoanId>>> work) {
+    return presses
+        .form(typed, LoanId::new, LoanPages::page)
+        .whole("form")
+        .page(() -> work.get().orElseGet(Outcome::unread), () -> page(sheet, typed, form));
+  }
+
+  static String page(LoanId loan) {
+    return "/loans/" + loan.value();
   }
 
   private LoanSheet sheet(long loan) {

@@ -29,8 +29,7 @@ class LostItems {
     List<ItemId> items =
         lost.stream().filter(line -> line.arrowCount() == null).map(LoanLine::item).toList();
     loseParts.lose(items, at);
-    items.forEach(
-        item -> retireItem.retire(item, new Retirement(today, RetiredWhy.LOST, words), null));
+    items.forEach(item -> retireItem.retire(item, new Retirement(today, RetiredWhy.LOST, words)));
     lost.stream()
         .filter(line -> line.arrowCount() != null)
         .forEach(

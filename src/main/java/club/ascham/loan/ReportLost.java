@@ -1,8 +1,10 @@
 package club.ascham.loan;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;
+import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -19,37 +21,26 @@ class ReportLost {
   private final LoanRecords loans;
   private final LoanLines lines;
   private final LostItems lostItems;
-  private final Pressed pressed;
   private final Story story;
   private final ClubTime time;
 
-  ReportLost(
-      LoanRecords loans,
-      LoanLines lines,
-      LostItems lostItems,
-      Pressed pressed,
-      Story story,
-      ClubTime time) {
+  ReportLost(LoanRecords loans, LoanLines lines, LostItems lostItems, Story story, ClubTime time) {
     this.loans = loans;
     this.lines = lines;
     this.lostItems = lostItems;
-    this.pressed = pressed;
     this.story = story;
     this.time = time;
   }
 
   @Writes
-  LoanOutcome report(LostCommand command, AccountId by, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new LoanOutcome.Done(command.loan(), "Reported lost.");
-    }
+  Outcome<LoanId> report(LostCommand command, AccountId by) {
     Loan loan = loans.with(command.loan()).orElseThrow();
     List<LoanLine> out = lines.of(command.loan()).stream().filter(LoanLine::isOut).toList();
     List<LoanLine> lost = out.stream().filter(line -> command.lines().contains(line.id())).toList();
     boolean closes = lost.size() == out.size();
     List<Refusal> refusals = refusals(command, loan, lost, closes);
     if (!refusals.isEmpty()) {
-      return new LoanOutcome.Refused(refusals);
+      return Outcome.refused(refusals);
     }
     Instant now = time.now();
     for (LoanLine line : lost) {
@@ -63,9 +54,8 @@ class ReportLost {
       loans.flush();
     }
     tell(command, by, lost, rigs, now);
-    pressed.leads(formKey, Long.toString(command.loan().value()));
     String codes = lost.stream().map(LoanLine::code).collect(Collectors.joining(", "));
-    return new LoanOutcome.Done(
+    return Outcome.done(
         command.loan(), "Reported lost: " + codes + (closes ? ". Nothing is out any more." : "."));
   }
 

@@ -1,9 +1,11 @@
 package club.ascham.recall;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AnswerId;
 import club.ascham.report.PartChoice;
 import club.ascham.report.TellReport;
-import club.ascham.store.Pressed;
+import club.ascham.store.KeptAnswers;
 import club.ascham.store.Writes;
 import club.ascham.time.ClubTime;
 import club.ascham.withdrawal.Reason;
@@ -23,20 +25,20 @@ class RecallItems {
   private final Recalls recalls;
   private final WithdrawItem withdrawItem;
   private final TellReport tellReport;
-  private final Pressed pressed;
   private final ClubTime time;
+  private final KeptAnswers answers;
 
   RecallItems(
       Recalls recalls,
       WithdrawItem withdrawItem,
       TellReport tellReport,
-      Pressed pressed,
-      ClubTime time) {
+      ClubTime time,
+      KeptAnswers answers) {
     this.recalls = recalls;
     this.withdrawItem = withdrawItem;
     this.tellReport = tellReport;
-    this.pressed = pressed;
     this.time = time;
+    this.answers = answers;
   }
 
   /** Reads {@code why}; null where it is no reason, which then stands at its field. */
@@ -50,7 +52,7 @@ class RecallItems {
    * @param besides how many were out of use before, and stay so until this recall is answered too
    * @param out how many of all these are on loan and must be asked for
    */
-  record Outcome(int withdrawn, int besides, int out) {
+  record Recalling(int withdrawn, int besides, int out) {
     String said() {
       String all =
           switch (withdrawn) {
@@ -77,10 +79,7 @@ class RecallItems {
    * @param chosen which of those that the recall names
    */
   @Writes
-  Outcome withdraw(RecallQuery query, Predicate<Recalled> chosen, String why, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new Outcome(0, 0, 0);
-    }
+  Outcome<AnswerId> withdraw(RecallQuery query, Predicate<Recalled> chosen, String why) {
     String words = Recalled.RECALL + why;
     Instant now = time.now();
     int withdrawn = 0;
@@ -90,8 +89,8 @@ class RecallItems {
       if (recalls.standsAgainst(item.id(), words)) {
         continue;
       }
-      if (withdrawItem.withdraw(item.id(), new Reason(words, null, null), now, null)
-          instanceof WithdrawItem.Outcome.Withdrawn) {
+      if (withdrawItem.withdraw(item.id(), new Reason(words, null, null), now)
+          instanceof Outcome.Done) {
         withdrawn++;
       } else {
         PartChoice part = new PartChoice(item.id(), item.bareCode(), item.kind(), item.rig());
@@ -100,7 +99,7 @@ class RecallItems {
       }
       out += item.loan() == null ? 0 : 1;
     }
-    pressed.leads(formKey, query.address());
-    return new Outcome(withdrawn, besides, out);
+    Recalling done = new Recalling(withdrawn, besides, out);
+    return Outcome.done(answers.keep(done), done.said());
   }
 }

@@ -1,6 +1,8 @@
 package club.ascham.recall;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AnswerId;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -8,6 +10,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.web.CsvDownload;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -70,12 +73,15 @@ class RecallPages {
   private final RecallItems recallItems;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
-  RecallPages(Recalls recalls, RecallItems recallItems, Actor actor, ClubTime time) {
+  RecallPages(
+      Recalls recalls, RecallItems recallItems, Actor actor, ClubTime time, Presses presses) {
     this.recalls = recalls;
     this.recallItems = recallItems;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -103,19 +109,21 @@ class RecallPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response withdraw(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
+    return presses
+        .form(typed, AnswerId::new, done -> RecallQuery.parse(typed).orElseThrow().address())
+        .page(() -> withdrawn(typed), () -> page(typed, false));
+  }
+
+  private Outcome<AnswerId> withdrawn(Typed typed) {
     Optional<RecallQuery> query = RecallQuery.parse(typed);
     String why = RecallItems.why(typed);
     if (query.isPresent()
         && recalls.of(query.get()).stream().noneMatch(item -> isTicked(item, typed))) {
       typed.fault("items", NOTHING_TICKED);
     }
-    if (query.isEmpty() || !typed.sound()) {
-      return Go.again(page(typed, false));
-    }
-    RecallItems.Outcome outcome =
-        recallItems.withdraw(
-            query.get(), item -> isTicked(item, typed), why, typed.value("once-key"));
-    return Go.to(query.get().address(), outcome.said());
+    return query.isPresent() && typed.sound()
+        ? recallItems.withdraw(query.get(), item -> isTicked(item, typed), why)
+        : Outcome.unread();
   }
 
   private static boolean isTicked(Recalled item, Typed typed) {

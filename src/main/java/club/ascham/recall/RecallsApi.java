@@ -1,12 +1,16 @@
 package club.ascham.recall;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.AnswerId;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
+import club.ascham.store.KeptAnswers;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -100,11 +104,16 @@ class RecallsApi {
   private final Recalls recalls;
   private final RecallItems recallItems;
   private final Actor actor;
+  private final Presses presses;
+  private final KeptAnswers answers;
 
-  RecallsApi(Recalls recalls, RecallItems recallItems, Actor actor) {
+  RecallsApi(
+      Recalls recalls, RecallItems recallItems, Actor actor, Presses presses, KeptAnswers answers) {
     this.recalls = recalls;
     this.recallItems = recallItems;
     this.actor = actor;
+    this.presses = presses;
+    this.answers = answers;
   }
 
   @GET
@@ -157,17 +166,23 @@ class RecallsApi {
                               + " notice of 3 May: end serving may slip.\"}")))
   public Response withdraw(RecallBody body) {
     Typed typed = Typed.of(body);
+    return presses
+        .body(body, typed, AnswerId::new)
+        .json(200, () -> withdrawn(body, typed), this::result);
+  }
+
+  private Outcome<AnswerId> withdrawn(RecallBody body, Typed typed) {
     Optional<RecallQuery> query = query(typed);
     String why = RecallItems.why(typed);
     Set<ItemId> chosen = query.map(asked -> chosen(typed, body.items(), asked)).orElse(Set.of());
-    if (query.isEmpty() || !typed.sound()) {
-      return Problem.of(typed);
-    }
-    RecallItems.Outcome outcome =
-        recallItems.withdraw(query.get(), item -> chosen.contains(item.id()), why, body.onceKey());
-    return Response.ok(
-            new RecallResult(outcome.withdrawn(), outcome.besides(), outcome.out(), outcome.said()))
-        .build();
+    return query.isPresent() && typed.sound()
+        ? recallItems.withdraw(query.get(), item -> chosen.contains(item.id()), why)
+        : Outcome.unread();
+  }
+
+  private RecallResult result(AnswerId answer) {
+    RecallItems.Recalling done = answers.of(answer, RecallItems.Recalling.class);
+    return new RecallResult(done.withdrawn(), done.besides(), done.out(), done.said());
   }
 
   /** Those with these codes; a code that the recall does not name is a fault at its place. */

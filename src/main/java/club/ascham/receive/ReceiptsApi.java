@@ -1,17 +1,17 @@
 package club.ascham.receive;
 
 import club.ascham.Settings;
-import club.ascham.check.StrangerBack;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
+import club.ascham.id.ReceiptId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Role;
 import club.ascham.report.Telling;
-import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
-import club.ascham.web.Problem;
+import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -21,7 +21,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.time.Instant;
 import java.util.Currency;
 import java.util.List;
@@ -103,25 +102,25 @@ class ReceiptsApi {
   private final ReceiveLoan receiveLoan;
   private final BowInHand bowInHand;
   private final LoanLines lines;
-  private final Pressed pressed;
   private final ClubTime time;
   private final Currency currency;
+  private final Presses presses;
 
   ReceiptsApi(
       Receipts receipts,
       ReceiveLoan receiveLoan,
       BowInHand bowInHand,
       LoanLines lines,
-      Pressed pressed,
       ClubTime time,
-      Settings settings) {
+      Settings settings,
+      Presses presses) {
     this.receipts = receipts;
     this.receiveLoan = receiveLoan;
     this.bowInHand = bowInHand;
     this.lines = lines;
-    this.pressed = pressed;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
+    this.presses = presses;
   }
 
   @GET
@@ -164,17 +163,19 @@ class ReceiptsApi {
               }))
   public Response receive(ReceiptBody body) {
     Typed typed = typed(body);
+    return presses
+        .body(body, typed, ReceiptId::new)
+        .at(receipt -> "/api/receipts/" + receipt.value())
+        .json(201, () -> received(body, typed), receipt -> one(receipt.value()));
+  }
+
+  private Outcome<ReceiptId> received(ReceiptBody body, Typed typed) {
     Integer loan = typed.whole("loanId", 1, Integer.MAX_VALUE);
     Optional<Receipts.Head> head =
         loan == null ? Optional.empty() : receipts.loan(new LoanId(loan));
     if (head.isEmpty()) {
       typed.fault("loanId", "There is no such loan.");
-      return Problem.of(typed);
-    }
-    // Asked before the lines are looked at: those of the first call are no longer out.
-    Optional<String> before = pressed.ledTo(body.onceKey());
-    if (before.isPresent()) {
-      return created(before.get());
+      return Outcome.unread();
     }
     List<LoanLine> out = lines.of(head.get().id()).stream().filter(LoanLine::isOut).toList();
     nameLines(typed, body, out);
@@ -186,18 +187,7 @@ class ReceiptsApi {
             head.get().deposit(),
             currency,
             new ReceiptDetails.When(head.get().issuedAt(), time.now(), time.zone()));
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    ReceiveLoan.Outcome outcome = receiveLoan.receive(head.get().id(), details, body.onceKey());
-    if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
-      return Problem.response(409, "Already back", already.message());
-    }
-    if (outcome instanceof ReceiveLoan.Outcome.NotSettled not) {
-      typed.fault(StrangerBack.Fields.PLAIN.answer(), not.message());
-      return Problem.of(typed);
-    }
-    return created(((ReceiveLoan.Outcome.Received) outcome).page());
+    return typed.sound() ? receiveLoan.receive(head.get().id(), details) : Outcome.unread();
   }
 
   private static Typed typed(ReceiptBody body) {
@@ -216,11 +206,6 @@ class ReceiptsApi {
             .with("words", body.words())
             .with("stranger", body.stranger())
             .with("strangerAnswer", body.strangerAnswer());
-  }
-
-  private Response created(String page) {
-    long id = Long.parseLong(page.replaceAll("\\D", ""));
-    return Response.created(URI.create("/api/receipts/" + id)).entity(one(id)).build();
   }
 
   /** Turns lines named by code into the fields of the form. */

@@ -4,9 +4,12 @@ import club.ascham.Settings;
 import club.ascham.check.SettleStranger;
 import club.ascham.check.SettleStranger.Settled;
 import club.ascham.check.StrangerBack;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
+import club.ascham.id.ReceiptId;
 import club.ascham.id.RigId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
@@ -17,7 +20,6 @@ import club.ascham.report.PartChoice;
 import club.ascham.report.Reports;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -49,7 +51,6 @@ public class ReceiveLoan {
   private final Actor actor;
   private final ClubTime time;
   private final Story story;
-  private final Pressed pressed;
   private final Currency currency;
 
   ReceiveLoan(
@@ -63,7 +64,6 @@ public class ReceiveLoan {
       Actor actor,
       ClubTime time,
       Story story,
-      Pressed pressed,
       Settings settings) {
     this.rows = rows;
     this.lines = lines;
@@ -75,36 +75,23 @@ public class ReceiveLoan {
     this.actor = actor;
     this.time = time;
     this.story = story;
-    this.pressed = pressed;
     this.currency = Currency.getInstance(settings.currency());
   }
 
-  /** What became of a receipt. */
-  sealed interface Outcome {
-    /** The page that shows what was done. */
-    record Received(String page) implements Outcome {}
-
-    /** Someone received these meanwhile; nothing was changed. */
-    record AlreadyBack(String message) implements Outcome {}
-
-    /** What was answered about a part that is not on the list can't be; nothing was changed. */
-    record NotSettled(String message) implements Outcome {}
-  }
-
   @Writes
-  Outcome receive(LoanId loan, ReceiptDetails details, String formKey) {
-    var earlier = pressed.ledTo(formKey);
-    if (earlier.isPresent()) {
-      return new Outcome.Received(earlier.get());
-    }
+  Outcome<ReceiptId> receive(LoanId loan, ReceiptDetails details) {
     Map<Long, LoanLine> out =
         lines.of(loan).stream()
             .filter(LoanLine::isOut)
             .collect(Collectors.toMap(LoanLine::id, Function.identity()));
     List<LineBack> here = details.lines().stream().filter(LineBack::back).toList();
     if (here.stream().anyMatch(line -> !out.containsKey(line.line()))) {
-      return new Outcome.AlreadyBack(
-          "Someone received part of this a moment ago. Look at what is still out, and save again.");
+      return Outcome.refused(
+          Refusal.now(
+              "Already back",
+              "lines",
+              "Someone received part of this a moment ago. Look at what is still out, and save"
+                  + " again."));
     }
     long receipt = receipt(loan, details);
     Set<RigId> rigs = new LinkedHashSet<>();
@@ -146,21 +133,19 @@ public class ReceiveLoan {
                   details.happened()));
       if (settled instanceof Settled.Refused refused) {
         QuarkusTransaction.setRollbackOnly();
-        return new Outcome.NotSettled(refused.message());
+        return Outcome.refused(StrangerBack.Fields.PLAIN.answer(), refused.message());
       }
     }
     moves.received(loan, receipt);
-    String page = "/receive?done=" + receipt;
-    pressed.leads(formKey, page);
-    return new Outcome.Received(page);
+    return Outcome.done(new ReceiptId(receipt));
   }
 
   /**
-   * Keeps what a second hand told of things that the first had received by then; answers whether
-   * anything was. Words that sound like a danger are kept as they are: nobody is asked twice.
+   * Keeps what a second hand told of things that the first had received by then. Words that sound
+   * like a danger are kept as they are: nobody is asked twice.
    */
   @Writes
-  boolean tellAfter(LoanId loan, Typed typed, String formKey) {
+  Outcome<LoanId> tellAfter(LoanId loan, Typed typed) {
     List<PartChoice> back = reports.outWith(loan);
     Telling told =
         Telling.parse(
@@ -170,12 +155,12 @@ public class ReceiveLoan {
             Telling.Fields.PLAIN,
             back,
             Telling.WordsAlone.SOMETHING_ELSE);
-    if (told.isNothing() || pressed.ledTo(formKey).isPresent()) {
-      return !told.isNothing();
+    if (told.isNothing()) {
+      return Outcome.done(loan, "Someone received it a moment ago.");
     }
     report(told, back, rig -> new About(rig, loan, null, About.ToldAt.LOAN, time.now()));
-    pressed.leads(formKey, "/loans/" + loan.value());
-    return true;
+    return Outcome.done(
+        loan, "Someone received it a moment ago. What you told of it is kept: lay it aside.");
   }
 
   /** Of each bow that came back; where none did, of what came back without one. */

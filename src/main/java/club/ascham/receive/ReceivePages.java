@@ -4,13 +4,15 @@ import club.ascham.Settings;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.check.StrangerAsked;
-import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
+import club.ascham.id.Made;
+import club.ascham.id.ReceiptId;
 import club.ascham.id.RigId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
@@ -21,14 +23,13 @@ import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.SignList;
 import club.ascham.report.Telling;
-import club.ascham.store.DatabaseRefusal;
-import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.MayBeUndone;
 import club.ascham.undo.Move;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -44,7 +45,6 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
@@ -98,9 +98,9 @@ class ReceivePages {
   private final AskBack askBack;
   private final Concerns concerns;
   private final MayBeUndone mayBeUndone;
-  private final Pressed pressed;
   private final ClubTime time;
   private final Currency currency;
+  private final Presses presses;
 
   ReceivePages(
       Receipts receipts,
@@ -112,9 +112,9 @@ class ReceivePages {
       AskBack askBack,
       Concerns concerns,
       MayBeUndone mayBeUndone,
-      Pressed pressed,
       ClubTime time,
-      Settings settings) {
+      Settings settings,
+      Presses presses) {
     this.receipts = receipts;
     this.reports = reports;
     this.receiveLoan = receiveLoan;
@@ -124,9 +124,9 @@ class ReceivePages {
     this.askBack = askBack;
     this.concerns = concerns;
     this.mayBeUndone = mayBeUndone;
-    this.pressed = pressed;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
+    this.presses = presses;
   }
 
   @GET
@@ -175,18 +175,20 @@ class ReceivePages {
   public Response receive(@RestPath long loan, MultivaluedMap<String, String> form) {
     Receipts.Head head = head(new LoanId(loan));
     Typed typed = Forms.typed(form, "signs");
-    Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
-    if (pressedBefore.isPresent()) {
-      return Go.to(pressedBefore.get());
-    }
-    if (out(head.id()).isEmpty()) {
-      return Go.to(
-          "/loans/" + loan,
-          receiveLoan.tellAfter(head.id(), typed, typed.value("once-key"))
-              ? "Someone received it a moment ago. What you told of it is kept: lay it aside."
-              : "Someone received it a moment ago.");
-    }
+    return presses
+        .<Made>formOf(
+            typed,
+            (kind, id) -> kind.equals("receipt") ? new ReceiptId(id) : new LoanId(id),
+            made -> made instanceof ReceiptId ? "/receive?done=" + made.value() : "/loans/" + loan)
+        .whole("lines")
+        .page(() -> received(head, typed), () -> page(head, typed));
+  }
+
+  private Outcome<Made> received(Receipts.Head head, Typed typed) {
     List<LoanLine> out = out(head.id());
+    if (out.isEmpty()) {
+      return Outcome.of(receiveLoan.tellAfter(head.id(), typed));
+    }
     ReceiptDetails details =
         ReceiptDetails.parse(
             typed,
@@ -195,26 +197,7 @@ class ReceivePages {
             head.deposit(),
             currency,
             new ReceiptDetails.When(head.issuedAt(), time.now(), time.zone()));
-    if (!typed.sound()) {
-      return Go.again(page(head, typed));
-    }
-    try {
-      ReceiveLoan.Outcome outcome =
-          receiveLoan.receive(head.id(), details, typed.value("once-key"));
-      if (outcome instanceof ReceiveLoan.Outcome.Received received) {
-        return Go.to(received.page());
-      }
-      if (outcome instanceof ReceiveLoan.Outcome.AlreadyBack already) {
-        typed.fault("lines", already.message());
-      } else {
-        typed.fault(
-            StrangerBack.Fields.PLAIN.answer(),
-            ((ReceiveLoan.Outcome.NotSettled) outcome).message());
-      }
-    } catch (DatabaseRefusal refusal) {
-      typed.fault("lines", refusal.getMessage());
-    }
-    return Go.again(page(head, typed));
+    return typed.sound() ? Outcome.of(receiveLoan.receive(head.id(), details)) : Outcome.unread();
   }
 
   private ReceivePage page(Receipts.Head head, Typed typed) {

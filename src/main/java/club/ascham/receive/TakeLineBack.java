@@ -52,7 +52,7 @@ public class TakeLineBack {
     lines.holdWhatCameBack(line, back.count());
     if (back.damage() != null) {
       withdrawItem.withdraw(
-          line.item(), new Reason("Came back damaged: " + back.damage(), null, null), backAt, null);
+          line.item(), new Reason("Came back damaged: " + back.damage(), null, null), backAt);
     }
   }
 

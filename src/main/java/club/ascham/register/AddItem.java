@@ -1,8 +1,9 @@
 package club.ascham.register;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -10,9 +11,9 @@ import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 
 /** Registers new items, each under the next code of its kind. */
 @ApplicationScoped
@@ -22,56 +23,35 @@ public class AddItem {
   private final ItemRecords records;
   private final Items items;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  AddItem(
-      ItemRecords records, Items items, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  AddItem(ItemRecords records, Items items, Story story, Actor actor, ClubTime time) {
     this.records = records;
     this.items = items;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** What became of it. */
-  public sealed interface Outcome {
-    /**
-     * The new items, in the order of their codes.
-     *
-     * @param page where to go on
-     */
-    record Added(List<ItemId> ids, List<ItemCode> codes, String page) implements Outcome {}
-
-    /** This form was sent before: nothing more was added. */
-    record AddedBefore(String page) implements Outcome {}
-
-    /** The letter's numbers are used up. */
-    record NoCodesLeft(String message) implements Outcome {}
-  }
-
   /**
-   * Adds so many items that are alike.
+   * Adds so many items that are alike, and names the first: the others follow it by their numbers.
    *
    * @param copies from 1 to 50
-   * @param formKey null: none
    */
   @Writes
-  public Outcome add(ItemDetails details, int copies, String formKey) {
+  public Outcome<ItemId> add(ItemDetails details, int copies) {
     if (copies < 1 || copies > MOST_AT_ONCE) {
       throw new IllegalArgumentException("from 1 to " + MOST_AT_ONCE + " at once, not " + copies);
     }
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.AddedBefore(before.get());
-    }
     List<ItemCode> codes = nextCodes(details.kind().letter(), copies);
     if (codes.size() < copies) {
-      return new Outcome.NoCodesLeft(
-          "Only %d codes that begin with %s are left, and a code is never used twice."
-              .formatted(codes.size(), details.kind().letter()));
+      return Outcome.refused(
+          Refusal.now(
+              "No codes left",
+              "copies",
+              "Only %d codes that begin with %s are left, and a code is never used twice."
+                  .formatted(codes.size(), details.kind().letter())));
     }
     List<ItemId> ids = new ArrayList<>();
     for (ItemCode code : codes) {
@@ -89,9 +69,15 @@ public class AddItem {
             null,
             ids,
             List.of()));
-    String page = page(codes);
-    pressed.leads(formKey, page);
-    return new Outcome.Added(ids, codes, page);
+    return Outcome.done(
+        ids.get(0),
+        copies == 1
+            ? "Registered as " + codes.get(0).display() + ". Write the code on it."
+            : "Registered "
+                + copies
+                + " "
+                + details.kind().plural()
+                + ", each with a code of its own.");
   }
 
   private List<ItemCode> nextCodes(char letter, int copies) {
@@ -102,6 +88,17 @@ public class AddItem {
       next = ItemCode.nextIssuable(letter, next.getAsInt() + 1);
     }
     return codes;
+  }
+
+  /** Those that one press added. */
+  List<Registered> added(ItemId first, int copies) {
+    return items.registered(
+        LongStream.range(first.value(), first.value() + copies).mapToObj(ItemId::new).toList());
+  }
+
+  /** Where one goes on after adding them. */
+  String page(ItemId first, int copies) {
+    return page(added(first, copies).stream().map(Registered::code).toList());
   }
 
   private static String page(List<ItemCode> codes) {

@@ -2,9 +2,10 @@ package club.ascham.register;
 
 import club.ascham.Settings;
 import club.ascham.bow.Misfit;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -23,7 +24,6 @@ public class ChangeItem {
   private final Fitted fitted;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
   private final Currency currency;
@@ -33,7 +33,6 @@ public class ChangeItem {
       Fitted fitted,
       Rows rows,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time,
       Settings settings) {
@@ -41,48 +40,26 @@ public class ChangeItem {
     this.fitted = fitted;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
   }
 
-  /** What became of it. */
-  public sealed interface Outcome {
-    /** Saved, or the same as before. */
-    record Changed(boolean anything) implements Outcome {}
-
-    /** This form was sent before. */
-    record ChangedBefore() implements Outcome {}
-
-    /**
-     * Someone else saved since the form was made; nothing was changed.
-     *
-     * @param now what they saved
-     */
-    record SavedFirst(Registered now) implements Outcome {}
-
-    /** What is fitted or lent forbids it. */
-    record Refused(String field, String message) implements Outcome {}
-  }
-
-  /**
-   * Puts new details in the place of those of a version.
-   *
-   * @param formKey null: none
-   */
+  /** Puts new details in the place of those of a version. */
   @Writes
-  public Outcome change(ItemId id, int version, ItemDetails details, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new Outcome.ChangedBefore();
-    }
+  public Outcome<ItemId> change(ItemId id, int version, ItemDetails details) {
     Item item = records.findById(id.value());
     if (item.version() != version) {
-      return new Outcome.SavedFirst(Registered.of(item));
+      return Outcome.refused(
+          Refusal.now(
+              "Someone saved first",
+              "version",
+              "You read version %d and it is version %d now. Read it again. Nothing was changed."
+                  .formatted(version, item.version())));
     }
-    Optional<Outcome.Refused> refusal = refusal(item, details);
+    Optional<Refusal> refusal = refusal(item, details);
     if (refusal.isPresent()) {
-      return refusal.get();
+      return Outcome.refused(refusal.get());
     }
     List<Changes.Change> changes = Changes.between(written(item.details()), written(details));
     if (!changes.isEmpty()) {
@@ -90,11 +67,11 @@ public class ChangeItem {
       records.flush();
       story.tell(Story.Told.ofItem(time.now(), actor.id(), id, Changes.sentence(changes)));
     }
-    pressed.leads(formKey, "/items/" + item.code().display());
-    return new Outcome.Changed(!changes.isEmpty());
+    return Outcome.done(
+        id, changes.isEmpty() ? "Nothing was different, so nothing was changed." : "Changed.");
   }
 
-  private Optional<Outcome.Refused> refusal(Item item, ItemDetails details) {
+  private Optional<Refusal> refusal(Item item, ItemDetails details) {
     if (details.particulars() instanceof Particulars.OfKitItem kit
         && details.kind() == ItemKind.ARROWS) {
       return arrowsOut(item, kit);
@@ -107,14 +84,14 @@ public class ChangeItem {
                     .misfit(rig, item.id(), details.particulars())
                     .map(
                         misfit ->
-                            new Outcome.Refused(
+                            new Refusal(
                                 field(misfit.kind(), item.kind()),
                                 "It is fitted to a rig whose parts would no longer fit: "
                                     + misfit.reason()
                                     + " Take it off the rig first.")));
   }
 
-  private Optional<Outcome.Refused> arrowsOut(Item item, Particulars.OfKitItem now) {
+  private Optional<Refusal> arrowsOut(Item item, Particulars.OfKitItem now) {
     long lines =
         rows.number(
             "SELECT count(*) FROM loan_line WHERE item_id = ?1 AND back_at IS NULL", item.id());
@@ -125,13 +102,12 @@ public class ChangeItem {
     boolean wasPool = ((Particulars.OfKitItem) item.details().particulars()).pool();
     if (lines > 0 && wasPool != now.pool()) {
       return Optional.of(
-          new Outcome.Refused(
+          new Refusal(
               "pool", "Some of these arrows are on loan: receive them before changing this."));
     }
     if (now.arrowCount() < out) {
       return Optional.of(
-          new Outcome.Refused(
-              "arrowCount", out + " of these arrows are on loan: there can't be fewer."));
+          new Refusal("arrowCount", out + " of these arrows are on loan: there can't be fewer."));
     }
     return Optional.empty();
   }

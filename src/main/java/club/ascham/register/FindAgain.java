@@ -1,10 +1,13 @@
 package club.ascham.register;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.AnswerId;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
+import club.ascham.store.KeptAnswers;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -34,9 +37,9 @@ public class FindAgain {
   private final AskForWork askForWork;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
+  private final KeptAnswers answers;
 
   FindAgain(
       ItemRecords records,
@@ -45,30 +48,18 @@ public class FindAgain {
       AskForWork askForWork,
       Rows rows,
       Story story,
-      Pressed pressed,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      KeptAnswers answers) {
     this.records = records;
     this.failedWork = failedWork;
     this.withdrawItem = withdrawItem;
     this.askForWork = askForWork;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
-  }
-
-  /** How it ended. */
-  public sealed interface Outcome {
-    /** It is the club's again. */
-    record Found(FoundAgain again) implements Outcome {}
-
-    /** The same form was sent before. */
-    record FoundBefore() implements Outcome {}
-
-    /** Nothing was changed. */
-    record NotRetired() implements Outcome {}
+    this.answers = answers;
   }
 
   /** Reads {@code why}; empty where it is missing, which then stands at its field. */
@@ -91,17 +82,14 @@ public class FindAgain {
 
   /**
    * @param why in whole words
-   * @param formKey null: none
    */
   @Writes
-  public Outcome found(ItemId id, String why, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new Outcome.FoundBefore();
-    }
+  public Outcome<AnswerId> found(ItemId id, String why) {
     Item item = records.findById(id.value());
     Optional<Retirement> was = item.retirement();
     if (was.isEmpty()) {
-      return new Outcome.NotRetired();
+      return Outcome.refused(
+          Refusal.now("Not retired", "It is not retired, so it can't be found again."));
     }
     RetiredWhy retired = was.get().why();
     FoundAgain again = wouldStand(id, item.kind(), retired);
@@ -125,12 +113,10 @@ public class FindAgain {
                 withdrawItem.withdraw(
                     id,
                     new Reason(Words.sentences(List.of(because, cause)), again.work(), null),
-                    now,
-                    null));
+                    now));
     for (Work work : again.inspections()) {
-      askForWork.ask(id, new Request(work, because, true, Request.Cause.FOUND_AGAIN), now, null);
+      askForWork.ask(id, new Request(work, because, true, Request.Cause.FOUND_AGAIN), now);
     }
-    pressed.leads(formKey, "/items/" + item.code().display());
-    return new Outcome.Found(again);
+    return Outcome.done(answers.keep(again), again.said());
   }
 }

@@ -3,20 +3,23 @@ package club.ascham.register;
 import club.ascham.Settings;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AnswerId;
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.standing.State;
+import club.ascham.store.KeptAnswers;
 import club.ascham.time.ClubTime;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Currency;
@@ -59,6 +62,8 @@ class ItemDesk {
   private final Actor actor;
   private final ClubTime time;
   private final Currency currency;
+  private final Presses presses;
+  private final KeptAnswers answers;
 
   ItemDesk(
       Items items,
@@ -70,7 +75,9 @@ class ItemDesk {
       Concerns concerns,
       Actor actor,
       ClubTime time,
-      Settings settings) {
+      Settings settings,
+      Presses presses,
+      KeptAnswers answers) {
     this.items = items;
     this.register = register;
     this.addItem = addItem;
@@ -81,6 +88,8 @@ class ItemDesk {
     this.actor = actor;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
+    this.presses = presses;
+    this.answers = answers;
   }
 
   /** How items of one list are written. */
@@ -118,140 +127,116 @@ class ItemDesk {
   <J> Response add(String slug, Map<String, Object> sent, Shape<J> shape) {
     Map<String, Object> body = orEmpty(sent);
     Typed typed = Typed.nothing();
-    ItemKind kind = kind(slug, body, typed);
-    Optional<ItemDetails> details = kind == null ? Optional.empty() : read(kind, body, typed);
+    return presses
+        .body(sent, typed, ItemId::new)
+        .at(item -> "/api/" + slug + "/" + added(item, 1).get(0).code().display())
+        .json(
+            201,
+            () -> {
+              ItemKind kind = kind(slug, body, typed);
+              return added(
+                  kind == null ? Optional.empty() : read(kind, body, typed), 1, body, typed);
+            },
+            item -> written(added(item, 1).get(0), shape));
+  }
+
+  private Outcome<ItemId> added(
+      Optional<ItemDetails> details, int copies, Map<String, Object> body, Typed typed) {
     refuseCode(body, typed);
-    if (details.isEmpty() || !typed.sound()) {
-      return Problem.of(typed);
-    }
-    return added(addItem.add(details.get(), 1, typed.value("onceKey")), slug, shape);
+    return details.isPresent() && typed.sound()
+        ? addItem.add(details.get(), copies)
+        : Outcome.unread();
+  }
+
+  private List<Registered> added(ItemId first, int copies) {
+    return addItem.added(first, copies);
   }
 
   /** So many more like one: the body may say what differs. */
   <J> Response likeThis(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
     Map<String, Object> body = orEmpty(sent);
     Registered item = registered(slug, code);
-    Map<String, Object> alike = new LinkedHashMap<>(Alike.of(item, actor.unit(), currency));
     Typed typed = Typed.nothing();
     typed.with("copies", body.get("copies"));
+    int copies = Copies.read(Typed.of(typed.all()));
+    return presses
+        .body(sent, typed, ItemId::new)
+        .json(
+            201,
+            () -> alike(item, body, typed),
+            first -> {
+              List<J> all =
+                  added(first, copies).stream().map(each -> written(each, shape)).toList();
+              return new ItemJson.Listed<>(all, 1, all.size(), all.size());
+            });
+  }
+
+  private Outcome<ItemId> alike(Registered item, Map<String, Object> body, Typed typed) {
+    Map<String, Object> alike = new LinkedHashMap<>(Alike.of(item, actor.unit(), currency));
     alike.putAll(body);
     alike.remove("copies");
-    refuseCode(body, typed);
     if (!typed.has("copies")) {
       typed.fault("copies", "Say how many, from 1 to " + AddItem.MOST_AT_ONCE + ".");
     }
     Optional<ItemDetails> details = read(item.kind(), alike, typed);
-    int copies = Copies.read(typed);
-    if (details.isEmpty() || !typed.sound()) {
-      return Problem.of(typed);
-    }
-    AddItem.Outcome outcome = addItem.add(details.get(), copies, typed.value("onceKey"));
-    if (outcome instanceof AddItem.Outcome.Added added) {
-      List<J> all =
-          items.registered(added.ids()).stream().map(each -> written(each, shape)).toList();
-      return Response.status(201)
-          .entity(new ItemJson.Listed<>(all, 1, all.size(), all.size()))
-          .build();
-    }
-    return added(outcome, slug, shape);
+    return added(details, Copies.read(typed), body, typed);
   }
 
   <J> Response change(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
     Map<String, Object> body = orEmpty(sent);
     Registered item = registered(slug, code);
     Typed typed = Typed.nothing();
+    return presses
+        .body(sent, typed, ItemId::new)
+        .json(200, () -> changed(item, body, typed), changed -> one(slug, code, shape));
+  }
+
+  private Outcome<ItemId> changed(Registered item, Map<String, Object> body, Typed typed) {
     Optional<ItemDetails> details = read(item.kind(), body, typed);
     typed.with("version", body.get("version"));
     if (!typed.has("version")) {
       typed.fault("version", "Send the version that you read, so that nobody's change is lost.");
     }
     int version = typed.version().orElse(-1);
-    if (details.isEmpty() || !typed.sound()) {
-      return Problem.of(typed);
-    }
-    ChangeItem.Outcome outcome =
-        changeItem.change(item.id(), version, details.get(), typed.value("onceKey"));
-    if (outcome instanceof ChangeItem.Outcome.SavedFirst first) {
-      return Problem.response(
-          409,
-          "Someone saved first",
-          "You read version %d and it is version %d now. Read it again. Nothing was changed."
-              .formatted(version, first.now().version()));
-    }
-    if (outcome instanceof ChangeItem.Outcome.Refused refused) {
-      typed.fault(refused.field(), refused.message());
-      return Problem.of(typed);
-    }
-    return Response.ok(one(slug, code, shape)).build();
+    return details.isPresent() && typed.sound()
+        ? changeItem.change(item.id(), version, details.get())
+        : Outcome.unread();
   }
 
   <J> Response retire(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
     Map<String, Object> body = orEmpty(sent);
     Registered item = registered(slug, code);
     Typed typed = Typed.nothing();
-    copy(body, typed, List.of("why", "on", "note"));
-    Optional<Retirement> retirement = RetireItem.read(typed, time.today());
-    if (retirement.isEmpty()) {
-      return Problem.of(typed);
-    }
-    RetireItem.Outcome outcome =
-        retireItem.retire(item.id(), retirement.get(), typed.value("onceKey"));
-    if (outcome instanceof RetireItem.Outcome.StillFitted fitted) {
-      return Problem.response(
-          409,
-          "Still fitted",
-          "It is fitted to rig %d: take it off first.".formatted(fitted.rig().value()));
-    }
-    if (outcome instanceof RetireItem.Outcome.OnLoan loan) {
-      return Problem.response(
-          409,
-          "On loan",
-          "It is out with loan %d: receive it first, or report it lost there."
-              .formatted(loan.loan().value()));
-    }
-    if (outcome instanceof RetireItem.Outcome.KeptIn keptIn) {
-      typed.fault("why", keptIn.message());
-      return Problem.of(typed);
-    }
-    if (outcome instanceof RetireItem.Outcome.SeenSince seen) {
-      typed.fault("on", seen.message());
-      return Problem.of(typed);
-    }
-    if (outcome instanceof RetireItem.Outcome.RetiredBefore) {
-      return Problem.response(409, "Retired before", "It was retired already.");
-    }
-    return Response.ok(one(slug, code, shape)).build();
+    return presses
+        .body(sent, typed, ItemId::new)
+        .json(
+            200,
+            () -> {
+              copy(body, typed, List.of("why", "on", "note"));
+              return RetireItem.read(typed, time.today())
+                  .map(retirement -> retireItem.retire(item.id(), retirement))
+                  .orElseGet(Outcome::unread);
+            },
+            retired -> one(slug, code, shape));
   }
 
   <J> Response found(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
     Registered item = registered(slug, code);
     Typed typed = Typed.nothing();
-    copy(orEmpty(sent), typed, List.of("why"));
-    Optional<String> why = FindAgain.read(typed);
-    if (why.isEmpty() || !typed.sound()) {
-      return Problem.of(typed);
-    }
-    FindAgain.Outcome outcome = findAgain.found(item.id(), why.get(), typed.value("onceKey"));
-    if (outcome instanceof FindAgain.Outcome.NotRetired) {
-      return Problem.response(409, "Not retired", "It is not retired, so it can't be found again.");
-    }
-    List<FoundAgain.Stands> stands =
-        outcome instanceof FindAgain.Outcome.Found found ? found.again().stands() : List.of();
-    return Response.ok(new ItemJson.FoundJson<>(one(slug, code, shape), stands)).build();
-  }
-
-  private <J> Response added(AddItem.Outcome outcome, String slug, Shape<J> shape) {
-    if (outcome instanceof AddItem.Outcome.NoCodesLeft none) {
-      return Problem.response(409, "No codes left", none.message());
-    }
-    if (outcome instanceof AddItem.Outcome.AddedBefore before) {
-      return Problem.response(
-          409, "Sent before", "This onceKey was used before: see " + before.page() + ".");
-    }
-    String code = ((AddItem.Outcome.Added) outcome).codes().get(0).display();
-    return Response.created(URI.create("/api/" + slug + "/" + code))
-        .entity(one(slug, code, shape))
-        .build();
+    return presses
+        .body(sent, typed, AnswerId::new)
+        .json(
+            200,
+            () -> {
+              copy(orEmpty(sent), typed, List.of("why"));
+              return FindAgain.read(typed)
+                  .filter(why -> typed.sound())
+                  .map(why -> findAgain.found(item.id(), why))
+                  .orElseGet(Outcome::unread);
+            },
+            again ->
+                new ItemJson.FoundJson<>(
+                    one(slug, code, shape), answers.of(again, FoundAgain.class).stands()));
   }
 
   // ---- reading a body

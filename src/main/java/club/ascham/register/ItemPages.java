@@ -3,8 +3,11 @@ package club.ascham.register;
 import club.ascham.Settings;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.AnswerId;
+import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.story.Story;
@@ -12,8 +15,9 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Press;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -101,6 +105,7 @@ class ItemPages {
   private final Actor actor;
   private final ClubTime time;
   private final Currency currency;
+  private final Presses presses;
 
   ItemPages(
       Items items,
@@ -113,7 +118,8 @@ class ItemPages {
       Concerns concerns,
       Actor actor,
       ClubTime time,
-      Settings settings) {
+      Settings settings,
+      Presses presses) {
     this.items = items;
     this.register = register;
     this.itemStory = itemStory;
@@ -125,6 +131,7 @@ class ItemPages {
     this.actor = actor;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
+    this.presses = presses;
   }
 
   @GET
@@ -169,25 +176,35 @@ class ItemPages {
   public Response change(@RestPath String code, MultivaluedMap<String, String> form) {
     Registered item = registered(code);
     Typed typed = Forms.typed(form);
-    int version = typed.version().orElse(-1);
-    Optional<ItemDetails> details = ItemReader.read(item.kind(), typed, setting());
-    if (details.isEmpty()) {
-      return Go.again(changePage(item, typed, version, List.of()));
-    }
-    ChangeItem.Outcome outcome =
-        changeItem.change(item.id(), version, details.get(), typed.value("once-key"));
-    if (outcome instanceof ChangeItem.Outcome.SavedFirst first) {
-      List<Changes.Change> theirs =
-          Changes.between(written(details.get()), written(first.now().details()));
-      return Go.again(changePage(first.now(), typed, first.now().version(), theirs));
-    }
-    if (outcome instanceof ChangeItem.Outcome.Refused refused) {
-      typed.fault(refused.field(), refused.message());
-      return Go.again(changePage(item, typed, version, List.of()));
-    }
-    boolean nothing = outcome instanceof ChangeItem.Outcome.Changed changed && !changed.anything();
-    return Go.to(
-        page(item.code()), nothing ? "Nothing was different, so nothing was changed." : "Changed.");
+    return press(item, typed)
+        .page(
+            () -> {
+              Optional<ItemDetails> details = ItemReader.read(item.kind(), typed, setting());
+              int version = typed.version().orElse(-1);
+              if (details.isEmpty() || item.version() != version) {
+                return Outcome.unread();
+              }
+              return changeItem.change(item.id(), version, details.get());
+            },
+            () -> changePage(registered(code), typed));
+  }
+
+  private Press<ItemId> press(Registered item, Typed typed) {
+    return presses.form(typed, ItemId::new, id -> page(item.code()));
+  }
+
+  /** With what someone else saved since the form was made, if anything. */
+  private ChangeItemPage changePage(Registered now, Typed typed) {
+    Typed again = Typed.of(typed.all());
+    int version = again.version().orElse(-1);
+    Optional<ItemDetails> details = ItemReader.read(now.kind(), again, setting());
+    return details.isPresent() && now.version() != version
+        ? changePage(
+            now,
+            typed,
+            now.version(),
+            Changes.between(written(details.get()), written(now.details())))
+        : changePage(now, typed, version, List.of());
   }
 
   private ChangeItemPage changePage(
@@ -236,43 +253,30 @@ class ItemPages {
   public Response retire(@RestPath String code, MultivaluedMap<String, String> form) {
     Registered item = registered(code);
     Typed typed = Forms.typed(form);
-    Optional<Retirement> retirement = RetireItem.read(typed, time.today());
-    if (retirement.isEmpty()) {
-      return Go.again(retirePage(item, typed, null, null));
-    }
-    RetireItem.Outcome outcome =
-        retireItem.retire(item.id(), retirement.get(), typed.value("once-key"));
-    if (outcome instanceof RetireItem.Outcome.StillFitted fitted) {
-      return Go.again(
-          retirePage(
-              item,
-              typed,
-              "It is still fitted to a rig. Take it off there first; then retire it.",
-              "/rigs/" + fitted.rig().value()));
-    }
-    if (outcome instanceof RetireItem.Outcome.OnLoan onLoan) {
-      return Go.again(
-          retirePage(
-              item,
-              typed,
-              "It is out on loan. Receive it first, or report it lost with its loan.",
-              "/loans/" + onLoan.loan().value()));
-    }
-    if (outcome instanceof RetireItem.Outcome.KeptIn keptIn) {
-      typed.fault("why", keptIn.message());
-      return Go.again(retirePage(item, typed, null, null));
-    }
-    if (outcome instanceof RetireItem.Outcome.SeenSince seen) {
-      typed.fault("on", seen.message());
-      return Go.again(retirePage(item, typed, null, null));
-    }
-    return Go.to(
-        page(item.code()),
-        outcome instanceof RetireItem.Outcome.RetiredBefore before
-            ? "It was retired before: " + Words.said(before.retirement().why()) + "."
-            : "Retired: "
-                + Words.said(retirement.get().why())
-                + ". Its story is kept; its code is not given again.");
+    return press(item, typed)
+        .page(
+            () ->
+                RetireItem.read(typed, time.today())
+                    .map(retirement -> retired(item, retirement))
+                    .orElseGet(Outcome::unread),
+            () -> retirePage(item, typed));
+  }
+
+  /** Whoever retires it after someone else is told so: it is off the register either way. */
+  private Outcome<ItemId> retired(Registered item, Retirement retirement) {
+    return item.retirement() != null
+        ? Outcome.done(
+            item.id(), "It was retired before: " + Words.said(item.retirement().why()) + ".")
+        : retireItem.retire(item.id(), retirement);
+  }
+
+  private RetireItemPage retirePage(Registered item, Typed typed) {
+    RegisterRow row = row(item);
+    String where =
+        row.rig() != null && !row.keptWith()
+            ? "/rigs/" + row.rig().value()
+            : row.loan() != null ? "/loans/" + row.loan().value() : null;
+    return retirePage(item, typed, typed.messageAt("item"), where);
   }
 
   private RetireItemPage retirePage(
@@ -295,19 +299,15 @@ class ItemPages {
   public Response found(@RestPath String code, MultivaluedMap<String, String> form) {
     Registered item = registered(code);
     Typed typed = Forms.typed(form);
-    Optional<String> why = FindAgain.read(typed);
-    if (why.isEmpty()) {
-      return Go.again(foundPage(item, typed));
-    }
-    FindAgain.Outcome outcome = findAgain.found(item.id(), why.get(), typed.value("once-key"));
-    if (outcome instanceof FindAgain.Outcome.FoundBefore) {
-      return Go.to(page(item.code()));
-    }
-    return Go.to(
-        page(item.code()),
-        outcome instanceof FindAgain.Outcome.Found found
-            ? found.again().said()
-            : "It is not retired.");
+    return presses
+        .form(typed, AnswerId::new, again -> page(item.code()))
+        .whole("why")
+        .page(
+            () ->
+                FindAgain.read(typed)
+                    .map(why -> findAgain.found(item.id(), why))
+                    .orElseGet(Outcome::unread),
+            () -> foundPage(item, typed));
   }
 
   private FoundPage foundPage(Registered item, Typed typed) {

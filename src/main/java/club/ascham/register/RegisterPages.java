@@ -5,19 +5,20 @@ import club.ascham.askback.DoNotShoot;
 import club.ascham.concern.Against;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.standing.State;
-import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateData;
 import io.quarkus.qute.TemplateInstance;
@@ -93,28 +94,28 @@ class RegisterPages {
   private final AddItem addItem;
   private final Items items;
   private final Concerns concerns;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
   private final Currency currency;
+  private final Presses presses;
 
   RegisterPages(
       Register register,
       AddItem addItem,
       Items items,
       Concerns concerns,
-      Pressed pressed,
       Actor actor,
       ClubTime time,
-      Settings settings) {
+      Settings settings,
+      Presses presses) {
     this.register = register;
     this.addItem = addItem;
     this.items = items;
     this.concerns = concerns;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
+    this.presses = presses;
   }
 
   @GET
@@ -234,30 +235,18 @@ class RegisterPages {
     if (kind == null) {
       return Go.again(new ChooseKindPage(kitKinds()));
     }
-    Optional<String> before = pressed.ledTo(typed.value("once-key"));
-    if (before.isPresent()) {
-      return Go.to(before.get());
-    }
+    int copies = Copies.read(Typed.of(typed.all()));
+    return presses
+        .form(typed, ItemId::new, first -> addItem.page(first, copies))
+        .page(() -> added(kind, typed), () -> page(kind, typed));
+  }
+
+  private Outcome<ItemId> added(ItemKind kind, Typed typed) {
     int copies = Copies.read(typed);
-    Optional<ItemDetails> details =
-        ItemReader.read(kind, typed, new ItemReader.Setting(actor.unit(), currency, time.today()));
-    if (details.isEmpty()) {
-      return Go.again(page(kind, typed));
-    }
-    AddItem.Outcome outcome = addItem.add(details.get(), copies, typed.value("once-key"));
-    if (outcome instanceof AddItem.Outcome.NoCodesLeft none) {
-      typed.fault("copies", none.message());
-      return Go.again(page(kind, typed));
-    }
-    if (outcome instanceof AddItem.Outcome.AddedBefore again) {
-      return Go.to(again.page());
-    }
-    AddItem.Outcome.Added added = (AddItem.Outcome.Added) outcome;
-    return Go.to(
-        added.page(),
-        copies == 1
-            ? "Registered as " + added.codes().get(0).display() + ". Write the code on it."
-            : "Registered " + copies + " " + kind.plural() + ", each with a code of its own.");
+    return ItemReader.read(
+            kind, typed, new ItemReader.Setting(actor.unit(), currency, time.today()))
+        .map(details -> addItem.add(details, copies))
+        .orElseGet(Outcome::unread);
   }
 
   /** The codes just given, to be written on labels. */

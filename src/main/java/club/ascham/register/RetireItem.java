@@ -2,13 +2,14 @@ package club.ascham.register;
 
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -30,7 +31,6 @@ public class RetireItem {
   private final Concerns concerns;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -40,7 +40,6 @@ public class RetireItem {
       Concerns concerns,
       Rows rows,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.records = records;
@@ -48,30 +47,8 @@ public class RetireItem {
     this.concerns = concerns;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
-  }
-
-  /** What became of it. */
-  public sealed interface Outcome {
-    /** It is retired. */
-    record Retired() implements Outcome {}
-
-    /** It was before; nothing was changed. */
-    record RetiredBefore(Retirement retirement) implements Outcome {}
-
-    /** It is part of this rig. */
-    record StillFitted(RigId rig) implements Outcome {}
-
-    /** It is out with this loan. */
-    record OnLoan(LoanId loan) implements Outcome {}
-
-    /** Something keeps it in, and whoever it went to would know nothing of that. */
-    record KeptIn(String message) implements Outcome {}
-
-    /** The record knows of it on a later day than this one; says which and how. */
-    record SeenSince(String message) implements Outcome {}
   }
 
   /** Empty where anything is wrong; then the faults stand at their fields. */
@@ -89,20 +66,14 @@ public class RetireItem {
         : Optional.empty();
   }
 
-  /**
-   * Retires an item that is neither fitted nor on loan.
-   *
-   * @param formKey null: none
-   */
+  /** Retires an item that is neither fitted nor on loan. */
   @Writes
-  public Outcome retire(ItemId id, Retirement retirement, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new Outcome.Retired();
-    }
+  public Outcome<ItemId> retire(ItemId id, Retirement retirement) {
     Item item = records.findById(id.value());
     Optional<Retirement> before = item.retirement();
     if (before.isPresent()) {
-      return new Outcome.RetiredBefore(before.get());
+      return notNow(
+          "Retired before", "It was retired before: " + Words.said(before.get().why()) + ".");
     }
     Optional<RigId> rig =
         rows.one(
@@ -111,7 +82,10 @@ public class RetireItem {
                 id)
             .map(RigOf::rig);
     if (rig.isPresent()) {
-      return new Outcome.StillFitted(rig.get());
+      return notNow(
+          "Still fitted",
+          "It is still fitted to rig %d. Take it off there first; then retire it."
+              .formatted(rig.get().value()));
     }
     Optional<LoanId> loan =
         rows.one(
@@ -121,17 +95,20 @@ public class RetireItem {
                 id)
             .map(LoanOf::loan);
     if (loan.isPresent()) {
-      return new Outcome.OnLoan(loan.get());
+      return notNow(
+          "On loan",
+          "It is out on loan %d. Receive it first, or report it lost with its loan."
+              .formatted(loan.get().value()));
     }
     if (retirement.why() == RetiredWhy.SOLD) {
       Against against = concerns.of(id);
       if (against.blocks()) {
-        return new Outcome.KeptIn(against.keptIn() + NOT_SOLD);
+        return Outcome.refused("why", against.keptIn() + NOT_SOLD);
       }
     }
     Optional<String> since = lastSeen.since(id, item.registeredOn(), retirement.on());
     if (since.isPresent()) {
-      return new Outcome.SeenSince(since.get());
+      return Outcome.refused("on", since.get());
     }
     item.retire(retirement);
     records.flush();
@@ -143,8 +120,15 @@ public class RetireItem {
                 id,
                 "Retired: " + Words.said(retirement.why()) + ".")
             .because(retirement.note()));
-    pressed.leads(formKey, "/items/" + item.code().display());
-    return new Outcome.Retired();
+    return Outcome.done(
+        id,
+        "Retired: "
+            + Words.said(retirement.why())
+            + ". Its story is kept; its code is not given again.");
+  }
+
+  private static Outcome<ItemId> notNow(String title, String why) {
+    return Outcome.refused(Refusal.now(title, "item", why));
   }
 
   record RigOf(RigId rig) {}

@@ -1,7 +1,9 @@
 package club.ascham.report;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.ReportId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -28,7 +30,6 @@ public class AnswerReport {
   private final WithdrawItem withdrawItem;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -37,41 +38,14 @@ public class AnswerReport {
       WithdrawItem withdrawItem,
       Rows rows,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.reports = reports;
     this.withdrawItem = withdrawItem;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
-  }
-
-  /** How answering went. */
-  public sealed interface Outcome {
-    record Answered(String page) implements Outcome {}
-
-    /** Nothing was changed. */
-    record Refused(Why why, String message) implements Outcome {}
-
-    /** Why nothing was. */
-    enum Why {
-      NOT_YOURS("Not yours to answer"),
-      ANSWERED("Answered already"),
-      STILL_OUT("Out on loan still");
-
-      private final String title;
-
-      Why(String title) {
-        this.title = title;
-      }
-
-      String title() {
-        return title;
-      }
-    }
   }
 
   /**
@@ -95,37 +69,34 @@ public class AnswerReport {
   }
 
   /** Why this report can't be answered so, now, by this person; empty: it can. */
-  public Optional<Outcome.Refused> refusal(Report report, Answer answer) {
+  public Optional<Refusal> refusal(Report report, Answer answer) {
     if (!report.isOpen()) {
       return Optional.of(
-          new Outcome.Refused(
-              Outcome.Why.ANSWERED,
+          Refusal.now(
+              "Answered already",
+              "answer",
               report.answeredBy() + " has answered it: " + report.answerSaid() + "."));
     }
     if (!mayAnswer(report.dangerous())) {
-      return Optional.of(new Outcome.Refused(Outcome.Why.NOT_YOURS, NOT_YOURS));
+      return Optional.of(Refusal.notYours("answer", NOT_YOURS));
     }
     return answer != Answer.STOP && report.out()
-        ? Optional.of(new Outcome.Refused(Outcome.Why.STILL_OUT, STILL_OUT))
+        ? Optional.of(Refusal.now("Out on loan still", "answer", STILL_OUT))
         : Optional.empty();
   }
 
   /**
-   * Answers it. May be called inside another use case, without a form key.
+   * Answers it. May be called inside another use case.
    *
    * @param looked null: at its own page, now
    */
   @Writes
-  public Outcome answer(long id, Answering answering, Looked looked, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.Answered(before.get());
-    }
+  public Outcome<ReportId> answer(long id, Answering answering, Looked looked) {
     Report report =
         reports.one(id).orElseThrow(() -> new NoSuchThing("There is no report " + id + "."));
-    Optional<Outcome.Refused> refusal = refusal(report, answering.answer());
+    Optional<Refusal> refusal = refusal(report, answering.answer());
     if (refusal.isPresent()) {
-      return refusal.get();
+      return Outcome.refused(refusal.get());
     }
     // Looked at on a day that is past, and told since: it is answered now.
     Instant at =
@@ -156,8 +127,7 @@ public class AnswerReport {
     if (answering.part() != null) {
       stop(report, answering, looked, answered);
     }
-    pressed.leads(formKey, report.page());
-    return new Outcome.Answered(report.page());
+    return Outcome.done(new ReportId(id), "Answered.");
   }
 
   private void stop(Report report, Answering answering, Looked looked, Instant at) {
@@ -168,8 +138,7 @@ public class AnswerReport {
             "Reported: " + report.said() + ". Seen: " + answering.words(),
             works.isEmpty() ? null : works.get(0),
             looked == null ? null : looked.check()),
-        at,
-        null);
+        at);
   }
 
   private static String sentence(Report report, Answering answering) {

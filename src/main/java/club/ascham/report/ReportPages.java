@@ -1,12 +1,14 @@
 package club.ascham.report;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.ReportId;
 import club.ascham.people.Role;
-import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Press;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -21,7 +23,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
-import java.util.Optional;
 
 /** What was noticed, is it dangerous, and what came of looking. */
 @Path("/reports")
@@ -56,22 +57,22 @@ class ReportPages {
   private final ReportDesk desk;
   private final TellReport tellReport;
   private final AnswerReport answerReport;
-  private final Pressed pressed;
   private final ClubTime time;
+  private final Presses presses;
 
   ReportPages(
       Reports reports,
       ReportDesk desk,
       TellReport tellReport,
       AnswerReport answerReport,
-      Pressed pressed,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.reports = reports;
     this.desk = desk;
     this.tellReport = tellReport;
     this.answerReport = answerReport;
-    this.pressed = pressed;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -106,17 +107,23 @@ class ReportPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response tell(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form, "signs");
-    Optional<String> before = pressed.ledTo(typed.value("once-key"));
-    if (before.isPresent()) {
-      return Go.to(before.get());
-    }
-    ReportDesk.Subject subject = subject(typed);
-    Optional<ReportDesk.Read> read = desk.read(typed, subject);
-    return read.isEmpty()
-        ? Go.again(page(subject, typed))
-        : Go.to(
-            tellReport.tell(read.get().telling(), read.get().about(), typed.value("once-key")),
-            "Kept: it stays open until someone has looked and answers it.");
+    return press(typed)
+        .page(
+            () ->
+                desk.read(typed, subject(typed))
+                    .map(read -> tellReport.tell(read.telling(), read.about()))
+                    .map(ReportPages::kept)
+                    .orElseGet(Outcome::unread),
+            () -> page(subject(typed), typed));
+  }
+
+  private Press<ReportId> press(Typed typed) {
+    return presses.form(typed, ReportId::new, report -> Reports.page(report.value()));
+  }
+
+  private static Outcome<ReportId> kept(long report) {
+    return Outcome.done(
+        new ReportId(report), "Kept: it stays open until someone has looked and answers it.");
   }
 
   @GET
@@ -132,22 +139,13 @@ class ReportPages {
   public Response answer(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     Report report = report(id);
     Typed typed = Forms.typed(form);
-    Optional<String> before = pressed.ledTo(typed.value("once-key"));
-    if (before.isPresent()) {
-      return Go.to(before.get());
-    }
-    Optional<Answering> answering =
-        Answering.required(typed, report.dangerous(), report.parts(), time.today());
-    if (answering.isEmpty()) {
-      return Go.again(page(report, typed));
-    }
-    AnswerReport.Outcome outcome =
-        answerReport.answer(id, answering.get(), null, typed.value("once-key"));
-    if (outcome instanceof AnswerReport.Outcome.Refused refused) {
-      typed.fault("answer", refused.message());
-      return Go.again(page(report(id), typed));
-    }
-    return Go.to(((AnswerReport.Outcome.Answered) outcome).page(), "Answered.");
+    return press(typed)
+        .page(
+            () ->
+                Answering.required(typed, report.dangerous(), report.parts(), time.today())
+                    .map(answering -> answerReport.answer(id, answering, null))
+                    .orElseGet(Outcome::unread),
+            () -> page(report(id), typed));
   }
 
   private ReportDesk.Subject subject(Typed typed) {

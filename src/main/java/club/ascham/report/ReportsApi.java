@@ -1,13 +1,14 @@
 package club.ascham.report;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.ReportId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
-import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
-import club.ascham.web.Problem;
+import club.ascham.web.Presses;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -18,11 +19,9 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -147,22 +146,22 @@ class ReportsApi {
   private final ReportDesk desk;
   private final TellReport tellReport;
   private final AnswerReport answerReport;
-  private final Pressed pressed;
   private final ClubTime time;
+  private final Presses presses;
 
   ReportsApi(
       Reports reports,
       ReportDesk desk,
       TellReport tellReport,
       AnswerReport answerReport,
-      Pressed pressed,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.reports = reports;
     this.desk = desk;
     this.tellReport = tellReport;
     this.answerReport = answerReport;
-    this.pressed = pressed;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -214,15 +213,18 @@ class ReportsApi {
   @APIResponse(responseCode = "422", description = "Nothing is ticked, or can't be read")
   public Response tell(TellBody body) {
     Typed typed = body == null ? Typed.nothing() : typed(body);
-    Optional<String> before = pressed.ledTo(body == null ? null : body.onceKey());
-    if (before.isPresent()) {
-      return created(before.get());
-    }
-    Optional<ReportDesk.Read> read =
-        desk.subject(typed).flatMap(subject -> desk.read(typed, subject));
-    return read.isEmpty()
-        ? Problem.of(typed)
-        : created(tellReport.tell(read.get().telling(), read.get().about(), body.onceKey()));
+    return presses
+        .body(body, typed, ReportId::new)
+        .at(report -> "/api/reports/" + report.value())
+        .json(
+            201,
+            () ->
+                desk.subject(typed)
+                    .flatMap(subject -> desk.read(typed, subject))
+                    .map(read -> new ReportId(tellReport.tell(read.telling(), read.about())))
+                    .map(Outcome::done)
+                    .orElseGet(Outcome::unread),
+            report -> one(report.value()));
   }
 
   private static Typed typed(TellBody body) {
@@ -235,11 +237,6 @@ class ReportsApi {
         .with("part", body.part())
         .with("notSo", body.notSo())
         .with("on", body.on());
-  }
-
-  private Response created(String page) {
-    long id = Long.parseLong(page.substring(page.lastIndexOf('/') + 1));
-    return Response.created(URI.create("/api/reports/" + id)).entity(one(id)).build();
   }
 
   @POST
@@ -267,21 +264,15 @@ class ReportsApi {
   @APIResponse(responseCode = "422", description = "Some answers are missing or can't be read")
   public Response answer(@RestPath long id, AnswerBody body) {
     Report report = report(id);
-    if (pressed.ledTo(body == null ? null : body.onceKey()).isPresent()) {
-      return Response.ok(one(id)).build();
-    }
     Typed typed = Typed.of(body);
-    Optional<Answering> answering =
-        Answering.required(typed, report.dangerous(), report.parts(), time.today());
-    if (answering.isEmpty()) {
-      return Problem.of(typed);
-    }
-    AnswerReport.Outcome outcome = answerReport.answer(id, answering.get(), null, body.onceKey());
-    return outcome instanceof AnswerReport.Outcome.Refused refused
-        ? Problem.response(
-            refused.why() == AnswerReport.Outcome.Why.NOT_YOURS ? 403 : 409,
-            refused.why().title(),
-            refused.message())
-        : Response.ok(one(id)).build();
+    return presses
+        .body(body, typed, ReportId::new)
+        .json(
+            200,
+            () ->
+                Answering.required(typed, report.dangerous(), report.parts(), time.today())
+                    .map(answering -> answerReport.answer(id, answering, null))
+                    .orElseGet(Outcome::unread),
+            answered -> one(id));
   }
 }

@@ -3,7 +3,6 @@ package club.ascham.report;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -12,7 +11,6 @@ import club.ascham.upkeep.AskForWork;
 import club.ascham.upkeep.Request;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -23,44 +21,24 @@ public class TellReport {
   private final AskForWork askForWork;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   TellReport(
-      Reports reports,
-      AskForWork askForWork,
-      Rows rows,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+      Reports reports, AskForWork askForWork, Rows rows, Story story, Actor actor, ClubTime time) {
     this.reports = reports;
     this.askForWork = askForWork;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
   /**
-   * Keeps it, and answers its page.
+   * Keeps it, and answers its number. May be called inside another use case.
    *
    * @param telling with a sign at least, of a part or a bow
    */
-  @Writes
-  public String tell(Telling telling, About about, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return before.get();
-    }
-    String page = Reports.page(tell(telling, about));
-    pressed.leads(formKey, page);
-    return page;
-  }
-
-  /** Keeps it inside another use case, and answers its number. */
   @Writes
   public long tell(Telling telling, About about) {
     List<PartChoice> parts =
@@ -149,7 +127,6 @@ public class TellReport {
                 askForWork.ask(
                     part.item(),
                     new Request(work, why, true, Request.Cause.REPORTED),
-                    about.noticed(),
-                    null));
+                    about.noticed()));
   }
 }

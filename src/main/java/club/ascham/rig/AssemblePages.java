@@ -3,14 +3,15 @@ package club.ascham.rig;
 import club.ascham.bow.Level;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.Style;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.RigId;
 import club.ascham.people.Role;
-import club.ascham.store.DatabaseRefusal;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -57,11 +58,13 @@ class AssemblePages {
   private final PartsOnHand parts;
   private final AssembleRig assembleRig;
   private final ClubTime time;
+  private final Presses presses;
 
-  AssemblePages(PartsOnHand parts, AssembleRig assembleRig, ClubTime time) {
+  AssemblePages(PartsOnHand parts, AssembleRig assembleRig, ClubTime time, Presses presses) {
     this.parts = parts;
     this.assembleRig = assembleRig;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -73,25 +76,15 @@ class AssemblePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response assemble(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
+    return presses
+        .form(typed, RigId::new, RigPages::page)
+        .whole(Obstacle.WHOLE)
+        .page(() -> assembled(typed), () -> page(typed));
+  }
+
+  private Outcome<RigId> assembled(Typed typed) {
     Assembly wish = Assembly.parse(typed, time.today());
-    if (!typed.sound()) {
-      return Go.again(page(typed));
-    }
-    try {
-      Outcome outcome = assembleRig.assemble(wish, typed.value("once-key"));
-      if (outcome instanceof Outcome.Done done) {
-        return Go.to(RigPages.page(done.rig()), done.said());
-      }
-      if (outcome instanceof Outcome.PressedBefore before) {
-        return Go.to(before.page());
-      }
-      if (outcome instanceof Outcome.Refused refused) {
-        refused.tell(typed);
-      }
-    } catch (DatabaseRefusal refusal) {
-      typed.fault(Outcome.WHOLE, refusal.getMessage());
-    }
-    return Go.again(page(typed));
+    return typed.sound() ? assembleRig.assemble(wish) : Outcome.unread();
   }
 
   /** The page for what has been chosen so far; a choice that can't be is to be made again. */
@@ -147,7 +140,7 @@ class AssemblePages {
     Map<Place, ItemCode> soFar = new EnumMap<>(Place.class);
     chosen.forEach((at, part) -> soFar.put(at, new ItemCode(part.bareCode())));
     soFar.put(place, code);
-    List<Refusal> refusals = new ArrayList<>(Fit.refusals(soFar, onHand, null));
+    List<Obstacle> refusals = new ArrayList<>(Fit.refusals(soFar, onHand, null));
     refusals.forEach(refusal -> typed.fault(Assembly.field(place), refusal.message()));
     return refusals.isEmpty();
   }

@@ -1,8 +1,9 @@
 package club.ascham.rig;
 
+import club.ascham.form.Outcome;
 import club.ascham.id.ItemId;
+import club.ascham.id.RigId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -22,51 +23,39 @@ class AssembleRig {
   private final PartsOnHand parts;
   private final ChangeMoment moments;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   AssembleRig(
-      Rigs rigs,
-      PartsOnHand parts,
-      ChangeMoment moments,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+      Rigs rigs, PartsOnHand parts, ChangeMoment moments, Story story, Actor actor, ClubTime time) {
     this.rigs = rigs;
     this.parts = parts;
     this.moments = moments;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
   @Writes
-  Outcome assemble(Assembly wish, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<RigId> assemble(Assembly wish) {
     Map<ItemCode, PartOnHand> onHand = parts.coded(wish.parts().values());
-    List<Refusal> refusals = new ArrayList<>(Fit.refusals(wish.parts(), onHand, null));
+    List<Obstacle> refusals = new ArrayList<>(Fit.refusals(wish.parts(), onHand, null));
     if (refusals.isEmpty() && needsLimbs(wish, onHand)) {
-      refusals.add(new Refusal(Assembly.LIMBS, "A riser needs limbs.", "Which limbs?"));
+      refusals.add(new Obstacle(Assembly.LIMBS, "A riser needs limbs.", "Which limbs?"));
     }
     if (!refusals.isEmpty()) {
-      return new Outcome.Refused(refusals);
+      return Obstacle.refused(refusals);
     }
     List<Part> fittedNow =
         wish.parts().values().stream().map(code -> onHand.get(code).part()).toList();
-    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), fittedNow);
+    Optional<Obstacle> hands = BoltHands.refusal(actor, time.today(), fittedNow);
     if (hands.isPresent()) {
-      return hands.get();
+      return Obstacle.refused(hands.get());
     }
     ChangeMoment.Found moment =
         moments.of(wish.on(), null, fittedNow.stream().map(Part::id).toList());
     if (moment.refused() != null) {
-      return new Outcome.Refused(List.of(moment.refused()));
+      return Obstacle.refused(moment.refused());
     }
     Instant at = moment.at();
     Rig rig = new Rig(wish.style(), wish.level(), at);
@@ -82,8 +71,7 @@ class AssembleRig {
     String codes =
         wish.parts().values().stream().map(ItemCode::display).collect(Collectors.joining(", "));
     story.tell(Story.Told.ofRig(at, actor.id(), rig.id(), fitted, "Assembled: " + codes + "."));
-    pressed.leads(formKey, RigPages.page(rig.id()));
-    return new Outcome.Done(
+    return Outcome.done(
         rig.id(), "Assembled: " + codes + ". It waits in the workshop for its set-up.");
   }
 

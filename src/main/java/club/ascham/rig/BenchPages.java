@@ -8,6 +8,8 @@ import club.ascham.bow.Who;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -16,8 +18,8 @@ import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthUnit;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -32,6 +34,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The set-up sheet that leads the bench: one step at a time, in the safe order. */
 @Path("/rigs/{id:\\d+}/set-up")
@@ -95,7 +98,7 @@ class BenchPages {
       List<SetUpStep> later,
       int laterFrom,
       int steps,
-      List<Refusal> lacking,
+      List<Obstacle> lacking,
       Fields fields,
       Typed typed)
       implements TemplateInstance {}
@@ -119,13 +122,21 @@ class BenchPages {
   private final SetUpWork work;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
-  BenchPages(RigRecords records, Concerns concerns, SetUpWork work, Actor actor, ClubTime time) {
+  BenchPages(
+      RigRecords records,
+      Concerns concerns,
+      SetUpWork work,
+      Actor actor,
+      ClubTime time,
+      Presses presses) {
     this.records = records;
     this.concerns = concerns;
     this.work = work;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   /**
@@ -141,7 +152,7 @@ class BenchPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response begin(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
-    return led(rig, Forms.typed(form), work.begin(rig), path(rig) + "/set-up");
+    return led(rig, Forms.typed(form), path(rig) + "/set-up", () -> work.begin(rig));
   }
 
   @POST
@@ -150,6 +161,10 @@ class BenchPages {
   public Response step(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
+    return led(rig, typed, path(rig) + "/set-up", () -> stepDone(rig, typed));
+  }
+
+  private Outcome<RigId> stepDone(RigId rig, Typed typed) {
     List<SetUpStep> sheet = sheet(row(rig).card());
     SetUpEntry entry =
         SetUpEntry.parse(typed.with("stepsDone", typed.value("step")), actor.unit(), sheet);
@@ -157,13 +172,15 @@ class BenchPages {
         sheet.stream().filter(s -> entry.steps().contains(s.key())).findFirst();
     step.flatMap(SetUpStep::figure).ifPresent(figure -> entry.require(figure, typed));
     if (step.isEmpty()) {
-      typed.fault(Outcome.WHOLE, "Which step was done? Go on from the one below.");
+      typed.fault(Obstacle.WHOLE, "Which step was done? Go on from the one below.");
     }
-    if (!typed.sound()) {
-      return Go.again(page(rig, typed));
-    }
-    String said = step.get().title() + ": " + SavedFigure.said(step.get(), entry) + ".";
-    return written(rig, typed, entry, said);
+    return typed.sound()
+        ? written(
+            rig,
+            typed,
+            entry,
+            step.get().title() + ": " + SavedFigure.said(step.get(), entry) + ".")
+        : Outcome.unread();
   }
 
   @POST
@@ -172,15 +189,17 @@ class BenchPages {
   public Response paper(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
+    return led(rig, typed, path(rig) + "/set-up", () -> fromPaper(rig, typed));
+  }
+
+  private Outcome<RigId> fromPaper(RigId rig, Typed typed) {
     if (!typed.ticked("everyStep")) {
       typed.fault("everyStep", "Tick it if every step was done; else do the steps here.");
     }
     List<SetUpStep> sheet = sheet(row(rig).card());
     SetUpEntry entry = SetUpEntry.parse(typed.with("stepsDone", "all"), actor.unit(), sheet);
     sheet.forEach(step -> step.figure().ifPresent(figure -> entry.require(figure, typed)));
-    return typed.sound()
-        ? written(rig, typed, entry, "Entered from paper.")
-        : Go.again(page(rig, typed));
+    return typed.sound() ? written(rig, typed, entry, "Entered from paper.") : Outcome.unread();
   }
 
   @POST
@@ -189,8 +208,7 @@ class BenchPages {
   public Response finish(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
-    Outcome outcome = work.finish(rig, typed.version(), typed.value("once-key"));
-    return led(rig, typed, outcome, path(rig));
+    return led(rig, typed, path(rig), () -> work.finish(rig, typed.version()));
   }
 
   @POST
@@ -198,30 +216,27 @@ class BenchPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response giveUp(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
-    return led(rig, Forms.typed(form), work.giveUp(rig), path(rig));
+    return led(rig, Forms.typed(form), path(rig), () -> work.giveUp(rig));
   }
 
-  private Response written(RigId rig, Typed typed, SetUpEntry entry, String said) {
-    Outcome outcome = work.write(rig, entry, typed.version(), typed.value("once-key"));
-    return outcome instanceof Outcome.Done
-        ? Go.to(path(rig) + "/set-up", said)
-        : led(rig, typed, outcome, path(rig) + "/set-up");
+  private Outcome<RigId> written(RigId rig, Typed typed, SetUpEntry entry, String said) {
+    Outcome<RigId> outcome = work.write(rig, entry, typed.version());
+    return outcome instanceof Outcome.Done ? Outcome.done(rig, said) : outcome;
   }
 
-  private Response led(RigId rig, Typed typed, Outcome outcome, String onwards) {
-    if (outcome instanceof Outcome.Done done) {
-      return Go.to(onwards, done.said());
-    }
-    if (outcome instanceof Outcome.PressedBefore before) {
-      return Go.to(before.page());
-    }
-    if (outcome instanceof Outcome.Refused refused) {
-      // At the foot of the sheet nothing is typed: each reason is said of the whole.
-      refused.refusals().forEach(refusal -> typed.fault(Outcome.WHOLE, refusal.message()));
-    } else {
-      typed.fault(Outcome.WHOLE, Outcome.ChangedMeanwhile.SAID);
-    }
-    return Go.again(page(rig, typed));
+  private Response led(RigId rig, Typed typed, String onwards, Supplier<Outcome<RigId>> press) {
+    return presses
+        .form(typed, RigId::new, made -> onwards)
+        .whole(Obstacle.WHOLE)
+        .page(() -> ofTheWhole(press.get()), () -> page(rig, typed));
+  }
+
+  /** At the foot of the sheet nothing is typed: each reason is said of the whole. */
+  private static Outcome<RigId> ofTheWhole(Outcome<RigId> outcome) {
+    return outcome instanceof Outcome.Refused<RigId> refused
+        ? Outcome.refused(
+            refused.why().stream().map(one -> new Refusal(Obstacle.WHOLE, one.words())).toList())
+        : outcome;
   }
 
   private static String path(RigId rig) {
@@ -269,8 +284,8 @@ class BenchPages {
         progress.sheet().size(),
         now != null || open == null || card.spec().isEmpty()
             ? List.of()
-            : Outcome.unstrung(against)
-                .map(Outcome.Refused::refusals)
+            : Obstacle.unstrung(against)
+                .map(List::of)
                 .orElseGet(
                     () ->
                         SetUpFinish.refusals(

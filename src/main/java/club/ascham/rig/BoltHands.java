@@ -19,13 +19,13 @@ final class BoltHands {
    *
    * @param moved the parts that are put on or taken off
    */
-  static Optional<Outcome.Refused> refusal(Actor actor, LocalDate today, Collection<Part> moved) {
+  static Optional<Obstacle> refusal(Actor actor, LocalDate today, Collection<Part> moved) {
     if (actor.holdsPermit(today)) {
       return Optional.empty();
     }
     if (moved.stream().anyMatch(BoltHands::isHeldByBolts)) {
       return Optional.of(
-          Outcome.refused(
+          new Obstacle(
               "",
               "The limbs of a screw-in bow are held by their limb bolts: they are put on and taken"
                   + " off by someone with the permit for limb bolts.",
@@ -34,7 +34,7 @@ final class BoltHands {
     return actor.isOfficer()
         ? Optional.empty()
         : Optional.of(
-            Outcome.refused(
+            new Obstacle(
                 "",
                 "Limbs are put on and taken off by an officer, or by someone with the permit for"
                     + " limb bolts.",

@@ -72,16 +72,16 @@ final class BowOut {
    * @param given why it is given although advice speaks against it
    * @param field the answer that names what makes the bow another one
    */
-  static List<Refusal> refusals(
+  static List<Obstacle> refusals(
       RigSpec changed,
       SetUpFigures setUp,
       List<Archer> archers,
       List<Arrows> arrows,
       AgainstAdvice given,
       String field) {
-    List<Refusal> refusals = new ArrayList<>();
+    List<Obstacle> refusals = new ArrayList<>();
     for (Archer archer : archers) {
-      Optional<Refusal> light = tooLight(changed, setUp, archer, arrows, field);
+      Optional<Obstacle> light = tooLight(changed, setUp, archer, arrows, field);
       if (light.isPresent()) {
         return List.of(light.get());
       }
@@ -91,12 +91,12 @@ final class BowOut {
       }
       String said = "Whoever has this bow: " + judged.against();
       if (!judged.adviceOnly()) {
-        return List.of(new Refusal(field, said, ""));
+        return List.of(new Obstacle(field, said, ""));
       }
       if (refusals.isEmpty()) {
         given
             .lacking(said, SAY_WHY, judged.asksCoach())
-            .forEach((answer, message) -> refusals.add(new Refusal(answer, message, "")));
+            .forEach((answer, message) -> refusals.add(new Obstacle(answer, message, "")));
       }
     }
     return List.copyOf(refusals);
@@ -134,7 +134,7 @@ final class BowOut {
         true);
   }
 
-  private static Optional<Refusal> tooLight(
+  private static Optional<Obstacle> tooLight(
       RigSpec changed, SetUpFigures setUp, Archer archer, List<Arrows> arrows, String field) {
     Optional<WeightOnFingers> weight =
         FingerWeight.reckoned(changed, setUp, archer.draw().inches());
@@ -150,7 +150,7 @@ final class BowOut {
     return light.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new Refusal(
+            new Obstacle(
                 field,
                 "Its arrows are too light for this bow: " + light + ".",
                 "Exchange them for heavier ones first, or take lighter limbs; nobody overrides"
@@ -158,17 +158,17 @@ final class BowOut {
   }
 
   /** What stands against a part that goes on a bow that is out, as if it were lent anew. */
-  static List<Refusal> against(Part on, Against against, AgainstAdvice given) {
+  static List<Obstacle> against(Part on, Against against, AgainstAdvice given) {
     String field = Assembly.field(on.place());
     if (against.blocks()) {
       return List.of(
-          new Refusal(field, on.code() + " stays in. " + against.keptIn(), "Choose another."));
+          new Obstacle(field, on.code() + " stays in. " + against.keptIn(), "Choose another."));
     }
     String spoken = against.said(Weight.SPEAKS_AGAINST);
     return spoken.isEmpty()
         ? List.of()
         : given.lacking(spoken, SAY_WHY, false).entrySet().stream()
-            .map(one -> new Refusal(one.getKey(), one.getValue(), ""))
+            .map(one -> new Obstacle(one.getKey(), one.getValue(), ""))
             .toList();
   }
 }

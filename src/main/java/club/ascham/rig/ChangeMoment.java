@@ -38,7 +38,7 @@ public class ChangeMoment {
    *
    * @param refused null: nothing speaks against it
    */
-  public record Found(Instant at, Refusal refused) {}
+  public record Found(Instant at, Obstacle refused) {}
 
   private record Known(Instant at, String what) {}
 
@@ -76,7 +76,7 @@ public class ChangeMoment {
     }
     return new Found(
         evening,
-        new Refusal(
+        new Obstacle(
             ON,
             last.get().what() + " " + ClubTime.said(day) + ".",
             "Give that day or a later one."));

@@ -3,16 +3,16 @@ package club.ascham.rig;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
-import club.ascham.store.DatabaseRefusal;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -29,6 +29,7 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** Changing one part of a rig for another, taking one off, and what is kept beside it. */
 @Path("/rigs/{id:\\d+}/change")
@@ -70,6 +71,7 @@ class ChangePages {
   private final KeepWith keepWith;
   private final ShootAs shootAs;
   private final ClubTime time;
+  private final Presses presses;
 
   ChangePages(
       RigRecords records,
@@ -78,7 +80,8 @@ class ChangePages {
       ChangeParts changeParts,
       KeepWith keepWith,
       ShootAs shootAs,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.records = records;
     this.concerns = concerns;
     this.parts = parts;
@@ -86,6 +89,7 @@ class ChangePages {
     this.keepWith = keepWith;
     this.shootAs = shootAs;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -98,16 +102,13 @@ class ChangePages {
   public Response change(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
-    PartsWish wish = PartsWish.parse(typed, time.today());
-    if (!typed.sound()) {
-      return Go.again(page(rig, typed));
-    }
-    try {
-      return led(rig, typed, changeParts.change(rig, wish, typed.value("once-key")));
-    } catch (DatabaseRefusal refusal) {
-      typed.fault(Outcome.WHOLE, refusal.getMessage());
-      return Go.again(page(rig, typed));
-    }
+    return led(
+        rig,
+        typed,
+        () -> {
+          PartsWish wish = PartsWish.parse(typed, time.today());
+          return typed.sound() ? changeParts.change(rig, wish) : Outcome.unread();
+        });
   }
 
   @POST
@@ -116,10 +117,13 @@ class ChangePages {
   public Response shootAs(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
-    ShootAs.Wish wish = ShootAs.parse(typed);
-    return typed.sound()
-        ? led(rig, typed, shootAs.change(rig, wish, typed.version()))
-        : Go.again(page(rig, typed));
+    return led(
+        rig,
+        typed,
+        () -> {
+          ShootAs.Wish wish = ShootAs.parse(typed);
+          return typed.sound() ? shootAs.change(rig, wish, typed.version()) : Outcome.unread();
+        });
   }
 
   @POST
@@ -139,29 +143,26 @@ class ChangePages {
   private Response kept(long id, MultivaluedMap<String, String> form, boolean keep) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
-    ItemCode code = typed.code(KeepWith.ITEM);
-    if (!typed.has(KeepWith.ITEM)) {
-      typed.fault(KeepWith.ITEM, "The code of the string or stringer, please.");
-    }
-    if (!typed.sound()) {
-      return Go.again(page(rig, typed));
-    }
-    return led(rig, typed, keep ? keepWith.keep(rig, code) : keepWith.letGo(rig, code));
+    return led(
+        rig,
+        typed,
+        () -> {
+          ItemCode code = typed.code(KeepWith.ITEM);
+          if (!typed.has(KeepWith.ITEM)) {
+            typed.fault(KeepWith.ITEM, "The code of the string or stringer, please.");
+          }
+          if (!typed.sound()) {
+            return Outcome.unread();
+          }
+          return keep ? keepWith.keep(rig, code) : keepWith.letGo(rig, code);
+        });
   }
 
-  private Response led(RigId rig, Typed typed, Outcome outcome) {
-    if (outcome instanceof Outcome.Done done) {
-      return Go.to(RigPages.page(rig), done.said());
-    }
-    if (outcome instanceof Outcome.PressedBefore before) {
-      return Go.to(before.page());
-    }
-    if (outcome instanceof Outcome.Refused refused) {
-      refused.tell(typed);
-    } else {
-      typed.fault(Outcome.WHOLE, Outcome.ChangedMeanwhile.SAID);
-    }
-    return Go.again(page(rig, typed));
+  private Response led(RigId rig, Typed typed, Supplier<Outcome<RigId>> work) {
+    return presses
+        .form(typed, RigId::new, RigPages::page)
+        .whole(Obstacle.WHOLE)
+        .page(work, () -> page(rig, typed));
   }
 
   private TemplateInstance page(RigId rig, Typed typed) {

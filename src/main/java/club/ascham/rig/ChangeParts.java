@@ -3,11 +3,11 @@ package club.ascham.rig;
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -40,7 +40,6 @@ class ChangeParts {
   private final ChangeMoment moments;
   private final Moves moves;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -54,7 +53,6 @@ class ChangeParts {
       ChangeMoment moments,
       Moves moves,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.rigs = rigs;
@@ -66,7 +64,6 @@ class ChangeParts {
     this.moments = moments;
     this.moves = moves;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
@@ -75,32 +72,28 @@ class ChangeParts {
   private record Swap(Place place, Part off, Part on) {}
 
   @Writes
-  Outcome change(RigId id, PartsWish wish, String formKey) {
+  Outcome<RigId> change(RigId id, PartsWish wish) {
     Map<Place, ItemCode> wanted = wish.parts();
     OptionalInt version = wish.version();
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
     Rig rig = rigs.findById(id.value());
     RigCard card =
         specs
             .of(id)
             .orElseThrow(() -> new NoSuchThing("There is no rig " + id.value() + " any more."));
     if (version.isPresent() && version.getAsInt() != card.version()) {
-      return new Outcome.ChangedMeanwhile();
+      return Obstacle.changedMeanwhile();
     }
     Map<ItemCode, PartOnHand> onHand = parts.coded(wanted.values());
-    List<Refusal> refusals = Fit.refusals(wanted, onHand, id);
+    List<Obstacle> refusals = Fit.refusals(wanted, onHand, id);
     if (!refusals.isEmpty()) {
-      return new Outcome.Refused(refusals);
+      return Obstacle.refused(refusals);
     }
     List<Swap> swaps = swaps(card, wanted, onHand);
     if (swaps.isEmpty()) {
-      return Outcome.refused("", "These are the parts that are fitted now.", "");
+      return Obstacle.refused("", "These are the parts that are fitted now.", "");
     }
     if (!wanted.containsKey(Place.BODY)) {
-      return Outcome.refused(
+      return Obstacle.refused(
           Assembly.BODY,
           "A rig goes by its riser, or by its one-piece bow.",
           "Fit another, or take the rig apart.");
@@ -111,15 +104,15 @@ class ChangeParts {
             .flatMap(swap -> Stream.of(swap.off(), swap.on()))
             .filter(Objects::nonNull)
             .toList();
-    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), moved);
+    Optional<Obstacle> hands = BoltHands.refusal(actor, time.today(), moved);
     if (!moved.isEmpty() && hands.isPresent()) {
-      return hands.get();
+      return Obstacle.refused(hands.get());
     }
     Optional<LoanId> loan = loaned.loanOf(id);
-    List<Refusal> unfit =
+    List<Obstacle> unfit =
         loan.isEmpty() ? List.of() : unfit(card, wanted, onHand, moved, swaps, wish.given());
     if (!unfit.isEmpty()) {
-      return new Outcome.Refused(unfit);
+      return Obstacle.refused(unfit);
     }
     ChangeMoment.Found moment =
         moments.of(
@@ -127,25 +120,25 @@ class ChangeParts {
             id,
             swaps.stream().filter(swap -> swap.on() != null).map(swap -> swap.on().id()).toList());
     if (moment.refused() == null && loan.isPresent() && !wish.confirmed()) {
-      return Outcome.refused(
+      return Obstacle.refused(
           PartsWish.CONFIRMED,
           "This bow is out with loan " + loan.get().value() + ".",
           "The loan goes on with the other part, and the bow is measured before it is shot.");
     }
     return moment.refused() == null
-        ? apply(rig, card, swaps, wish.given(), moment.at(), formKey)
-        : new Outcome.Refused(List.of(moment.refused()));
+        ? apply(rig, card, swaps, wish.given(), moment.at())
+        : Obstacle.refused(moment.refused());
   }
 
   /** What a bow that is out may not have, as if it were lent anew with what goes on. */
-  private List<Refusal> unfit(
+  private List<Obstacle> unfit(
       RigCard card,
       Map<Place, ItemCode> wanted,
       Map<ItemCode, PartOnHand> onHand,
       List<Part> moved,
       List<Swap> swaps,
       AgainstAdvice given) {
-    List<Refusal> refusals = new ArrayList<>();
+    List<Obstacle> refusals = new ArrayList<>();
     List<Part> on = swaps.stream().map(Swap::on).filter(Objects::nonNull).toList();
     Map<ItemId, Against> against = concerns.ofItems(on.stream().map(Part::id).toList());
     on.forEach(part -> refusals.addAll(BowOut.against(part, against.get(part.id()), given)));
@@ -176,8 +169,8 @@ class ChangeParts {
     return swaps;
   }
 
-  private Outcome apply(
-      Rig rig, RigCard card, List<Swap> swaps, AgainstAdvice given, Instant at, String formKey) {
+  private Outcome<RigId> apply(
+      Rig rig, RigCard card, List<Swap> swaps, AgainstAdvice given, Instant at) {
     Optional<LoanId> loan = loaned.loanOf(card.id());
     Optional<Moves.Exchange> exchange =
         loan.map(
@@ -219,8 +212,7 @@ class ChangeParts {
     }
     story.tell(loan.isPresent() ? told.on(loan.get()) : told);
     exchange.ifPresent(Moves.Exchange::made);
-    pressed.leads(formKey, RigPages.page(card.id()));
-    return new Outcome.Done(
+    return Outcome.done(
         card.id(),
         said
             + " The old figures no longer hold: the bow waits for its set-up."

@@ -2,11 +2,11 @@ package club.ascham.rig;
 
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -37,7 +37,6 @@ public class CorrectParts {
   private final LoanedParts loaned;
   private final Concerns concerns;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -49,7 +48,6 @@ public class CorrectParts {
       LoanedParts loaned,
       Concerns concerns,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.rigs = rigs;
@@ -59,7 +57,6 @@ public class CorrectParts {
     this.loaned = loaned;
     this.concerns = concerns;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
@@ -79,36 +76,27 @@ public class CorrectParts {
    * @param given why a bow that is out stays so although advice speaks against it with this part
    */
   @Writes
-  public Outcome correct(
-      RigId id,
-      ItemCode found,
-      boolean exchanged,
-      OptionalInt version,
-      AgainstAdvice given,
-      String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  public Outcome<RigId> correct(
+      RigId id, ItemCode found, boolean exchanged, OptionalInt version, AgainstAdvice given) {
     RigCard here =
         specs
             .of(id)
             .orElseThrow(() -> new NoSuchThing("There is no rig " + id.value() + " any more."));
     if (version.isPresent() && version.getAsInt() != here.version()) {
-      return new Outcome.ChangedMeanwhile();
+      return Obstacle.changedMeanwhile();
     }
     Optional<PartOnHand> known = parts.coded(found);
     if (known.isEmpty()) {
-      return Outcome.refused(
+      return Obstacle.refused(
           FOUND, "The club has no part of a bow with the code " + found.display() + ".", "");
     }
     PartOnHand hand = known.get();
     Part on = hand.part();
     if (id.equals(hand.fittedTo())) {
-      return Outcome.refused(FOUND, on.code() + " is on this rig by the record, too.", "");
+      return Obstacle.refused(FOUND, on.code() + " is on this rig by the record, too.", "");
     }
     if (on.place() == Place.BODY) {
-      return Outcome.refused(
+      return Obstacle.refused(
           FOUND,
           "A rig goes by its riser, or by its one-piece bow.",
           "Check the rig of " + on.code() + " instead.");
@@ -116,28 +104,27 @@ public class CorrectParts {
     Part off = here.parts().stream().filter(p -> p.place() == on.place()).findFirst().orElse(null);
     RigCard there = hand.fittedTo() == null ? null : specs.of(hand.fittedTo()).orElseThrow();
     Correction correction = new Correction(here, on, off, there, exchanged);
-    List<Refusal> refusals = refusals(correction, hand);
+    List<Obstacle> refusals = refusals(correction, hand);
     if (!refusals.isEmpty()) {
-      return new Outcome.Refused(refusals);
+      return Obstacle.refused(refusals);
     }
     // What is on the bow already is only said, not moved: no bolt is turned by it.
-    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), List.of());
+    Optional<Obstacle> hands = BoltHands.refusal(actor, time.today(), List.of());
     if (on.place() != Place.STRING && hands.isPresent()) {
-      return hands.get();
+      return Obstacle.refused(hands.get());
     }
     Optional<LoanId> loan = loaned.loanOf(id);
-    List<Refusal> unfit = loan.isEmpty() ? List.of() : unfit(correction, given);
+    List<Obstacle> unfit = loan.isEmpty() ? List.of() : unfit(correction, given);
     if (!unfit.isEmpty()) {
-      return new Outcome.Refused(unfit);
+      return Obstacle.refused(unfit);
     }
     String said = write(correction, loan, given);
-    pressed.leads(formKey, RigPages.page(id));
-    return new Outcome.Done(
+    return Outcome.done(
         id, said + " " + (there == null ? "It waits" : "Both bows wait") + " for a new set-up.");
   }
 
-  private List<Refusal> refusals(Correction correction, PartOnHand hand) {
-    List<Refusal> refusals = new ArrayList<>();
+  private List<Obstacle> refusals(Correction correction, PartOnHand hand) {
+    List<Obstacle> refusals = new ArrayList<>();
     hand.away(FOUND).ifPresent(refusals::add);
     misfits(correction.here(), correction.on(), FOUND).ifPresent(refusals::add);
     if (!correction.exchanged()) {
@@ -145,7 +132,7 @@ public class CorrectParts {
     }
     if (correction.there() == null || correction.off() == null) {
       refusals.add(
-          new Refusal(
+          new Obstacle(
               EXCHANGED,
               "There is nothing that it could have been exchanged for.",
               "Correct this rig alone."));
@@ -160,21 +147,21 @@ public class CorrectParts {
   }
 
   /** Why this part can't be on that rig, whatever was found: the first reason. */
-  private static Optional<Refusal> misfits(RigCard rig, Part part, String field) {
+  private static Optional<Obstacle> misfits(RigCard rig, Part part, String field) {
     return Fit.misfits(with(rig, part)).stream()
         .findFirst()
         .map(
             misfit ->
-                new Refusal(
+                new Obstacle(
                     field,
                     "It can't stay on " + rig.name() + ": " + misfit.reason(),
                     "Put it right, or withdraw both."));
   }
 
   /** What a bow that is out may not have, as if it were lent with this part now. */
-  private List<Refusal> unfit(Correction correction, AgainstAdvice given) {
+  private List<Obstacle> unfit(Correction correction, AgainstAdvice given) {
     Part on = correction.on();
-    List<Refusal> refusals = new ArrayList<>(BowOut.against(on, concerns.of(on.id()), given));
+    List<Obstacle> refusals = new ArrayList<>(BowOut.against(on, concerns.of(on.id()), given));
     if (on.place() != Place.STRING || correction.here().spec().isEmpty()) {
       Map<Place, Part> parts = with(correction.here(), on);
       Part.together(

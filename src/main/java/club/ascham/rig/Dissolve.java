@@ -1,8 +1,8 @@
 package club.ascham.rig;
 
+import club.ascham.form.Outcome;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -22,7 +22,6 @@ class Dissolve {
   private final LoanedParts loaned;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -32,7 +31,6 @@ class Dissolve {
       LoanedParts loaned,
       Rows rows,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.rigs = rigs;
@@ -40,7 +38,6 @@ class Dissolve {
     this.loaned = loaned;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
@@ -49,28 +46,24 @@ class Dissolve {
    * @param version of the rig that the wish was made from; empty: whatever it is now
    */
   @Writes
-  Outcome dissolve(RigId id, OptionalInt version, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<RigId> dissolve(RigId id, OptionalInt version) {
     Rig rig = rigs.findById(id.value());
     if (rig == null) {
       throw new NoSuchThing("There is no rig " + id.value() + ".");
     }
     if (rig.isTakenApart()) {
-      return Outcome.refused("", "This rig was taken apart already.", "");
+      return Obstacle.refused("", "This rig was taken apart already.", "");
     }
     if (version.isPresent() && version.getAsInt() != rig.version()) {
-      return new Outcome.ChangedMeanwhile();
+      return Obstacle.changedMeanwhile();
     }
     RigCard card = specs.of(id).orElseThrow();
-    Optional<Outcome.Refused> hands = BoltHands.refusal(actor, time.today(), card.parts());
+    Optional<Obstacle> hands = BoltHands.refusal(actor, time.today(), card.parts());
     if (hands.isPresent()) {
-      return hands.get();
+      return Obstacle.refused(hands.get());
     }
     if (loaned.loanOf(id).isPresent()) {
-      return Outcome.refused("", "This rig is on loan.", "Receive it first.");
+      return Obstacle.refused("", "This rig is on loan.", "Receive it first.");
     }
     Instant now = time.now();
     card.parts().forEach(part -> rigs.takeOff(id, part.id(), now));
@@ -80,7 +73,6 @@ class Dissolve {
     String codes = card.parts().stream().map(Part::code).collect(Collectors.joining(", "));
     String said = codes.isEmpty() ? "Taken apart." : "Taken apart: " + codes + ".";
     story.tell(Story.Told.ofRig(now, actor.id(), id, card.partIds(), said));
-    pressed.leads(formKey, RigPages.page(id));
-    return new Outcome.Done(id, said + " Each part is loose again.");
+    return Outcome.done(id, said + " Each part is loose again.");
   }
 }

@@ -3,10 +3,9 @@ package club.ascham.rig;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
-import club.ascham.store.DatabaseRefusal;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -31,10 +30,12 @@ class DissolvePages {
 
   private final RigRecords records;
   private final Dissolve dissolve;
+  private final Presses presses;
 
-  DissolvePages(RigRecords records, Dissolve dissolve) {
+  DissolvePages(RigRecords records, Dissolve dissolve, Presses presses) {
     this.records = records;
     this.dissolve = dissolve;
+    this.presses = presses;
   }
 
   @GET
@@ -47,23 +48,10 @@ class DissolvePages {
   public Response dissolve(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     RigId rig = new RigId(id);
     Typed typed = Forms.typed(form);
-    try {
-      Outcome outcome = dissolve.dissolve(rig, typed.version(), typed.value("once-key"));
-      if (outcome instanceof Outcome.Done done) {
-        return Go.to(RigPages.page(rig), done.said());
-      }
-      if (outcome instanceof Outcome.PressedBefore before) {
-        return Go.to(before.page());
-      }
-      if (outcome instanceof Outcome.Refused refused) {
-        refused.tell(typed);
-      } else {
-        typed.fault(Outcome.WHOLE, Outcome.ChangedMeanwhile.SAID);
-      }
-    } catch (DatabaseRefusal refusal) {
-      typed.fault(Outcome.WHOLE, refusal.getMessage());
-    }
-    return Go.again(page(rig, typed));
+    return presses
+        .form(typed, RigId::new, RigPages::page)
+        .whole(Obstacle.WHOLE)
+        .page(() -> dissolve.dissolve(rig, typed.version()), () -> page(rig, typed));
   }
 
   private TemplateInstance page(RigId rig, Typed typed) {

@@ -21,16 +21,16 @@ final class Fit {
    * @param onHand what is known of those codes
    * @param rig where the parts are to go; null: a new one
    */
-  static List<Refusal> refusals(
+  static List<Obstacle> refusals(
       Map<Place, ItemCode> wanted, Map<ItemCode, PartOnHand> onHand, RigId rig) {
-    List<Refusal> found = new ArrayList<>();
+    List<Obstacle> found = new ArrayList<>();
     Map<Place, Part> parts = new EnumMap<>(Place.class);
     wanted.forEach(
         (place, code) -> {
           PartOnHand part = onHand.get(code);
           if (part == null) {
             found.add(
-                new Refusal(
+                new Obstacle(
                     Assembly.field(place),
                     "The club has no riser, bow, limbs or string with the code "
                         + code.display()
@@ -38,7 +38,7 @@ final class Fit {
                     "Read the label again."));
           } else if (part.part().place() != place) {
             found.add(
-                new Refusal(
+                new Obstacle(
                     Assembly.field(place),
                     code.display() + " is a " + part.part().kind().said() + ".",
                     "Choose " + said(place) + "."));
@@ -54,12 +54,12 @@ final class Fit {
   }
 
   /** What keeps parts that are all free from being used together. */
-  static List<Refusal> misfits(Map<Place, Part> parts) {
+  static List<Obstacle> misfits(Map<Place, Part> parts) {
     Part body = parts.get(Place.BODY);
     Part limbs = parts.get(Place.LIMBS);
     if (body != null && body.onePiece() != null && limbs != null) {
       return List.of(
-          new Refusal(
+          new Obstacle(
               Assembly.LIMBS,
               body.code() + " is a one-piece bow: it has its limbs.",
               "Leave the limbs out, or choose a riser."));
@@ -68,7 +68,7 @@ final class Fit {
         .map(Compatibility::misfits)
         .orElse(List.of())
         .stream()
-        .map(misfit -> new Refusal(field(misfit), misfit.reason(), misfit.remedy()))
+        .map(misfit -> new Obstacle(field(misfit), misfit.reason(), misfit.remedy()))
         .toList();
   }
 

@@ -6,6 +6,7 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.StringSpec;
 import club.ascham.bow.StringerKind;
 import club.ascham.bow.StringerSpec;
+import club.ascham.form.Outcome;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
@@ -44,12 +45,12 @@ class KeepWith {
       ItemId id, boolean retired, StringerKind kind, int bowFromIn, int bowToIn) {}
 
   @Writes
-  Outcome keep(RigId id, ItemCode code) {
+  Outcome<RigId> keep(RigId id, ItemCode code) {
     RigCard card =
         specs.of(id).orElseThrow(() -> new NoSuchThing("There is no rig " + id.value() + "."));
     Optional<RigSpec> spec = card.spec();
     if (spec.isEmpty()) {
-      return Outcome.refused("", "This rig is not whole yet.", "Fit its parts first.");
+      return Obstacle.refused("", "This rig is not whole yet.", "Fit its parts first.");
     }
     Optional<PartOnHand> part = parts.coded(code);
     Optional<Stringer> stringer = part.isPresent() ? Optional.empty() : stringer(code);
@@ -59,7 +60,7 @@ class KeepWith {
     if (stringer.isPresent()) {
       return keepStringer(card, spec.get(), stringer.get(), code);
     }
-    return Outcome.refused(
+    return Obstacle.refused(
         ITEM,
         code.display() + " is neither a string nor a stringer of this club.",
         "Only those are kept with a rig; everything else has its own hook.");
@@ -67,7 +68,7 @@ class KeepWith {
 
   /** Lets something that was kept with this rig hang by itself again. */
   @Writes
-  Outcome letGo(RigId id, ItemCode code) {
+  Outcome<RigId> letGo(RigId id, ItemCode code) {
     int changed =
         rows.change(
             "DELETE FROM kept_with WHERE rig_id = ?1 AND item_id = (SELECT id FROM item WHERE code"
@@ -75,7 +76,7 @@ class KeepWith {
             id,
             code.bare());
     if (changed == 0) {
-      return Outcome.refused(ITEM, code.display() + " is not kept with this rig.", "");
+      return Obstacle.refused(ITEM, code.display() + " is not kept with this rig.", "");
     }
     List<ItemId> about =
         rows.list(ItemId.class, "SELECT id FROM item WHERE code = ?1", code.bare());
@@ -86,17 +87,17 @@ class KeepWith {
             id,
             about,
             "No longer kept with this rig: " + code.display() + "."));
-    return new Outcome.Done(id, code.display() + " is no longer kept with this rig.");
+    return Outcome.done(id, code.display() + " is no longer kept with this rig.");
   }
 
-  private Outcome keepString(RigCard card, RigSpec spec, PartOnHand string) {
+  private Outcome<RigId> keepString(RigCard card, RigSpec spec, PartOnHand string) {
     if (card.id().equals(string.fittedTo())) {
-      return Outcome.refused(
+      return Obstacle.refused(
           ITEM, string.part().code() + " is the string that is fitted.", "Choose a spare one.");
     }
-    Optional<Refusal> notFree = string.refusal(ITEM, null);
+    Optional<Obstacle> notFree = string.refusal(ITEM, null);
     if (notFree.isPresent()) {
-      return new Outcome.Refused(List.of(notFree.get()));
+      return Obstacle.refused(notFree.get());
     }
     StringSpec spare = string.part().string();
     List<Misfit> misfits =
@@ -107,9 +108,10 @@ class KeepWith {
         : refused(misfits.get(0));
   }
 
-  private Outcome keepStringer(RigCard card, RigSpec spec, Stringer stringer, ItemCode code) {
+  private Outcome<RigId> keepStringer(
+      RigCard card, RigSpec spec, Stringer stringer, ItemCode code) {
     if (stringer.retired()) {
-      return Outcome.refused(ITEM, code.display() + " is retired.", "Choose another.");
+      return Obstacle.refused(ITEM, code.display() + " is retired.", "Choose another.");
     }
     if (spec.bowLengthIn().isPresent()) {
       Optional<Misfit> misfit =
@@ -133,11 +135,11 @@ class KeepWith {
         code.bare());
   }
 
-  private static Outcome refused(Misfit misfit) {
-    return Outcome.refused(ITEM, misfit.reason(), misfit.remedy());
+  private static Outcome<RigId> refused(Misfit misfit) {
+    return Obstacle.refused(ITEM, misfit.reason(), misfit.remedy());
   }
 
-  private Outcome kept(RigCard card, ItemId item, String code) {
+  private Outcome<RigId> kept(RigCard card, ItemId item, String code) {
     rows.change(
         "INSERT INTO kept_with (item_id, rig_id) VALUES (?1, ?2)"
             + " ON CONFLICT (item_id) DO UPDATE SET rig_id = excluded.rig_id",
@@ -146,6 +148,6 @@ class KeepWith {
     story.tell(
         Story.Told.ofRig(
             time.now(), actor.id(), card.id(), List.of(item), "Kept with this rig: " + code + "."));
-    return new Outcome.Done(card.id(), code + " is kept with this rig.");
+    return Outcome.done(card.id(), code + " is kept with this rig.");
   }
 }

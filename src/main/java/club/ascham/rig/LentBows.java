@@ -19,13 +19,13 @@ public class LentBows {
   }
 
   /** What stands in the way of each, by the rule of the issue; those of nothing are left out. */
-  public Map<RigId, List<Refusal>> refusals(Collection<RigId> rigs) {
-    Map<RigId, List<Refusal>> refusals = new LinkedHashMap<>();
+  public Map<RigId, List<Obstacle>> refusals(Collection<RigId> rigs) {
+    Map<RigId, List<Obstacle>> refusals = new LinkedHashMap<>();
     specs
         .of(rigs)
         .forEach(
             (rig, card) -> {
-              List<Refusal> found = loaned.refusals(card);
+              List<Obstacle> found = loaned.refusals(card);
               if (!found.isEmpty()) {
                 refusals.put(rig, found);
               }

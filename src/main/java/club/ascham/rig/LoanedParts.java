@@ -58,7 +58,7 @@ class LoanedParts {
    *
    * @param given why it is given although advice speaks against it
    */
-  List<Refusal> refusals(RigId rig, RigSpec changed, AgainstAdvice given) {
+  List<Obstacle> refusals(RigId rig, RigSpec changed, AgainstAdvice given) {
     return BowOut.refusals(
         changed,
         null,
@@ -72,7 +72,7 @@ class LoanedParts {
    * The same of a bow that is out as it is: each of those who draw it by what was said when they
    * were given it.
    */
-  List<Refusal> refusals(RigCard card) {
+  List<Obstacle> refusals(RigCard card) {
     List<BowOut.Arrows> arrows = arrowsOf(card.id());
     return card.spec().stream()
         .flatMap(

@@ -11,7 +11,7 @@ import java.util.Map;
  *
  * @param address where choosing it leads
  */
-record Offer(PartOnHand hand, String facts, String address, List<Refusal> refusals) {
+record Offer(PartOnHand hand, String facts, String address, List<Obstacle> refusals) {
 
   public boolean isPossible() {
     return refusals.isEmpty();
@@ -57,7 +57,7 @@ record Offer(PartOnHand hand, String facts, String address, List<Refusal> refusa
     Map<Place, Part> together = new EnumMap<>(Place.class);
     together.putAll(chosen);
     together.put(part.place(), part);
-    List<Refusal> refusals = new ArrayList<>(Fit.misfits(together));
+    List<Obstacle> refusals = new ArrayList<>(Fit.misfits(together));
     // What never fits is said before what is only not free today.
     hand.refusal(Assembly.field(part.place()), rig).ifPresent(refusals::add);
     return new Offer(hand, PartWords.facts(part), choosing.address(part), List.copyOf(refusals));

@@ -38,16 +38,16 @@ record PartOnHand(
    * @param field the answer that named it
    * @param rig where it is to go; null: a new one
    */
-  Optional<Refusal> refusal(String field, RigId rig) {
+  Optional<Obstacle> refusal(String field, RigId rig) {
     if (fittedTo != null && fittedTo.equals(rig)) {
       return Optional.empty();
     }
-    Optional<Refusal> away = away(field);
+    Optional<Obstacle> away = away(field);
     return away.isPresent() ? away : loose(field);
   }
 
   /** Why it can't be in anyone's hand for use: it is retired, out of use, or on loan. */
-  Optional<Refusal> away(String field) {
+  Optional<Obstacle> away(String field) {
     String code = part.code();
     return switch (state) {
       case RETIRED ->
@@ -74,7 +74,7 @@ record PartOnHand(
     };
   }
 
-  private Optional<Refusal> loose(String field) {
+  private Optional<Obstacle> loose(String field) {
     if (fittedTo != null) {
       return refused(
           field,
@@ -94,8 +94,8 @@ record PartOnHand(
     return fittedTo == null ? "" : " with the rig of " + fittedToName;
   }
 
-  private static Optional<Refusal> refused(String field, String reason, String remedy) {
-    return Optional.of(new Refusal(field, reason, remedy));
+  private static Optional<Obstacle> refused(String field, String reason, String remedy) {
+    return Optional.of(new Obstacle(field, reason, remedy));
   }
 
   private static String day(LocalDate day) {

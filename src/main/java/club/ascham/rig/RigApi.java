@@ -6,6 +6,7 @@ import club.ascham.bow.SetUpStep;
 import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -15,6 +16,8 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Press;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -28,7 +31,6 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URI;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -59,6 +61,7 @@ class RigApi {
   private final Concerns concerns;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   RigApi(
       RigRecords records,
@@ -69,7 +72,8 @@ class RigApi {
       CorrectParts correctParts,
       Concerns concerns,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.records = records;
     this.assembleRig = assembleRig;
     this.changeParts = changeParts;
@@ -79,6 +83,7 @@ class RigApi {
     this.concerns = concerns;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -161,10 +166,14 @@ class RigApi {
               }))
   public Response assemble(RigJson.AssemblyBody body) {
     Typed typed = typed(body);
-    Assembly wish = Assembly.parse(typed, time.today());
-    return typed.sound()
-        ? answer(typed, () -> assembleRig.assemble(wish, body.onceKey()), 201)
-        : Problem.of(typed);
+    return answer(
+        body,
+        typed,
+        201,
+        () -> {
+          Assembly wish = Assembly.parse(typed, time.today());
+          return typed.sound() ? assembleRig.assemble(wish) : Outcome.unread();
+        });
   }
 
   @PUT
@@ -189,12 +198,16 @@ class RigApi {
                               + " \"S-0273-G\"}")))
   public Response change(@RestPath long id, RigJson.PartsBody body) {
     Typed typed = typed(body);
-    RigRow row = row(id);
-    // A call is its own confirmation: nobody presses it by mistake.
-    PartsWish wish = PartsWish.parse(typed.with(PartsWish.CONFIRMED, "yes"), time.today());
-    return typed.sound()
-        ? answer(typed, () -> changeParts.change(row.card().id(), wish, body.onceKey()), 200)
-        : Problem.of(typed);
+    RigId rig = row(id).card().id();
+    return answer(
+        body,
+        typed,
+        200,
+        () -> {
+          // A call is its own confirmation: nobody presses it by mistake.
+          PartsWish wish = PartsWish.parse(typed.with(PartsWish.CONFIRMED, "yes"), time.today());
+          return typed.sound() ? changeParts.change(rig, wish) : Outcome.unread();
+        });
   }
 
   @POST
@@ -216,7 +229,11 @@ class RigApi {
                       value = "{\"found\": \"S-0205-3\", \"exchanged\": true}")))
   public Response correct(@RestPath long id, RigJson.FoundBody body) {
     Typed typed = typed(body);
-    RigRow row = row(id);
+    RigId rig = row(id).card().id();
+    return answer(body, typed, 200, () -> corrected(rig, typed));
+  }
+
+  private Outcome<RigId> corrected(RigId rig, Typed typed) {
     ItemCode found = typed.code("found");
     if (!typed.has("found")) {
       typed.fault("found", "The code of the part that is on it, please.");
@@ -224,18 +241,8 @@ class RigApi {
     var version = typed.version();
     AgainstAdvice given = AdviceOverridden.parse(typed);
     return typed.sound()
-        ? answer(
-            typed,
-            () ->
-                correctParts.correct(
-                    row.card().id(),
-                    found,
-                    Boolean.TRUE.equals(body.exchanged()),
-                    version,
-                    given,
-                    body.onceKey()),
-            200)
-        : Problem.of(typed);
+        ? correctParts.correct(rig, found, typed.ticked("exchanged"), version, given)
+        : Outcome.unread();
   }
 
   @POST
@@ -243,7 +250,7 @@ class RigApi {
   @Operation(summary = "Begin a set-up, or go on with the one that is open")
   public Response begin(@RestPath long id) {
     RigRow row = row(id);
-    return answer(Typed.nothing(), () -> work.begin(row.card().id()), 200);
+    return answer(null, Typed.nothing(), 200, () -> work.begin(row.card().id()));
   }
 
   @PUT
@@ -268,11 +275,15 @@ class RigApi {
   public Response write(@RestPath long id, RigJson.EntryBody body) {
     Typed typed = typed(body);
     RigRow row = row(id);
-    SetUpEntry entry = SetUpEntry.parse(typed, actor.unit(), sheet(row.card()));
-    var version = typed.version();
-    return typed.sound()
-        ? answer(typed, () -> work.write(row.card().id(), entry, version, body.onceKey()), 200)
-        : Problem.of(typed);
+    return answer(
+        body,
+        typed,
+        200,
+        () -> {
+          SetUpEntry entry = SetUpEntry.parse(typed, actor.unit(), sheet(row.card()));
+          var version = typed.version();
+          return typed.sound() ? work.write(row.card().id(), entry, version) : Outcome.unread();
+        });
   }
 
   @POST
@@ -286,11 +297,14 @@ class RigApi {
   public Response finish(@RestPath long id, RigJson.PressBody body) {
     Typed typed = Typed.of(body);
     RigRow row = row(id);
-    var version = typed.version();
-    String key = body == null ? null : body.onceKey();
-    return typed.sound()
-        ? answer(typed, () -> work.finish(row.card().id(), version, key), 200)
-        : Problem.of(typed);
+    return answer(
+        body,
+        typed,
+        200,
+        () -> {
+          var version = typed.version();
+          return typed.sound() ? work.finish(row.card().id(), version) : Outcome.unread();
+        });
   }
 
   @POST
@@ -300,11 +314,14 @@ class RigApi {
   @RequestBody(content = @Content(examples = @ExampleObject(name = "dissolve", value = "{}")))
   public Response dissolve(@RestPath long id, RigJson.PressBody body) {
     Typed typed = Typed.of(body);
-    var version = typed.version();
-    String key = body == null ? null : body.onceKey();
-    return typed.sound()
-        ? answer(typed, () -> dissolve.dissolve(new RigId(id), version, key), 204)
-        : Problem.of(typed);
+    return answer(
+        body,
+        typed,
+        204,
+        () -> {
+          var version = typed.version();
+          return typed.sound() ? dissolve.dissolve(new RigId(id), version) : Outcome.unread();
+        });
   }
 
   private static Typed typed(Record body) {
@@ -314,29 +331,13 @@ class RigApi {
     return Typed.of(body);
   }
 
-  private Response answer(Typed typed, Supplier<Outcome> press, int success) {
-    Outcome outcome = press.get();
-    if (outcome instanceof Outcome.Done done) {
-      return success(done.rig(), success);
+  private Response answer(Record body, Typed typed, int status, Supplier<Outcome<RigId>> work) {
+    Press<RigId> press = presses.body(body, typed, RigId::new);
+    if (status == 201) {
+      press.at(rig -> "/api/rigs/" + rig.value());
     }
-    if (outcome instanceof Outcome.PressedBefore before) {
-      return success(new RigId(Long.parseLong(before.page().replaceAll("\\D", ""))), success);
-    }
-    if (outcome instanceof Outcome.Refused refused) {
-      refused.tell(typed);
-      return Problem.of(typed);
-    }
-    return Problem.response(409, "Changed meanwhile", Outcome.ChangedMeanwhile.SAID);
-  }
-
-  private Response success(RigId rig, int status) {
-    if (status == 204) {
-      return Response.noContent().build();
-    }
-    RigJson.Whole whole = one(rig.value());
-    return status == 201
-        ? Response.created(URI.create("/api/rigs/" + rig.value())).entity(whole).build()
-        : Response.ok(whole).build();
+    // Nothing is shown of a rig that was taken apart.
+    return press.json(status, work, rig -> status == 204 ? null : one(rig.value()));
   }
 
   private RigRow row(long id) {

@@ -22,13 +22,13 @@ final class SetUpFinish {
    * @param targets of the rig as if it had never been set up: its own old figures are no limit to
    *     new ones
    */
-  static List<Refusal> refusals(
+  static List<Obstacle> refusals(
       RigSpec rig, Targets targets, SetUpFigures figures, SetUpProgress progress) {
-    List<Refusal> found = new ArrayList<>();
+    List<Obstacle> found = new ArrayList<>();
     List<String> missing = missing(rig, figures);
     if (!missing.isEmpty()) {
       found.add(
-          new Refusal(
+          new Obstacle(
               "",
               "Still missing: " + String.join("; ", missing) + ".",
               "A bow without them is not issued, since nothing could tell later whether it has"
@@ -36,7 +36,7 @@ final class SetUpFinish {
     }
     if (!progress.isThrough()) {
       found.add(
-          new Refusal(
+          new Obstacle(
               "stepsDone",
               "Not done yet: "
                   + progress.undone().stream()
@@ -75,10 +75,10 @@ final class SetUpFinish {
   }
 
   private static void beyond(
-      List<Refusal> found, RigSpec rig, Targets targets, SetUpFigures figures) {
+      List<Obstacle> found, RigSpec rig, Targets targets, SetUpFigures figures) {
     if ("stop".equals(Gauge.sign(targets.brace(), figures.brace()))) {
       found.add(
-          new Refusal(
+          new Obstacle(
               "brace",
               "Brace "
                   + outside(
@@ -89,7 +89,7 @@ final class SetUpFinish {
     }
     if ("stop".equals(Gauge.sign(targets.tiller(), figures.tiller()))) {
       found.add(
-          new Refusal(
+          new Obstacle(
               "tillerUpper",
               "Tiller "
                   + outside(

@@ -36,19 +36,19 @@ record SetUpProgress(List<SetUpStep> sheet, StepsDone done) {
    * What keeps these steps from being entered as done now: each needs all those before it, and some
    * need the permit.
    */
-  Optional<Refusal> refusal(Set<Key> wanted, boolean holdsPermit) {
+  Optional<Obstacle> refusal(Set<Key> wanted, boolean holdsPermit) {
     for (SetUpStep step : sheet) {
       if (wanted.contains(step.key())) {
         if (step.who() == Who.PERMIT_HOLDER && !holdsPermit) {
           return Optional.of(
-              new Refusal(
+              new Obstacle(
                   "stepsDone",
                   "\"" + step.title() + "\" is for someone who holds the permit for limb bolts.",
                   "Leave the bow here: the sheet opens at this step for them."));
         }
       } else if (!done.has(step.key()) && anyAfter(step, wanted)) {
         return Optional.of(
-            new Refusal(
+            new Obstacle(
                 "stepsDone",
                 "\"" + step.title() + "\" comes first and is not done yet.",
                 "The order is the safe one: do that step, then go on."));

@@ -6,9 +6,9 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.SetUpSheet;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -27,46 +27,38 @@ public class SetUpWork {
   private final RigSpecs specs;
   private final Concerns concerns;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   SetUpWork(
-      SetUps setUps,
-      RigSpecs specs,
-      Concerns concerns,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+      SetUps setUps, RigSpecs specs, Concerns concerns, Story story, Actor actor, ClubTime time) {
     this.setUps = setUps;
     this.specs = specs;
     this.concerns = concerns;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
   /** Begins a set-up, or goes on with the one that is open. */
   @Writes
-  public Outcome begin(RigId id) {
+  public Outcome<RigId> begin(RigId id) {
     RigCard card = card(id);
     if (!card.isWhole()) {
-      return Outcome.refused(
+      return Obstacle.refused(
           "", "This rig is not whole yet.", "Fit what is missing, then set it up.");
     }
     if (setUps.openOf(id).isPresent()) {
-      return new Outcome.Done(id, "This set-up was begun already; go on where it stands.");
+      return Outcome.done(id, "This set-up was begun already; go on where it stands.");
     }
-    Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+    Optional<Obstacle> unstrung = Obstacle.unstrung(concerns.of(id));
     if (unstrung.isPresent()) {
-      return unstrung.get();
+      return Obstacle.refused(unstrung.get());
     }
     Instant now = time.now();
     setUps.persistAndFlush(new SetUp(id, actor.id(), now));
     story.tell(Story.Told.ofRig(now, actor.id(), id, List.of(), "Set-up begun."));
-    return new Outcome.Done(id, "Set-up begun: the bow is in the workshop until it is finished.");
+    return Outcome.done(id, "Set-up begun: the bow is in the workshop until it is finished.");
   }
 
   /**
@@ -75,11 +67,7 @@ public class SetUpWork {
    * @param version of the set-up that the entry was made from; empty: whatever it is now
    */
   @Writes
-  Outcome write(RigId id, SetUpEntry entry, OptionalInt version, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<RigId> write(RigId id, SetUpEntry entry, OptionalInt version) {
     RigCard card = card(id);
     Optional<SetUp> open = setUps.openOf(id);
     if (open.isEmpty() || !card.isWhole()) {
@@ -87,17 +75,17 @@ public class SetUpWork {
     }
     SetUp setUp = open.get();
     if (version.isPresent() && version.getAsInt() != setUp.version()) {
-      return new Outcome.ChangedMeanwhile();
+      return Obstacle.changedMeanwhile();
     }
-    Optional<Refusal> refusal =
+    Optional<Obstacle> refusal =
         progress(card, setUp).refusal(entry.steps(), actor.holdsPermit(time.today()));
     if (refusal.isPresent()) {
-      return new Outcome.Refused(List.of(refusal.get()));
+      return Obstacle.refused(refusal.get());
     }
     if (entry.needsString()) {
-      Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+      Optional<Obstacle> unstrung = Obstacle.unstrung(concerns.of(id));
       if (unstrung.isPresent()) {
-        return unstrung.get();
+        return Obstacle.refused(unstrung.get());
       }
     }
     apply(entry, setUp);
@@ -105,19 +93,14 @@ public class SetUpWork {
     story.tell(
         Story.Told.ofRig(
             time.now(), actor.id(), id, List.of(), "Set-up: wrote down what was done so far."));
-    pressed.leads(formKey, RigPages.page(id) + "/set-up");
-    return new Outcome.Done(id, "Saved.");
+    return Outcome.done(id, "Saved.");
   }
 
   /**
    * @param version of the set-up that the wish was made from; empty: whatever it is now
    */
   @Writes
-  Outcome finish(RigId id, OptionalInt version, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<RigId> finish(RigId id, OptionalInt version) {
     RigCard card = card(id);
     Optional<SetUp> open = setUps.openOf(id);
     if (open.isEmpty() || !card.isWhole()) {
@@ -125,17 +108,17 @@ public class SetUpWork {
     }
     SetUp setUp = open.get();
     if (version.isPresent() && version.getAsInt() != setUp.version()) {
-      return new Outcome.ChangedMeanwhile();
+      return Obstacle.changedMeanwhile();
     }
-    Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+    Optional<Obstacle> unstrung = Obstacle.unstrung(concerns.of(id));
     if (unstrung.isPresent()) {
-      return unstrung.get();
+      return Obstacle.refused(unstrung.get());
     }
     RigSpec spec = card.spec().orElseThrow();
-    List<Refusal> refusals =
+    List<Obstacle> refusals =
         SetUpFinish.refusals(spec, card.benchTargets(), setUp.figures(), progress(card, setUp));
     if (!refusals.isEmpty()) {
-      return new Outcome.Refused(refusals);
+      return Obstacle.refused(refusals);
     }
     if (spec.build() == Build.ONE_PIECE) {
       // No bolt holds its limbs, so there is none to see.
@@ -146,19 +129,18 @@ public class SetUpWork {
     setUps.flush();
     String figures = said(setUp.figures());
     story.tell(Story.Told.ofRig(now, actor.id(), id, card.partIds(), "Set up: " + figures + "."));
-    pressed.leads(formKey, RigPages.page(id));
-    return new Outcome.Done(id, "Set up: " + figures + ".");
+    return Outcome.done(id, "Set up: " + figures + ".");
   }
 
   /** Gives up a set-up in which nothing was done yet: the figures before it hold again. */
   @Writes
-  Outcome giveUp(RigId id) {
+  Outcome<RigId> giveUp(RigId id) {
     Optional<SetUp> open = setUps.openOf(id);
     if (open.isEmpty()) {
       return nothingOpen();
     }
     if (!open.get().stepsDone().keys().isEmpty()) {
-      return Outcome.refused(
+      return Obstacle.refused(
           "",
           "Steps of this set-up were done: the bow is no longer as its old figures say.",
           "Finish it.");
@@ -168,7 +150,7 @@ public class SetUpWork {
     story.tell(
         Story.Told.ofRig(
             time.now(), actor.id(), id, List.of(), "Set-up given up before anything was done."));
-    return new Outcome.Done(id, "Given up before anything was done.");
+    return Outcome.done(id, "Given up before anything was done.");
   }
 
   private RigCard card(RigId id) {
@@ -177,8 +159,8 @@ public class SetUpWork {
         .orElseThrow(() -> new NoSuchThing("There is no rig " + id.value() + " any more."));
   }
 
-  private static Outcome nothingOpen() {
-    return Outcome.refused("", "No set-up of this rig is open.", "Begin one.");
+  private static Outcome<RigId> nothingOpen() {
+    return Obstacle.refused("", "No set-up of this rig is open.", "Begin one.");
   }
 
   private static SetUpProgress progress(RigCard card, SetUp setUp) {

@@ -2,6 +2,7 @@ package club.ascham.rig;
 
 import club.ascham.bow.Level;
 import club.ascham.bow.Style;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -39,13 +40,13 @@ class ShootAs {
   }
 
   @Writes
-  Outcome change(RigId id, Wish wish, OptionalInt version) {
+  Outcome<RigId> change(RigId id, Wish wish, OptionalInt version) {
     Rig rig = rigs.findById(id.value());
     if (rig == null || rig.isTakenApart()) {
       throw new NoSuchThing("There is no assembled rig " + id.value() + ".");
     }
     if (version.isPresent() && version.getAsInt() != rig.version()) {
-      return new Outcome.ChangedMeanwhile();
+      return Obstacle.changedMeanwhile();
     }
     rig.shootAs(wish.style(), wish.level());
     String said =
@@ -54,6 +55,6 @@ class ShootAs {
                 Words.said(wish.style()),
                 wish.level() == Level.BEGINNER ? "a beginner" : "a fuller kit");
     story.tell(Story.Told.ofRig(time.now(), actor.id(), id, List.of(), said));
-    return new Outcome.Done(id, said);
+    return Outcome.done(id, said);
   }
 }

@@ -2,12 +2,13 @@ package club.ascham.rig;
 
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -32,11 +33,13 @@ class WeighPages {
   private final RigRecords records;
   private final Concerns concerns;
   private final WeighRig weighRig;
+  private final Presses presses;
 
-  WeighPages(RigRecords records, Concerns concerns, WeighRig weighRig) {
+  WeighPages(RigRecords records, Concerns concerns, WeighRig weighRig, Presses presses) {
     this.records = records;
     this.concerns = concerns;
     this.weighRig = weighRig;
+    this.presses = presses;
   }
 
   @GET
@@ -46,24 +49,18 @@ class WeighPages {
 
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response weigh(@PathParam("id") long id, MultivaluedMap<String, String> form) {
-    RigId rig = new RigId(id);
+  public Response weigh(@PathParam("id") long rigId, MultivaluedMap<String, String> form) {
+    RigId rig = new RigId(rigId);
     Typed typed = Forms.typed(form);
-    Weighing weighing = Weighing.parse(typed);
-    if (!typed.sound()) {
-      return Go.again(page(rig, typed));
-    }
-    Outcome outcome = weighRig.weigh(rig, weighing, typed.value("once-key"));
-    if (outcome instanceof Outcome.Done done) {
-      return Go.to(RigPages.page(rig) + "#weight", done.said());
-    }
-    if (outcome instanceof Outcome.PressedBefore before) {
-      return Go.to(before.page());
-    }
-    if (outcome instanceof Outcome.Refused refused) {
-      refused.tell(typed);
-    }
-    return Go.again(page(rig, typed));
+    return presses
+        .form(typed, RigId::new, id -> RigPages.page(id) + "#weight")
+        .whole(Obstacle.WHOLE)
+        .page(
+            () -> {
+              Weighing weighing = Weighing.parse(typed);
+              return typed.sound() ? weighRig.weigh(rig, weighing) : Outcome.unread();
+            },
+            () -> page(rig, typed));
   }
 
   private TemplateInstance page(RigId rig, Typed typed) {

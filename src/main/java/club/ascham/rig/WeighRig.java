@@ -6,11 +6,11 @@ import club.ascham.bow.ScaleReading;
 import club.ascham.bow.WeightLost;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.standing.KeptAsItIs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -39,7 +39,6 @@ class WeighRig {
   private final Rows rows;
   private final AskForWork askForWork;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -50,7 +49,6 @@ class WeighRig {
       Rows rows,
       AskForWork askForWork,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.specs = specs;
@@ -59,42 +57,37 @@ class WeighRig {
     this.rows = rows;
     this.askForWork = askForWork;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
   @Writes
-  Outcome weigh(RigId id, Weighing weighing, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<RigId> weigh(RigId id, Weighing weighing) {
     RigCard card =
         specs
             .of(id)
             .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id.value() + "."));
     if (kept.keeps(id, time.now())) {
-      return Outcome.refused("", KeptAsItIs.SAID, "");
+      return Obstacle.refused("", KeptAsItIs.SAID, "");
     }
     Optional<RigSpec> spec = card.spec();
     if (spec.isEmpty() || !card.isWhole()) {
-      return Outcome.refused(
+      return Obstacle.refused(
           "", "A part of this rig is missing: it can't be drawn.", "Fit it first.");
     }
-    Optional<Outcome.Refused> unstrung = Outcome.unstrung(concerns.of(id));
+    Optional<Obstacle> unstrung = Obstacle.unstrung(concerns.of(id));
     if (unstrung.isPresent()) {
-      return unstrung.get();
+      return Obstacle.refused(unstrung.get());
     }
     double zeroIn = FingerWeight.zeroIn(FingerWeight.brace(spec.get(), card.setUp()));
     if (weighing.drawIn() <= zeroIn + 1) {
-      return Outcome.refused("drawIn", "That hardly goes beyond the braced string.", "");
+      return Obstacle.refused("drawIn", "That hardly goes beyond the braced string.", "");
     }
     WeightOnFingers reckoned = FingerWeight.of(spec.get(), card.setUp(), weighing.drawIn());
     double low = LEAST_PART * reckoned.lowLb();
     double high = MOST_PART * reckoned.highLb();
     if (weighing.forceLb() < low || weighing.forceLb() > high) {
-      return Outcome.refused(
+      return Obstacle.refused(
           "forceLb",
           String.format(
               Locale.ROOT,
@@ -130,10 +123,8 @@ class WeighRig {
             askForWork.ask(
                 weighed.id(),
                 new Request(Work.LIMB_INSPECTION, loss.said(), false, Request.Cause.WEIGHED),
-                now,
-                ""));
-    pressed.leads(formKey, RigPages.page(id));
-    return new Outcome.Done(
+                now));
+    return Outcome.done(
         id,
         weighing.said()
             + (lost.isEmpty()

@@ -1,11 +1,12 @@
 package club.ascham.rig;
 
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
 import club.ascham.web.NoSuchThing;
-import club.ascham.web.Problem;
+import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.Consumes;
@@ -56,10 +57,12 @@ class WeightApi {
 
   private final RigRecords records;
   private final WeighRig weighRig;
+  private final Presses presses;
 
-  WeightApi(RigRecords records, WeighRig weighRig) {
+  WeightApi(RigRecords records, WeighRig weighRig, Presses presses) {
     this.records = records;
     this.weighRig = weighRig;
+    this.presses = presses;
   }
 
   @GET
@@ -112,14 +115,14 @@ class WeightApi {
       throw new BadRequestException("A JSON body, please.");
     }
     Typed typed = Typed.of(body);
-    Weighing weighing = Weighing.parse(typed);
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    if (weighRig.weigh(new RigId(id), weighing, body.onceKey()) instanceof Outcome.Refused no) {
-      no.tell(typed);
-      return Problem.of(typed);
-    }
-    return Response.status(201).entity(strength(id)).build();
+    return presses
+        .body(body, typed, RigId::new)
+        .json(
+            201,
+            () -> {
+              Weighing weighing = Weighing.parse(typed);
+              return typed.sound() ? weighRig.weigh(new RigId(id), weighing) : Outcome.unread();
+            },
+            rig -> strength(id));
   }
 }

@@ -10,6 +10,7 @@ import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Weight;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
@@ -17,7 +18,6 @@ import club.ascham.id.RigId;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
 import club.ascham.rig.RigSpecs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -36,7 +36,7 @@ import java.util.Optional;
  */
 @ApplicationScoped
 class AddArcher {
-  private static final String NOTED = "The archer is noted.";
+  static final String NOTED = "The archer is noted.";
   private static final String SAY_WHY =
       " Take a lighter bow, or say in whole words why this one all the same.";
 
@@ -45,7 +45,6 @@ class AddArcher {
   private final RigSpecs rigs;
   private final Concerns concerns;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -55,7 +54,6 @@ class AddArcher {
       RigSpecs rigs,
       Concerns concerns,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.rows = rows;
@@ -63,7 +61,6 @@ class AddArcher {
     this.rigs = rigs;
     this.concerns = concerns;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
@@ -77,26 +74,19 @@ class AddArcher {
       boolean outHere,
       boolean outElsewhere) {}
 
-  /**
-   * Faults stay at the fields of {@link SharedBow}.
-   *
-   * @return what was done, for the person who did it; null when there are faults
-   */
+  /** Faults stay at the fields of {@link SharedBow}. */
   @Writes
-  String add(LoanId loan, SharedBow wish, Typed typed, String formKey) {
+  Outcome<LoanId> add(LoanId loan, SharedBow wish, Typed typed) {
     RigId rig = wish.rig();
     Length draw = wish.draw();
     String why = wish.given().why();
-    if (pressed.ledTo(formKey).isPresent()) {
-      return NOTED;
-    }
     if (rows.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL",
             loan,
             rig)
         == 0) {
       typed.fault("rig", "That rig is not out with this session.");
-      return null;
+      return Outcome.unread();
     }
     Arrows arrows = wish.arrows() == null ? null : arrows(loan, wish.arrows(), typed).orElse(null);
     Optional<WeightOnFingers> weight = weight(rig, draw);
@@ -117,7 +107,7 @@ class AddArcher {
               + " Take others, or say in whole words why these all the same.");
     }
     if (!typed.sound()) {
-      return null;
+      return Outcome.unread();
     }
     rows.change(
         """
@@ -139,12 +129,13 @@ class AddArcher {
                 time.now(), actor.id(), rig, List.of(), "An archer shares it this session.")
             .on(loan);
     story.tell(why == null ? told : told.because(wish.given().said()));
-    pressed.leads(formKey, "/sessions/" + loan.value());
-    return arrows != null && arrows.massGr() == null && weight.isPresent()
-        ? NOTED
-            + " The mass of the arrows is not recorded, so it was not checked against the bow."
-            + " Weigh one and have it entered."
-        : NOTED;
+    return Outcome.done(
+        loan,
+        arrows != null && arrows.massGr() == null && weight.isPresent()
+            ? NOTED
+                + " The mass of the arrows is not recorded, so it was not checked against the bow."
+                + " Weigh one and have it entered."
+            : NOTED);
   }
 
   /** A beginner's ceiling for their age: nobody asks how far an archer of a session has come. */

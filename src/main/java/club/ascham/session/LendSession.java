@@ -3,15 +3,15 @@ package club.ascham.session;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Weight;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.loan.KitBeside;
 import club.ascham.loan.LoanLines;
-import club.ascham.loan.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.standing.Standing;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -19,6 +19,7 @@ import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,9 @@ import java.util.stream.Collectors;
 /** One press lends a set of rigs to a leader until tonight: no slip, no deposit. */
 @ApplicationScoped
 class LendSession {
+  private static final String SAY_WHY =
+      " Leave it in, or say in whole words why it goes out all the same; that is kept.";
+
   private final Rows rows;
   private final Sessions sessions;
   private final LoanLines lines;
@@ -35,7 +39,6 @@ class LendSession {
   private final Actor actor;
   private final ClubTime time;
   private final Story story;
-  private final Pressed pressed;
 
   LendSession(
       Rows rows,
@@ -45,8 +48,7 @@ class LendSession {
       Concerns concerns,
       Actor actor,
       ClubTime time,
-      Story story,
-      Pressed pressed) {
+      Story story) {
     this.rows = rows;
     this.sessions = sessions;
     this.lines = lines;
@@ -55,30 +57,12 @@ class LendSession {
     this.actor = actor;
     this.time = time;
     this.story = story;
-    this.pressed = pressed;
-  }
-
-  sealed interface Outcome {
-    record Lent(String page) implements Outcome {}
-
-    /** Some of the rigs may not go out; nothing was changed. */
-    record NotReady(Map<RigId, String> why) implements Outcome {}
-
-    /** Something speaks against some of them, and no reason was given; nothing was changed. */
-    record AskedWhy(String spokenAgainst) implements Outcome {}
-
-    /** Something beside the bows may not go out so; nothing was changed. */
-    record KitRefused(List<Refusal> refusals) implements Outcome {}
   }
 
   @Writes
-  Outcome lend(SessionDetails wish, String formKey) {
+  Outcome<LoanId> lend(SessionDetails wish) {
     List<RigId> rigs = wish.rigs();
     String overrideWhy = wish.overrideWhy();
-    var earlier = pressed.ledTo(formKey);
-    if (earlier.isPresent()) {
-      return new Outcome.Lent(earlier.get());
-    }
     Map<RigId, Against> against = concerns.ofRigs(rigs);
     Map<RigId, String> unfit = new LinkedHashMap<>();
     for (RigId rig : rigs) {
@@ -89,7 +73,7 @@ class LendSession {
       }
     }
     if (!unfit.isEmpty()) {
-      return new Outcome.NotReady(unfit);
+      return Outcome.refused(notReady(unfit));
     }
     String spokenAgainst =
         against.values().stream()
@@ -97,11 +81,11 @@ class LendSession {
             .filter(said -> !said.isEmpty())
             .collect(Collectors.joining(" "));
     if (!spokenAgainst.isEmpty() && overrideWhy == null) {
-      return new Outcome.AskedWhy(spokenAgainst);
+      return Outcome.asked("overrideWhy", spokenAgainst + SAY_WHY);
     }
     KitBeside.Judged kit = beside.judge(wish.beside(), overrideWhy);
     if (!kit.refusals().isEmpty()) {
-      return new Outcome.KitRefused(kit.refusals());
+      return Outcome.refused(kit.refusals());
     }
     Instant now = time.now();
     rows.change(
@@ -127,9 +111,28 @@ class LendSession {
       story.tell(against.get(rig).speaks() ? told.because(overrideWhy) : told);
     }
     lendBeside(loan, wish, kit, now);
-    String page = "/sessions/" + loan.value();
-    pressed.leads(formKey, page);
-    return new Outcome.Lent(page);
+    return Outcome.done(loan, said(wish));
+  }
+
+  private static Refusal notReady(Map<RigId, String> why) {
+    return Refusal.now(
+        "Not ready",
+        "rigs",
+        (why.size() == 1 ? "One of these is" : why.size() + " of these are")
+            + " not ready any more, and left out. "
+            + why.entrySet().stream()
+                .map(one -> "Rig " + one.getKey().value() + ": " + one.getValue())
+                .collect(Collectors.joining(" "))
+            + " Look, and send the rest again.");
+  }
+
+  private static String said(SessionDetails wish) {
+    int bows = new HashSet<>(wish.rigs()).size();
+    int beside = wish.beside().size();
+    return bows
+        + (bows == 1 ? " rig" : " rigs")
+        + (beside == 0 ? "" : " and " + beside + (beside == 1 ? " thing" : " things") + " beside")
+        + " lent until tonight.";
   }
 
   private void lendBeside(LoanId loan, SessionDetails wish, KitBeside.Judged kit, Instant now) {

@@ -5,6 +5,7 @@ import club.ascham.check.SettleStranger.Settled;
 import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -17,7 +18,6 @@ import club.ascham.report.About;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
 import club.ascham.rules.Club;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -54,7 +54,6 @@ class ReturnSession {
   private final ClubTime time;
   private final Club club;
   private final Story story;
-  private final Pressed pressed;
 
   ReturnSession(
       Rows rows,
@@ -68,8 +67,7 @@ class ReturnSession {
       Actor actor,
       ClubTime time,
       Club club,
-      Story story,
-      Pressed pressed) {
+      Story story) {
     this.rows = rows;
     this.lines = lines;
     this.takeLineBack = takeLineBack;
@@ -82,7 +80,6 @@ class ReturnSession {
     this.time = time;
     this.club = club;
     this.story = story;
-    this.pressed = pressed;
   }
 
   /**
@@ -104,20 +101,9 @@ class ReturnSession {
    */
   record SetBack(List<RigBack> rigs, List<LineBack> beside) {}
 
-  /** How it ended. */
-  sealed interface Outcome {
-    /** {@code said}: what is to be known beside what became of each rig; may be empty. */
-    record Returned(String said) implements Outcome {}
-
-    /** What was answered about a part that is not on a list can't be; nothing was changed. */
-    record NotSettled(RigId rig, String message) implements Outcome {}
-  }
-
+  /** Says beside what became of each rig only what else is to be known, if anything. */
   @Writes
-  Outcome takeBack(LoanId loan, SetBack set, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return new Outcome.Returned("These were received already.");
-    }
+  Outcome<LoanId> takeBack(LoanId loan, SetBack set) {
     List<RigBack> back = set.rigs();
     Instant now = time.now();
     Instant out = sessions.head(loan).orElseThrow().issuedAt();
@@ -181,11 +167,11 @@ class ReturnSession {
                   each.stranger(), about(loan, receipts.get(each.rig()), each, now))
               instanceof Settled.Refused refused) {
         QuarkusTransaction.setRollbackOnly();
-        return new Outcome.NotSettled(each.rig(), refused.message());
+        return Outcome.refused(StrangerBack.Fields.of(each.rig()).answer(), refused.message());
       }
     }
-    pressed.leads(formKey, "/sessions/" + loan.value());
-    return new Outcome.Returned(
+    return Outcome.done(
+        loan,
         counted
             + laidAside(against.values())
             + (late == 0

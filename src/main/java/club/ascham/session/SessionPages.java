@@ -3,31 +3,28 @@ package club.ascham.session;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.check.StrangerAsked;
-import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.loan.KitBeside;
 import club.ascham.loan.LoanLine;
-import club.ascham.loan.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.receive.LineAsked;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.SignList;
-import club.ascham.session.ReturnSession.Outcome;
 import club.ascham.session.ReturnSession.SetBack;
-import club.ascham.store.DatabaseRefusal;
-import club.ascham.store.Pressed;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.MayBeUndone;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Press;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -42,7 +39,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -55,8 +51,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 class SessionPages {
   private static final int LISTED = 40;
   private static final Set<Matter> SAID_BY_BEING_BACK = Set.of(Matter.NOT_CHECKED);
-  private static final String SAY_WHY =
-      " Leave it in, or say in whole words why it goes out all the same; that is kept.";
 
   @CheckedTemplate(basePath = "session", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record SessionsPage(List<Sessions.Row> sessions) implements TemplateInstance {}
@@ -106,9 +100,9 @@ class SessionPages {
   private final ReturnSession returnSession;
   private final ReturnDesk returnDesk;
   private final AddArcher addArcher;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   SessionPages(
       Sessions sessions,
@@ -121,9 +115,9 @@ class SessionPages {
       ReturnSession returnSession,
       ReturnDesk returnDesk,
       AddArcher addArcher,
-      Pressed pressed,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.sessions = sessions;
     this.reports = reports;
     this.askBack = askBack;
@@ -134,9 +128,9 @@ class SessionPages {
     this.returnSession = returnSession;
     this.returnDesk = returnDesk;
     this.addArcher = addArcher;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -156,50 +150,23 @@ class SessionPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response lend(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
-    if (pressedBefore.isPresent()) {
-      return Go.to(pressedBefore.get());
-    }
-    SessionDetails wish = SessionDetails.parse(typed);
-    Set<RigId> chosen = new HashSet<>(wish.rigs());
-    if (!typed.sound()) {
-      return Go.again(lendPage(typed, chosen));
-    }
-    try {
-      LendSession.Outcome outcome = lendSession.lend(wish, typed.value("once-key"));
-      if (outcome instanceof LendSession.Outcome.Lent lent) {
-        int bows = chosen.size();
-        int beside = wish.beside().size();
-        return Go.to(
-            lent.page(),
-            bows
-                + (bows == 1 ? " rig" : " rigs")
-                + (beside == 0
-                    ? ""
-                    : " and " + beside + (beside == 1 ? " thing" : " things") + " beside")
-                + " lent until tonight.");
-      }
-      tell(outcome, typed);
-    } catch (DatabaseRefusal refusal) {
-      typed.fault("rigs", refusal.getMessage());
-    }
-    return Go.again(lendPage(typed, chosen));
+    return press(typed).page(() -> lent(typed), () -> lendPage(typed, chosen(typed)));
   }
 
-  private static void tell(LendSession.Outcome outcome, Typed typed) {
-    if (outcome instanceof LendSession.Outcome.AskedWhy asked) {
-      typed.fault("overrideWhy", asked.spokenAgainst() + SAY_WHY);
-    } else if (outcome instanceof LendSession.Outcome.NotReady not) {
-      int gone = not.why().size();
-      typed.fault(
-          "rigs",
-          (gone == 1 ? "One of these is" : gone + " of these are")
-              + " not ready any more, and left out below. "
-              + String.join(" ", not.why().values())
-              + " Look, and press again.");
-    } else if (outcome instanceof LendSession.Outcome.KitRefused kit) {
-      Refusal.at(typed, kit.refusals());
-    }
+  /** A form that makes a session, or tells more of one. */
+  private Press<LoanId> press(Typed typed) {
+    return presses
+        .form(typed, LoanId::new, session -> "/sessions/" + session.value())
+        .whole("rigs");
+  }
+
+  private Outcome<LoanId> lent(Typed typed) {
+    SessionDetails wish = SessionDetails.parse(typed);
+    return typed.sound() ? lendSession.lend(wish) : Outcome.unread();
+  }
+
+  private static Set<RigId> chosen(Typed typed) {
+    return new HashSet<>(SessionDetails.parse(Typed.of(typed.all())).rigs());
   }
 
   @GET
@@ -214,35 +181,25 @@ class SessionPages {
   public Response takeBack(@RestPath long id, MultivaluedMap<String, String> form) {
     LoanId loan = new LoanId(id);
     Typed typed = Forms.typed(form, "signs-");
-    Optional<String> pressedBefore = pressed.ledTo(typed.value("once-key"));
-    if (pressedBefore.isPresent()) {
-      return Go.to(pressedBefore.get());
-    }
-    SetBack back = returnDesk.read(loan, typed);
-    if (!typed.sound()) {
-      return Go.again(page(loan, typed));
-    }
-    try {
-      Outcome outcome = returnSession.takeBack(loan, back, typed.value("once-key"));
-      if (outcome instanceof Outcome.Returned returned) {
-        return Go.to("/sessions/" + id, said(loan, back, returned));
-      }
-      Outcome.NotSettled not = (Outcome.NotSettled) outcome;
-      typed.fault(StrangerBack.Fields.of(not.rig()).answer(), not.message());
-    } catch (DatabaseRefusal refusal) {
-      typed.fault("rigs", refusal.getMessage());
-    }
-    return Go.again(page(loan, typed));
+    return press(typed).page(() -> takenBack(loan, typed), () -> page(loan, typed));
   }
 
-  private String said(LoanId loan, SetBack back, Outcome.Returned returned) {
+  private Outcome<LoanId> takenBack(LoanId loan, Typed typed) {
+    SetBack back = returnDesk.read(loan, typed);
+    Outcome<LoanId> outcome = typed.sound() ? returnSession.takeBack(loan, back) : Outcome.unread();
+    return outcome instanceof Outcome.Done<LoanId> done
+        ? Outcome.done(loan, said(loan, back, done.said()))
+        : outcome;
+  }
+
+  private String said(LoanId loan, SetBack back, String besides) {
     Set<RigId> taken =
         back.rigs().stream().map(ReturnSession.RigBack::rig).collect(Collectors.toSet());
     String became =
         Became.said(
             returnDesk.became(
                 sessions.rigsOf(loan).stream().filter(rig -> taken.contains(rig.rig())).toList()));
-    String said = (became + " " + returned.said().strip()).strip();
+    String said = (became + " " + besides.strip()).strip();
     return said.isEmpty() ? "What is here was taken back." : said;
   }
 
@@ -252,14 +209,13 @@ class SessionPages {
   public Response addArcher(@RestPath long id, MultivaluedMap<String, String> form) {
     LoanId loan = new LoanId(id);
     Typed typed = Forms.typed(form);
-    Optional<SharedBow> wish = SharedBow.parse(typed, actor.unit());
-    if (wish.isPresent()) {
-      String said = addArcher.add(loan, wish.get(), typed, typed.value("once-key"));
-      if (said != null) {
-        return Go.to("/sessions/" + id, said);
-      }
-    }
-    return Go.again(page(loan, typed));
+    return press(typed)
+        .page(
+            () ->
+                SharedBow.parse(typed, actor.unit())
+                    .map(wish -> addArcher.add(loan, wish, typed))
+                    .orElseGet(Outcome::unread),
+            () -> page(loan, typed));
   }
 
   private LendPage lendPage(Typed typed, Set<RigId> chosen) {

@@ -4,23 +4,21 @@ import club.ascham.check.StrangerBack;
 import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
-import club.ascham.id.RigId;
 import club.ascham.loan.LoanLines;
-import club.ascham.loan.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.receive.LineAsked;
 import club.ascham.report.Telling;
-import club.ascham.session.ReturnSession.Outcome;
 import club.ascham.session.ReturnSession.SetBack;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.units.LengthText;
 import club.ascham.web.NoSuchThing;
-import club.ascham.web.Problem;
+import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -30,7 +28,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +59,7 @@ class SessionsApi {
   private final Concerns concerns;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   SessionsApi(
       Sessions sessions,
@@ -72,7 +70,8 @@ class SessionsApi {
       AddArcher addArcher,
       Concerns concerns,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.sessions = sessions;
     this.lines = lines;
     this.lendSession = lendSession;
@@ -82,6 +81,7 @@ class SessionsApi {
     this.concerns = concerns;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -164,32 +164,16 @@ class SessionsApi {
                               + " [{\"code\": \"A-0101-3\"}]}")))
   public Response lend(SessionJson.LendBody body) {
     Typed typed = body == null ? Typed.nothing() : body.typed();
-    SessionDetails wish = SessionDetails.parse(typed);
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    LendSession.Outcome outcome = lendSession.lend(wish, body.onceKey());
-    if (outcome instanceof LendSession.Outcome.NotReady not) {
-      return Problem.response(
-          409,
-          "Not ready",
-          "Not ready to be lent: "
-              + not.why().entrySet().stream()
-                  .map(one -> "rig " + one.getKey().value() + ": " + one.getValue())
-                  .collect(Collectors.joining(" "))
-              + " Nothing was changed.");
-    }
-    if (outcome instanceof LendSession.Outcome.AskedWhy asked) {
-      typed.fault("overrideWhy", asked.spokenAgainst() + " Say why, or leave it in.");
-      return Problem.of(typed);
-    }
-    if (outcome instanceof LendSession.Outcome.KitRefused kit) {
-      Refusal.at(typed, kit.refusals());
-      return Problem.of(typed);
-    }
-    String page = ((LendSession.Outcome.Lent) outcome).page();
-    long id = Long.parseLong(page.substring(page.lastIndexOf('/') + 1));
-    return Response.created(URI.create("/api/sessions/" + id)).entity(one(id)).build();
+    return presses
+        .body(body, typed, LoanId::new)
+        .at(session -> "/api/sessions/" + session.value())
+        .json(
+            201,
+            () -> {
+              SessionDetails wish = SessionDetails.parse(typed);
+              return typed.sound() ? lendSession.lend(wish) : Outcome.unread();
+            },
+            session -> one(session.value()));
   }
 
   @POST
@@ -209,6 +193,14 @@ class SessionsApi {
   public Response takeBack(@RestPath long id, SessionJson.ReturnBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.nothing();
+    return presses
+        .body(body, typed, LoanId::new)
+        .json(
+            () -> takenBack(head, body, typed),
+            done -> Response.ok(returned(head.id(), body, done.said())));
+  }
+
+  private Outcome<LoanId> takenBack(Sessions.Head head, SessionJson.ReturnBody body, Typed typed) {
     List<Sessions.Out> rigs = sessions.rigsOf(head.id());
     boolean rigsOut = false;
     for (Sessions.Out rig : rigs) {
@@ -237,29 +229,32 @@ class SessionsApi {
     }
     nameLines(typed, head.id(), body, rigsOut);
     SetBack back = returnDesk.read(head.id(), typed);
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    Outcome outcome = returnSession.takeBack(head.id(), back, body == null ? null : body.onceKey());
-    if (outcome instanceof Outcome.NotSettled not) {
-      typed.fault(StrangerBack.Fields.of(not.rig()).answer(), not.message());
-      return Problem.of(typed);
-    }
-    Set<RigId> taken =
-        back.rigs().stream().map(ReturnSession.RigBack::rig).collect(Collectors.toSet());
+    return typed.sound() ? returnSession.takeBack(head.id(), back) : Outcome.unread();
+  }
+
+  /** What became of the rigs that the call names, as it stands now. */
+  private SessionJson.ReturnedBody returned(
+      LoanId loan, SessionJson.ReturnBody body, String besides) {
+    Set<Long> named =
+        body == null || body.rigs() == null
+            ? Set.of()
+            : body.rigs().stream()
+                .filter(rig -> rig != null && rig.rigId() != null)
+                .map(SessionJson.RigBackBody::rigId)
+                .collect(Collectors.toSet());
     List<Became> became =
-        returnDesk.became(rigs.stream().filter(rig -> taken.contains(rig.rig())).toList());
-    String said = ((Outcome.Returned) outcome).said().strip();
-    return Response.ok(
-            new SessionJson.ReturnedBody(
-                (Became.said(became) + " " + said).strip(),
-                became.stream()
-                    .map(
-                        one ->
-                            new SessionJson.BecameLine(
-                                one.rig().value(), one.code(), one.word(), one.why()))
-                    .toList()))
-        .build();
+        returnDesk.became(
+            sessions.rigsOf(loan).stream()
+                .filter(rig -> named.contains(rig.rig().value()))
+                .toList());
+    return new SessionJson.ReturnedBody(
+        (Became.said(became) + " " + besides.strip()).strip(),
+        became.stream()
+            .map(
+                one ->
+                    new SessionJson.BecameLine(
+                        one.rig().value(), one.code(), one.word(), one.why()))
+            .toList());
   }
 
   /** Turns what went beside the bows, named by code, into the fields of the form. */
@@ -312,13 +307,18 @@ class SessionsApi {
   public Response addArcher(@RestPath long id, SessionJson.ArcherBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.of(body);
-    String said =
-        SharedBow.parse(typed, actor.unit())
-            .map(wish -> addArcher.add(head.id(), wish, typed, typed.value("onceKey")))
-            .orElse(null);
-    return said == null
-        ? Problem.of(typed)
-        : Response.status(201).entity(new SessionJson.Said(said)).build();
+    return presses
+        .body(body, typed, LoanId::new)
+        .json(
+            () ->
+                SharedBow.parse(typed, actor.unit())
+                    .map(wish -> addArcher.add(head.id(), wish, typed))
+                    .orElseGet(Outcome::unread),
+            done ->
+                Response.status(201)
+                    .entity(
+                        new SessionJson.Said(
+                            done.said().isEmpty() ? AddArcher.NOTED : done.said())));
   }
 
   private Sessions.Head head(long id) {

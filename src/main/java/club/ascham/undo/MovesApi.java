@@ -1,10 +1,12 @@
 package club.ascham.undo;
 
+import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
+import club.ascham.id.MoveId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
 import club.ascham.web.NoSuchThing;
-import club.ascham.web.Problem;
+import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -55,10 +57,12 @@ class MovesApi {
 
   private final MoveFacts facts;
   private final UndoMove undoMove;
+  private final Presses presses;
 
-  MovesApi(MoveFacts facts, UndoMove undoMove) {
+  MovesApi(MoveFacts facts, UndoMove undoMove, Presses presses) {
     this.facts = facts;
     this.undoMove = undoMove;
+    this.presses = presses;
   }
 
   @GET
@@ -89,16 +93,16 @@ class MovesApi {
   @Operation(summary = "Undo it, as long as nothing rests on it; both stay told")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "undo", value = "{}")))
   public Response undo(@RestPath long id, UndoBody body) {
-    UndoMove.Outcome outcome = undoMove.undo(id, body == null ? null : body.onceKey());
-    if (outcome instanceof UndoMove.Outcome.Refused refused) {
-      return Problem.response(409, "Not undone", refused.message());
-    }
-    return Response.ok(
-            facts
-                .one(id)
-                .map(this::judged)
-                .orElseThrow(() -> new NoSuchThing("There is no press " + id + " to undo.")))
-        .build();
+    return presses
+        .body(body, Typed.of(body), MoveId::new)
+        .json(200, () -> undoMove.undo(id), move -> undone(id));
+  }
+
+  private MoveLine undone(long id) {
+    return facts
+        .one(id)
+        .map(this::judged)
+        .orElseThrow(() -> new NoSuchThing("There is no press " + id + " to undo."));
   }
 
   private MoveLine judged(Move move) {

@@ -1,10 +1,12 @@
 package club.ascham.undo;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
+import club.ascham.id.MoveId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -29,31 +31,15 @@ class UndoMove {
   private final MoveFacts facts;
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  UndoMove(MoveFacts facts, Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  UndoMove(MoveFacts facts, Rows rows, Story story, Actor actor, ClubTime time) {
     this.facts = facts;
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
-  }
-
-  /** How asking for it ended. */
-  sealed interface Outcome {
-    /**
-     * @param said what is so now
-     */
-    record Undone(String page, String said) implements Outcome {}
-
-    /** Nothing was changed. */
-    record Refused(String message) implements Outcome {}
-
-    /** The same form was sent before; this is the page it led to. */
-    record PressedBefore(String page) implements Outcome {}
   }
 
   /** Why this person may not undo it now; empty: they may. */
@@ -74,16 +60,12 @@ class UndoMove {
   }
 
   @Writes
-  Outcome undo(long id, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  Outcome<MoveId> undo(long id) {
     Move move =
         facts.one(id).orElseThrow(() -> new NoSuchThing("There is no press " + id + " to undo."));
     Optional<String> refusal = refusal(move);
     if (refusal.isPresent()) {
-      return new Outcome.Refused(refusal.get());
+      return Outcome.refused(Refusal.now("Not undone", "move", refusal.get()));
     }
     List<MoveFacts.Line> lines = facts.lines(id);
     rows.change(
@@ -98,8 +80,7 @@ class UndoMove {
           case PUT_BACK -> toBePutBack(move);
         };
     tell(move, lines, sentence);
-    pressed.leads(formKey, move.after());
-    return new Outcome.Undone(move.after(), sentence);
+    return Outcome.done(new MoveId(id), sentence);
   }
 
   private String outAgain(Move move, List<MoveFacts.Line> lines) {

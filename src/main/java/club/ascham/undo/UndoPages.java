@@ -1,11 +1,12 @@
 package club.ascham.undo;
 
 import club.ascham.form.Typed;
+import club.ascham.id.MoveId;
 import club.ascham.people.Role;
-import club.ascham.store.DatabaseRefusal;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -32,11 +33,13 @@ class UndoPages {
   private final MoveFacts facts;
   private final ToldFirst toldFirst;
   private final UndoMove undoMove;
+  private final Presses presses;
 
-  UndoPages(MoveFacts facts, ToldFirst toldFirst, UndoMove undoMove) {
+  UndoPages(MoveFacts facts, ToldFirst toldFirst, UndoMove undoMove, Presses presses) {
     this.facts = facts;
     this.toldFirst = toldFirst;
     this.undoMove = undoMove;
+    this.presses = presses;
   }
 
   @GET
@@ -54,18 +57,10 @@ class UndoPages {
     if (!typed.ticked("sure") && !found.isUndone() && !toldFirst.of(found).isEmpty()) {
       return Go.to(found.page());
     }
-    try {
-      UndoMove.Outcome outcome = undoMove.undo(move, typed.value("once-key"));
-      if (outcome instanceof UndoMove.Outcome.Undone undone) {
-        return Go.to(undone.page(), undone.said());
-      }
-      if (outcome instanceof UndoMove.Outcome.PressedBefore before) {
-        return Go.to(before.page());
-      }
-      return Go.again(page(found, ((UndoMove.Outcome.Refused) outcome).message()));
-    } catch (DatabaseRefusal refusal) {
-      return Go.again(page(found, refusal.getMessage()));
-    }
+    return presses
+        .form(typed, MoveId::new, done -> found.after())
+        .whole("move")
+        .page(() -> undoMove.undo(move), () -> page(found, typed.messageAt("move")));
   }
 
   private UndoPage page(Move move, String refused) {

@@ -2,7 +2,6 @@ package club.ascham.upkeep;
 
 import club.ascham.id.ItemId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -15,14 +14,12 @@ import java.time.Instant;
 public class AskForWork {
   private final Rows rows;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  AskForWork(Rows rows, Story story, Pressed pressed, Actor actor, ClubTime time) {
+  AskForWork(Rows rows, Story story, Actor actor, ClubTime time) {
     this.rows = rows;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
@@ -33,10 +30,7 @@ public class AskForWork {
    * before does not answer it. May be called inside another use case.
    */
   @Writes
-  public boolean ask(ItemId item, Request request, Instant happened, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return true;
-    }
+  public boolean ask(ItemId item, Request request, Instant happened) {
     boolean added =
         rows.change(
                 """
@@ -75,7 +69,6 @@ public class AskForWork {
                     + " asked for"
                     + (request.blocks() ? "; stays in until it is done." : "."))
             .because(request.why()));
-    pressed.leads(formKey, "/upkeep");
     return added;
   }
 }

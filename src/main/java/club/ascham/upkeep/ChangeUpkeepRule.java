@@ -1,7 +1,7 @@
 package club.ascham.upkeep;
 
+import club.ascham.id.RuleId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -12,45 +12,41 @@ import jakarta.enterprise.context.ApplicationScoped;
 @ApplicationScoped
 class ChangeUpkeepRule {
   private final Rows rows;
-  private final Pressed pressed;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
 
-  ChangeUpkeepRule(Rows rows, Pressed pressed, Story story, Actor actor, ClubTime time) {
+  ChangeUpkeepRule(Rows rows, Story story, Actor actor, ClubTime time) {
     this.rows = rows;
-    this.pressed = pressed;
     this.story = story;
     this.actor = actor;
     this.time = time;
   }
 
   @Writes
-  void add(RuleDetails rule, String formKey) {
-    if (pressed.ledTo(formKey).isPresent()) {
-      return;
-    }
-    rows.change(
-        """
+  RuleId add(RuleDetails rule) {
+    long id =
+        rows.number(
+            """
         INSERT INTO upkeep_rule
           (item_kind, build, material, work, every_days, every_loans, every_shots, soon_days, blocks, source,
            changed_by, changed_at, beyond_percent)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13)""",
-        rule.itemKind(),
-        rule.build(),
-        rule.material(),
-        rule.work(),
-        rule.everyDays(),
-        rule.everyLoans(),
-        rule.everyShots(),
-        rule.soonDays(),
-        rule.blocks(),
-        rule.source(),
-        actor.id(),
-        time.now(),
-        rule.beyondPercent());
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13) RETURNING id""",
+            rule.itemKind(),
+            rule.build(),
+            rule.material(),
+            rule.work(),
+            rule.everyDays(),
+            rule.everyLoans(),
+            rule.everyShots(),
+            rule.soonDays(),
+            rule.blocks(),
+            rule.source(),
+            actor.id(),
+            time.now(),
+            rule.beyondPercent());
     tell("Added a rule of upkeep.");
-    pressed.leads(formKey, "/rules");
+    return new RuleId(id);
   }
 
   /** Answers false, and changes nothing, when someone saved since the form was opened. */

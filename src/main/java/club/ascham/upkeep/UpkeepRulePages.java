@@ -1,10 +1,13 @@
 package club.ascham.upkeep;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.RuleId;
 import club.ascham.people.Role;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -34,10 +37,12 @@ class UpkeepRulePages {
 
   private final UpkeepRules rules;
   private final ChangeUpkeepRule changeUpkeepRule;
+  private final Presses presses;
 
-  UpkeepRulePages(UpkeepRules rules, ChangeUpkeepRule changeUpkeepRule) {
+  UpkeepRulePages(UpkeepRules rules, ChangeUpkeepRule changeUpkeepRule, Presses presses) {
     this.rules = rules;
     this.changeUpkeepRule = changeUpkeepRule;
+    this.presses = presses;
   }
 
   @GET
@@ -51,12 +56,19 @@ class UpkeepRulePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response add(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<RuleDetails> details = RuleDetails.parse(typed);
-    if (details.isEmpty()) {
-      return Go.again(page(null, typed));
-    }
-    changeUpkeepRule.add(details.get(), typed.value("once-key"));
-    return Go.to("/rules", "The rule is added; what it asks for stands in the upkeep list.");
+    return presses
+        .form(typed, RuleId::new, rule -> "/rules")
+        .page(() -> added(typed), () -> page(null, typed));
+  }
+
+  private Outcome<RuleId> added(Typed typed) {
+    return RuleDetails.parse(typed)
+        .map(changeUpkeepRule::add)
+        .map(
+            rule ->
+                Outcome.done(
+                    rule, "The rule is added; what it asks for stands in the upkeep list."))
+        .orElseGet(Outcome::unread);
   }
 
   @GET

@@ -19,12 +19,14 @@ public class Chrome {
   private final Actor actor;
   private final RoutingContext request;
   private final Sought sought;
+  private final Presses presses;
 
-  Chrome(Club club, Actor actor, RoutingContext request, Sought sought) {
+  Chrome(Club club, Actor actor, RoutingContext request, Sought sought, Presses presses) {
     this.club = club;
     this.actor = actor;
     this.request = request;
     this.sought = sought;
+    this.presses = presses;
   }
 
   public String getClubName() {
@@ -107,6 +109,11 @@ public class Chrome {
   /** How what the last save did is undone; null where it is not. */
   public Go.Undo getUndo() {
     return Flash.undoIn(request);
+  }
+
+  /** What the form that comes back had led to with other values; null: it had not been sent. */
+  public String getSentBefore() {
+    return presses.sentBefore();
   }
 
   /** A new key that makes a second press of the same form harmless. */

@@ -10,9 +10,9 @@ import java.net.URI;
 public final class Go {
   private Go() {}
 
-  /** After a save: see the other page, which says what was done. */
+  /** After a save: see the other page, which says what was done; empty: it shows that itself. */
   public static Response to(String path, String said) {
-    return flashed(path, Flash.encoded(said));
+    return said.isEmpty() ? to(path) : flashed(path, Flash.encoded(said));
   }
 
   /**

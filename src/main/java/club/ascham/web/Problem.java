@@ -1,10 +1,12 @@
 package club.ascham.web;
 
+import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * RFC 9457 problem details.
@@ -38,6 +40,21 @@ public record Problem(
                         entry.getValue().suggestion())));
     return response(
         new Problem("about:blank", "Not accepted", 422, "Nothing was changed.", errors));
+  }
+
+  /** What was refused: by who asks (403), by how things stand (409), else each at its field. */
+  static Response of(Typed typed, List<Refusal> refusals) {
+    for (Refusal.Cause cause : List.of(Refusal.Cause.WHO_ASKS, Refusal.Cause.HOW_IT_STANDS)) {
+      List<Refusal> so = refusals.stream().filter(one -> one.cause() == cause).toList();
+      if (!so.isEmpty()) {
+        return response(
+            cause == Refusal.Cause.WHO_ASKS ? 403 : 409,
+            so.get(0).title(),
+            so.stream().map(Refusal::words).collect(Collectors.joining(" ")));
+      }
+    }
+    Refusal.at(typed, refusals, "");
+    return of(typed);
   }
 
   private static Response response(Problem problem) {

@@ -1,8 +1,10 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.WithdrawalId;
 import club.ascham.people.Actor;
 import club.ascham.standing.KeptAsItIs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -10,7 +12,6 @@ import club.ascham.upkeep.AskForWork;
 import club.ascham.upkeep.Request;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.util.Optional;
 
 /** Decides what a withdrawn part needs: the act of a person with the permit. */
 @ApplicationScoped
@@ -24,7 +25,6 @@ class DecideWithdrawal {
   private final AskForWork askForWork;
   private final KeptAsItIs kept;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -33,45 +33,30 @@ class DecideWithdrawal {
       AskForWork askForWork,
       KeptAsItIs kept,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.records = records;
     this.askForWork = askForWork;
     this.kept = kept;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** How it ended. */
-  sealed interface Outcome {
-    /** It is decided; the page goes on from there. */
-    record Decided(String page) implements Outcome {}
-
-    /** Nothing was changed. */
-    record Refused(String message, boolean notYours) implements Outcome {}
-  }
-
   @Writes
-  Outcome decide(long id, Decision decision, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.Decided(before.get());
-    }
+  Outcome<WithdrawalId> decide(long id, Decision decision) {
     if (!actor.holdsPermit(time.today())) {
-      return new Outcome.Refused(NOT_YOURS, true);
+      return Outcome.refused(Refusal.notYours("decide", NOT_YOURS));
     }
     Withdrawal withdrawal = records.findById(id);
     if (withdrawal == null || !withdrawal.isOpen()) {
-      return new Outcome.Refused(ReleaseItem.ALREADY, false);
+      return notNow(ReleaseItem.ALREADY);
     }
     if (kept.keeps(withdrawal.item(), time.now())) {
-      return new Outcome.Refused(KeptAsItIs.SAID, false);
+      return notNow(KeptAsItIs.SAID);
     }
     if (withdrawal.isDecided()) {
-      return new Outcome.Refused(BEFORE, false);
+      return notNow(BEFORE);
     }
     Instant now = time.now();
     withdrawal.decide(actor.id(), now, decision);
@@ -81,11 +66,12 @@ class DecideWithdrawal {
           Story.Told.ofItem(now, actor.id(), withdrawal.item(), "Decided: no inspection fits.")
               .because(decision.noWorkWhy()));
     } else {
-      askForWork.ask(
-          withdrawal.item(), new Request(decision.work(), withdrawal.why(), true), now, null);
+      askForWork.ask(withdrawal.item(), new Request(decision.work(), withdrawal.why(), true), now);
     }
-    String page = "/withdrawals/" + id + "/release";
-    pressed.leads(formKey, page);
-    return new Outcome.Decided(page);
+    return Outcome.done(new WithdrawalId(id));
+  }
+
+  private static Outcome<WithdrawalId> notNow(String why) {
+    return Outcome.refused(Refusal.now("Not decided", "decide", why));
   }
 }

@@ -1,8 +1,10 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.form.Words;
+import club.ascham.id.WithdrawalId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -25,52 +27,30 @@ class ReleaseItem {
   private final WithdrawalRecords records;
   private final Withdrawals withdrawals;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   ReleaseItem(
-      WithdrawalRecords records,
-      Withdrawals withdrawals,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+      WithdrawalRecords records, Withdrawals withdrawals, Story story, Actor actor, ClubTime time) {
     this.records = records;
     this.withdrawals = withdrawals;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** How asking for it ended. */
-  sealed interface Outcome {
-    record Released(String page) implements Outcome {}
-
-    /** Nothing was changed. */
-    record Refused(String message, boolean notYours) implements Outcome {}
-
-    /** Nothing was changed: something is to be done first. */
-    record NotYet(Hindrance hindrance) implements Outcome {}
-  }
-
   @Writes
-  Outcome release(long id, Release release, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.Released(before.get());
-    }
+  Outcome<WithdrawalId> release(long id, Release release) {
     if (!actor.holdsPermit(time.today())) {
-      return new Outcome.Refused(NOT_YOURS, true);
+      return Outcome.refused(Refusal.notYours("release", NOT_YOURS));
     }
     Withdrawal withdrawal = records.findById(id);
     if (withdrawal == null || !withdrawal.isOpen()) {
-      return new Outcome.Refused(ALREADY, false);
+      return notNow(ALREADY);
     }
     Optional<Hindrance> hindrance = withdrawals.hindrance(id);
     if (hindrance.isPresent()) {
-      return new Outcome.NotYet(hindrance.get());
+      return notNow(hindrance.get().message() + " See " + hindrance.get().page() + ".");
     }
     Instant now = time.now();
     withdrawal.release(actor.id(), now, release);
@@ -81,7 +61,10 @@ class ReleaseItem {
             .because(
                 Words.sentences(
                     List.of(release.why(), "Looked at by " + looker + ": " + release.lookedAt()))));
-    pressed.leads(formKey, "/withdrawals");
-    return new Outcome.Released("/withdrawals");
+    return Outcome.done(new WithdrawalId(id));
+  }
+
+  private static Outcome<WithdrawalId> notNow(String why) {
+    return Outcome.refused(Refusal.now("Not released", "release", why));
   }
 }

@@ -1,8 +1,10 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
+import club.ascham.id.WithdrawalId;
 import club.ascham.people.Actor;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -18,50 +20,25 @@ public class WithdrawItem {
   private final WithdrawalRecords records;
   private final AskForWork askForWork;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
   WithdrawItem(
-      WithdrawalRecords records,
-      AskForWork askForWork,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+      WithdrawalRecords records, AskForWork askForWork, Story story, Actor actor, ClubTime time) {
     this.records = records;
     this.askForWork = askForWork;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
-  /** How asking for it ended. */
-  public sealed interface Outcome {
-    record Withdrawn(long id) implements Outcome {}
-
-    /** It was out of use before: that withdrawal stands, and nothing was changed. */
-    record AlreadyOut(long id) implements Outcome {}
-
-    /** The same form was sent before; this is the page it led to. */
-    record PressedBefore(String page) implements Outcome {}
-  }
-
-  /**
-   * May be called inside another use case, without a form key.
-   *
-   * @param formKey null: none
-   */
+  /** May be called inside another use case. */
   @Writes
-  public Outcome withdraw(ItemId item, Reason reason, Instant happened, String formKey) {
-    Optional<String> before = pressed.ledTo(formKey);
-    if (before.isPresent()) {
-      return new Outcome.PressedBefore(before.get());
-    }
+  public Outcome<WithdrawalId> withdraw(ItemId item, Reason reason, Instant happened) {
     Optional<Withdrawal> open = records.openOf(item);
     if (open.isPresent()) {
-      return new Outcome.AlreadyOut(open.get().id());
+      return Outcome.refused(
+          Refusal.now("Withdrawn already", "It was withdrawn before; that withdrawal stands."));
     }
     Withdrawal withdrawal = new Withdrawal(item, reason, actor.id(), happened, time.now());
     records.persistAndFlush(withdrawal);
@@ -76,12 +53,18 @@ public class WithdrawItem {
             .because(reason.why()));
     if (reason.work() != null) {
       askForWork.ask(
-          item,
-          new Request(reason.work(), reason.why(), true, Request.Cause.WITHDRAWN),
-          happened,
-          null);
+          item, new Request(reason.work(), reason.why(), true, Request.Cause.WITHDRAWN), happened);
     }
-    pressed.leads(formKey, "/withdrawals");
-    return new Outcome.Withdrawn(withdrawal.id());
+    return Outcome.done(
+        new WithdrawalId(withdrawal.id()),
+        "It is withdrawn until someone with the permit releases it.");
+  }
+
+  /** Withdraws it unless it is out of use already, and names the withdrawal that stands. */
+  @Writes
+  public WithdrawalId standing(ItemId item, Reason reason, Instant happened) {
+    return withdraw(item, reason, happened) instanceof Outcome.Done<WithdrawalId> done
+        ? done.made()
+        : new WithdrawalId(records.openOf(item).orElseThrow().id());
   }
 }

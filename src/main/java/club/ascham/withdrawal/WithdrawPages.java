@@ -1,15 +1,17 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.WithdrawalId;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -39,11 +41,14 @@ class WithdrawPages {
   private final Withdrawals withdrawals;
   private final WithdrawItem withdrawItem;
   private final ClubTime time;
+  private final Presses presses;
 
-  WithdrawPages(Withdrawals withdrawals, WithdrawItem withdrawItem, ClubTime time) {
+  WithdrawPages(
+      Withdrawals withdrawals, WithdrawItem withdrawItem, ClubTime time, Presses presses) {
     this.withdrawals = withdrawals;
     this.withdrawItem = withdrawItem;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -75,19 +80,24 @@ class WithdrawPages {
   public Response withdrawn(@PathParam("code") String code, MultivaluedMap<String, String> form) {
     Withdrawals.Subject item = subject(code);
     Typed typed = Forms.typed(form);
-    Optional<Reason> reason = Reason.parse(typed, item.kind());
-    if (reason.isEmpty()) {
-      return Go.again(page(item, typed));
-    }
-    WithdrawItem.Outcome outcome =
-        withdrawItem.withdraw(item.id(), reason.get(), time.now(), typed.value("once-key"));
-    if (outcome instanceof WithdrawItem.Outcome.PressedBefore before) {
-      return Go.to(before.page());
-    }
-    return Go.to(
-        WithdrawalPages.HOME,
-        outcome instanceof WithdrawItem.Outcome.Withdrawn
-            ? item.code() + " is withdrawn until someone with the permit releases it."
-            : item.code() + " was withdrawn before; that withdrawal stands.");
+    return presses
+        .form(typed, WithdrawalId::new, withdrawal -> WithdrawalPages.HOME)
+        .page(
+            () ->
+                Reason.parse(typed, item.kind())
+                    .map(reason -> withdrawn(item, reason))
+                    .orElseGet(Outcome::unread),
+            () -> page(item, typed));
+  }
+
+  /** A second person who stops it is told so: it is out of use either way. */
+  private Outcome<WithdrawalId> withdrawn(Withdrawals.Subject item, Reason reason) {
+    return withdrawItem.withdraw(item.id(), reason, time.now())
+            instanceof Outcome.Done<WithdrawalId> done
+        ? Outcome.done(
+            done.made(), item.code() + " is withdrawn until someone with the permit releases it.")
+        : Outcome.done(
+            new WithdrawalId(withdrawals.newestOf(item.id()).orElseThrow()),
+            item.code() + " was withdrawn before; that withdrawal stands.");
   }
 }

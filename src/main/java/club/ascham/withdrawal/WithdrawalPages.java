@@ -1,13 +1,15 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.WithdrawalId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -22,7 +24,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
-import java.util.Optional;
 
 /** What is out of use and why, and its release. */
 @Path("/withdrawals")
@@ -62,18 +63,21 @@ class WithdrawalPages {
   private final DecideWithdrawal decideWithdrawal;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   WithdrawalPages(
       Withdrawals withdrawals,
       ReleaseItem releaseItem,
       DecideWithdrawal decideWithdrawal,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.withdrawals = withdrawals;
     this.releaseItem = releaseItem;
     this.decideWithdrawal = decideWithdrawal;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -125,25 +129,31 @@ class WithdrawalPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response released(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    ReleasePage page = releasePage(id, typed);
-    Optional<Release> release = Release.parse(typed, withdrawals.people(), actor.id());
-    if (release.isEmpty()) {
-      return Go.again(page);
+    Withdrawals.Row row = row(id);
+    return presses
+        .form(typed, WithdrawalId::new, withdrawal -> HOME)
+        .page(
+            () ->
+                Release.parse(typed, withdrawals.people(), actor.id())
+                    .map(release -> released(row, release))
+                    .orElseGet(Outcome::unread),
+            () -> releasePage(id, typed));
+  }
+
+  private Outcome<WithdrawalId> released(Withdrawals.Row row, Release release) {
+    Outcome<WithdrawalId> outcome = releaseItem.release(row.id(), release);
+    if (outcome instanceof Outcome.Done<WithdrawalId> done) {
+      return Outcome.done(
+          done.made(),
+          row.code()
+              + (withdrawals.stillAsked(row.item()).isEmpty()
+                  ? " is released."
+                  : " is released; it stays in until the work asked for is done."));
     }
-    ReleaseItem.Outcome outcome = releaseItem.release(id, release.get(), typed.value("once-key"));
-    if (outcome instanceof ReleaseItem.Outcome.Refused refused) {
-      typed.fault("release", refused.message());
-      return Go.again(page);
-    }
-    if (outcome instanceof ReleaseItem.Outcome.NotYet) {
-      return Go.again(releasePage(id, typed));
-    }
-    return Go.to(
-        ((ReleaseItem.Outcome.Released) outcome).page(),
-        page.row().code()
-            + (page.stillAsked().isEmpty()
-                ? " is released."
-                : " is released; it stays in until the work asked for is done."));
+    // What is to be done first stands on the page in any case.
+    boolean toBeDoneFirst =
+        actor.holdsPermit(time.today()) && withdrawals.hindrance(row.id()).isPresent();
+    return toBeDoneFirst ? Outcome.unread() : outcome;
   }
 
   @GET
@@ -162,21 +172,25 @@ class WithdrawalPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response decided(@PathParam("id") long id, MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    DecidePage page = decidePage(id, typed);
-    Optional<Decision> decision = Decision.parse(typed, page.row().kind());
-    if (decision.isEmpty()) {
-      return Go.again(page);
-    }
-    DecideWithdrawal.Outcome outcome =
-        decideWithdrawal.decide(id, decision.get(), typed.value("once-key"));
-    if (outcome instanceof DecideWithdrawal.Outcome.Refused refused) {
-      typed.fault("decide", refused.message());
-      return Go.again(decidePage(id, typed));
-    }
-    return Go.to(
-        ((DecideWithdrawal.Outcome.Decided) outcome).page(),
-        decision.get().work() == null
-            ? "Decided: no inspection fits " + page.row().code() + "."
-            : page.row().code() + " needs a " + decision.get().work().said() + ".");
+    Withdrawals.Row row = row(id);
+    return presses
+        .form(typed, WithdrawalId::new, withdrawal -> HOME + "/" + id + "/release")
+        .page(
+            () ->
+                Decision.parse(typed, row.kind())
+                    .map(decision -> decided(row, decision))
+                    .orElseGet(Outcome::unread),
+            () -> decidePage(id, typed));
+  }
+
+  private Outcome<WithdrawalId> decided(Withdrawals.Row row, Decision decision) {
+    Outcome<WithdrawalId> outcome = decideWithdrawal.decide(row.id(), decision);
+    return outcome instanceof Outcome.Done<WithdrawalId> done
+        ? Outcome.done(
+            done.made(),
+            decision.work() == null
+                ? "Decided: no inspection fits " + row.code() + "."
+                : row.code() + " needs a " + decision.work().said() + ".")
+        : outcome;
   }
 }

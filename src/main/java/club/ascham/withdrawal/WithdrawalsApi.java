@@ -1,14 +1,17 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.id.WithdrawalId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import jakarta.annotation.security.RolesAllowed;
@@ -20,7 +23,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -101,6 +103,7 @@ class WithdrawalsApi {
   private final DecideWithdrawal decideWithdrawal;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   WithdrawalsApi(
       Withdrawals withdrawals,
@@ -108,13 +111,15 @@ class WithdrawalsApi {
       ReleaseItem releaseItem,
       DecideWithdrawal decideWithdrawal,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.withdrawals = withdrawals;
     this.withdrawItem = withdrawItem;
     this.releaseItem = releaseItem;
     this.decideWithdrawal = decideWithdrawal;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -181,22 +186,19 @@ class WithdrawalsApi {
                               + " \"work\": \"limb-inspection\"}")))
   public Response withdraw(WithdrawBody body) {
     Typed typed = Typed.of(body);
-    Optional<Withdrawals.Subject> item = subject(typed);
-    Optional<Reason> reason = item.flatMap(found -> Reason.parse(typed, found.kind()));
-    if (reason.isEmpty()) {
-      return Problem.of(typed);
-    }
-    WithdrawItem.Outcome outcome =
-        withdrawItem.withdraw(item.get().id(), reason.get(), time.now(), body.onceKey());
-    if (outcome instanceof WithdrawItem.Outcome.AlreadyOut) {
-      return Problem.response(
-          409, "Withdrawn already", "It was withdrawn before; that withdrawal stands.");
-    }
-    long id =
-        outcome instanceof WithdrawItem.Outcome.Withdrawn withdrawn
-            ? withdrawn.id()
-            : withdrawals.newestOf(item.get().id()).orElseThrow();
-    return Response.created(URI.create("/api/withdrawals/" + id)).entity(one(id)).build();
+    return presses
+        .body(body, typed, WithdrawalId::new)
+        .at(withdrawal -> "/api/withdrawals/" + withdrawal.value())
+        .json(
+            201,
+            () ->
+                subject(typed)
+                    .flatMap(
+                        item ->
+                            Reason.parse(typed, item.kind())
+                                .map(why -> withdrawItem.withdraw(item.id(), why, time.now())))
+                    .orElseGet(Outcome::unread),
+            withdrawal -> one(withdrawal.value()));
   }
 
   @POST
@@ -220,18 +222,15 @@ class WithdrawalsApi {
   public Response decide(@RestPath long id, DecideBody body) {
     Withdrawals.Row row = row(id);
     Typed typed = Typed.of(body);
-    Optional<Decision> decision = Decision.parse(typed, row.kind());
-    if (decision.isEmpty()) {
-      return Problem.of(typed);
-    }
-    DecideWithdrawal.Outcome outcome = decideWithdrawal.decide(id, decision.get(), body.onceKey());
-    if (outcome instanceof DecideWithdrawal.Outcome.Refused refused) {
-      return Problem.response(
-          refused.notYours() ? 403 : 409,
-          refused.notYours() ? "Not yours to do" : "Not decided",
-          refused.message());
-    }
-    return Response.ok(one(id)).build();
+    return presses
+        .body(body, typed, WithdrawalId::new)
+        .json(
+            200,
+            () ->
+                Decision.parse(typed, row.kind())
+                    .map(decision -> decideWithdrawal.decide(id, decision))
+                    .orElseGet(Outcome::unread),
+            withdrawal -> one(id));
   }
 
   @POST
@@ -254,22 +253,14 @@ class WithdrawalsApi {
   public Response release(@RestPath long id, ReleaseBody body) {
     row(id);
     Typed typed = Typed.of(body);
-    Optional<Release> release = Release.parse(typed, withdrawals.people(), actor.id());
-    if (release.isEmpty()) {
-      return Problem.of(typed);
-    }
-    ReleaseItem.Outcome outcome = releaseItem.release(id, release.get(), body.onceKey());
-    if (outcome instanceof ReleaseItem.Outcome.Refused refused) {
-      return Problem.response(
-          refused.notYours() ? 403 : 409,
-          refused.notYours() ? "Not yours to do" : "Not released",
-          refused.message());
-    }
-    if (outcome instanceof ReleaseItem.Outcome.NotYet notYet) {
-      Hindrance hindrance = notYet.hindrance();
-      return Problem.response(
-          409, "Not released", hindrance.message() + " See " + hindrance.page() + ".");
-    }
-    return Response.ok(one(id)).build();
+    return presses
+        .body(body, typed, WithdrawalId::new)
+        .json(
+            200,
+            () ->
+                Release.parse(typed, withdrawals.people(), actor.id())
+                    .map(release -> releaseItem.release(id, release))
+                    .orElseGet(Outcome::unread),
+            withdrawal -> one(id));
   }
 }

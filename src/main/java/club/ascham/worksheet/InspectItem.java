@@ -1,12 +1,14 @@
 package club.ascham.worksheet;
 
 import club.ascham.bow.Who;
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.WorkId;
 import club.ascham.people.Actor;
 import club.ascham.report.AnswerReport;
 import club.ascham.report.Answering;
 import club.ascham.report.Reports;
 import club.ascham.standing.KeptAsItIs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -34,7 +36,6 @@ class InspectItem {
   private final Reports reports;
   private final AnswerReport answerReport;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -46,7 +47,6 @@ class InspectItem {
       Reports reports,
       AnswerReport answerReport,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.records = records;
@@ -56,24 +56,8 @@ class InspectItem {
     this.reports = reports;
     this.answerReport = answerReport;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
-  }
-
-  /** How signing went. */
-  sealed interface Outcome {
-    /** Kept: the page that shows it. */
-    record Signed(String page) implements Outcome {}
-
-    /** Nothing was kept: this person may not sign it. */
-    record NotYours(String message) implements Outcome {}
-
-    /** Nothing was kept: an answer to what was told can't be given so, at its field. */
-    record NotAnswered(String field, String message) implements Outcome {}
-
-    /** Nothing was kept: nobody inspects it now. */
-    record NotNow(String message) implements Outcome {}
   }
 
   /** Whether the person at this request may sign this work. */
@@ -82,24 +66,20 @@ class InspectItem {
   }
 
   @Writes
-  Outcome inspect(Subject subject, InspectionList list, Inspection inspection, String formKey) {
-    var led = pressed.ledTo(formKey);
-    if (led.isPresent()) {
-      return new Outcome.Signed(led.get());
-    }
+  Outcome<WorkId> inspect(Subject subject, InspectionList list, Inspection inspection) {
     if (records.isRetired(subject.id())) {
-      return new Outcome.NotNow(subject.code() + " is retired: there is nothing to inspect.");
+      return Outcome.refused("item", subject.code() + " is retired: there is nothing to inspect.");
     }
     if (kept.keeps(subject.id(), inspection.happened())) {
-      return new Outcome.NotNow(KeptAsItIs.SAID);
+      return Outcome.refused("item", KeptAsItIs.SAID);
     }
     Work work = list.work();
     if (!maySign(work)) {
-      return new Outcome.NotYours(NOT_YOURS);
+      return Outcome.refused(Refusal.notYours("item", NOT_YOURS));
     }
-    Optional<Outcome.NotAnswered> notAnswered = refusal(inspection);
+    Optional<Refusal> notAnswered = refusal(inspection);
     if (notAnswered.isPresent()) {
-      return notAnswered.get();
+      return Outcome.refused(notAnswered.get());
     }
     Inspected.Outcome outcome = inspection.found().outcome(list);
     long record =
@@ -122,24 +102,19 @@ class InspectItem {
                 work.capital() + (failed ? ": not passed." : ": passed."))
             .because(outcome.found()));
     AnswerReport.Looked looked = AnswerReport.Looked.atInspection(record, inspection.happened());
-    inspection
-        .answers()
-        .forEach((report, answer) -> answerReport.answer(report, answer, looked, null));
-    String page = "/upkeep/records/" + record;
-    pressed.leads(formKey, page);
-    return new Outcome.Signed(page);
+    inspection.answers().forEach((report, answer) -> answerReport.answer(report, answer, looked));
+    return Outcome.done(new WorkId(record));
   }
 
   /** An answer that can't be kept keeps nothing of the inspection either. */
-  private Optional<Outcome.NotAnswered> refusal(Inspection inspection) {
+  private Optional<Refusal> refusal(Inspection inspection) {
     for (Map.Entry<Long, Answering> each : inspection.answers().entrySet()) {
       long id = each.getKey();
-      Optional<AnswerReport.Outcome.Refused> refused =
+      Optional<Refusal> refused =
           reports.one(id).flatMap(report -> answerReport.refusal(report, each.getValue().answer()));
       if (refused.isPresent()) {
         return Optional.of(
-            new Outcome.NotAnswered(
-                Answering.Fields.of(Long.toString(id)).answer(), refused.get().message()));
+            new Refusal(Answering.Fields.of(Long.toString(id)).answer(), refused.get().words()));
       }
     }
     return Optional.empty();
@@ -147,9 +122,9 @@ class InspectItem {
 
   /** What failed waits for the same inspection again, even where it was out of use before. */
   private void withdraw(Subject subject, Work work, String found, Instant happened) {
-    if (withdrawItem.withdraw(subject.id(), new Reason(found, work, null), happened, null)
-        instanceof WithdrawItem.Outcome.AlreadyOut) {
-      askForWork.ask(subject.id(), new Request(work, found, true), happened, null);
+    if (withdrawItem.withdraw(subject.id(), new Reason(found, work, null), happened)
+        instanceof Outcome.Refused) {
+      askForWork.ask(subject.id(), new Request(work, found, true), happened);
     }
   }
 }

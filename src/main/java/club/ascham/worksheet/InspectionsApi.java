@@ -1,6 +1,8 @@
 package club.ascham.worksheet;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.WorkId;
 import club.ascham.people.Role;
 import club.ascham.report.Answering;
 import club.ascham.report.Reports;
@@ -9,6 +11,7 @@ import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -20,10 +23,8 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URI;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
@@ -77,18 +78,21 @@ class InspectionsApi {
   private final WorkRecords records;
   private final InspectItem inspectItem;
   private final ClubTime time;
+  private final Presses presses;
 
   InspectionsApi(
       Subjects subjects,
       Reports reports,
       WorkRecords records,
       InspectItem inspectItem,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.subjects = subjects;
     this.reports = reports;
     this.records = records;
     this.inspectItem = inspectItem;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -173,32 +177,22 @@ class InspectionsApi {
   @APIResponse(responseCode = "422", description = "Some answers are missing or can't be read")
   public Response inspect(InspectionBody body) {
     Typed typed = typed(body);
+    return presses
+        .body(body, typed, WorkId::new)
+        .at(record -> "/api/inspections/" + record.value())
+        .json(201, () -> signed(typed), record -> one(record.value()));
+  }
+
+  private Outcome<WorkId> signed(Typed typed) {
     Subject subject = subject(typed);
     Work work = work(typed, subject);
     if (!typed.sound()) {
-      return Problem.of(typed);
+      return Outcome.unread();
     }
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection =
-        Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
-    if (inspection.isEmpty()) {
-      return Problem.of(typed);
-    }
-    InspectItem.Outcome outcome =
-        inspectItem.inspect(subject, list, inspection.get(), body.onceKey());
-    if (outcome instanceof InspectItem.Outcome.NotYours notYours) {
-      return Problem.response(403, "Not yours to sign", notYours.message());
-    }
-    if (outcome instanceof InspectItem.Outcome.NotAnswered refused) {
-      typed.fault(refused.field(), refused.message());
-      return Problem.of(typed);
-    }
-    if (outcome instanceof InspectItem.Outcome.NotNow notNow) {
-      typed.fault("item", notNow.message());
-      return Problem.of(typed);
-    }
-    long id = WorkJson.idIn(((InspectItem.Outcome.Signed) outcome).page());
-    return Response.created(URI.create("/api/inspections/" + id)).entity(one(id)).build();
+    return Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time)
+        .map(inspection -> inspectItem.inspect(subject, list, inspection))
+        .orElseGet(Outcome::unread);
   }
 
   private static Typed typed(InspectionBody body) {

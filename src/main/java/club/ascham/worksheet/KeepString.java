@@ -1,8 +1,10 @@
 package club.ascham.worksheet;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.WorkId;
 import club.ascham.people.Actor;
 import club.ascham.standing.KeptAsItIs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -22,43 +24,22 @@ class KeepString {
   private final WorkRecords records;
   private final KeptAsItIs kept;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
-  /** How it went. */
-  sealed interface Outcome {
-    /** It stays on: the page that shows it. */
-    record StaysOn(String page) implements Outcome {}
-
-    /** Nothing was kept. */
-    record Refused(String message) implements Outcome {}
-  }
-
-  KeepString(
-      WorkRecords records,
-      KeptAsItIs kept,
-      Story story,
-      Pressed pressed,
-      Actor actor,
-      ClubTime time) {
+  KeepString(WorkRecords records, KeptAsItIs kept, Story story, Actor actor, ClubTime time) {
     this.records = records;
     this.kept = kept;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
   }
 
   @Writes
-  Outcome keep(Subject string, String found, String formKey) {
-    var led = pressed.ledTo(formKey);
-    if (led.isPresent()) {
-      return new Outcome.StaysOn(led.get());
-    }
+  Outcome<WorkId> keep(Subject string, String found) {
     Instant now = time.now();
     if (kept.keeps(string.id(), now)) {
-      return new Outcome.Refused(KeptAsItIs.SAID);
+      return Outcome.refused(Refusal.now("Not possible now", "item", KeptAsItIs.SAID));
     }
     long record =
         records.keep(
@@ -71,8 +52,8 @@ class KeepString {
     story.tell(
         Story.Told.ofItem(now, actor.id(), string.id(), "String looked at, and kept on.")
             .because(found));
-    String page = "/upkeep/records/" + record;
-    pressed.leads(formKey, page);
-    return new Outcome.StaysOn(page);
+    return Outcome.done(
+        new WorkId(record),
+        string.code() + " stays on; its readings are held against the next one.");
   }
 }

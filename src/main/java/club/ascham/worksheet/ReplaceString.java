@@ -1,6 +1,9 @@
 package club.ascham.worksheet;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.LoanId;
+import club.ascham.id.WorkId;
 import club.ascham.people.Actor;
 import club.ascham.register.RetireItem;
 import club.ascham.register.RetiredWhy;
@@ -8,7 +11,6 @@ import club.ascham.register.Retirement;
 import club.ascham.rig.ChangeMoment;
 import club.ascham.rig.StringExchange;
 import club.ascham.standing.KeptAsItIs;
-import club.ascham.store.Pressed;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -34,7 +36,6 @@ class ReplaceString {
   private final RetireItem retireItem;
   private final WorkRecords records;
   private final Story story;
-  private final Pressed pressed;
   private final Actor actor;
   private final ClubTime time;
 
@@ -47,7 +48,6 @@ class ReplaceString {
       RetireItem retireItem,
       WorkRecords records,
       Story story,
-      Pressed pressed,
       Actor actor,
       ClubTime time) {
     this.subjects = subjects;
@@ -58,22 +58,8 @@ class ReplaceString {
     this.retireItem = retireItem;
     this.records = records;
     this.story = story;
-    this.pressed = pressed;
     this.actor = actor;
     this.time = time;
-  }
-
-  /** How it went. */
-  sealed interface Outcome {
-    /** Done: the page that shows it. */
-    record Replaced(String page) implements Outcome {}
-
-    /**
-     * Nothing was changed.
-     *
-     * @param field the field at fault; null: the thing as a whole
-     */
-    record Refused(String field, String message) implements Outcome {}
   }
 
   /** Why the string of this item can't be replaced now; empty where it can. */
@@ -89,19 +75,15 @@ class ReplaceString {
   }
 
   @Writes
-  Outcome replace(ItemCode oldCode, Replacement replacement, String formKey) {
-    var led = pressed.ledTo(formKey);
-    if (led.isPresent()) {
-      return new Outcome.Replaced(led.get());
-    }
+  Outcome<WorkId> replace(ItemCode oldCode, Replacement replacement) {
     Subject old = subjects.coded(oldCode).orElseThrow();
     Optional<String> refusal = refusal(old);
     if (refusal.isPresent()) {
-      return new Outcome.Refused(null, refusal.get());
+      return notNow(refusal.get());
     }
     Optional<Spare> spare = spares.forRig(old.rig()).coded(replacement.newString().bare());
     if (spare.isEmpty()) {
-      return new Outcome.Refused(
+      return Outcome.refused(
           "newString",
           replacement.newString().display()
               + " can't take its place: it is no ready string that fits this rig and hangs free."
@@ -110,11 +92,11 @@ class ReplaceString {
     ChangeMoment.Found moment =
         moments.of(replacement.on(), old.rig(), List.of(old.id(), spare.get().id()));
     if (moment.refused() != null) {
-      return new Outcome.Refused(moment.refused().field(), moment.refused().message());
+      return Outcome.refused(moment.refused().field(), moment.refused().message());
     }
     Instant at = moment.at();
     if (kept.keeps(old.rig(), at)) {
-      return new Outcome.Refused(null, KeptAsItIs.SAID);
+      return notNow(KeptAsItIs.SAID);
     }
     Optional<LoanId> loan = exchange.exchange(old.rig(), old.id(), spare.get().id(), at);
     long record =
@@ -130,13 +112,14 @@ class ReplaceString {
       retireItem.retire(
           old.id(),
           new Retirement(
-              scrappedOn(old, at), RetiredWhy.SCRAPPED, "Replaced by " + spare.get().code() + "."),
-          null);
+              scrappedOn(old, at), RetiredWhy.SCRAPPED, "Replaced by " + spare.get().code() + "."));
     }
     story.tell(told(old, spare.get(), loan, scrapped, at).because(replacement.words()));
-    String page = "/upkeep/records/" + record;
-    pressed.leads(formKey, page);
-    return new Outcome.Replaced(page);
+    return Outcome.done(new WorkId(record));
+  }
+
+  private static Outcome<WorkId> notNow(String why) {
+    return Outcome.refused(Refusal.now("Not possible now", "item", why));
   }
 
   /** A bow in use may be registered only after its string was changed. */

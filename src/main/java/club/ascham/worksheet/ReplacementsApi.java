@@ -1,11 +1,15 @@
 package club.ascham.worksheet;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.WorkId;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Press;
+import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
@@ -17,7 +21,6 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URI;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -53,18 +56,21 @@ class ReplacementsApi {
   private final ReplaceString replaceString;
   private final KeepString keepString;
   private final ClubTime time;
+  private final Presses presses;
 
   ReplacementsApi(
       Subjects subjects,
       WorkRecords records,
       ReplaceString replaceString,
       KeepString keepString,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.subjects = subjects;
     this.records = records;
     this.replaceString = replaceString;
     this.keepString = keepString;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -118,25 +124,24 @@ class ReplacementsApi {
       description = "An answer is missing or the string does not fit")
   public Response replace(ReplacementBody body) {
     Typed typed = Typed.of(body);
+    return press(body, typed).json(201, () -> replaced(typed), record -> one(record.value()));
+  }
+
+  private Press<WorkId> press(Record body, Typed typed) {
+    return presses
+        .body(body, typed, WorkId::new)
+        .at(record -> "/api/replacements/" + record.value());
+  }
+
+  private Outcome<WorkId> replaced(Typed typed) {
     ItemCode code = typed.code("item");
     Optional<Subject> old = code == null ? Optional.empty() : subjects.coded(code);
     if (old.isEmpty() || !old.get().kind().equals("STRING")) {
       typed.fault("item", "The code of the string that is taken off, please.");
     }
-    Optional<Replacement> replacement = Replacement.parse(typed, time.today());
-    if (replacement.isEmpty()) {
-      return Problem.of(typed);
-    }
-    ReplaceString.Outcome outcome = replaceString.replace(code, replacement.get(), body.onceKey());
-    if (outcome instanceof ReplaceString.Outcome.Refused refused) {
-      if (refused.field() == null) {
-        return Problem.response(409, "Not possible now", refused.message());
-      }
-      typed.fault(refused.field(), refused.message());
-      return Problem.of(typed);
-    }
-    long id = WorkJson.idIn(((ReplaceString.Outcome.Replaced) outcome).page());
-    return Response.created(URI.create("/api/replacements/" + id)).entity(one(id)).build();
+    return Replacement.parse(typed, time.today())
+        .map(replacement -> replaceString.replace(code, replacement))
+        .orElseGet(Outcome::unread);
   }
 
   /**
@@ -164,21 +169,16 @@ class ReplacementsApi {
   @APIResponse(responseCode = "422", description = "An answer is missing")
   public Response keep(KeptBody body) {
     Typed typed = Typed.of(body);
+    return press(body, typed).json(201, () -> kept(typed), record -> one(record.value()));
+  }
+
+  private Outcome<WorkId> kept(Typed typed) {
     ItemCode code = typed.code("item");
     Optional<Subject> string = code == null ? Optional.empty() : subjects.coded(code);
     if (string.filter(of -> of.kind().equals("STRING") && !of.isRetired()).isEmpty()) {
       typed.fault("item", "The code of a string that the club has, please.");
     }
     String found = typed.reason("found", KeepString.LONGEST, KeepString.WHAT);
-    if (!typed.sound()) {
-      return Problem.of(typed);
-    }
-    KeepString.Outcome outcome =
-        keepString.keep(string.orElseThrow(), found, typed.value("onceKey"));
-    if (outcome instanceof KeepString.Outcome.Refused refused) {
-      return Problem.response(409, "Not possible now", refused.message());
-    }
-    long id = WorkJson.idIn(((KeepString.Outcome.StaysOn) outcome).page());
-    return Response.created(URI.create("/api/replacements/" + id)).entity(one(id)).build();
+    return typed.sound() ? keepString.keep(string.orElseThrow(), found) : Outcome.unread();
   }
 }

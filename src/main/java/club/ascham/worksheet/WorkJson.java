@@ -34,9 +34,4 @@ public record WorkJson(
         done.partsUsed(),
         done.newCode());
   }
-
-  /** The number at the end of a record's page. */
-  static long idIn(String page) {
-    return Long.parseLong(page.substring(page.lastIndexOf('/') + 1));
-  }
 }

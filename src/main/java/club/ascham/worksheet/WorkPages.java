@@ -1,7 +1,10 @@
 package club.ascham.worksheet;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.ItemId;
+import club.ascham.id.WorkId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.report.AnswerReport;
@@ -18,8 +21,8 @@ import club.ascham.upkeep.DueWork;
 import club.ascham.upkeep.Request;
 import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -74,6 +77,7 @@ class WorkPages {
   private final AskForWork askForWork;
   private final Actor actor;
   private final ClubTime time;
+  private final Presses presses;
 
   WorkPages(
       Subjects subjects,
@@ -86,7 +90,8 @@ class WorkPages {
       AnswerReport answerReport,
       AskForWork askForWork,
       Actor actor,
-      ClubTime time) {
+      ClubTime time,
+      Presses presses) {
     this.subjects = subjects;
     this.dueWork = dueWork;
     this.spares = spares;
@@ -98,6 +103,7 @@ class WorkPages {
     this.askForWork = askForWork;
     this.actor = actor;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -118,18 +124,26 @@ class WorkPages {
   public Response sendAsk(@RestPath String code, MultivaluedMap<String, String> form) {
     Subject subject = subject(code);
     Typed typed = Forms.typed(form);
-    Optional<Request> request = Request.parse(typed, subject.kind());
-    if (request.isEmpty() || subject.isRetired()) {
-      return Go.again(new AskPage(subject, works(subject), typed));
-    }
-    askForWork.ask(subject.id(), request.get(), time.now(), typed.value("once-key"));
-    return Go.to(
-        "/upkeep",
-        request.get().work().capital()
+    return presses
+        .form(typed, ItemId::new, item -> "/upkeep")
+        .page(
+            () ->
+                Request.parse(typed, subject.kind())
+                    .filter(request -> !subject.isRetired())
+                    .map(request -> asked(subject, request))
+                    .orElseGet(Outcome::unread),
+            () -> new AskPage(subject, works(subject), typed));
+  }
+
+  private Outcome<ItemId> asked(Subject subject, Request request) {
+    askForWork.ask(subject.id(), request, time.now());
+    return Outcome.done(
+        subject.id(),
+        request.work().capital()
             + " of "
             + subject.code()
             + " is asked for"
-            + (request.get().blocks() ? ": it stays in until it is done." : "."));
+            + (request.blocks() ? ": it stays in until it is done." : "."));
   }
 
   @GET
@@ -147,71 +161,31 @@ class WorkPages {
     Subject subject = subject(code);
     Work todo = work(subject, work);
     Typed typed = Forms.typed(form);
-    return todo.isInspection() ? inspected(subject, todo, typed) : replaced(subject, typed);
+    return presses
+        .form(typed, WorkId::new, record -> "/upkeep/records/" + record.value())
+        .page(
+            () -> todo.isInspection() ? inspected(subject, todo, typed) : replaced(subject, typed),
+            // What is said of the item as a whole stands above the form.
+            () -> page(subject(code), todo, typed, typed.messageAt("item")));
   }
 
-  private Response inspected(Subject subject, Work work, Typed typed) {
+  private Outcome<WorkId> inspected(Subject subject, Work work, Typed typed) {
     InspectionList list = subject.list(work);
-    Optional<Inspection> inspection =
-        Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time);
-    if (inspection.isEmpty()) {
-      return Go.again(page(subject, work, typed, null));
-    }
-    InspectItem.Outcome outcome =
-        inspectItem.inspect(subject, list, inspection.get(), typed.value("once-key"));
-    if (outcome instanceof InspectItem.Outcome.NotYours notYours) {
-      return Response.status(Response.Status.FORBIDDEN)
-          .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-          .entity(page(subject, work, typed, notYours.message()))
-          .build();
-    }
-    if (outcome instanceof InspectItem.Outcome.NotAnswered refused) {
-      typed.fault(refused.field(), refused.message());
-      return Go.again(page(subject, work, typed, null));
-    }
-    if (outcome instanceof InspectItem.Outcome.NotNow notNow) {
-      return Go.again(page(subject(subject.code()), work, typed, notNow.message()));
-    }
-    return Go.to(((InspectItem.Outcome.Signed) outcome).page());
+    return Inspection.parse(typed, subject, list, reports.openOf(subject.id()), time)
+        .map(inspection -> inspectItem.inspect(subject, list, inspection))
+        .orElseGet(Outcome::unread);
   }
 
-  private Response replaced(Subject subject, Typed typed) {
+  private Outcome<WorkId> replaced(Subject subject, Typed typed) {
     if (typed.ticked("stays")) {
-      return kept(subject, typed);
+      String found = typed.reason("found", KeepString.LONGEST, KeepString.WHAT);
+      return typed.sound() && !subject.isRetired()
+          ? keepString.keep(subject, found)
+          : Outcome.unread();
     }
-    Optional<Replacement> replacement = Replacement.parse(typed, time.today());
-    if (replacement.isEmpty()) {
-      return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
-    }
-    ReplaceString.Outcome outcome =
-        replaceString.replace(
-            new ItemCode(subject.bareCode()), replacement.get(), typed.value("once-key"));
-    if (outcome instanceof ReplaceString.Outcome.Refused refused) {
-      if (refused.field() != null) {
-        typed.fault(refused.field(), refused.message());
-      }
-      return Go.again(
-          page(
-              subject,
-              Work.STRING_REPLACEMENT,
-              typed,
-              refused.field() == null ? refused.message() : null));
-    }
-    return Go.to(((ReplaceString.Outcome.Replaced) outcome).page());
-  }
-
-  private Response kept(Subject subject, Typed typed) {
-    String found = typed.reason("found", KeepString.LONGEST, KeepString.WHAT);
-    if (!typed.sound() || subject.isRetired()) {
-      return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, null));
-    }
-    KeepString.Outcome outcome = keepString.keep(subject, found, typed.value("once-key"));
-    if (outcome instanceof KeepString.Outcome.Refused refused) {
-      return Go.again(page(subject, Work.STRING_REPLACEMENT, typed, refused.message()));
-    }
-    return Go.to(
-        ((KeepString.Outcome.StaysOn) outcome).page(),
-        subject.code() + " stays on; its readings are held against the next one.");
+    return Replacement.parse(typed, time.today())
+        .map(made -> replaceString.replace(new ItemCode(subject.bareCode()), made))
+        .orElseGet(Outcome::unread);
   }
 
   private TemplateInstance page(Subject subject, Work work, Typed typed, String refusal) {

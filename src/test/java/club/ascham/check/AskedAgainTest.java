@@ -32,11 +32,9 @@ class AskedAgainTest {
             "178");
     assertEquals(
         List.of(AskAgain.About.TILLER),
-        CheckOutcome.Asked.of(BOTH, typed).questions().stream()
-            .map(AskAgain.Question::about)
-            .toList());
+        Questions.of(BOTH, typed).questions().stream().map(AskAgain.Question::about).toList());
     Measured nothing = new Measured(null, null, null, null, null, null, null);
-    assertEquals(2, CheckOutcome.Asked.of(BOTH, nothing).questions().size());
+    assertEquals(2, Questions.of(BOTH, nothing).questions().size());
   }
 
   @Test

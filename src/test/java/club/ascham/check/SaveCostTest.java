@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.CheckId;
+import club.ascham.people.Actor;
 import club.ascham.people.SignedIn;
+import club.ascham.store.IdempotencyKeys;
 import club.ascham.store.Rows;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.security.identity.CurrentIdentityAssociation;
@@ -52,12 +56,21 @@ class SaveCostTest {
 
   /** The tables that a check writes, in the order in which they may be. */
   private static final List<String> WRITTEN =
-      List.of("bow_check", "check_sign", "change", "story", "story_about", "personal", "pressed");
+      List.of(
+          "bow_check",
+          "check_sign",
+          "change",
+          "story",
+          "story_about",
+          "personal",
+          "idempotency_key");
 
   @Inject CheckBench bench;
   @Inject CheckDesk desk;
   @Inject RecordCheck recordCheck;
   @Inject Rows rows;
+  @Inject IdempotencyKeys keys;
+  @Inject Actor actor;
   @Inject AgroalDataSource source;
   @Inject CurrentIdentityAssociation identity;
   @Inject SignedIn signedIn;
@@ -150,9 +163,16 @@ class SaveCostTest {
   }
 
   private void save(CheckBench.Bow bow, CheckEntry entry) {
+    IdempotencyKeys.Press press =
+        new IdempotencyKeys.Press(
+            actor.id(), "POST /check/1", UUID.randomUUID().toString(), "0".repeat(64));
     assertInstanceOf(
-        CheckOutcome.Judged.class,
-        recordCheck.record(bow.rig(), entry, UUID.randomUUID().toString()));
+        Outcome.Done.class,
+        keys.once(
+            press,
+            (kind, id) -> new CheckId(id),
+            () -> recordCheck.record(bow.rig(), entry),
+            Outcome::done));
   }
 
   private static void withoutTriggers(Connection theirs) throws SQLException {

@@ -14,6 +14,7 @@ import club.ascham.bow.ShortestArrow;
 import club.ascham.bow.StringerKind;
 import club.ascham.bow.WeightOnFingers;
 import club.ascham.concern.Against;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.register.ItemKind;
@@ -185,8 +186,8 @@ class KitTest {
         ItemRules.refusals(
             List.of(asked, again, unknown), Map.of(tab.bareCode(), offered(tab)), receiver(), null);
     assertEquals(2, refusals.size());
-    assertTrue(refusals.get(0).message().contains("twice"));
-    assertTrue(refusals.get(1).message().contains("no item"));
+    assertTrue(refusals.get(0).words().contains("twice"));
+    assertTrue(refusals.get(1).words().contains("no item"));
     assertEquals("moreItems", refusals.get(0).field());
   }
 
@@ -207,7 +208,7 @@ class KitTest {
     return ItemRules.refusals(
             List.of(asked), Map.of(item.bareCode(), offered(item)), receiver(), null)
         .stream()
-        .map(Refusal::message)
+        .map(Refusal::words)
         .toList();
   }
 

@@ -88,7 +88,7 @@ class SetUpProgressTest {
 
   @Test
   void aStepBeforeItsTurn_isRefusedByNamingWhatComesFirst() {
-    Refusal refusal =
+    Obstacle refusal =
         done(ADJUSTABLE, "LIMBS,LOOPS").refusal(EnumSet.of(Key.BRACE), true).orElseThrow();
 
     assertTrue(refusal.reason().contains("String on, with the stringer"));
@@ -127,14 +127,14 @@ class SetUpProgressTest {
   void finish_namesEverythingThatIsMissing() {
     SetUpFigures empty = new SetUpFigures(null, null, null, null, null, false, null, null, null);
 
-    List<Refusal> refusals =
+    List<Obstacle> refusals =
         SetUpFinish.refusals(ADJUSTABLE, targets(ADJUSTABLE), empty, through(ADJUSTABLE));
 
     assertEquals(
         List.of(
             "Still missing: brace height; both tiller distances; the height of the nocking point;"
                 + " that the locking screws were seen."),
-        refusals.stream().map(Refusal::reason).toList());
+        refusals.stream().map(Obstacle::reason).toList());
   }
 
   @Test
@@ -200,16 +200,16 @@ class SetUpProgressTest {
 
   @Test
   void finish_withAFigureBeyondItsOuterBand_isRefused() {
-    List<Refusal> refusals =
+    List<Obstacle> refusals =
         SetUpFinish.refusals(
             ADJUSTABLE, targets(ADJUSTABLE), figures(180, 190, 170), through(ADJUSTABLE));
 
-    assertEquals(List.of("brace", "tillerUpper"), refusals.stream().map(Refusal::field).toList());
+    assertEquals(List.of("brace", "tillerUpper"), refusals.stream().map(Obstacle::field).toList());
   }
 
   @Test
   void finish_ofABowWhoseTillerNothingSets_sendsItToItsMaker() {
-    Refusal refusal =
+    Obstacle refusal =
         SetUpFinish.refusals(
                 ONE_PIECE, targets(ONE_PIECE), figures(160, 140, 143), through(ONE_PIECE))
             .get(0);

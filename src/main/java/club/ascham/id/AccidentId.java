@@ -1,0 +1,4 @@
+package club.ascham.id;
+
+/** Names an accident across features. */
+public record AccidentId(long value) implements Made {}

@@ -1,0 +1,4 @@
+package club.ascham.id;
+
+/** Names a check across features. */
+public record CheckId(long value) implements Made {}

@@ -1,0 +1,105 @@
+package club.ascham.web;
+
+import club.ascham.form.Sent;
+import club.ascham.form.Typed;
+import club.ascham.id.Made;
+import club.ascham.people.Actor;
+import club.ascham.store.IdempotencyKeys;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.RequestScoped;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.LongFunction;
+
+/** Reads off a request whose press it is, and by which key it may be known again. */
+@RequestScoped
+public class Presses {
+  /** The field of a form that carries its key. */
+  public static final String OF_A_FORM = "once-key";
+
+  /** The field of a body that carries its key. */
+  public static final String OF_A_BODY = "onceKey";
+
+  private static final Set<String> NOT_ITS_VALUES = Set.of(OF_A_FORM, "csrf-token");
+  private static final Set<String> NOT_ITS_FIELDS = Set.of(OF_A_BODY);
+  private static final int LONGEST_KEY = 200;
+
+  private final IdempotencyKeys keys;
+  private final Actor actor;
+  private final RoutingContext request;
+  private String sentBefore;
+
+  Presses(IdempotencyKeys keys, Actor actor, RoutingContext request) {
+    this.keys = keys;
+    this.actor = actor;
+    this.request = request;
+  }
+
+  /**
+   * A form that was sent, before anything of it is read.
+   *
+   * @param made names what it makes
+   * @param page that it leads to
+   */
+  public <T extends Made> Press<T> form(
+      Typed typed, LongFunction<T> made, Function<T, String> page) {
+    return formOf(typed, (kind, id) -> made.apply(id), page);
+  }
+
+  /** The same, of a form that may make things of several kinds. */
+  public <T extends Made> Press<T> formOf(
+      Typed typed, IdempotencyKeys.Named<T> made, Function<T, String> page) {
+    Sent sent = Sent.of(typed.all());
+    return press(typed, sent, OF_A_FORM, NOT_ITS_VALUES, made).at(page);
+  }
+
+  /**
+   * A body that was sent.
+   *
+   * @param body a record or a map by field; null: none was
+   * @param typed what is read of it, and takes the faults
+   * @param made names what it makes
+   */
+  public <T extends Made> Press<T> body(Object body, Typed typed, LongFunction<T> made) {
+    return bodyOf(body, typed, (kind, id) -> made.apply(id));
+  }
+
+  /** The same, of a call that may make things of several kinds. */
+  public <T extends Made> Press<T> bodyOf(Object body, Typed typed, IdempotencyKeys.Named<T> made) {
+    return press(typed, Sent.of(body), OF_A_BODY, NOT_ITS_FIELDS, made);
+  }
+
+  /**
+   * The page that this form led to when its key was sent with other values; null: it was not.
+   * Nothing was done then, and the page that comes back says so.
+   */
+  String sentBefore() {
+    return sentBefore;
+  }
+
+  void wasSentBefore(String page) {
+    sentBefore = page;
+  }
+
+  private <T extends Made> Press<T> press(
+      Typed typed, Sent sent, String keyField, Set<String> leftOut, IdempotencyKeys.Named<T> made) {
+    String key = sent.text(keyField);
+    if (key.length() > LONGEST_KEY) {
+      typed.fault(keyField, "At most " + LONGEST_KEY + " characters, please.");
+      return new Press<>(this, keys, null, keyField, typed, made);
+    }
+    return new Press<>(
+        this,
+        keys,
+        key.isEmpty() || !actor.signedIn()
+            ? null
+            : new IdempotencyKeys.Press(
+                actor.id(),
+                request.request().method() + " " + request.normalizedPath(),
+                key,
+                sent.digest(leftOut)),
+        keyField,
+        typed,
+        made);
+  }
+}
