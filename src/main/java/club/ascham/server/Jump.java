@@ -29,7 +29,8 @@ record Jump(Instant noticed, Duration by) {
 
   /** {@code set back by 1 h 5 min}. */
   String said() {
-    return (by.isNegative() ? "set back by " : "set forward by ") + said(by.abs().plus(HALF_A_MINUTE));
+    return (by.isNegative() ? "set back by " : "set forward by ")
+        + said(by.abs().plus(HALF_A_MINUTE));
   }
 
   private static String said(Duration length) {
