@@ -5,6 +5,7 @@ import io.smallrye.config.WithDefault;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.Optional;
 
 /** The few things a club sets outside the program; the rest is edited on the rules page. */
 @ConfigMapping(prefix = "ascham")
@@ -16,6 +17,9 @@ public interface Settings {
   /** The folder of the SQLite file, uploads and backups. */
   @WithDefault("ascham-data")
   Path dataDir();
+
+  /** A second folder, on another disk, that gets a copy of each backup. It is never made. */
+  Optional<Path> backupCopyDir();
 
   /** The club's time zone: which day it is, and when tonight ends. */
   @WithDefault("Europe/London")

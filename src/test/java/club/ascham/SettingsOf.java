@@ -3,9 +3,15 @@ package club.ascham;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.Optional;
 
 /** What a club would have set, for whoever is tested without a server. */
-public record SettingsOf(Path dataDir, ZoneId zone) implements Settings {
+public record SettingsOf(Path dataDir, Optional<Path> backupCopyDir, ZoneId zone)
+    implements Settings {
+  public SettingsOf(Path dataDir, ZoneId zone) {
+    this(dataDir, Optional.empty(), zone);
+  }
+
   @Override
   public boolean demo() {
     return false;

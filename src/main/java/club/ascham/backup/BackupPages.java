@@ -25,28 +25,40 @@ import org.jboss.resteasy.reactive.RestPath;
 class BackupPages {
   /**
    * @param worry what is wrong with the backups; null: nothing
+   * @param copies what is in the second folder; null: none is set
    */
   @CheckedTemplate(basePath = "backup", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record BackupsPage(List<BackupList.Line> backups, String worry) implements TemplateInstance {}
+  record BackupsPage(List<BackupList.Line> backups, String worry, Copies.State copies)
+      implements TemplateInstance {}
 
   private final Backups backups;
   private final BackupList list;
   private final MakeBackup makeBackup;
+  private final Copies copies;
   private final Scrubbing scrubbing;
   private final Actor actor;
 
   BackupPages(
-      Backups backups, BackupList list, MakeBackup makeBackup, Scrubbing scrubbing, Actor actor) {
+      Backups backups,
+      BackupList list,
+      MakeBackup makeBackup,
+      Copies copies,
+      Scrubbing scrubbing,
+      Actor actor) {
     this.backups = backups;
     this.list = list;
     this.makeBackup = makeBackup;
+    this.copies = copies;
     this.scrubbing = scrubbing;
     this.actor = actor;
   }
 
   @GET
   public TemplateInstance page() {
-    return new BackupsPage(list.lines(), backups.worry().or(scrubbing::worry).orElse(null));
+    return new BackupsPage(
+        list.lines(),
+        backups.worry().or(copies::worry).or(scrubbing::worry).orElse(null),
+        copies.state().orElse(null));
   }
 
   @POST

@@ -12,10 +12,8 @@ import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 
@@ -31,11 +29,17 @@ public class Backups {
   private static final Duration OLD = Duration.ofHours(50);
 
   private final DataFolder folder;
+  private final BackupFolder kept;
+  private final Copies copies;
   private final ClubTime time;
+  private final Instant begun;
   private volatile Failed lastFailure;
 
-  Backups(Settings settings, ClubTime time) {
+  Backups(Settings settings, Copies copies, ClubTime time) {
     this.folder = new DataFolder(settings.dataDir());
+    this.copies = copies;
+    this.begun = time.now();
+    this.kept = new BackupFolder(folder.backups());
     this.time = time;
   }
 
@@ -59,11 +63,16 @@ public class Backups {
 
   /** Makes one now; people go on working. */
   public Outcome make() {
-    return make(null);
+    Outcome outcome = make(null);
+    if (outcome instanceof Made) {
+      copies.follow(kept);
+    }
+    return outcome;
   }
 
   /**
-   * Makes one before a migration.
+   * Makes one before a migration; it is copied a minute later, since no start waits for a disk that
+   * may not answer.
    *
    * @param migration such as {@code V011}
    */
@@ -78,7 +87,7 @@ public class Backups {
       Backup made = made(now, before);
       lastFailure = null;
       LOG.infof("Backup %s is made and sound (%s).", made.name().fileName(), made.size());
-      thinOut(now);
+      kept.thinOut(now, time.zone());
       return new Made(made);
     } catch (Snapshot.NotMade failure) {
       return failed(now, failure);
@@ -89,6 +98,15 @@ public class Backups {
     }
   }
 
+  Copies copies() {
+    return copies;
+  }
+
+  /** Copies to the second folder what could not be copied before. */
+  void copyAgain() {
+    copies.again(kept);
+  }
+
   private Failed failed(Instant now, Snapshot.NotMade failure) {
     LOG.errorf(failure, "no backup was made: %s", failure.getMessage());
     lastFailure = new Failed(now, failure.kind().status(), failure.getMessage());
@@ -97,11 +115,11 @@ public class Backups {
 
   private Backup made(Instant now, String before) throws IOException {
     Files.createDirectories(folder.backups());
-    forgetUnfinished();
+    kept.forgetUnfinished();
     Path part = folder.backups().resolve("ascham-" + now.toEpochMilli() + UNFINISHED);
     Soundness.Sound sound = Snapshot.take(folder.file(), part);
     BackupName name = BackupName.of(now, sound.newestSeal(), before);
-    Path whole = path(name);
+    Path whole = kept.path(name);
     Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
     Snapshot.forceFolder(folder.backups());
     return new Backup(name, Files.size(whole));
@@ -131,45 +149,9 @@ public class Backups {
     }
   }
 
-  /** What a power cut left of the last try. */
-  private void forgetUnfinished() throws IOException {
-    try (Stream<Path> files = Files.list(folder.backups())) {
-      files
-          .filter(file -> file.getFileName().toString().matches("ascham-\\d+\\.part"))
-          .forEach(Snapshot::forget);
-    }
-  }
-
-  private void thinOut(Instant now) {
-    Set<BackupName> go =
-        Rota.superfluous(all().stream().map(Backup::name).toList(), now, time.zone());
-    for (BackupName name : go) {
-      try {
-        Files.deleteIfExists(path(name));
-      } catch (IOException failure) {
-        LOG.warnf(failure, "can't take away the old backup %s", name.fileName());
-      }
-    }
-  }
-
   /** Newest first. */
   public List<Backup> all() {
-    if (!Files.isDirectory(folder.backups())) {
-      return List.of();
-    }
-    List<Backup> found = new ArrayList<>();
-    try (Stream<Path> files = Files.list(folder.backups())) {
-      for (Path file : files.toList()) {
-        Optional<BackupName> name = BackupName.read(file.getFileName().toString());
-        if (name.isPresent()) {
-          found.add(new Backup(name.get(), Files.size(file)));
-        }
-      }
-    } catch (IOException failure) {
-      throw new UncheckedIOException("can't look into " + folder.backups(), failure);
-    }
-    found.sort((a, b) -> BackupName.NEWEST_FIRST.compare(a.name(), b.name()));
-    return found;
+    return kept.all();
   }
 
   /**
@@ -178,16 +160,20 @@ public class Backups {
    * @param lastDay on which the last backup goes that goes by itself; null: there is none
    * @param stay backups whose day nobody knows: the last that were made before an update
    * @param setAside folders in which a restore left a file, which nobody but a person deletes
+   * @param copies those in the second folder; null: none are asked for
    */
-  public record Older(LocalDate lastDay, int stay, List<String> setAside) {
+  public record Older(LocalDate lastDay, int stay, List<String> setAside, Copies.Older copies) {
     public boolean none() {
-      return lastDay == null && stay == 0 && setAside.isEmpty();
+      return lastDay == null
+          && stay == 0
+          && setAside.isEmpty()
+          && (copies == null || copies.none());
     }
   }
 
   /** What was kept until now. */
   public Older older() {
-    Rota.End end = Rota.end(all().stream().map(Backup::name).toList(), time.now(), time.zone());
+    Rota.End end = Rota.end(kept.names(), time.now(), time.zone());
     try (Stream<Path> files = Files.list(folder.path())) {
       return new Older(
           end.lastDay(),
@@ -196,7 +182,8 @@ public class Backups {
               .map(file -> file.getFileName().toString())
               .filter(name -> name.startsWith(Restore.SET_ASIDE))
               .sorted()
-              .toList());
+              .toList(),
+          copies.older());
     } catch (IOException failure) {
       throw new UncheckedIOException("can't look into " + folder.path(), failure);
     }
@@ -204,15 +191,12 @@ public class Backups {
 
   /** The file of a backup there is. */
   public Optional<Path> file(String fileName) {
-    return BackupName.read(fileName).map(this::path).filter(Files::isRegularFile);
+    return kept.file(fileName);
   }
 
-  /** The newest that is sound still. */
+  /** The newest that is sound still, here or in the second folder. */
   public Optional<Path> newestSound() {
-    return all().stream()
-        .map(backup -> path(backup.name()))
-        .filter(file -> Soundness.ofAll(file) instanceof Soundness.Sound)
-        .findFirst();
+    return kept.newestSound().or(copies::newestSound);
   }
 
   /** Takes away copies that were being read when the server ended. */
@@ -229,7 +213,7 @@ public class Backups {
 
   /** Whether the daily one is due. */
   boolean isDue() {
-    List<Instant> made = all().stream().map(backup -> backup.name().moment()).toList();
+    List<Instant> made = kept.names().stream().map(BackupName::moment).toList();
     Failed failure = lastFailure;
     return QuietHour.calls(made, failure == null ? null : failure.at(), time.now(), time.zone());
   }
@@ -240,15 +224,17 @@ public class Backups {
     if (failure != null) {
       return Optional.of("The last backup failed. " + failure.why());
     }
-    List<Backup> all = all();
-    if (all.isEmpty() || all.get(0).name().moment().plus(OLD).isAfter(time.now())) {
-      // A first one is made a minute after the start.
-      return Optional.empty();
-    }
-    return Optional.of("There is no backup of the last two days.");
-  }
-
-  private Path path(BackupName name) {
-    return folder.backups().resolve(name.fileName());
+    Instant now = time.now();
+    // A first one is made a minute after the start. What a wrong clock dated ahead does not count.
+    Instant newest =
+        kept.names().stream()
+            .map(BackupName::moment)
+            .filter(moment -> !moment.isAfter(now))
+            .findFirst()
+            .orElse(begun);
+    return newest.plus(OLD).isAfter(now)
+        ? Optional.empty()
+        : Optional.of(
+            "There is no backup of the last two nights. Press “Back up now”: it says what is in the way.");
   }
 }

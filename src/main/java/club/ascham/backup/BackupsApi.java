@@ -25,25 +25,29 @@ class BackupsApi {
 
   /**
    * @param worry what is wrong with the backups; null: nothing
+   * @param copies what is in the second folder; null: none is set
    */
-  public record All(List<BackupList.Line> items, String worry) {}
+  public record All(List<BackupList.Line> items, String worry, Copies.State copies) {}
 
   private final Backups backups;
   private final BackupList list;
   private final MakeBackup makeBackup;
+  private final Copies copies;
   private final Actor actor;
 
-  BackupsApi(Backups backups, BackupList list, MakeBackup makeBackup, Actor actor) {
+  BackupsApi(Backups backups, BackupList list, MakeBackup makeBackup, Copies copies, Actor actor) {
     this.backups = backups;
     this.list = list;
     this.makeBackup = makeBackup;
+    this.copies = copies;
     this.actor = actor;
   }
 
   @GET
   @Operation(summary = "The backups there are, newest first")
   public All all() {
-    return new All(list.lines(), backups.worry().orElse(null));
+    return new All(
+        list.lines(), backups.worry().or(copies::worry).orElse(null), copies.state().orElse(null));
   }
 
   @POST

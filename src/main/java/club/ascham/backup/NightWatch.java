@@ -10,6 +10,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.enterprise.event.Observes;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -21,7 +22,7 @@ import org.jboss.logging.Logger;
  * what is due follows from the backups there are, also after a night without power.
  */
 @ApplicationScoped
-class NightWatch {
+public class NightWatch {
   private static final Logger LOG = Logger.getLogger(NightWatch.class);
   private static final int FIRST_SECONDS = 60;
   private static final int EVERY_SECONDS = 300;
@@ -34,6 +35,7 @@ class NightWatch {
   private final Settings settings;
   private ScheduledExecutorService thread;
   private LocalDate lastRound;
+  private volatile boolean failed;
 
   NightWatch(
       Backups backups,
@@ -73,17 +75,30 @@ class NightWatch {
     }
   }
 
-  private void look() {
+  void look() {
     try {
       scrubbing.again();
       makeBackup.ifDue();
+      backups.copyAgain();
       LocalDate today = time.today();
       if (!today.equals(lastRound)) {
         round.fire(new NightlyRound(today));
         lastRound = today;
       }
-    } catch (RuntimeException failure) {
+      failed = false;
+    } catch (RuntimeException | Error failure) {
+      // An error that gets out would end the schedule, and with it every backup to come.
+      failed = true;
       LOG.error("the nightly round failed; it is tried again", failure);
     }
+  }
+
+  /** What an officer has to know without asking; empty: all went well. */
+  public Optional<String> worry() {
+    return failed
+        ? Optional.of(
+            "What is done each night failed, and names whose time is over may still be there. It is"
+                + " tried again every five minutes; the server’s log says why.")
+        : Optional.empty();
   }
 }

@@ -2,10 +2,13 @@ package club.ascham.backup;
 
 import club.ascham.store.DataFolder;
 import club.ascham.store.InUse;
+import club.ascham.story.HighWaterMark;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -59,12 +62,29 @@ public final class Restore {
       Snapshot.forget(incoming);
       return new Outcome.Refused("That file is not a sound backup. " + why);
     }
+    HighWaterMark mark = markOf(folder, incoming);
     Snapshot.force(incoming);
     Snapshot.forceFolder(folder.path());
     Path aside = setAside(folder, now);
+    // Before the move: cut off in between, the folder has no file, and nothing starts on it.
+    mark.write(folder.highWaterMark());
     Files.move(incoming, folder.file(), StandardCopyOption.ATOMIC_MOVE);
     Snapshot.forceFolder(folder.path());
     return new Outcome.Done(sound, aside);
+  }
+
+  /** What the backup lacks is no loss: it was brought back on purpose. */
+  private static HighWaterMark markOf(DataFolder folder, Path incoming) throws IOException {
+    try {
+      String newest =
+          new BackupFolder(folder.backups())
+              .names().stream().findFirst().map(BackupName::fileName).orElse(null);
+      return HighWaterMark.restored(incoming, newest);
+    } catch (UncheckedIOException failure) {
+      throw failure.getCause();
+    } catch (SQLException failure) {
+      throw new IOException("the backup's record can't be read", failure);
+    }
   }
 
   /**

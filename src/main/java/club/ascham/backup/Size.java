@@ -3,13 +3,13 @@ package club.ascham.backup;
 import java.util.Locale;
 
 /** A file's size as people say it. */
-final class Size {
+public final class Size {
   private static final long KB = 1_000;
 
   private Size() {}
 
   /** {@code 840 bytes}, {@code 96 kB}, {@code 1.4 MB}. */
-  static String said(long bytes) {
+  public static String said(long bytes) {
     if (bytes < KB) {
       return bytes + " bytes";
     }

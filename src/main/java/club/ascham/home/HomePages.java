@@ -12,6 +12,7 @@ import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
+import club.ascham.server.Worries;
 import club.ascham.time.ClubTime;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;

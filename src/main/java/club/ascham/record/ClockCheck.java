@@ -6,8 +6,6 @@ import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -19,9 +17,6 @@ public class ClockCheck {
 
   /** Clocks are set right by seconds all the time. */
   private static final Duration NOT_WORTH_A_WORD = Duration.ofMinutes(2);
-
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.UK);
 
   private final Rows rows;
   private final ClubTime time;
@@ -47,10 +42,6 @@ public class ClockCheck {
         .map(
             latest ->
                 "The server’s clock says %s, but an entry of the record was written on %s: the clock is wrong now, or was then. Set it right; the record keeps its order."
-                    .formatted(said(now), said(latest)));
-  }
-
-  private String said(Instant moment) {
-    return MOMENT.format(moment.atZone(time.zone()));
+                    .formatted(time.said(now), time.said(latest)));
   }
 }

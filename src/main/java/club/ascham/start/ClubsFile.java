@@ -66,6 +66,9 @@ class ClubsFile {
     if (Files.exists(folder.secondStepKey())) {
       left.add("the key of the second steps");
     }
+    if (Files.exists(folder.highWaterMark())) {
+      left.add("the mark of how far its record had come");
+    }
     if (!backups.all().isEmpty()) {
       left.add("backups");
     }

@@ -11,6 +11,8 @@ import club.ascham.store.NativeLeftovers;
 import club.ascham.store.OwnerOnly;
 import club.ascham.store.SameFile;
 import club.ascham.store.Scrubbing;
+import club.ascham.story.HighWater;
+import club.ascham.story.Loss;
 import club.ascham.story.Watch;
 import club.ascham.upkeep.ClubsDays;
 import io.quarkus.runtime.ShutdownEvent;
@@ -38,6 +40,8 @@ class Opening {
   private final ClubsDays clubsDays;
   private final Scrubbing scrubbing;
   private final SameFile sameFile;
+  private final HighWater highWater;
+  private final Backups backups;
   private InUse held;
 
   Opening(
@@ -49,7 +53,9 @@ class Opening {
       TellBackup tellBackup,
       ClubsDays clubsDays,
       Scrubbing scrubbing,
-      SameFile sameFile) {
+      SameFile sameFile,
+      HighWater highWater,
+      Backups backups) {
     this.settings = settings;
     this.clubsFile = clubsFile;
     this.club = club;
@@ -59,12 +65,15 @@ class Opening {
     this.clubsDays = clubsDays;
     this.scrubbing = scrubbing;
     this.sameFile = sameFile;
+    this.highWater = highWater;
+    this.backups = backups;
   }
 
   void open(@Observes @Priority(1) StartupEvent starting) {
     DataFolder folder = new DataFolder(settings.dataDir());
     take(folder);
     clubsFile.lookAt(folder);
+    highWater.opens(folder, newestBackup());
     Optional<Backups.Made> backup = clubsFile.migrate();
     scrubbing.atStart();
     clubsDays.keep();
@@ -89,6 +98,14 @@ class Opening {
           "Demo club: sign in as officer, volunteer or committee; the password of each is %s.",
           FirstStart.DEMO_PASSWORD);
     }
+  }
+
+  /** Null: there is none. */
+  private Loss.Backup newestBackup() {
+    return backups.all().stream()
+        .findFirst()
+        .map(newest -> new Loss.Backup(newest.name().fileName(), newest.name().seal()))
+        .orElse(null);
   }
 
   private void remember(Path file) {

@@ -36,6 +36,11 @@ public record DataFolder(Path path) {
     return path.resolve("second-step.key");
   }
 
+  /** How far the record had come: what tells of a lost log of writes. In no backup or export. */
+  public Path highWaterMark() {
+    return path.resolve("high-water-mark");
+  }
+
   Path inUse() {
     return path.resolve("in-use");
   }

@@ -3,6 +3,7 @@ package club.ascham.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import org.jboss.logging.Logger;
@@ -12,6 +13,17 @@ public final class OwnerOnly {
   private static final Logger LOG = Logger.getLogger(OwnerOnly.class);
 
   private OwnerOnly() {}
+
+  /** What a file is made with, where its file system knows such rights. */
+  public static FileAttribute<?>[] ofNewFile(Path file) {
+    return Files.getFileAttributeView(
+                file.toAbsolutePath().getParent(), PosixFileAttributeView.class)
+            == null
+        ? new FileAttribute<?>[0]
+        : new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+        };
+  }
 
   /** Where the folder is another's, or its file system knows no such rights, the log says so. */
   public static void make(Path folder) {

@@ -17,6 +17,9 @@ public class ClubTime {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
 
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.UK);
+
   private final Clock clock;
   private final ZoneId zone;
 
@@ -50,6 +53,11 @@ public class ClubTime {
   /** A day as people say it: {@code Tue 9 Jun 2026}. */
   public static String said(LocalDate day) {
     return DAY.format(day);
+  }
+
+  /** A moment on the club's clocks: {@code Tue 9 Jun 2026, 18:05}. */
+  public String said(Instant moment) {
+    return MOMENT.format(moment.atZone(zone));
   }
 
   public ZoneId zone() {

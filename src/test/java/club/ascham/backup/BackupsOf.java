@@ -2,6 +2,7 @@ package club.ascham.backup;
 
 import club.ascham.Settings;
 import club.ascham.SettingsOf;
+import club.ascham.time.ClubTime;
 import club.ascham.time.ClubTimeOf;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,7 +13,11 @@ public final class BackupsOf {
   private BackupsOf() {}
 
   public static Backups folder(Path folder, Clock clock) {
-    Settings settings = new SettingsOf(folder, ZoneId.of("Europe/London"));
-    return new Backups(settings, ClubTimeOf.clock(clock, settings));
+    return of(new SettingsOf(folder, ZoneId.of("Europe/London")), clock);
+  }
+
+  static Backups of(Settings settings, Clock clock) {
+    ClubTime time = ClubTimeOf.clock(clock, settings);
+    return new Backups(settings, new Copies(settings, time), time);
   }
 }

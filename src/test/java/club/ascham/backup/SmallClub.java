@@ -16,7 +16,8 @@ record SmallClub(Path file) {
       open.run(
           "CREATE TABLE flyway_schema_history (installed_rank INTEGER PRIMARY KEY, version TEXT, success INTEGER)");
       open.run("INSERT INTO flyway_schema_history VALUES (1, '010', 1), (2, NULL, 1)");
-      open.run("CREATE TABLE story (id INTEGER PRIMARY KEY, sentence TEXT, hash TEXT)");
+      open.run(
+          "CREATE TABLE story (id INTEGER PRIMARY KEY, sentence TEXT, recorded_at TEXT, hash TEXT)");
       open.run("CREATE TABLE told_of (story_id INTEGER REFERENCES story (id))");
       open.tell("Told first.", "a".repeat(64));
     }
@@ -36,7 +37,12 @@ record SmallClub(Path file) {
     }
 
     void tell(String sentence, String seal) throws SQLException {
-      run("INSERT INTO story (sentence, hash) VALUES ('" + sentence + "', '" + seal + "')");
+      run(
+          "INSERT INTO story (sentence, recorded_at, hash) VALUES ('"
+              + sentence
+              + "', '2026-11-24T19:00:00.000Z', '"
+              + seal
+              + "')");
     }
 
     long number(String sql) throws SQLException {

@@ -71,6 +71,10 @@ class AcknowledgedSavesIT {
           savedUnheard += savedUnheard(ledger);
         }
         server.as("officer").findsTheRecordWhole();
+        assertEquals(
+            "[]",
+            server.as("officer").get("/api/server").body().path("items").toString(),
+            "a kill is no loss, whatever the high-water mark had come to");
       }
       for (Clerk clerk : clerks) {
         clerk.settle(server.as("officer"));

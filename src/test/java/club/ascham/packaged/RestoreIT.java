@@ -5,41 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The drill: the file is destroyed, and the one documented command brings everything back. */
 class RestoreIT {
-  private static final Path JAR = Path.of("target", "quarkus-app", "quarkus-run.jar");
-
   @TempDir Path folder;
-
-  /** What a command said, and how it ended. */
-  private record Ended(int code, String said) {}
-
-  private static Ended restore(Path data, Path backup) throws IOException, InterruptedException {
-    ProcessBuilder builder =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                JAR.toString(),
-                "restore",
-                backup.toString())
-            .redirectErrorStream(true);
-    builder.environment().put("ASCHAM_DATA_DIR", data.toString());
-    Process process = builder.start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertTrue(process.waitFor(1, TimeUnit.MINUTES), said);
-    return new Ended(process.exitValue(), said);
-  }
 
   private static Caller.Answer enter(Caller officer, String name)
       throws IOException, InterruptedException {
@@ -78,7 +55,7 @@ class RestoreIT {
       assertTrue(backup.getFileName().toString().contains(seal.substring(0, 12)), backup::toString);
       enter(officer, "Saved After");
 
-      Ended whileItRuns = restore(data, backup);
+      RestoreCommand.Ended whileItRuns = RestoreCommand.run(data, backup);
       assertEquals(1, whileItRuns.code(), whileItRuns.said());
       assertTrue(whileItRuns.said().contains("stop it first"), whileItRuns.said());
       server.kill();
@@ -90,7 +67,7 @@ class RestoreIT {
     assertTrue(refused.getMessage().contains("restore " + backup), refused.getMessage());
     assertFalse(refused.getMessage().contains("\tat "), refused.getMessage());
 
-    Ended restored = restore(data, backup);
+    RestoreCommand.Ended restored = RestoreCommand.run(data, backup);
     assertEquals(0, restored.code(), restored.said());
     assertTrue(restored.said().contains(seal), restored.said());
     try (Stream<Path> there = Files.list(data)) {

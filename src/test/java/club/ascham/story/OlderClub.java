@@ -1,0 +1,74 @@
+package club.ascham.story;
+
+import club.ascham.SettingsOf;
+import club.ascham.store.DataFolder;
+import club.ascham.store.Rows;
+import club.ascham.store.RowsOf;
+import club.ascham.store.SqliteFile;
+import club.ascham.time.ClubTime;
+import club.ascham.time.ClubTimeOf;
+import club.ascham.time.TestClock;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.ZoneId;
+import org.flywaydb.core.Flyway;
+
+/** A data folder as a program of an earlier schema left it: sealed, and stopped. */
+public final class OlderClub {
+  private OlderClub() {}
+
+  /**
+   * With one officer and one borrower.
+   *
+   * @param schema the last migration it knew, such as {@code 036}
+   */
+  public static void in(DataFolder folder, String schema, String officersHash, String borrower)
+      throws IOException, SQLException {
+    Files.createDirectories(folder.path());
+    migrate(folder, schema);
+    ClubTime time =
+        ClubTimeOf.clock(
+            TestClock.running(), new SettingsOf(folder.path(), ZoneId.of("Europe/London")));
+    try (Connection file = SqliteFile.open(folder.file())) {
+      keepALogOfWrites(file);
+      Rows rows = RowsOf.connection(file);
+      Story story = new Story(rows, time);
+      SealedEntries sealed = new SealedEntries(rows);
+      Seals seals = new Seals(rows, sealed, new PersonalValues(rows), story, time);
+      rows.change(
+          "INSERT INTO club (id, name, demo, brace_table) VALUES (1, 'Fen Archers', 0,"
+              + " 'TRADE_OUTREACH_2020')");
+      rows.change(
+          "INSERT INTO account (name, password_hash, role) VALUES ('officer', ?1, 'OFFICER')",
+          officersHash);
+      new Watch(rows, story, sealed, time).begin();
+      seals.close();
+      rows.change(
+          "INSERT INTO borrower (name, contact, age_band) VALUES (?1, 'someone@example.org',"
+              + " 'ADULT')",
+          borrower);
+      story.tell(Story.Told.ofClub(time.now(), null, "Entered a borrower."));
+      seals.close();
+    }
+  }
+
+  private static void keepALogOfWrites(Connection file) throws SQLException {
+    try (Statement statement = file.createStatement()) {
+      statement.execute("PRAGMA journal_mode=WAL");
+    }
+  }
+
+  private static void migrate(DataFolder folder, String schema) {
+    Flyway.configure()
+        .dataSource("jdbc:sqlite:" + folder.file() + "?foreign_keys=true", "", "")
+        .locations("classpath:db/migration")
+        .target(schema)
+        // The views are those of the newest tables: an older file has none of them yet.
+        .repeatableSqlMigrationPrefix("not-yet")
+        .load()
+        .migrate();
+  }
+}
