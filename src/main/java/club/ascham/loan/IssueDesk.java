@@ -144,8 +144,8 @@ class IssueDesk {
   }
 
   /**
-   * {@code 10 to 14 lb, 12 lb first; to 16 lb with a reason and a coach who agreed; over 20 lb to
-   * nobody of this age}.
+   * {@code 10 to 14 lb, 12 lb first; heavier with a reason and a coach who agreed (a course ends at
+   * 16 lb); over 20 lb to nobody of this age}.
    */
   private static String weights(NewcomerFit suits) {
     WeightCeiling ceiling = suits.ceiling();
@@ -156,7 +156,9 @@ class IssueDesk {
         + RigWords.lb(suits.aimLb())
         + " first"
         + (ceiling.mostLb() > ceiling.freeLb()
-            ? "; to " + RigWords.lb(ceiling.mostLb()) + " with a reason and a coach who agreed"
+            ? "; heavier with a reason and a coach who agreed (a course ends at "
+                + RigWords.lb(ceiling.mostLb())
+                + ")"
             : "")
         + (ceiling.refusedAboveLb() == null
             ? ""
