@@ -52,7 +52,6 @@ public class HighWater {
     if (Files.exists(folder.file()) && folder.file().toFile().length() > 0) {
       compare(folder.file(), newest);
     }
-    mark.unread().forEach(loss -> LOG.error(said(loss)));
   }
 
   private HighWaterMark known() {

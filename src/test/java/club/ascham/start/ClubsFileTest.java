@@ -116,8 +116,11 @@ class ClubsFileTest {
   }
 
   @Test
-  void aKeyOrALogOfWritesAlone_isWhatIsLeftOfAClub() throws IOException {
+  void aKeyAMarkOrALogOfWritesAlone_isWhatIsLeftOfAClub() throws IOException {
     Files.delete(folder.file());
+    Files.writeString(folder.highWaterMark(), "mark");
+    assertTrue(refused().contains("the mark of how far its record had come, but"));
+    Files.delete(folder.highWaterMark());
     Files.writeString(folder.secondStepKey(), "key");
     assertTrue(refused().contains("the key of the second steps"));
     Files.writeString(folder.writeAheadLog(), "log");
