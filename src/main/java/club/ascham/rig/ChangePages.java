@@ -6,6 +6,7 @@ import club.ascham.concern.Matter;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
+import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.time.ClubTime;
@@ -60,6 +61,7 @@ class ChangePages {
       List<Offer> fitting,
       List<Offer> unfit,
       List<RigRecords.Kept> kept,
+      String permitAhead,
       Typed typed)
       implements TemplateInstance {}
 
@@ -69,6 +71,7 @@ class ChangePages {
   private final ChangeParts changeParts;
   private final KeepWith keepWith;
   private final ShootAs shootAs;
+  private final Actor actor;
   private final ClubTime time;
 
   ChangePages(
@@ -78,6 +81,7 @@ class ChangePages {
       ChangeParts changeParts,
       KeepWith keepWith,
       ShootAs shootAs,
+      Actor actor,
       ClubTime time) {
     this.records = records;
     this.concerns = concerns;
@@ -85,6 +89,7 @@ class ChangePages {
     this.changeParts = changeParts;
     this.keepWith = keepWith;
     this.shootAs = shootAs;
+    this.actor = actor;
     this.time = time;
   }
 
@@ -204,6 +209,7 @@ class ChangePages {
         offers.stream().filter(Offer::isPossible).toList(),
         offers.stream().filter(offer -> !offer.isPossible()).toList(),
         records.kept(rig),
+        PermitAhead.of(row.card(), actor.holdsPermit(time.today())),
         typed);
   }
 
