@@ -117,7 +117,7 @@ class VerdictPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response workshop(@PathParam("rig") long rig, @PathParam("check") long check) {
     RigId id = new RigId(rig);
-    Outcome outcome = setUpWork.begin(id);
+    Outcome outcome = setUpWork.toWorkshop(id);
     if (outcome instanceof Outcome.Refused refused) {
       Typed typed = Typed.nothing();
       typed.fault("check", refused.refusals().get(0).message());
@@ -125,6 +125,6 @@ class VerdictPages {
     }
     return Go.to(
         queue.next(id).map(Queue.Waiting::page).orElse(CheckPages.HOME),
-        "It is in the workshop until its set-up is finished.");
+        ((Outcome.Done) outcome).said());
   }
 }

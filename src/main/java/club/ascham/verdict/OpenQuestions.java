@@ -37,6 +37,13 @@ final class OpenQuestions {
                   + " grip, the distances to the limbs where they leave the riser. Measure each of"
                   + " the three."));
     }
+    open.addAll(ofLooks(bow, seen));
+    return open;
+  }
+
+  /** What was not looked at yet. */
+  static List<Question> ofLooks(OnRecord bow, Seen seen) {
+    List<Question> open = new ArrayList<>();
     for (Part part : Signs.mustAnswer(bow.rig().build())) {
       if (seen.signs().stream().noneMatch(sign -> sign.part() == part)) {
         open.add(

@@ -318,6 +318,62 @@ class JudgeTest {
             .anyMatch(line -> line.contains("never adjusted (our judgement)")));
   }
 
+  // ---- a danger stands against it
+
+  private static OnRecord withdrawn() {
+    OnRecord usual = adjustable();
+    return new OnRecord(
+        usual.rig(),
+        usual.setUp(),
+        usual.targets(),
+        usual.scatter(),
+        null,
+        false,
+        null,
+        List.of("L-0109-5 is withdrawn: layers parting."));
+  }
+
+  @Test
+  void danger_readingsFine_isNotFit_andTheStringComesOff() {
+    AdjustFirst left = adjust(withdrawn(), seen(asSetUp(withdrawn())), false);
+    assertEquals(
+        List.of(
+            "L-0109-5 is withdrawn: layers parting.",
+            "Readings release nothing: take no more of them."),
+        left.reasons());
+    assertEquals(
+        "If it is strung: take the string off with the stringer, and leave it off.",
+        left.steps().get(0).words());
+    assertTrue(left.forWorkshop());
+  }
+
+  @Test
+  void danger_readingsOff_areSaid_andNothingIsTwisted() {
+    AdjustFirst left =
+        adjust(withdrawn(), seen(following(withdrawn(), NINE_INCHES, 182, 178)), true);
+    assertEquals(3, left.reasons().size());
+    assertTrue(left.reasons().get(1).startsWith("Brace is 9 in"));
+    assertEquals(List.of(Key.STRING_OFF, Key.RELEASE), keys(left));
+    assertFalse(left.forWorkshop());
+  }
+
+  @Test
+  void danger_withoutReadings_isALook_thatFindsNothingFit() {
+    AdjustFirst look = adjust(withdrawn(), seen(null), false);
+    assertEquals("This was a look, without readings: it finds nothing fit.", look.reasons().get(1));
+    Seen blind = new Seen(null, List.of(), Reported.NOTHING, List.of(), false);
+    assertEquals(
+        List.of(About.STRING, About.LIMBS, About.BOLTS),
+        abouts(assertInstanceOf(AskAgain.class, judge.verdict(withdrawn(), blind, false))),
+        "what it is looked over for");
+  }
+
+  @Test
+  void danger_partsMissing_areSaidAsWell() {
+    Seen seen = new Seen(null, signs(), Reported.NOTHING, List.of("S-0147-X is not on it"), false);
+    assertTrue(adjust(withdrawn(), seen, true).reasons().contains("S-0147-X is not on it"));
+  }
+
   // ---- adjust first
 
   @Test
