@@ -37,6 +37,8 @@ sealed interface CheckOutcome {
               typed.fault("tillerLower", "Measure the lower tiller distance.");
             }
           }
+          case EACH -> typed.fault("measuredEach", question.words());
+          case SEATED -> typed.fault("limbsSeated", question.words());
           case STRING, LIMBS, BOLTS ->
               typed.fault(question.about().name().toLowerCase(), question.words());
         }

@@ -98,6 +98,11 @@ record CheckView(
                 typed.messageAt(field) != null || !field.equals("braceFrom") && typed.has(field));
   }
 
+  /** Whether two figures are so alike that one may have been typed twice. */
+  public boolean askedOfEach() {
+    return typed.messageAt("measuredEach") != null || typed.ticked("measuredEach");
+  }
+
   public boolean toldNowOpen() {
     return typed.has(toldNow.answer()) || typed.messageAt(toldNow.answer()) != null;
   }

@@ -167,7 +167,7 @@ final class Judging {
         signs,
         told.reported(),
         missing,
-        entry.limbsSeated(),
+        entry.assured(),
         told.unanswered());
   }
 
@@ -179,7 +179,8 @@ final class Judging {
             entry.signs(),
             new Reported(entry.dryLooseOrFall(), entry.cameBackStrung()),
             List.of(),
-            entry.limbsSeated());
+            entry.assured(),
+            List.of());
     List<String> dangers = against.get().dangers().stream().map(Concern::said).toList();
     return judge.verdict(onRecord(false, null, dangers), seen, false) instanceof AskAgain ask
         ? CheckOutcome.Asked.of(ask, entry.measured())

@@ -67,6 +67,15 @@ public final class Judge {
     boolean work = braceOff || tillerOff;
     List<String> first =
         seen.limbsSeated() ? List.of() : LookFirst.why(bow, seen.reading(), evidence);
+    if (!first.isEmpty() && seen.assured().afterALook()) {
+      return new AskAgain(
+          List.of(
+              new AskAgain.Question(
+                  AskAgain.About.SEATED,
+                  "The readings are still off, and this is not ticked: then the verdict stays the"
+                      + " same. Look, and tick it. If a limb or loop is not as it should be, say so"
+                      + " under Signs.")));
+    }
     if (work || !first.isEmpty()) {
       seen.unanswered().forEach(told -> evidence.note(told(told)));
     }

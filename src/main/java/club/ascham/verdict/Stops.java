@@ -33,7 +33,7 @@ final class Stops {
       stops.dryLooseOrFall();
     }
     Reading reading = seen.reading();
-    if (reading != null && !OpenQuestions.isOneFigure(bow, reading)) {
+    if (reading != null && !OpenQuestions.isOneFigure(bow, seen)) {
       boolean tillerMoved =
           !bow.rig().tillerAdjusts() && stops.fixedTiller(evidence.finding(Quantity.TILLER));
       if (!tillerMoved) {

@@ -716,7 +716,7 @@ class JudgeTest {
   void theSameFigureThreeTimes_isAskedBack() {
     for (Build build : Build.values()) {
       Judgement judged = judge.verdict(Checks.of(build), seen(reading(220, 221, 224)), true);
-      assertEquals(List.of(About.BRACE), abouts(assertInstanceOf(AskAgain.class, judged)));
+      assertEquals(List.of(About.EACH), abouts(assertInstanceOf(AskAgain.class, judged)));
     }
     OnRecord usual = adjustable();
     OnRecord alike =
@@ -724,6 +724,97 @@ class JudgeTest {
     assertEquals(Kind.FIT, kind(alike, seen(asSetUp(alike))), "such a bow there is");
     Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
     assertEquals(Kind.WITHDRAW, kind(usual, seen(reading(220, 221, 224), crack)));
+  }
+
+  private static Seen measuredEach(Reading reading) {
+    return new Seen(
+        reading,
+        signs(),
+        Reported.NOTHING,
+        List.of(),
+        new Seen.Assured(false, true, false),
+        List.of());
+  }
+
+  @ParameterizedTest(name = "{0}: brace {1}, upper {2}, lower {3}: asked {4}, {5}")
+  @CsvSource({
+    "ADJUSTABLE, 220, 220, 178, true,  brace typed twice",
+    "ADJUSTABLE, 220, 182, 223, true,  the same with the lower",
+    "ADJUSTABLE, 182, 182, 178, true,  a distance typed as brace",
+    "ADJUSTABLE, 220, 214.9, 178, false, 5.1 mm apart",
+    "SCREW_IN,   195, 195, 158, true,  where tiller is fixed as well",
+    "ONE_PIECE,  195, 162, 195, true,  and on a bow of one piece"
+  })
+  void braceTheSameAsOneDistance_isAskedBack_andWithdrawsNothing(
+      Build build, double brace, double upper, double lower, boolean asked) {
+    OnRecord bow = Checks.of(build);
+    Reading reading = reading(brace, upper, lower);
+    Judgement judged = judge.verdict(bow, seen(reading), true);
+    assertEquals(asked, judged instanceof AskAgain, judged.toString());
+    assertInstanceOf(Verdict.class, judge.verdict(bow, measuredEach(reading), true));
+  }
+
+  @Test
+  void braceTheSameAsOneDistance_measuredEach_isJudgedAsItIs() {
+    assertEquals(Kind.WITHDRAW, kind(adjustable(), measuredEach(reading(220, 220, 178))));
+    Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
+    assertEquals(Kind.WITHDRAW, kind(adjustable(), seen(reading(220, 220, 178), crack)));
+  }
+
+  @ParameterizedTest(name = "brace {0}, upper {1}, lower {2}: asked {3}")
+  @CsvSource({"220, 218, 190, false", "226, 224, 196, false", "220, 224.5, 190, true"})
+  void aBowWhoseBraceIsThatOfADistance_isAskedOnlyWhereThatMovedByItself(
+      double brace, double upper, double lower, boolean asked) {
+    OnRecord usual = adjustable();
+    OnRecord alike =
+        new OnRecord(usual.rig(), Checks.setUp(220, 218, 190, null, null, null), usual.targets());
+    Judgement judged = judge.verdict(alike, seen(reading(brace, upper, lower)), true);
+    assertEquals(asked, judged instanceof AskAgain, judged.toString());
+  }
+
+  @Test
+  void measuredAgainAfterALook_andStillOff_asksForTheTick() {
+    Reading far = following(adjustable(), 235, 182, 178);
+    Seen unticked =
+        new Seen(
+            far,
+            signs(),
+            Reported.NOTHING,
+            List.of(),
+            new Seen.Assured(false, false, true),
+            List.of());
+    AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(adjustable(), unticked, false));
+    assertEquals(List.of(About.SEATED), abouts(again));
+    assertTrue(again.questions().get(0).words().contains("this is not ticked"));
+    Seen fine =
+        new Seen(
+            asSetUp(adjustable()),
+            signs(),
+            Reported.NOTHING,
+            List.of(),
+            new Seen.Assured(false, false, true),
+            List.of());
+    assertEquals(Kind.FIT, kind(adjustable(), fine), "nothing is off any more: nothing is asked");
+  }
+
+  @ParameterizedTest(name = "brace {0}, upper {1}, lower {2}: {3}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "205 | 182 | 178 | Brace fell by about 9/16 in · 15 mm, and the tiller distances did not"
+            + " follow: was brace measured from the same point?",
+        "220 | 175 | 171 | Both tiller distances are about 1/4 in · 7 mm smaller than they were, and"
+            + " brace is as it was: was brace measured from the same point?",
+        "230 | 177 | 173 | Brace rose by about 3/8 in · 10 mm, and both tiller distances are about"
+            + " 3/16 in · 5 mm smaller: was brace measured from the same point?",
+        "212 | 182 | 170 | Brace fell by about 5/16 in · 8 mm, and the upper tiller distance did not"
+            + " follow: a limb may not be seated.",
+        "220 | 182 | 170 | The lower tiller distance has moved by about 5/16 in · 8 mm that neither"
+            + " the change of brace nor a bolt explains: a limb may not be seated."
+      })
+  void whatMoved_isSaidAsTheFiguresShowIt(double brace, double upper, double lower, String said) {
+    assertEquals(
+        said, DistancesMoved.of(adjustable(), reading(brace, upper, lower)).orElseThrow().said());
   }
 
   @Test
