@@ -81,7 +81,7 @@ class CheckDesk {
                 time.now(),
                 time.zone()));
     if (!typed.sound() && Judging.isPossible(card) && !SignAnswers.stops(typed)) {
-      new Judging(card).questions(entry).tell(typed);
+      new Judging(card, concerns.of(card.id())).questions(entry).tell(typed);
     }
     return entry;
   }

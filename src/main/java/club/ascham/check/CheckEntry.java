@@ -13,6 +13,7 @@ import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Plausible;
 import club.ascham.verdict.Gravity;
+import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -35,7 +36,7 @@ import java.util.regex.Pattern;
  * @param stranger a code that is on the bow and not on its list; null: none
  * @param strangerAnswer null: not answered yet
  * @param signs what was seen by part, the deliberate <i>fine</i> included
- * @param limbsSeated someone looked that limbs and loops are seated
+ * @param assured what the person says of their own look and measuring
  * @param happened null: now
  * @param lastCheck the newest check when the form was made, 0 for none; null: not said
  * @param version of the rig that the form was made from
@@ -53,7 +54,7 @@ record CheckEntry(
     List<Sign> signs,
     boolean dryLooseOrFall,
     boolean cameBackStrung,
-    boolean limbsSeated,
+    Seen.Assured assured,
     Instant happened,
     Long lastCheck,
     OptionalInt version,
@@ -111,7 +112,10 @@ record CheckEntry(
         signs,
         dryLoose,
         typed.ticked("cameBackStrung"),
-        typed.ticked("limbsSeated"),
+        new Seen.Assured(
+            typed.ticked("limbsSeated"),
+            typed.ticked("measuredEach"),
+            number(typed, "looked") != null),
         happened(typed, asked),
         number(typed, "lastCheck"),
         typed.version(),
@@ -171,7 +175,7 @@ record CheckEntry(
         signs,
         dryLooseOrFall,
         cameBackStrung,
-        limbsSeated,
+        assured,
         happened,
         lastCheck,
         version,

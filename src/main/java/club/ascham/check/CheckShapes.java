@@ -163,7 +163,9 @@ final class CheckShapes {
    * @param words by part, what was seen in the person's own words
    * @param notSo the words of a note only read like a danger
    * @param signs keys of known signs
+   * @param measuredEach each of the three was measured by itself, though two are the same
    * @param adjustment the adjustment that this is the second measurement of
+   * @param looked the check whose steps were a mere look, where this is measured after it
    * @param on a past day, for a check entered later
    * @param reports by the number of an open report, its answer; {@code new}: to what this check
    *     tells itself. What is not answered stays open, and nothing is fit meanwhile
@@ -185,7 +187,9 @@ final class CheckShapes {
       Boolean dryLooseOrFall,
       Boolean cameBackStrung,
       Boolean limbsSeated,
+      Boolean measuredEach,
       Long adjustment,
+      Long looked,
       Long corrects,
       String correctionWhy,
       String on,
@@ -209,7 +213,9 @@ final class CheckShapes {
           .with("dryLooseOrFall", dryLooseOrFall)
           .with("cameBackStrung", cameBackStrung)
           .with("limbsSeated", limbsSeated)
+          .with("measuredEach", measuredEach)
           .with("adjustment", adjustment)
+          .with("looked", looked)
           .with("corrects", corrects)
           .with("correctionWhy", correctionWhy)
           .with("on", on);

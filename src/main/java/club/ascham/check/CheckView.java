@@ -11,6 +11,7 @@ import club.ascham.units.LengthUnit;
 import club.ascham.verdict.KnownSign;
 import club.ascham.verdict.Part;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What the check page shows of one bow.
@@ -87,6 +88,19 @@ record CheckView(
   /** Whether nobody strings it before the permit holder has looked. */
   public boolean dangerOpen() {
     return against.staysUnstrung() || toAnswer.stream().anyMatch(open -> open.report().dangerous());
+  }
+
+  /** Whether something stands at the readings, or is asked there. */
+  public boolean readingsOpen() {
+    return Stream.of("brace", "braceFrom", "tillerUpper", "tillerLower")
+        .anyMatch(
+            field ->
+                typed.messageAt(field) != null || !field.equals("braceFrom") && typed.has(field));
+  }
+
+  /** Whether two figures are so alike that one may have been typed twice. */
+  public boolean askedOfEach() {
+    return typed.messageAt("measuredEach") != null || typed.ticked("measuredEach");
   }
 
   public boolean toldNowOpen() {

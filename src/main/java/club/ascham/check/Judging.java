@@ -1,6 +1,7 @@
 package club.ascham.check;
 
 import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
 import club.ascham.concern.Matter;
 import club.ascham.id.ItemId;
 import club.ascham.learnt.Learnt;
@@ -44,8 +45,8 @@ final class Judging {
    * @param learnt what the bow's own record says of it
    * @param limits the twists that this club takes as sound
    * @param scatter how far two readings by its people may lie apart without a change
-   * @param against what stands against its parts; asked for an adjustment alone
-   * @param changing whether its readings change, this one among them; likewise
+   * @param against what stands against it: a danger leaves it unstrung, whatever it measures
+   * @param changing whether its readings change, this one among them; asked for an adjustment alone
    */
   Judging(
       RigCard card,
@@ -62,14 +63,19 @@ final class Judging {
     this.judge = new Judge(new BenchAdvice(limits, learnt.record()));
   }
 
-  /** For those who ask what is open or wrong, and take no advice from it. */
+  /** For those who ask which part an answer lies in, and take no advice from it. */
   Judging(RigCard card) {
+    this(card, Against.NOTHING);
+  }
+
+  /** For those who ask what is open, and take no advice from it. */
+  Judging(RigCard card, Against against) {
     this(
         card,
         Learnt.NOTHING,
         TwistLimits.IN_PRINT,
         Judge.READERS_SCATTER,
-        () -> Against.NOTHING,
+        () -> against,
         now -> false);
   }
 
@@ -82,14 +88,15 @@ final class Judging {
    * @param done the adjustment before this measurement; null: none, or nothing measured before it
    */
   Judgement verdict(Seen seen, WorkDone done, boolean permit) {
-    Judgement judged = judged(onRecord(false, null), seen, done, permit);
-    if (!(judged instanceof Verdict.AdjustFirst)) {
+    Against known = against.get();
+    List<String> dangers = dangers(known);
+    Judgement judged = judged(onRecord(false, null, dangers), seen, done, permit);
+    if (!(judged instanceof Verdict.AdjustFirst) || !dangers.isEmpty()) {
       return judged;
     }
-    Against known = against.get();
     boolean changes =
         known.has(Matter.CHANGING) || (seen.reading() != null && changing.test(seen.reading()));
-    return judged(onRecord(changes, noTwists(known).orElse(null)), seen, done, permit);
+    return judged(onRecord(changes, noTwists(known).orElse(null), dangers), seen, done, permit);
   }
 
   private Judgement judged(OnRecord bow, Seen seen, WorkDone done, boolean permit) {
@@ -98,7 +105,7 @@ final class Judging {
         : judge.afterAdjustment(bow, done, seen, permit);
   }
 
-  private OnRecord onRecord(boolean changing, String noTwists) {
+  private OnRecord onRecord(boolean changing, String noTwists, List<String> dangers) {
     return new OnRecord(
         learnt.now(card.spec().orElseThrow()),
         learnt.now(card.setUp()),
@@ -106,7 +113,16 @@ final class Judging {
         scatter,
         learnt.sinceBolts(),
         changing,
-        noTwists);
+        noTwists,
+        dangers);
+  }
+
+  /** What was told weighs by what this very check leaves unanswered of it. */
+  private static List<String> dangers(Against known) {
+    return known.dangers().stream()
+        .filter(one -> one.matter() != Matter.REPORTED)
+        .map(Concern::said)
+        .toList();
   }
 
   /** Why its string is not twisted any further. */
@@ -151,7 +167,7 @@ final class Judging {
         signs,
         told.reported(),
         missing,
-        entry.limbsSeated(),
+        entry.assured(),
         told.unanswered());
   }
 
@@ -163,8 +179,10 @@ final class Judging {
             entry.signs(),
             new Reported(entry.dryLooseOrFall(), entry.cameBackStrung()),
             List.of(),
-            entry.limbsSeated());
-    return verdict(seen, null, false) instanceof AskAgain ask
+            entry.assured(),
+            List.of());
+    List<String> dangers = against.get().dangers().stream().map(Concern::said).toList();
+    return judge.verdict(onRecord(false, null, dangers), seen, false) instanceof AskAgain ask
         ? Questions.of(ask, entry.measured())
         : new Questions(List.of());
   }

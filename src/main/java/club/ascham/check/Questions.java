@@ -41,6 +41,8 @@ record Questions(List<AskAgain.Question> questions) {
             all.add(new Refusal("tillerLower", "Measure the lower tiller distance."));
           }
         }
+        case EACH -> all.add(new Refusal("measuredEach", question.words()));
+        case SEATED -> all.add(new Refusal("limbsSeated", question.words()));
         case STRING, LIMBS, BOLTS ->
             all.add(new Refusal(question.about().name().toLowerCase(), question.words()));
       }

@@ -123,6 +123,9 @@ public class Queue {
     }
   }
 
+  /**
+   * @param waited its last check said that something is answered or released first
+   */
   private record Row(
       RigId rig,
       boolean needsCheck,
@@ -133,6 +136,7 @@ public class Queue {
       Instant checkedAt,
       Checks.Kind kind,
       Verdict.Kind verdict,
+      boolean waited,
       Instant told,
       boolean dryLoose) {
 
@@ -143,7 +147,8 @@ public class Queue {
       if (checkedAt == null || kind == Checks.Kind.LOOK || isBackAfterCheck()) {
         return Why.RECEIVED;
       }
-      if (verdict == Verdict.Kind.WITHDRAW) {
+      if (verdict == Verdict.Kind.WITHDRAW || (waited && told == null)) {
+        // What it waited for is over: it is checked, and nothing is adjusted.
         return Why.RECEIVED;
       }
       // Nothing is adjusted or put back before what was told is answered.
@@ -165,6 +170,7 @@ public class Queue {
             SELECT s.rig_id, s.needs_check, nullif(s.last_event, ''), s.blocked_from,
                    (SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = s.rig_id),
                    c.id, c.happened_at, c.kind, c.verdict,
+                   coalesce(instr(c.verdict_text, 'Step RELEASE by') + instr(c.verdict_text, 'Step ANSWER_TOLD by') > 0, 0),
                    (SELECT min(a.happened_at) FROM fitting f JOIN report_against a ON a.item_id = f.item_id
                      WHERE f.rig_id = s.rig_id AND f.until_at IS NULL),
                    EXISTS (SELECT 1 FROM loan_line x JOIN receipt t ON t.id = x.receipt_id

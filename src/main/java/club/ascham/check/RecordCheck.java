@@ -142,7 +142,7 @@ class RecordCheck {
         return refused(
             "",
             "%s checked this bow while you did: %s. Nothing of yours is lost; save again to add it."
-                .formatted(theirs.by(), said(theirs.verdict())));
+                .formatted(theirs.by(), theirs.words().said()));
       }
     }
     if (entry.happened() != null && beforeSetUp(card, entry.happened())) {
@@ -273,7 +273,7 @@ class RecordCheck {
         RETURNING id\
         """,
         card.id(),
-        Checks.Kind.CHECK,
+        kind(entry, words),
         happened,
         now,
         actor.id(),
@@ -294,6 +294,13 @@ class RecordCheck {
         entry.corrects() == null ? null : entry.correctionWhy());
   }
 
+  /** What stays unstrung is not measured: then it was a look, and a full check is still due. */
+  private static Checks.Kind kind(CheckEntry entry, VerdictWords words) {
+    return words.waits() && entry.measured().reading().isEmpty()
+        ? Checks.Kind.LOOK
+        : Checks.Kind.CHECK;
+  }
+
   private void tell(RigCard card, CheckEntry entry, VerdictWords words, Instant happened) {
     String measured =
         entry
@@ -311,8 +318,10 @@ class RecordCheck {
             actor.id(),
             card.id(),
             card.partIds(),
-            (entry.corrects() == null ? "Checked: " : "Checked again, correcting a check: ")
-                + said(words.kind())
+            (entry.corrects() != null
+                    ? "Checked again, correcting a check: "
+                    : kind(entry, words) == Checks.Kind.LOOK ? "Looked over: " : "Checked: ")
+                + words.said()
                 + measured
                 + ".");
     String why =
@@ -320,13 +329,5 @@ class RecordCheck {
             ? entry.correctionWhy()
             : words.kind() == Verdict.Kind.FIT ? null : Words.sentences(words.reasons());
     story.tell(why == null ? told : told.because(why));
-  }
-
-  static String said(Verdict.Kind kind) {
-    return switch (kind) {
-      case FIT -> "fit to issue";
-      case ADJUST -> "adjust first";
-      case WITHDRAW -> "withdraw";
-    };
   }
 }

@@ -8,6 +8,7 @@ import club.ascham.report.Reports;
 import club.ascham.rig.OwnRecords;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
+import club.ascham.standing.KeptAsItIs;
 import club.ascham.time.ClubTime;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
@@ -31,6 +32,7 @@ class VerdictDesk {
   private final Withdrawals withdrawals;
   private final Trends trends;
   private final OwnRecords ownRecords;
+  private final KeptAsItIs kept;
   private final Actor actor;
   private final ClubTime time;
 
@@ -44,6 +46,7 @@ class VerdictDesk {
       Withdrawals withdrawals,
       Trends trends,
       OwnRecords ownRecords,
+      KeptAsItIs kept,
       Actor actor,
       ClubTime time) {
     this.desk = desk;
@@ -55,6 +58,7 @@ class VerdictDesk {
     this.withdrawals = withdrawals;
     this.trends = trends;
     this.ownRecords = ownRecords;
+    this.kept = kept;
     this.actor = actor;
     this.time = time;
   }
@@ -98,7 +102,9 @@ class VerdictDesk {
         waiting.size(),
         actor.holdsPermit(time.today())
             && card.spec().map(spec -> spec.tillerAdjusts()).orElse(false),
-        second ? ownRecords.words(card) : List.of());
+        second ? ownRecords.words(card) : List.of(),
+        actor.isOfficer() || actor.holdsPermit(time.today()),
+        kept.keeps(rig, time.now()));
   }
 
   /**

@@ -116,7 +116,7 @@ class VerdictPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response workshop(@PathParam("rig") long rig, @PathParam("check") long check) {
     RigId id = new RigId(rig);
-    List<Refusal> refusals = setUpWork.begin(id).refusals();
+    List<Refusal> refusals = setUpWork.toWorkshop(id).refusals();
     if (!refusals.isEmpty()) {
       Typed typed = Typed.nothing();
       typed.fault("check", refusals.get(0).words());
@@ -124,6 +124,6 @@ class VerdictPages {
     }
     return Go.to(
         queue.next(id).map(Queue.Waiting::page).orElse(CheckPages.HOME),
-        "It is in the workshop until its set-up is finished.");
+        ((Outcome.Done) outcome).said());
   }
 }

@@ -3,17 +3,21 @@ package club.ascham.check;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.concern.Against;
+import club.ascham.concern.Concern;
+import club.ascham.concern.Matter;
 import club.ascham.concern.Weight;
 import club.ascham.form.Words;
 import club.ascham.report.Report;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.standing.State;
+import club.ascham.statistics.Drift;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.upkeep.Work;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Reading;
+import club.ascham.verdict.Unstrung;
 import club.ascham.verdict.Verdict;
 import club.ascham.web.Days;
 import club.ascham.withdrawal.Withdrawals;
@@ -36,6 +40,8 @@ import java.util.function.Function;
  * @param next the bow to be checked after this one; null: none waits
  * @param boltsHere whether this person may turn the bolts of this bow
  * @param learnt what its adjustments have shown, where this check is a second measurement
+ * @param decides whether this person answers or decides what stands against a bow
+ * @param kept it is kept as it is after an accident
  */
 record VerdictView(
     RigCard card,
@@ -54,7 +60,9 @@ record VerdictView(
     Queue.Waiting next,
     int waiting,
     boolean boltsHere,
-    List<String> learnt) {
+    List<String> learnt,
+    boolean decides,
+    boolean kept) {
 
   public String path() {
     return CheckPages.verdictPage(card.id(), check.id());
@@ -70,16 +78,56 @@ record VerdictView(
   }
 
   public String title() {
-    if (answerFirst()) {
-      return "Answer what was told first";
+    if (unstrung() && check.verdict() != Verdict.Kind.WITHDRAW && !answerFirst()) {
+      return "Leave it unstrung";
     }
-    return staysIn()
-        ? "Readings fine; stays in: " + against.of(Weight.BLOCKS).get(0).brief()
-        : CheckDesk.capital(RecordCheck.said(check.verdict()));
+    if (staysIn()) {
+      return "Readings fine; stays in: " + against.of(Weight.BLOCKS).get(0).brief();
+    }
+    return CheckDesk.capital(words.said()) + (isChanging() ? ", but its readings change" : "");
+  }
+
+  /** Within their bands, and moved by more than readers differ: the headline owns to it. */
+  private boolean isChanging() {
+    return current && check.isFit() && trend.answer() == Drift.Answer.CHANGING;
   }
 
   public String kind() {
-    return Words.of(staysIn() ? Verdict.Kind.WITHDRAW : check.verdict());
+    return Words.of(staysIn() || unstrung() ? Verdict.Kind.WITHDRAW : check.verdict());
+  }
+
+  /** Nobody strings it, whatever this check advised before that was known. */
+  public boolean unstrung() {
+    return current && against.staysUnstrung();
+  }
+
+  /** The steps of this check, or of the danger that stands against its bow by now. */
+  public List<VerdictWords.Step> steps() {
+    if (!against.staysUnstrung()) {
+      return words.steps();
+    }
+    // Advice of a bow that nobody strings any more is not shown; a withdrawal says its own work.
+    boolean told = against.dangers().stream().anyMatch(one -> one.matter() == Matter.REPORTED);
+    boolean standing = against.dangers().stream().anyMatch(one -> one.matter() != Matter.REPORTED);
+    return current && check.verdict() != Verdict.Kind.WITHDRAW
+        ? Unstrung.steps(told, standing, !decides && !kept).stream()
+            .map(VerdictWords.Step::of)
+            .toList()
+        : List.of();
+  }
+
+  /** What this person does next with a bow that stays unstrung: the place where that is decided. */
+  public Concern nextDanger() {
+    return unstrung() && decides ? against.dangers().get(0) : null;
+  }
+
+  /** The same where others decide: it goes to the workshop, unless it waits there already. */
+  public boolean goesToWorkshop() {
+    return unstrung() && !decides && !kept && !inWorkshop();
+  }
+
+  public boolean inWorkshop() {
+    return against.has(Matter.NOT_SET_UP);
   }
 
   /** The check found nothing, and something else keeps the bow in. */
@@ -92,6 +140,7 @@ record VerdictView(
         && check.isFit()
         && !check.isReleased()
         && open.isEmpty()
+        && !unstrung()
         && (state == State.TO_BE_CHECKED || state == State.READY);
   }
 
@@ -100,9 +149,15 @@ record VerdictView(
     return words.has(BenchStep.Key.ANSWER_TOLD);
   }
 
+  /** The same, of what was told or of what is withdrawn. */
+  public boolean waits() {
+    return words.waits();
+  }
+
   public boolean canBeAdjusted() {
     return current
-        && !answerFirst()
+        && !waits()
+        && !unstrung()
         && check.verdict() == Verdict.Kind.ADJUST
         && state != State.IN_THE_WORKSHOP
         && state != State.WITHDRAWN;

@@ -68,7 +68,7 @@ public record VerdictWords(
 
   static VerdictWords of(Verdict verdict) {
     List<String> reasons =
-        List.of("What was looked at is fine, and the readings are where they should be.");
+        List.of("What was looked at is fine, and the readings lie within their bands.");
     List<Step> steps = List.of();
     List<String> expected = List.of();
     List<String> work = List.of();
@@ -100,6 +100,26 @@ public record VerdictWords(
 
   boolean has(BenchStep.Key key) {
     return steps.stream().anyMatch(step -> step.key() == key);
+  }
+
+  /** Nothing is adjusted: somebody answers or decides first, and the bow is checked again. */
+  boolean waits() {
+    return has(BenchStep.Key.ANSWER_TOLD) || has(BenchStep.Key.RELEASE);
+  }
+
+  /** The verdict in a few words. */
+  String said() {
+    if (has(BenchStep.Key.ANSWER_TOLD)) {
+      return "answer what was told first";
+    }
+    if (has(BenchStep.Key.RELEASE)) {
+      return "leave it unstrung";
+    }
+    return switch (kind) {
+      case FIT -> "fit to issue";
+      case ADJUST -> "adjust first";
+      case WITHDRAW -> "withdraw";
+    };
   }
 
   /** Whether any of its steps makes another bow of it; else all were looks. */

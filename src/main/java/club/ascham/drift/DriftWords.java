@@ -20,6 +20,18 @@ public final class DriftWords {
    * @param day how a moment's day is said; null: that day is not over, and says nothing yet
    */
   public static String of(Drift drift, Function<Instant, String> day) {
+    return of(drift, day, causes(drift.causes()));
+  }
+
+  /**
+   * The same where the last check has its own cause: one reading that jumps is sooner a slip or a
+   * part out of its seat than wear, and two causes side by side would be none.
+   */
+  public static String asItsCheckSays(Drift drift, Function<Instant, String> day) {
+    return of(drift, day, "Its last check says what to look at first.");
+  }
+
+  private static String of(Drift drift, Function<Instant, String> day, String causes) {
     if (drift.readings() < 2) {
       return "Unsure: one reading alone says nothing about change. The next one will.";
     }
@@ -32,7 +44,7 @@ public final class DriftWords {
               .formatted(moved(drift));
       case CHANGING ->
           "Changing%s: %s, more than readings differ of themselves. %s"
-              .formatted(since(drift, day, "about "), moved(drift), causes(drift.causes()));
+              .formatted(since(drift, day, "about "), moved(drift), causes);
     };
   }
 

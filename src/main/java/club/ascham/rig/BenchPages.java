@@ -64,6 +64,11 @@ class BenchPages {
       return SetUpEntry.needsString(step.key());
     }
 
+    /** A bow that waited for the permit holder waited with its string off. */
+    public boolean afterWaiting() {
+      return !again && step.who() == Who.PERMIT_HOLDER;
+    }
+
     /** Which fields the step has; empty: none, only the press. */
     public String figure() {
       return step.figure()
@@ -83,6 +88,7 @@ class BenchPages {
    * @param open null: no set-up is begun
    * @param now null: every step is done
    * @param laterFrom the number of the first step that comes later
+   * @param permitAhead at which step this person stops for want of the permit; null: at none
    * @param lacking what keeps the set-up from being finished once every step is done
    */
   @CheckedTemplate(basePath = "rig", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -98,6 +104,7 @@ class BenchPages {
       List<SetUpStep> later,
       int laterFrom,
       int steps,
+      String permitAhead,
       List<Obstacle> lacking,
       Fields fields,
       Typed typed)
@@ -282,6 +289,7 @@ class BenchPages {
         later,
         later.isEmpty() ? 0 : progress.number(later.get(0)),
         progress.sheet().size(),
+        PermitAhead.of(progress, actor.holdsPermit(time.today())),
         now != null || open == null || card.spec().isEmpty()
             ? List.of()
             : Obstacle.unstrung(against)

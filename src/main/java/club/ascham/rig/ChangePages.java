@@ -7,6 +7,7 @@ import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
+import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
@@ -61,6 +62,7 @@ class ChangePages {
       List<Offer> fitting,
       List<Offer> unfit,
       List<RigRecords.Kept> kept,
+      String permitAhead,
       Typed typed)
       implements TemplateInstance {}
 
@@ -70,6 +72,7 @@ class ChangePages {
   private final ChangeParts changeParts;
   private final KeepWith keepWith;
   private final ShootAs shootAs;
+  private final Actor actor;
   private final ClubTime time;
   private final Presses presses;
 
@@ -80,6 +83,7 @@ class ChangePages {
       ChangeParts changeParts,
       KeepWith keepWith,
       ShootAs shootAs,
+      Actor actor,
       ClubTime time,
       Presses presses) {
     this.records = records;
@@ -88,6 +92,7 @@ class ChangePages {
     this.changeParts = changeParts;
     this.keepWith = keepWith;
     this.shootAs = shootAs;
+    this.actor = actor;
     this.time = time;
     this.presses = presses;
   }
@@ -205,6 +210,7 @@ class ChangePages {
         offers.stream().filter(Offer::isPossible).toList(),
         offers.stream().filter(offer -> !offer.isPossible()).toList(),
         records.kept(rig),
+        PermitAhead.of(row.card(), actor.holdsPermit(time.today())),
         typed);
   }
 

@@ -127,7 +127,11 @@ public class RigRecords {
         rig);
   }
 
-  /** A check as the rig's page shows it; a look has no figures. */
+  /**
+   * A check as the rig's page shows it; a look has no figures.
+   *
+   * @param looksFirst its verdict says itself what these readings come from
+   */
   record Checked(
       long id,
       Instant happenedAt,
@@ -137,7 +141,8 @@ public class RigRecords {
       Length tillerLower,
       String verdict,
       boolean look,
-      String by) {
+      String by,
+      boolean looksFirst) {
 
     public boolean isMeasured() {
       return brace != null;
@@ -158,7 +163,7 @@ public class RigRecords {
     return rows.list(
         Checked.class,
 """
-SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, c.kind = 'LOOK', a.name
+SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, c.kind = 'LOOK', a.name, 0
   FROM bow_check c JOIN account a ON a.id = c.checked_by
  WHERE c.rig_id = ?1 AND c.id NOT IN (SELECT check_id FROM undone_look)
  ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
@@ -172,7 +177,8 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
     return rows.list(
         Checked.class,
         """
-        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, 0, a.name
+        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, 0, a.name,
+               c.verdict = 'WITHDRAW' OR instr(c.verdict_text, 'Step LOOK_AT_LIMBS') > 0
           FROM bow_check c JOIN account a ON a.id = c.checked_by
          WHERE c.rig_id = ?1 AND c.brace IS NOT NULL AND c.tiller_upper IS NOT NULL
            AND c.tiller_lower IS NOT NULL

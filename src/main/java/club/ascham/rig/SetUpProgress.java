@@ -44,7 +44,8 @@ record SetUpProgress(List<SetUpStep> sheet, StepsDone done) {
               new Obstacle(
                   "stepsDone",
                   "\"" + step.title() + "\" is for someone who holds the permit for limb bolts.",
-                  "Leave the bow here: the sheet opens at this step for them."));
+                  "Take the string off with the stringer and leave the bow here: the sheet opens at this"
+                      + " step for them."));
         }
       } else if (!done.has(step.key()) && anyAfter(step, wanted)) {
         return Optional.of(

@@ -55,10 +55,34 @@ public class SetUpWork {
     if (unstrung.isPresent()) {
       return Obstacle.refused(unstrung.get());
     }
+    open(id, "Set-up begun.");
+    return Outcome.done(id, "Set-up begun: the bow is in the workshop until it is finished.");
+  }
+
+  /**
+   * Sends a bow to the workshop. One that stays unstrung may go too: its sheet opens, and nothing
+   * of it is done from the string on before what stands against it is answered or released.
+   */
+  @Writes
+  public Outcome<RigId> toWorkshop(RigId id) {
+    if (!card(id).isWhole()) {
+      return Obstacle.refused("", "A part of it is missing: it is in the workshop already.", "");
+    }
+    boolean unstrung = concerns.of(id).staysUnstrung();
+    if (setUps.openOf(id).isEmpty()) {
+      open(id, unstrung ? "Sent to the workshop, unstrung." : "Set-up begun.");
+    }
+    return Outcome.done(
+        id,
+        unstrung
+            ? "It is in the workshop. Its string stays off."
+            : "It is in the workshop until its set-up is finished.");
+  }
+
+  private void open(RigId id, String said) {
     Instant now = time.now();
     setUps.persistAndFlush(new SetUp(id, actor.id(), now));
-    story.tell(Story.Told.ofRig(now, actor.id(), id, List.of(), "Set-up begun."));
-    return Outcome.done(id, "Set-up begun: the bow is in the workshop until it is finished.");
+    story.tell(Story.Told.ofRig(now, actor.id(), id, List.of(), said));
   }
 
   /**

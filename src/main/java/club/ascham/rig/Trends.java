@@ -37,6 +37,10 @@ public class Trends {
   public record Shown(Trend drawing, String sentence, String line, Drift.Answer answer) {
     private static final Shown NOTHING = new Shown(null, null, null, null);
 
+    private Shown saying(String other) {
+      return new Shown(drawing, other, line, answer);
+    }
+
     /** The sign beside the sentence; null where it is none yet. */
     public String sign() {
       return switch (answer) {
@@ -55,7 +59,11 @@ public class Trends {
       return Shown.NOTHING;
     }
     Drift drift = drift(card, null);
-    return shown(drift, Trend.of(readings(card), against(card, drift)));
+    List<Checked> checks = records.measured(card.id(), SHOWN);
+    Shown shown = shown(drift, Trend.of(readings(card, checks), against(card, drift)));
+    return drift != null && !checks.isEmpty() && checks.get(0).looksFirst()
+        ? shown.saying(DriftWords.asItsCheckSays(drift, this::day))
+        : shown;
   }
 
   /** As it would be with what was typed: of that quantity alone. */
@@ -69,7 +77,7 @@ public class Trends {
                 null,
                 typed.brace() == null ? null : typed.brace().mm(),
                 typed.tiller() == null ? null : typed.tiller().mm()));
-    List<Trend.Reading> readings = readings(card);
+    List<Trend.Reading> readings = readings(card, records.measured(card.id(), SHOWN));
     readings.add(new Trend.Reading(now, typed.brace(), typed.tiller()));
     Trend.Against against = against(card, drift);
     return shown(
@@ -105,8 +113,7 @@ public class Trends {
   }
 
   /** Brace to the button and brace to the throat are two quantities: no line joins them. */
-  private List<Trend.Reading> readings(RigCard card) {
-    List<Checked> checks = records.measured(card.id(), SHOWN);
+  private static List<Trend.Reading> readings(RigCard card, List<Checked> checks) {
     BracePoint from =
         card.setUp() != null
             ? card.setUp().braceFrom()

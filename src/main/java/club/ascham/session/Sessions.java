@@ -268,7 +268,7 @@ class Sessions {
             Stands.class,
             "SELECT s.rig_id, "
                 + Standing.STATE_TODAY
-                + ", coalesce((SELECT c.kind = 'LOOK' AND c.released_at IS NULL FROM bow_check c"
+                + ", coalesce((SELECT c.kind = 'LOOK' AND c.verdict = 'FIT' AND c.released_at IS NULL FROM bow_check c"
                 + " WHERE c.rig_id = s.rig_id ORDER BY c.happened_at DESC, c.id DESC LIMIT 1), 0)"
                 + " FROM rig_standing s WHERE s.rig_id IN (SELECT value FROM json_each(?2))",
             today,

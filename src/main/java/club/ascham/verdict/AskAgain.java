@@ -18,6 +18,10 @@ public record AskAgain(List<Question> questions) implements Judgement {
   public enum About {
     BRACE,
     TILLER,
+    /** Whether each figure was measured by itself. */
+    EACH,
+    /** Whether someone looked that limbs and loops are seated. */
+    SEATED,
     STRING,
     LIMBS,
     BOLTS;

@@ -18,6 +18,7 @@ public record BenchStep(Key key, String words, Who who, Double turned, String da
     SAME_POINT,
     STRING_OFF,
     ANSWER_TOLD,
+    RELEASE,
     PARTS_RIGHT,
     COUNT_TWISTS,
     LOOK_AT_LIMBS,

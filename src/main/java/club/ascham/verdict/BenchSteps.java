@@ -89,27 +89,11 @@ final class BenchSteps {
     return steps;
   }
 
-  /** Nothing is strung, measured or adjusted before what was told is answered. */
-  static List<BenchStep> answerTold(boolean dangerous) {
-    List<BenchStep> steps = new ArrayList<>();
-    if (dangerous) {
-      steps.add(
-          new BenchStep(
-              STRING_OFF,
-              "If it is strung: take the string off with the stringer, and leave it off.",
-              VOLUNTEER,
-              null,
-              "Don't draw it. Keep your face away from the tips; nobody stands in line with them."));
-    }
-    steps.add(
-        new BenchStep(
-            ANSWER_TOLD,
-            "Look at what was told, and answer it.",
-            dangerous ? PERMIT_HOLDER : VOLUNTEER,
-            null,
-            null));
-    steps.add(new BenchStep(MEASURE_AGAIN, "Then check the bow again.", VOLUNTEER, null, null));
-    return steps;
+  /** Nothing is adjusted before what was told is answered. */
+  static List<BenchStep> answerTold() {
+    return List.of(
+        new BenchStep(ANSWER_TOLD, "Look at what was told, and answer it.", VOLUNTEER, null, null),
+        new BenchStep(MEASURE_AGAIN, "Then check the bow again.", VOLUNTEER, null, null));
   }
 
   static BenchStep partsRight(List<String> missing) {

@@ -10,8 +10,10 @@ import java.util.Optional;
  *
  * @param upper as it is now, less as it was, less the change of brace (likewise {@code lower})
  * @param alike both moved the same way and as far: sooner the brace was read wrongly
+ * @param byBrace the change of brace
+ * @param scatter up to which a move is none
  */
-record DistancesMoved(Length upper, Length lower, boolean alike) {
+record DistancesMoved(Length upper, Length lower, boolean alike, Length byBrace, Length scatter) {
   /** Beyond it, on one side, a limb may be out of its seat or the wrong way up: judged. */
   static final Length LOOK_FIRST = Length.ofMm(6);
 
@@ -30,7 +32,7 @@ record DistancesMoved(Length upper, Length lower, boolean alike) {
     boolean alike =
         upper.minus(lower).abs().compareTo(bow.scatter()) <= 0
             && Long.signum(upper.units()) == Long.signum(lower.units());
-    return Optional.of(new DistancesMoved(upper, lower, alike));
+    return Optional.of(new DistancesMoved(upper, lower, alike, byBrace, bow.scatter()));
   }
 
   /** Limbs and loops are looked at before anything is twisted or turned. */
@@ -51,18 +53,44 @@ record DistancesMoved(Length upper, Length lower, boolean alike) {
     return upper.abs().compareTo(lower.abs()) >= 0 ? upper.abs() : lower.abs();
   }
 
-  /** The same in words, of the distances that moved. */
+  /** The same in words that agree with the figures side by side: who moved, and who did not. */
   String said() {
     if (alike) {
-      return "Both tiller distances have moved by "
-          + Evidence.about(most())
-          + " that the change of brace does not explain: was brace measured from the same point?";
+      return both() + ": was brace measured from the same point?";
     }
     boolean isUpper = upper.abs().compareTo(lower.abs()) >= 0;
-    return "The "
-        + (isUpper ? "upper" : "lower")
-        + " tiller distance has moved by "
-        + Evidence.about(most())
-        + " that neither the change of brace nor a bolt explains: a limb may not be seated.";
+    String which = "he " + (isUpper ? "upper" : "lower") + " tiller distance ";
+    return stayed((isUpper ? upper : lower).plus(byBrace))
+        ? brace() + ", and t" + which + "did not follow: a limb may not be seated."
+        : "T"
+            + which
+            + "has moved by "
+            + Evidence.about(most())
+            + " that neither the change of brace nor a bolt explains: a limb may not be seated.";
+  }
+
+  private String both() {
+    Length moved = (upper.abs().compareTo(lower.abs()) >= 0 ? upper : lower).plus(byBrace);
+    if (stayed(moved)) {
+      return brace() + ", and the tiller distances did not follow";
+    }
+    String grown =
+        "oth tiller distances are "
+            + Evidence.about(moved.abs())
+            + (moved.compareTo(Length.ZERO) > 0 ? " larger" : " smaller");
+    return stayed(byBrace)
+        ? "B" + grown + " than they were, and brace is as it was"
+        : brace() + ", and b" + grown;
+  }
+
+  private String brace() {
+    return "Brace "
+        + (byBrace.compareTo(Length.ZERO) < 0 ? "fell" : "rose")
+        + " by "
+        + Evidence.about(byBrace.abs());
+  }
+
+  private boolean stayed(Length moved) {
+    return moved.abs().compareTo(scatter) <= 0;
   }
 }

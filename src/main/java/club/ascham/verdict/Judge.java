@@ -16,10 +16,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Judges a bow that was checked. Anything that stops it withdraws it; else a danger that was told
- * is answered first; else wrong parts are put right; else questions that are open are asked; else
- * what is off is adjusted, looking before turning; else what was told is answered; else it is fit
- * to issue. The verdict may only restrict: releasing a bow is a person's act.
+ * Judges a bow that was checked. Anything that stops it withdraws it; else a danger that stands
+ * against it leaves it unstrung; else wrong parts are put right; else questions that are open are
+ * asked; else what is off is adjusted, looking before turning; else what was told is answered; else
+ * it is fit to issue. The verdict may only restrict: releasing a bow is a person's act.
  */
 public final class Judge {
   /**
@@ -46,9 +46,12 @@ public final class Judge {
     if (withdrawal.isPresent()) {
       return withdrawal.get();
     }
-    if (seen.unanswered().stream().anyMatch(Seen.Unanswered::dangerous)) {
-      // Nobody strings it to measure it, whatever else there is to do.
-      return answerFirst(seen, evidence);
+    if (Unstrung.stays(bow, seen)) {
+      // Nobody strings it to measure it, whatever else there is to do. What is withdrawn is looked
+      // over as it is; what was just told is kept, whoever has no time to look.
+      List<AskAgain.Question> looks =
+          Unstrung.isToldOfADanger(seen) ? List.of() : OpenQuestions.ofLooks(bow, seen);
+      return looks.isEmpty() ? Unstrung.verdict(bow, seen, evidence, permit) : new AskAgain(looks);
     }
     if (!seen.missing().isEmpty()) {
       return missingParts(seen, evidence);
@@ -62,7 +65,17 @@ public final class Judge {
     boolean braceOff = !brace.asItShouldBe();
     boolean tillerOff = bow.rig().tillerAdjusts() && !tiller.asItShouldBe();
     boolean work = braceOff || tillerOff;
-    List<String> first = seen.limbsSeated() ? List.of() : lookFirst(bow, seen, evidence, tillerOff);
+    List<String> first =
+        seen.limbsSeated() ? List.of() : LookFirst.why(bow, seen.reading(), evidence);
+    if (!first.isEmpty() && seen.assured().afterALook()) {
+      return new AskAgain(
+          List.of(
+              new AskAgain.Question(
+                  AskAgain.About.SEATED,
+                  "The readings are still off, and this is not ticked: then the verdict stays the"
+                      + " same. Look, and tick it. If a limb or loop is not as it should be, say so"
+                      + " under Signs.")));
+    }
     if (work || !first.isEmpty()) {
       seen.unanswered().forEach(told -> evidence.note(told(told)));
     }
@@ -83,15 +96,14 @@ public final class Judge {
     evidence.rest(
         "What was told of a bow stands against it until a person has looked and answers: a check"
             + " that does not answer it finds nothing fit (judged).");
-    boolean dangerous = seen.unanswered().stream().anyMatch(Seen.Unanswered::dangerous);
     return plan(
         seen.unanswered().stream().map(Judge::told).toList(),
-        BenchSteps.answerTold(dangerous),
+        BenchSteps.answerTold(),
         false,
         evidence);
   }
 
-  private static String told(Seen.Unanswered told) {
+  static String told(Seen.Unanswered told) {
     return "Told, and not answered: " + told.said() + ".";
   }
 
@@ -110,7 +122,7 @@ public final class Judge {
     if (judged instanceof AskAgain
         || judged instanceof Verdict.Withdraw
         || !after.missing().isEmpty()
-        || after.unanswered().stream().anyMatch(Seen.Unanswered::dangerous)) {
+        || Unstrung.stays(bow, after)) {
       return judged;
     }
     Evidence evidence = Evidence.of(bow, after);
@@ -171,46 +183,6 @@ public final class Judge {
         evidence.notes(),
         evidence.findings(),
         evidence.basis());
-  }
-
-  /** Why limbs and loops are looked at before anything is twisted or turned; empty: no reason. */
-  private static List<String> lookFirst(
-      OnRecord bow, Seen seen, Evidence evidence, boolean tillerOff) {
-    List<String> reasons = new ArrayList<>();
-    Finding brace = evidence.finding(Quantity.BRACE);
-    Finding tiller = evidence.finding(Quantity.TILLER);
-    if (brace.zone() == Zone.BEYOND) {
-      reasons.add("With brace so far off, a loop or a limb may not be seated.");
-    }
-    if (bow.rig().tillerAdjusts()) {
-      if (tillerOff && tiller.zone() == Zone.BEYOND) {
-        reasons.add("So far beyond, tiller is sooner a limb out of its seat than a bolt.");
-      }
-      boolean setUpWasRight =
-          new Finding(
-                  Quantity.TILLER,
-                  tiller.setUpFigure(),
-                  tiller.target(),
-                  tiller.setUpFigure(),
-                  tiller.scatter())
-              .asItShouldBe();
-      if ((tillerOff || setUpWasRight) && turnedOver(tiller)) {
-        reasons.add(
-            "Tiller is nearer to its set-up figure turned over than to that figure: the limbs may be"
-                + " the wrong way up.");
-      }
-    }
-    DistancesMoved.of(bow, seen.reading())
-        .filter(DistancesMoved::asksForALook)
-        .ifPresent(moved -> reasons.add(moved.said()));
-    return reasons;
-  }
-
-  /** Limbs swapped end for end turn tiller's sign over; too small a tiller can't show it. */
-  private static boolean turnedOver(Finding tiller) {
-    Length setUp = tiller.setUpFigure();
-    return setUp.abs().compareTo(READERS_SCATTER) >= 0
-        && tiller.reading().plus(setUp).abs().compareTo(tiller.change().abs()) < 0;
   }
 
   private static AdjustFirst look(

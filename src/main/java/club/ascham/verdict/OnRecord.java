@@ -5,6 +5,7 @@ import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
 import club.ascham.units.Length;
+import java.util.List;
 
 /**
  * What is on record about a bow before it is looked at: its parts, what it measured when it was set
@@ -17,6 +18,8 @@ import club.ascham.units.Length;
  *     the set-up, or not measured
  * @param changing its readings change by more than readers differ
  * @param noTwists why no twists go into its string any more: <i>it is overdue</i>; null: they may
+ * @param dangers what is withdrawn or did not pass, one sentence each: until it is decided and
+ *     released nobody strings the bow
  * @throws IllegalArgumentException when brace or tiller has no set-up figure or no outer band; a
  *     bow like that is still in the workshop and there is nothing to judge it by
  */
@@ -27,10 +30,23 @@ public record OnRecord(
     Length scatter,
     Reading sinceBolts,
     boolean changing,
-    String noTwists) {
+    String noTwists,
+    List<String> dangers) {
   /** Of a club whose readers are not known yet, and a bow that nothing else is known of. */
   public OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
     this(rig, setUp, targets, Judge.READERS_SCATTER, null, false, null);
+  }
+
+  /** Of a bow that nothing dangerous stands against. */
+  public OnRecord(
+      RigSpec rig,
+      SetUpFigures setUp,
+      Targets targets,
+      Length scatter,
+      Reading sinceBolts,
+      boolean changing,
+      String noTwists) {
+    this(rig, setUp, targets, scatter, sinceBolts, changing, noTwists, List.of());
   }
 
   public OnRecord {
@@ -46,6 +62,7 @@ public record OnRecord(
       }
     }
     targets = targets.withFixedTiller(rig, setUp, scatter);
+    dangers = List.copyOf(dangers);
   }
 
   /** What the two tiller distances are compared with. */

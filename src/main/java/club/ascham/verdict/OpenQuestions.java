@@ -5,12 +5,10 @@ import club.ascham.verdict.AskAgain.About;
 import club.ascham.verdict.AskAgain.Question;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.LongSummaryStatistics;
-import java.util.stream.LongStream;
 
 /** What must be answered before a bow that nothing stops can be judged. */
 final class OpenQuestions {
-  /** Three figures closer together than this are one, typed three times: judged. */
+  /** Figures closer together than this may be one, typed twice or three times: judged. */
   private static final Length ONE_FIGURE = Length.ofMm(5);
 
   private OpenQuestions() {}
@@ -29,14 +27,22 @@ final class OpenQuestions {
                       .formatted(Judge.words(bow.setUp().braceFrom()), Judge.words(reading.from()))
                   + " Measure again from %s.".formatted(Judge.words(bow.setUp().braceFrom()))));
     }
-    if (reading != null && isOneFigure(bow, reading)) {
+    if (isOneFigure(bow, seen)) {
       open.add(
           new Question(
-              About.BRACE,
-              "Brace and both tiller distances are nearly the same. Brace is from the string to the"
-                  + " grip, the distances to the limbs where they leave the riser. Measure each of"
-                  + " the three."));
+              About.EACH,
+              "Brace and %s nearly the same. Brace is from the string to the grip, the distances to"
+                      .formatted(alike(reading))
+                  + " the limbs where they leave the riser. Measure each of the three; if it is so,"
+                  + " tick it."));
     }
+    open.addAll(ofLooks(bow, seen));
+    return open;
+  }
+
+  /** What was not looked at yet. */
+  static List<Question> ofLooks(OnRecord bow, Seen seen) {
+    List<Question> open = new ArrayList<>();
     for (Part part : Signs.mustAnswer(bow.rig().build())) {
       if (seen.signs().stream().noneMatch(sign -> sign.part() == part)) {
         open.add(
@@ -49,19 +55,39 @@ final class OpenQuestions {
     return open;
   }
 
-  /** The same figure three times, on a bow of which the three are not the same. */
-  static boolean isOneFigure(OnRecord bow, Reading reading) {
-    return spread(reading).compareTo(ONE_FIGURE) <= 0
-        && spread(bow.distancesFrom()).compareTo(ONE_FIGURE) > 0;
+  /**
+   * Whether brace was sooner typed in the place of a distance, or the other way round, than
+   * measured twice the same. A distance that followed its brace is where it should be, so a bow
+   * whose two are alike by its build is never asked; one that did not would be looked at or
+   * withdrawn, and to ask before that costs a tick. Who measured each and ticks that is asked no
+   * more.
+   */
+  static boolean isOneFigure(OnRecord bow, Seen seen) {
+    Reading reading = seen.reading();
+    return reading != null
+        && !seen.assured().measuredEach()
+        && DistancesMoved.of(bow, reading)
+            .filter(
+                moved ->
+                    isAlike(reading.brace(), reading.tillerUpper(), moved.upper())
+                        || isAlike(reading.brace(), reading.tillerLower(), moved.lower()))
+            .isPresent();
   }
 
-  private static Length spread(Reading reading) {
-    LongSummaryStatistics three =
-        LongStream.of(
-                reading.brace().units(),
-                reading.tillerUpper().units(),
-                reading.tillerLower().units())
-            .summaryStatistics();
-    return new Length(three.getMax() - three.getMin());
+  private static boolean isAlike(Length brace, Length distance, Length moved) {
+    return same(brace, distance) && moved.abs().compareTo(DistancesMoved.LOOK_FIRST) > 0;
+  }
+
+  private static boolean same(Length brace, Length distance) {
+    return brace.minus(distance).abs().compareTo(ONE_FIGURE) <= 0;
+  }
+
+  /** {@code the upper tiller distance are}. */
+  private static String alike(Reading reading) {
+    boolean upper = same(reading.brace(), reading.tillerUpper());
+    boolean lower = same(reading.brace(), reading.tillerLower());
+    return upper && lower
+        ? "both tiller distances are"
+        : "the %s tiller distance are".formatted(upper ? "upper" : "lower");
   }
 }

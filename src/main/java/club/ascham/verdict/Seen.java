@@ -9,8 +9,7 @@ import java.util.List;
  *     it
  * @param signs what was seen by part, the deliberate <i>fine</i> included
  * @param missing parts that should be there and are not, or others in their place, one line each
- * @param limbsSeated someone has looked, since the bow came back, that the limbs are the right way
- *     up and seated and the loops in their grooves
+ * @param assured what the person at the bench says of their own look and measuring
  * @param unanswered what was told of it and nobody has answered, this check included
  */
 public record Seen(
@@ -18,12 +17,37 @@ public record Seen(
     List<Sign> signs,
     Reported reported,
     List<String> missing,
-    boolean limbsSeated,
+    Assured assured,
     List<Unanswered> unanswered) {
   public Seen {
     signs = List.copyOf(signs);
     missing = List.copyOf(missing);
     unanswered = List.copyOf(unanswered);
+  }
+
+  /**
+   * @param limbsSeated someone has looked, since the bow came back, that the limbs are the right
+   *     way up and seated and the loops in their grooves
+   * @param measuredEach each of the three figures was measured by itself, though two are the same
+   * @param afterALook it is measured again after a check that asked for a look
+   */
+  public record Assured(boolean limbsSeated, boolean measuredEach, boolean afterALook) {
+    public static final Assured NOTHING = new Assured(false, false, false);
+
+    static Assured seated(boolean limbsSeated) {
+      return new Assured(limbsSeated, false, false);
+    }
+  }
+
+  /** Of a bow that nothing else is said of than whether its limbs are seated. */
+  public Seen(
+      Reading reading,
+      List<Sign> signs,
+      Reported reported,
+      List<String> missing,
+      boolean limbsSeated,
+      List<Unanswered> unanswered) {
+    this(reading, signs, reported, missing, Assured.seated(limbsSeated), unanswered);
   }
 
   /** Of a bow of which nothing was told. */
@@ -34,6 +58,10 @@ public record Seen(
       List<String> missing,
       boolean limbsSeated) {
     this(reading, signs, reported, missing, limbsSeated, List.of());
+  }
+
+  boolean limbsSeated() {
+    return assured.limbsSeated();
   }
 
   /**

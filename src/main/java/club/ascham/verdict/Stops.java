@@ -18,20 +18,22 @@ final class Stops {
   private final List<String> reasons = new ArrayList<>();
   private final List<String> work = new ArrayList<>();
   private final Evidence evidence;
+  private final boolean unstrung;
 
-  private Stops(Build build, Evidence evidence) {
+  private Stops(Build build, Evidence evidence, boolean unstrung) {
     this.build = build;
     this.evidence = evidence;
+    this.unstrung = unstrung;
   }
 
   static Optional<Withdraw> judge(OnRecord bow, Seen seen, Evidence evidence) {
-    Stops stops = new Stops(bow.rig().build(), evidence);
+    Stops stops = new Stops(bow.rig().build(), evidence, Unstrung.stays(bow, seen));
     seen.signs().stream().filter(sign -> sign.gravity() == Gravity.STOP).forEach(stops::stoppedBy);
     if (seen.reported().dryLooseOrFall()) {
       stops.dryLooseOrFall();
     }
     Reading reading = seen.reading();
-    if (reading != null && !OpenQuestions.isOneFigure(bow, reading)) {
+    if (reading != null && !OpenQuestions.isOneFigure(bow, seen)) {
       boolean tillerMoved =
           !bow.rig().tillerAdjusts() && stops.fixedTiller(evidence.finding(Quantity.TILLER));
       if (!tillerMoved) {
@@ -105,7 +107,10 @@ final class Stops {
 
   private Withdraw withdraw() {
     List<String> all = new ArrayList<>();
-    if (parts.contains(Part.LIMBS) || parts.contains(Part.RISER) || parts.contains(Part.STRING)) {
+    if (unstrung
+        || parts.contains(Part.LIMBS)
+        || parts.contains(Part.RISER)
+        || parts.contains(Part.STRING)) {
       all.add("If it is strung: string off with the stringer, and leave it off. Don't draw it.");
     }
     all.addAll(work);

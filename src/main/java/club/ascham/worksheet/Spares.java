@@ -39,8 +39,9 @@ class Spares {
    * @param fitting those that fit it, the ones kept with it first
    * @param others how many are ready but do not fit
    * @param bowLengthIn what a string for it must be labelled; null: not known
+   * @param rig what it goes on; null: not known
    */
-  record Choice(List<Spare> fitting, int others, Integer bowLengthIn) {
+  record Choice(List<Spare> fitting, int others, Integer bowLengthIn, RigCard rig) {
     Optional<Spare> coded(String bareCode) {
       return fitting.stream().filter(spare -> spare.bareCode().equals(bareCode)).findFirst();
     }
@@ -62,9 +63,10 @@ class Spares {
                 .formatted(Standing.STATE_TODAY),
             time.today(),
             rig);
-    Optional<RigSpec> bow = rigs.of(rig).flatMap(RigCard::spec);
+    Optional<RigCard> card = rigs.of(rig);
+    Optional<RigSpec> bow = card.flatMap(RigCard::spec);
     if (bow.isEmpty()) {
-      return new Choice(List.of(), ready.size(), null);
+      return new Choice(List.of(), ready.size(), null, card.orElse(null));
     }
     Map<ItemId, StringSpec> specs = parts.of(ready.stream().map(Spare::id).toList()).strings();
     List<Spare> fitting = new ArrayList<>(ready);
@@ -73,7 +75,8 @@ class Spares {
     return new Choice(
         List.copyOf(fitting),
         ready.size() - fitting.size(),
-        length.isPresent() ? length.getAsInt() : null);
+        length.isPresent() ? length.getAsInt() : null,
+        card.get());
   }
 
   private static List<Misfit> misfits(RigSpec bow, StringSpec string) {

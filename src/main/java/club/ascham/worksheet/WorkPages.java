@@ -12,6 +12,7 @@ import club.ascham.report.Answering;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.ToAnswer;
+import club.ascham.rig.PermitAhead;
 import club.ascham.time.ClubTime;
 import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
@@ -59,7 +60,13 @@ class WorkPages {
 
   @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReplacementPage(
-      Subject subject, Due due, boolean asked, Spares.Choice choice, Typed typed, String refusal)
+      Subject subject,
+      Due due,
+      boolean asked,
+      Spares.Choice choice,
+      String permitAhead,
+      Typed typed,
+      String refusal)
       implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -206,11 +213,13 @@ class WorkPages {
     String refused = refusal != null ? refusal : ReplaceString.refusal(subject).orElse(null);
     Spares.Choice choice =
         subject.rig() == null
-            ? new Spares.Choice(List.of(), 0, null)
+            ? new Spares.Choice(List.of(), 0, null, null)
             : spares.forRig(subject.rig());
     // A rule may ask for it as well, and from a day before.
     boolean asked = waiting.stream().anyMatch(Due::asked);
-    return new ReplacementPage(subject, due, asked, choice, typed, refused);
+    String permitAhead =
+        choice.rig() == null ? null : PermitAhead.of(choice.rig(), actor.holdsPermit(time.today()));
+    return new ReplacementPage(subject, due, asked, choice, permitAhead, typed, refused);
   }
 
   private ToAnswer toAnswer(Report report, Subject subject, Typed typed) {

@@ -54,6 +54,18 @@ class DriftWordsTest {
   }
 
   @Test
+  void whereTheCheckHasItsOwnCause_noneIsNamedBesideIt() {
+    List<Measured> measured =
+        List.of(
+            new Measured(BEGIN, "1", 216.0, 4.0),
+            new Measured(BEGIN.plusSeconds(86_400), "2", 216.0, 12.0));
+    String words = DriftWords.asItsCheckSays(drift(measured), moment -> "today");
+    assertTrue(DriftWords.of(drift(measured), moment -> "today").contains("Likeliest"), words);
+    assertTrue(words.startsWith("Changing since about today:"), words);
+    assertTrue(words.endsWith("of themselves. Its last check says what to look at first."), words);
+  }
+
+  @Test
   void whyWorkIsAskedFor_isSaidWithoutFigures_soThatItIsSaidOnce() {
     List<Measured> measured =
         List.of(

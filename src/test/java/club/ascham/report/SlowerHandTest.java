@@ -239,8 +239,8 @@ class SlowerHandTest {
     Bow bow = bench.received();
     rows.change(
         """
-        INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
-        VALUES (?1, ?2, ?2, 1, 'A hairline by the lower tip.')""",
+        INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
+        VALUES (?1, 'LIMB_INSPECTION', ?2, 1, 'It fell over.', 1, 'ASKED')""",
         bow.limbs().id(),
         "2026-01-20T20:00:00.000Z");
     told.check(bow, Map.of()).statusCode(201).body("verdict.kind", equalTo("fit"));

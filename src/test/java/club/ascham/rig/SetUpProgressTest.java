@@ -2,6 +2,7 @@ package club.ascham.rig;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.Band;
@@ -115,6 +116,23 @@ class SetUpProgressTest {
     assertTrue(done(ADJUSTABLE, beforeTiller).refusal(EnumSet.of(Key.TILLER), false).isPresent());
     assertTrue(done(ADJUSTABLE, beforeTiller).refusal(EnumSet.of(Key.TILLER), true).isEmpty());
     assertTrue(done(ONE_PIECE, beforeTiller).refusal(EnumSet.of(Key.TILLER), false).isEmpty());
+  }
+
+  @Test
+  void whoLacksThePermit_isToldAtTheBeginning_atWhichStepTheyStop() {
+    String ahead = PermitAhead.of(done(ADJUSTABLE, ""), false);
+    assertTrue(ahead.startsWith("Step 6, Tiller, is only for someone who holds the permit"), ahead);
+    assertTrue(ahead.contains("the string comes off there"), ahead);
+    assertEquals(ahead, PermitAhead.of(done(ADJUSTABLE, "LIMBS,LOOPS"), false));
+    assertNull(PermitAhead.of(done(ADJUSTABLE, ""), true));
+    assertNull(PermitAhead.of(done(ONE_PIECE, ""), false), "nothing of it needs the permit");
+    assertNull(PermitAhead.of(through(ADJUSTABLE), false), "it is done");
+    String refused =
+        done(ADJUSTABLE, "LIMBS,LOOPS,STRING_ON,STRING_LINE,BRACE")
+            .refusal(EnumSet.of(Key.TILLER), false)
+            .orElseThrow()
+            .message();
+    assertTrue(refused.contains("Take the string off with the stringer"), refused);
   }
 
   @Test

@@ -318,6 +318,62 @@ class JudgeTest {
             .anyMatch(line -> line.contains("never adjusted (our judgement)")));
   }
 
+  // ---- a danger stands against it
+
+  private static OnRecord withdrawn() {
+    OnRecord usual = adjustable();
+    return new OnRecord(
+        usual.rig(),
+        usual.setUp(),
+        usual.targets(),
+        usual.scatter(),
+        null,
+        false,
+        null,
+        List.of("L-0109-5 is withdrawn: layers parting."));
+  }
+
+  @Test
+  void danger_readingsFine_isNotFit_andTheStringComesOff() {
+    AdjustFirst left = adjust(withdrawn(), seen(asSetUp(withdrawn())), false);
+    assertEquals(
+        List.of(
+            "L-0109-5 is withdrawn: layers parting.",
+            "Readings release nothing: take no more of them."),
+        left.reasons());
+    assertEquals(
+        "If it is strung: take the string off with the stringer, and leave it off.",
+        left.steps().get(0).words());
+    assertTrue(left.forWorkshop());
+  }
+
+  @Test
+  void danger_readingsOff_areSaid_andNothingIsTwisted() {
+    AdjustFirst left =
+        adjust(withdrawn(), seen(following(withdrawn(), NINE_INCHES, 182, 178)), true);
+    assertEquals(3, left.reasons().size());
+    assertTrue(left.reasons().get(1).startsWith("Brace is 9 in"));
+    assertEquals(List.of(Key.STRING_OFF, Key.RELEASE), keys(left));
+    assertFalse(left.forWorkshop());
+  }
+
+  @Test
+  void danger_withoutReadings_isALook_thatFindsNothingFit() {
+    AdjustFirst look = adjust(withdrawn(), seen(null), false);
+    assertEquals("This was a look, without readings: it finds nothing fit.", look.reasons().get(1));
+    Seen blind = new Seen(null, List.of(), Reported.NOTHING, List.of(), false);
+    assertEquals(
+        List.of(About.STRING, About.LIMBS, About.BOLTS),
+        abouts(assertInstanceOf(AskAgain.class, judge.verdict(withdrawn(), blind, false))),
+        "what it is looked over for");
+  }
+
+  @Test
+  void danger_partsMissing_areSaidAsWell() {
+    Seen seen = new Seen(null, signs(), Reported.NOTHING, List.of("S-0147-X is not on it"), false);
+    assertTrue(adjust(withdrawn(), seen, true).reasons().contains("S-0147-X is not on it"));
+  }
+
   // ---- adjust first
 
   @Test
@@ -660,7 +716,7 @@ class JudgeTest {
   void theSameFigureThreeTimes_isAskedBack() {
     for (Build build : Build.values()) {
       Judgement judged = judge.verdict(Checks.of(build), seen(reading(220, 221, 224)), true);
-      assertEquals(List.of(About.BRACE), abouts(assertInstanceOf(AskAgain.class, judged)));
+      assertEquals(List.of(About.EACH), abouts(assertInstanceOf(AskAgain.class, judged)));
     }
     OnRecord usual = adjustable();
     OnRecord alike =
@@ -668,6 +724,97 @@ class JudgeTest {
     assertEquals(Kind.FIT, kind(alike, seen(asSetUp(alike))), "such a bow there is");
     Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
     assertEquals(Kind.WITHDRAW, kind(usual, seen(reading(220, 221, 224), crack)));
+  }
+
+  private static Seen measuredEach(Reading reading) {
+    return new Seen(
+        reading,
+        signs(),
+        Reported.NOTHING,
+        List.of(),
+        new Seen.Assured(false, true, false),
+        List.of());
+  }
+
+  @ParameterizedTest(name = "{0}: brace {1}, upper {2}, lower {3}: asked {4}, {5}")
+  @CsvSource({
+    "ADJUSTABLE, 220, 220, 178, true,  brace typed twice",
+    "ADJUSTABLE, 220, 182, 223, true,  the same with the lower",
+    "ADJUSTABLE, 182, 182, 178, true,  a distance typed as brace",
+    "ADJUSTABLE, 220, 214.9, 178, false, 5.1 mm apart",
+    "SCREW_IN,   195, 195, 158, true,  where tiller is fixed as well",
+    "ONE_PIECE,  195, 162, 195, true,  and on a bow of one piece"
+  })
+  void braceTheSameAsOneDistance_isAskedBack_andWithdrawsNothing(
+      Build build, double brace, double upper, double lower, boolean asked) {
+    OnRecord bow = Checks.of(build);
+    Reading reading = reading(brace, upper, lower);
+    Judgement judged = judge.verdict(bow, seen(reading), true);
+    assertEquals(asked, judged instanceof AskAgain, judged.toString());
+    assertInstanceOf(Verdict.class, judge.verdict(bow, measuredEach(reading), true));
+  }
+
+  @Test
+  void braceTheSameAsOneDistance_measuredEach_isJudgedAsItIs() {
+    assertEquals(Kind.WITHDRAW, kind(adjustable(), measuredEach(reading(220, 220, 178))));
+    Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
+    assertEquals(Kind.WITHDRAW, kind(adjustable(), seen(reading(220, 220, 178), crack)));
+  }
+
+  @ParameterizedTest(name = "brace {0}, upper {1}, lower {2}: asked {3}")
+  @CsvSource({"220, 218, 190, false", "226, 224, 196, false", "220, 224.5, 190, true"})
+  void aBowWhoseBraceIsThatOfADistance_isAskedOnlyWhereThatMovedByItself(
+      double brace, double upper, double lower, boolean asked) {
+    OnRecord usual = adjustable();
+    OnRecord alike =
+        new OnRecord(usual.rig(), Checks.setUp(220, 218, 190, null, null, null), usual.targets());
+    Judgement judged = judge.verdict(alike, seen(reading(brace, upper, lower)), true);
+    assertEquals(asked, judged instanceof AskAgain, judged.toString());
+  }
+
+  @Test
+  void measuredAgainAfterALook_andStillOff_asksForTheTick() {
+    Reading far = following(adjustable(), 235, 182, 178);
+    Seen unticked =
+        new Seen(
+            far,
+            signs(),
+            Reported.NOTHING,
+            List.of(),
+            new Seen.Assured(false, false, true),
+            List.of());
+    AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(adjustable(), unticked, false));
+    assertEquals(List.of(About.SEATED), abouts(again));
+    assertTrue(again.questions().get(0).words().contains("this is not ticked"));
+    Seen fine =
+        new Seen(
+            asSetUp(adjustable()),
+            signs(),
+            Reported.NOTHING,
+            List.of(),
+            new Seen.Assured(false, false, true),
+            List.of());
+    assertEquals(Kind.FIT, kind(adjustable(), fine), "nothing is off any more: nothing is asked");
+  }
+
+  @ParameterizedTest(name = "brace {0}, upper {1}, lower {2}: {3}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "205 | 182 | 178 | Brace fell by about 9/16 in · 15 mm, and the tiller distances did not"
+            + " follow: was brace measured from the same point?",
+        "220 | 175 | 171 | Both tiller distances are about 1/4 in · 7 mm smaller than they were, and"
+            + " brace is as it was: was brace measured from the same point?",
+        "230 | 177 | 173 | Brace rose by about 3/8 in · 10 mm, and both tiller distances are about"
+            + " 3/16 in · 5 mm smaller: was brace measured from the same point?",
+        "212 | 182 | 170 | Brace fell by about 5/16 in · 8 mm, and the upper tiller distance did not"
+            + " follow: a limb may not be seated.",
+        "220 | 182 | 170 | The lower tiller distance has moved by about 5/16 in · 8 mm that neither"
+            + " the change of brace nor a bolt explains: a limb may not be seated."
+      })
+  void whatMoved_isSaidAsTheFiguresShowIt(double brace, double upper, double lower, String said) {
+    assertEquals(
+        said, DistancesMoved.of(adjustable(), reading(brace, upper, lower)).orElseThrow().said());
   }
 
   @Test
