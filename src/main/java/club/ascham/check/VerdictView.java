@@ -93,7 +93,8 @@ record VerdictView(
   }
 
   public String kind() {
-    return Words.of(staysIn() || unstrung() ? Verdict.Kind.WITHDRAW : check.verdict());
+    boolean isStop = staysIn() || unstrung() || words.has(BenchStep.Key.RELEASE);
+    return Words.of(isStop ? Verdict.Kind.WITHDRAW : check.verdict());
   }
 
   /** Nobody strings it, whatever this check advised before that was known. */
@@ -109,7 +110,10 @@ record VerdictView(
     // Advice of a bow that nobody strings any more is not shown; a withdrawal says its own work.
     boolean told = against.dangers().stream().anyMatch(one -> one.matter() == Matter.REPORTED);
     boolean standing = against.dangers().stream().anyMatch(one -> one.matter() != Matter.REPORTED);
-    return current && check.verdict() != Verdict.Kind.WITHDRAW
+    if (!current) {
+      return words.waits() ? words.steps() : List.of();
+    }
+    return check.verdict() != Verdict.Kind.WITHDRAW
         ? Unstrung.steps(told, standing, !decides && !kept).stream()
             .map(VerdictWords.Step::of)
             .toList()
@@ -124,6 +128,11 @@ record VerdictView(
   /** The same where others decide: it goes to the workshop, unless it waits there already. */
   public boolean goesToWorkshop() {
     return unstrung() && !decides && !kept && !inWorkshop();
+  }
+
+  /** Whether this page has a press of its own: the next bow comes after it. */
+  public boolean hasPress() {
+    return canBePutBack() || canBeAdjusted() || nextDanger() != null || goesToWorkshop();
   }
 
   public boolean inWorkshop() {

@@ -198,7 +198,7 @@ public class FleetReading {
           FROM (SELECT c.rig_id, c.happened_at, iif(c.verdict = 'ADJUST', 'adjust first', 'withdraw') AS what,
                        c.verdict_text AS said
                   FROM bow_check c
-                 WHERE c.verdict <> 'FIT' AND c.kind = 'CHECK' AND c.happened_at >= ?1
+                 WHERE c.verdict <> 'FIT' AND instr(c.verdict_text, 'Step RELEASE by') = 0 AND c.happened_at >= ?1
                    AND NOT EXISTS (SELECT 1 FROM bow_check x WHERE x.corrects_id = c.id)
                 UNION ALL
                 SELECT f.rig_id, w.happened_at, 'withdrawn', w.why

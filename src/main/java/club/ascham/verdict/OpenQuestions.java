@@ -31,10 +31,8 @@ final class OpenQuestions {
       open.add(
           new Question(
               About.EACH,
-              "Brace and %s nearly the same. Brace is from the string to the grip, the distances to"
-                      .formatted(alike(reading))
-                  + " the limbs where they leave the riser. Measure each of the three; if it is so,"
-                  + " tick it."));
+              "Brace and %s nearly the same. Brace: string to grip. Distance: string to the limb where it leaves the riser. Measure each; if it is so, tick it."
+                  .formatted(alike(reading))));
     }
     open.addAll(ofLooks(bow, seen));
     return open;

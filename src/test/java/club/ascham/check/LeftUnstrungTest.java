@@ -19,6 +19,7 @@ import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -101,6 +102,12 @@ class LeftUnstrungTest {
     STRINGS_IT.forEach(words -> assertFalse(page.contains(words), words + " in " + page));
   }
 
+  /** Buttons that are not quiet. */
+  private static long presses(String page) {
+    String main = page.substring(0, page.indexOf("</main>"));
+    return Pattern.compile("class=\"button( big)?\"").matcher(main).results().count();
+  }
+
   @Test
   void readingsFine_orOff_theStringComesOff_andNothingStringsIt_forEitherHand() {
     for (int mm : List.of(216, 199, 190)) {
@@ -113,6 +120,7 @@ class LeftUnstrungTest {
           .body("verdict.reasons", hasItem(containsString(WHY)));
       String volunteer = verdictPage("volunteer", bow);
       leadsNowhereNearAString(volunteer);
+      assertEquals(1, presses(volunteer), "one next press in " + volunteer);
       assertTrue(volunteer.contains("Send to the workshop</button>"), volunteer);
       String officer = verdictPage("officer", bow);
       leadsNowhereNearAString(officer);
@@ -122,6 +130,7 @@ class LeftUnstrungTest {
               "<a class=\"button big\" href=\"/withdrawals/" + withdrawal + "/release\">See to "),
           officer);
       assertFalse(officer.contains("Send to the workshop"), officer);
+      assertEquals(1, presses(officer), "one next press in " + officer);
     }
   }
 
@@ -211,6 +220,10 @@ class LeftUnstrungTest {
     check(bow, brace(199)).statusCode(201).body("verdict.steps.key", hasItem("string-on"));
     withdraw(bow);
     leadsNowhereNearAString(verdictPage("volunteer", bow));
+    long newest = bench.lastCheck(bow);
+    check(bow, Map.of()).statusCode(201);
+    String before = Visitor.signedInAs("volunteer").get(bow.page() + "/" + newest).asString();
+    STRINGS_IT.forEach(words -> assertFalse(before.contains(words), words + " in " + before));
     Bow fit = bench.received();
     check(fit, brace(216)).statusCode(201).body("verdict.kind", equalTo("fit"));
     withdraw(fit);
