@@ -124,6 +124,34 @@ class WorriesTest {
   }
 
   @Test
+  void aMarkFromBeforeAnImportOrAnErasing_missesNothing() {
+    int borrower =
+        as("officer")
+            .body(Map.of("name", "Wren Erased", "contact", "w@example.org", "ageBand", "adult"))
+            .post("/api/borrowers")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    highWater.follow();
+    as("officer")
+        .body(Map.of())
+        .post("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .statusCode(200);
+    as("officer")
+        .contentType("text/csv")
+        .body(
+            "number,name,contact,memberNo,ageBand,guardian\n"
+                + "987654,Ann Imported,ann@example.org,,adult,\n")
+        .post("/api/import")
+        .then()
+        .statusCode(200);
+    highWater.opens(new DataFolder(settings.dataDir()), null);
+    assertEquals(List.of(), highWater.unread());
+  }
+
+  @Test
   void readTwice_itIsToldOnce() throws IOException {
     lose();
     Visitor officer = Visitor.signedInAs("officer");
