@@ -1,7 +1,6 @@
 package club.ascham.check;
 
 import club.ascham.form.Outcome;
-import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
 import club.ascham.id.AdjustmentId;
 import club.ascham.id.MoveId;
@@ -116,14 +115,12 @@ class VerdictPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response workshop(@PathParam("rig") long rig, @PathParam("check") long check) {
     RigId id = new RigId(rig);
-    List<Refusal> refusals = setUpWork.toWorkshop(id).refusals();
-    if (!refusals.isEmpty()) {
-      Typed typed = Typed.nothing();
-      typed.fault("check", refusals.get(0).words());
-      return Go.again(page(rig, check, typed));
+    Outcome<RigId> outcome = setUpWork.toWorkshop(id);
+    if (outcome instanceof Outcome.Done<RigId> done) {
+      return Go.to(queue.next(id).map(Queue.Waiting::page).orElse(CheckPages.HOME), done.said());
     }
-    return Go.to(
-        queue.next(id).map(Queue.Waiting::page).orElse(CheckPages.HOME),
-        ((Outcome.Done) outcome).said());
+    Typed typed = Typed.nothing();
+    typed.fault("check", outcome.refusals().get(0).words());
+    return Go.again(page(rig, check, typed));
   }
 }
