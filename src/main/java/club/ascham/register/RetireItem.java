@@ -84,7 +84,7 @@ public class RetireItem {
     if (rig.isPresent()) {
       return notNow(
           "Still fitted",
-          "It is still fitted to rig %d. Take it off there first; then retire it."
+          "It is still fitted to a rig, number %d. Take it off there first; then retire it."
               .formatted(rig.get().value()));
     }
     Optional<LoanId> loan =

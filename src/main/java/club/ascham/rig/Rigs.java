@@ -20,9 +20,12 @@ class Rigs implements PanacheRepository<Rig> {
     this.time = time;
   }
 
-  /** Whoever holds a page of this rig from before sees that someone changed it first. */
+  /**
+   * Whoever holds a page of this rig from before sees that someone changed it first. Counted at
+   * once: what the optimistic mode counts as the transaction ends comes after the seal.
+   */
   void changed(Rig rig) {
-    getEntityManager().lock(rig, LockModeType.OPTIMISTIC_FORCE_INCREMENT);
+    getEntityManager().lock(rig, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
   }
 
   void fit(RigId rig, Place place, ItemId part, Instant at) {

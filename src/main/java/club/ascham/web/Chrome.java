@@ -111,8 +111,8 @@ public class Chrome {
     return Flash.undoIn(request);
   }
 
-  /** What the form that comes back had led to with other values; null: it had not been sent. */
-  public String getSentBefore() {
+  /** The form that comes back, where it was sent before with other values; null: it was not. */
+  public Presses.SentBefore getSentBefore() {
     return presses.sentBefore();
   }
 

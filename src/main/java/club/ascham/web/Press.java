@@ -78,7 +78,7 @@ public final class Press<T extends Made> {
 
   private Outcome<T> sentOtherwise(T then) {
     if (keyField.equals(Presses.OF_A_FORM)) {
-      presses.wasSentBefore(at.apply(then));
+      presses.wasSentBefore(at.apply(then), typed);
       return Outcome.unread();
     }
     String where = at.apply(then);

@@ -7,7 +7,9 @@ import club.ascham.people.Actor;
 import club.ascham.store.IdempotencyKeys;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 
@@ -27,7 +29,7 @@ public class Presses {
   private final IdempotencyKeys keys;
   private final Actor actor;
   private final RoutingContext request;
-  private String sentBefore;
+  private SentBefore sentBefore;
 
   Presses(IdempotencyKeys keys, Actor actor, RoutingContext request) {
     this.keys = keys;
@@ -70,15 +72,24 @@ public class Presses {
   }
 
   /**
-   * The page that this form led to when its key was sent with other values; null: it was not.
-   * Nothing was done then, and the page that comes back says so.
+   * A form whose key was sent before with other values: nothing was done now, and the page that
+   * comes back says so. It may have no place any more for what was typed, so that is shown too.
+   *
+   * @param page that it led to then
+   * @param typed now, by field
    */
-  String sentBefore() {
+  public record SentBefore(String page, Map<String, String> typed) {}
+
+  /** Null: this request is no such form. */
+  SentBefore sentBefore() {
     return sentBefore;
   }
 
-  void wasSentBefore(String page) {
-    sentBefore = page;
+  void wasSentBefore(String page, Typed typed) {
+    Map<String, String> values = new TreeMap<>(typed.all());
+    values.keySet().removeAll(NOT_ITS_VALUES);
+    values.remove("version");
+    sentBefore = new SentBefore(page, values);
   }
 
   private <T extends Made> Press<T> press(

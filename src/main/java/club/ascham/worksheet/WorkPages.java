@@ -168,12 +168,19 @@ class WorkPages {
     Subject subject = subject(code);
     Work todo = work(subject, work);
     Typed typed = Forms.typed(form);
-    return presses
-        .form(typed, WorkId::new, record -> "/upkeep/records/" + record.value())
-        .page(
-            () -> todo.isInspection() ? inspected(subject, todo, typed) : replaced(subject, typed),
-            // What is said of the item as a whole stands above the form.
-            () -> page(subject(code), todo, typed, typed.messageAt("item")));
+    Response answer =
+        presses
+            .form(typed, WorkId::new, record -> "/upkeep/records/" + record.value())
+            .page(
+                () ->
+                    todo.isInspection()
+                        ? inspected(subject, todo, typed)
+                        : replaced(subject, typed),
+                // What is said of the item as a whole stands above the form.
+                () -> page(subject(code), todo, typed, typed.messageAt("item")));
+    return InspectItem.NOT_YOURS.equals(typed.messageAt("item"))
+        ? Response.fromResponse(answer).status(Response.Status.FORBIDDEN).build()
+        : answer;
   }
 
   private Outcome<WorkId> inspected(Subject subject, Work work, Typed typed) {

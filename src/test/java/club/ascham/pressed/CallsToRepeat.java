@@ -1,0 +1,519 @@
+package club.ascham.pressed;
+
+import static io.restassured.RestAssured.given;
+import static java.util.Map.entry;
+
+import club.ascham.check.CheckBench;
+import club.ascham.loan.KitRoom;
+import club.ascham.loan.KitRoom.ReadyRig;
+import club.ascham.time.ClubTime;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** One call of each kind that saves and takes a key, each ready to be done now and once only. */
+@ApplicationScoped
+class CallsToRepeat {
+  private static final Map<String, Object> EVERYTHING =
+      Map.of(
+          "stepsDone", "all",
+          "brace", "8 1/2 in",
+          "braceFrom", "grip-throat",
+          "tillerUpper", "190 mm",
+          "tillerLower", "186 mm",
+          "nocking", "4 mm",
+          "screwsSeen", true);
+
+  private static final Map<String, Map<String, Object>> ITEMS =
+      Map.of(
+          "risers",
+              Map.of(
+                  "build",
+                  "adjustable",
+                  "hand",
+                  "right",
+                  "lengthIn",
+                  25,
+                  "limbFitting",
+                  "ILF",
+                  "maxTurnsOut",
+                  4),
+          "limbs",
+              Map.of("build", "adjustable", "size", "medium", "markedLb", 20, "limbFitting", "ILF"),
+          "bows", Map.of("bowLengthIn", 54, "markedLb", 12, "markedAtIn", 24),
+          "strings", Map.of("forBowIn", 68, "material", "polyester", "strands", 12),
+          "stringers", Map.of("stringerKind", "tip-to-tip", "bowFromIn", 48, "bowToIn", 60),
+          "kit-items", Map.of("kind", "tab", "hand", "right", "size", "M"));
+
+  private final KitRoom room;
+  private final CheckBench bench;
+  private final ClubTime time;
+
+  CallsToRepeat(KitRoom room, CheckBench bench, ClubTime time) {
+    this.room = room;
+    this.bench = bench;
+    this.time = time;
+  }
+
+  /**
+   * A call and its body.
+   *
+   * @param other a body that differs; null: it holds nothing beside the key
+   */
+  record Sent(String address, Object body, Object other) {}
+
+  private static Sent sent(String address, Map<String, ?> body, String field, Object otherwise) {
+    Map<String, Object> other = new HashMap<>(body);
+    other.put(field, otherwise);
+    return new Sent(address, body, other);
+  }
+
+  /** By method and path, as the description names them. */
+  Map<String, Supplier<Sent>> all() {
+    Map<String, Supplier<Sent>> all = new LinkedHashMap<>();
+    ITEMS.forEach((list, details) -> ofItems(list, details, all));
+    ofLoans(all);
+    ofSessions(all);
+    ofRigs(all);
+    ofChecks(all);
+    ofUpkeep(all);
+    ofWithdrawals(all);
+    ofWhatIsTold(all);
+    all.put("post /api/import", this::aFile);
+    return all;
+  }
+
+  private void ofItems(String list, Map<String, Object> details, Map<String, Supplier<Sent>> all) {
+    String at = "/api/" + list;
+    all.put("post " + at, () -> sent(at, details, "maker", "Kestrow"));
+    all.put(
+        "post " + at + "/{code}/like-this",
+        () -> sent(at + "/" + item(list) + "/like-this", Map.of("copies", 2), "copies", 3));
+    all.put(
+        "put " + at + "/{code}",
+        () -> {
+          Map<String, Object> changed = new HashMap<>(details);
+          changed.remove("kind");
+          changed.put("version", 0);
+          changed.put("maker", "Kestrow");
+          return sent(at + "/" + item(list), changed, "maker", "Thornsea");
+        });
+    all.put(
+        "post " + at + "/{code}/retire",
+        () -> sent(at + "/" + item(list) + "/retire", Map.of("why", "lost"), "why", "sold"));
+    all.put(
+        "post " + at + "/{code}/found",
+        () -> {
+          String lost = at + "/" + item(list);
+          done(lost + "/retire", Map.of("why", "lost"));
+          return sent(
+              lost + "/found",
+              Map.of("why", "It lay behind the nets in the shed."),
+              "why",
+              "It hung on the wrong hook all the time.");
+        });
+  }
+
+  private void ofLoans(Map<String, Supplier<Sent>> all) {
+    all.put(
+        "post /api/loans",
+        () ->
+            sent(
+                "/api/loans",
+                Map.of(
+                    "hand", "right",
+                    "drawLength", "27 in",
+                    "ageBand", "adult",
+                    "experience", "beginner",
+                    "rig", room.aReadyRig(20).id().value(),
+                    "name", "Orla Wensum",
+                    "contact", "07700 900333",
+                    "termsAccepted", true,
+                    "briefingGiven", true),
+                "name",
+                "Ada Wensum"));
+    all.put(
+        "post /api/loans/{id}/extend",
+        () ->
+            sent(
+                "/api/loans/" + loan(room.aReadyRig(20)) + "/extend",
+                Map.of("dueOn", time.today().plusDays(50).toString()),
+                "dueOn",
+                time.today().plusDays(60).toString()));
+    all.put(
+        "post /api/loans/{id}/items",
+        () ->
+            sent(
+                "/api/loans/" + loan(room.aReadyRig(20)) + "/items",
+                Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()),
+                "item",
+                room.aKitItem("TAB", "RIGHT", "L").code()));
+    all.put(
+        "post /api/loans/{id}/lost",
+        () -> {
+          long loan = loan(room.aReadyRig(20));
+          done(
+              "/api/loans/" + loan + "/items",
+              Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()));
+          long line = room.number("SELECT max(id) FROM loan_line WHERE loan_id = ?1", loan);
+          return sent(
+              "/api/loans/" + loan + "/lost",
+              Map.of("lines", List.of(line), "words", "left on a bus"),
+              "words",
+              "left on a train");
+        });
+    all.put(
+        "post /api/borrowers",
+        () ->
+            sent(
+                "/api/borrowers",
+                Map.of("name", "Ivy Marram", "contact", "07700 900777", "ageBand", "adult"),
+                "contact",
+                "07700 900778"));
+    all.put(
+        "put /api/borrowers/{id}",
+        () -> {
+          loan(room.aReadyRig(20));
+          return sent(
+              "/api/borrowers/" + room.number("SELECT max(id) FROM borrower"),
+              Map.of("name", "Ivy Sedge", "contact", "07700 900779", "ageBand", "adult"),
+              "contact",
+              "07700 900780");
+        });
+    all.put(
+        "post /api/receipts",
+        () ->
+            sent(
+                "/api/receipts",
+                Map.of("loanId", loan(room.aReadyRig(20))),
+                "cameBackStrung",
+                true));
+    all.put(
+        "post /api/moves/{id}/undo",
+        () -> {
+          long loan = loan(room.aReadyRig(20));
+          done("/api/receipts", Map.of("loanId", loan));
+          return new Sent(
+              "/api/moves/" + room.number("SELECT max(id) FROM move") + "/undo", Map.of(), null);
+        });
+  }
+
+  private void ofSessions(Map<String, Supplier<Sent>> all) {
+    all.put(
+        "post /api/sessions",
+        () ->
+            sent(
+                "/api/sessions",
+                Map.of("leader", "Ottoline", "rigIds", List.of(room.aReadyRig(20).id().value())),
+                "leader",
+                "Wilhelmina"));
+    all.put(
+        "post /api/sessions/{id}/return",
+        () -> {
+          ReadyRig rig = room.aReadyRig(20);
+          return sent(
+              "/api/sessions/" + session(rig) + "/return",
+              Map.of("rigs", List.of(Map.of("rigId", rig.id().value()))),
+              "rigs",
+              List.of(Map.of("rigId", rig.id().value(), "signs", List.of("serving"))));
+        });
+    all.put(
+        "post /api/sessions/{id}/archers",
+        () -> {
+          ReadyRig rig = room.aReadyRig(14);
+          return sent(
+              "/api/sessions/" + session(rig) + "/archers",
+              Map.of("rig", rig.id().value(), "ageBand", "adult", "draw", "26 in"),
+              "draw",
+              "27 in");
+        });
+  }
+
+  private void ofRigs(Map<String, Supplier<Sent>> all) {
+    all.put("post /api/rigs", () -> sent("/api/rigs", parts(), "level", "intermediate"));
+    all.put(
+        "put /api/rigs/{id}/parts",
+        () -> {
+          ReadyRig rig = room.aReadyRig(20);
+          return sent(
+              "/api/rigs/" + rig.id().value() + "/parts",
+              Map.of(
+                  "body", rig.body().code(),
+                  "limbs", rig.limbs().code(),
+                  "string", item("strings")),
+              "string",
+              item("strings"));
+        });
+    all.put(
+        "post /api/rigs/{id}/corrections",
+        () ->
+            sent(
+                "/api/rigs/" + room.aReadyRig(20).id().value() + "/corrections",
+                Map.of("found", item("strings")),
+                "exchanged",
+                true));
+    all.put(
+        "put /api/rigs/{id}/set-ups/current",
+        () -> sent("/api/rigs/" + begun() + "/set-ups/current", EVERYTHING, "brace", "8 5/8 in"));
+    all.put(
+        "post /api/rigs/{id}/set-ups/current/finish",
+        () -> {
+          String at = "/api/rigs/" + begun() + "/set-ups/current";
+          as("officer").body(EVERYTHING).put(at).then().statusCode(200);
+          return sent(at + "/finish", Map.of(), "version", 7);
+        });
+    all.put(
+        "post /api/rigs/{id}/dissolve",
+        () ->
+            sent(
+                "/api/rigs/" + room.aReadyRig(20).id().value() + "/dissolve",
+                Map.of(),
+                "version",
+                7));
+    all.put(
+        "post /api/rigs/{id}/weight",
+        () ->
+            sent(
+                "/api/rigs/" + room.aReadyRig(20).id().value() + "/weight",
+                Map.of("drawIn", 27, "forceLb", 19),
+                "forceLb",
+                19.5));
+  }
+
+  private void ofChecks(Map<String, Supplier<Sent>> all) {
+    all.put(
+        "post /api/checks",
+        () -> sent("/api/checks", checked(bench.received(), 216), "brace", "217 mm"));
+    all.put(
+        "post /api/checks/{id}/release",
+        () -> new Sent("/api/checks/" + check(bench.received(), 216) + "/release", Map.of(), null));
+    all.put(
+        "post /api/checks/{id}/adjustment",
+        () ->
+            sent(
+                "/api/checks/" + check(bench.received(), 198) + "/adjustment",
+                Map.of("twistsAdded", 30),
+                "twistsAdded",
+                20));
+  }
+
+  private void ofUpkeep(Map<String, Supplier<Sent>> all) {
+    all.put(
+        "post /api/inspections",
+        () ->
+            sent(
+                "/api/inspections",
+                Map.of(
+                    "item", room.aStringer(48, 60).code(),
+                    "work", "stringer-inspection",
+                    "seen",
+                        Map.of(
+                            "cord", "fine", "stitching", "fine", "saddle", "fine", "fit", "fine")),
+                "words",
+                "A little dusty."));
+    all.put(
+        "post /api/replacements",
+        () ->
+            sent(
+                "/api/replacements",
+                Map.of(
+                    "item",
+                    room.aReadyRig(20).string().code(),
+                    "newString",
+                    item("strings"),
+                    "oldString",
+                    "scrapped",
+                    "words",
+                    "Due by its age; servings worn."),
+                "words",
+                "Servings worn through."));
+    all.put(
+        "post /api/replacements/kept",
+        () ->
+            sent(
+                "/api/replacements/kept",
+                Map.of(
+                    "item",
+                    room.aReadyRig(20).string().code(),
+                    "found",
+                    "All whole; five twists in."),
+                "found",
+                "All whole; four twists in."));
+    all.put(
+        "post /api/recalls",
+        () -> {
+          Map<String, Object> string = new HashMap<>(ITEMS.get("strings"));
+          String batch = "B" + System.nanoTime();
+          string.put("maker", "Marlwick");
+          string.put("batch", batch);
+          done("/api/strings", string);
+          return sent(
+              "/api/recalls",
+              Map.of("batch", batch, "why", "Maker's notice of 3 May: the serving may slip."),
+              "why",
+              "Maker's notice of 4 May: the serving may slip.");
+        });
+  }
+
+  private void ofWithdrawals(Map<String, Supplier<Sent>> all) {
+    all.put(
+        "post /api/withdrawals",
+        () ->
+            sent(
+                "/api/withdrawals",
+                Map.of("item", item("limbs"), "why", "Upper limb looks twisted."),
+                "why",
+                "Lower limb looks twisted."));
+    all.put(
+        "post /api/withdrawals/{id}/decide",
+        () ->
+            sent(
+                "/api/withdrawals/" + withdrawal() + "/decide",
+                Map.of("work", "limb-inspection"),
+                "work",
+                "none"));
+    all.put(
+        "post /api/withdrawals/{id}/release",
+        () -> {
+          String at = "/api/withdrawals/" + withdrawal();
+          done(at + "/decide", Map.of("work", "none", "why", "The letter names another batch."));
+          return sent(
+              at + "/release",
+              Map.of(
+                  "lookedAt", "Both limbs, end to end.",
+                  "why", "Looked over: a scratch in the lacquer only."),
+              "lookedAt",
+              "Both limbs, tips and butts.");
+        });
+  }
+
+  private void ofWhatIsTold(Map<String, Supplier<Sent>> all) {
+    all.put("post /api/reports", () -> sent("/api/reports", report(), "words", "At half draw."));
+    all.put(
+        "post /api/reports/{id}/answer",
+        () ->
+            sent(
+                "/api/reports/" + done("/api/reports", report()).path("id") + "/answer",
+                Map.of("answer", "nothing-there", "words", "Both limbs looked over in daylight."),
+                "words",
+                "Both limbs looked over under a lamp."));
+    all.put(
+        "post /api/accidents",
+        () ->
+            sent(
+                "/api/accidents",
+                Map.of("loan", loan(room.aReadyRig(20)), "words", "A limb broke at full draw."),
+                "words",
+                "The string broke at full draw."));
+    all.put(
+        "post /api/accidents/{id}/end",
+        () ->
+            sent(
+                "/api/accidents/"
+                    + done(
+                            "/api/accidents",
+                            Map.of(
+                                "loan",
+                                loan(room.aReadyRig(20)),
+                                "words",
+                                "A limb broke at full draw."))
+                        .path("id")
+                    + "/end",
+                Map.of("why", "The insurer’s expert has seen all of it."),
+                "why",
+                "The coach has seen all of it."));
+  }
+
+  private Sent aFile() {
+    String line = "number,name,contact,memberNo,ageBand,guardian\n,%s,07700 900444,,adult,\n";
+    return new Sent("/api/import", line.formatted("Bryony Reed"), line.formatted("Bryony Rushes"));
+  }
+
+  // ---- what they need
+
+  private String item(String list) {
+    return done("/api/" + list, ITEMS.get(list)).path("code");
+  }
+
+  private Map<String, Object> parts() {
+    return Map.ofEntries(
+        entry("body", item("risers")),
+        entry("limbs", item("limbs")),
+        entry("string", item("strings")));
+  }
+
+  private int begun() {
+    int rig = done("/api/rigs", parts()).path("id");
+    as("officer").post("/api/rigs/" + rig + "/set-ups").then().statusCode(200);
+    return rig;
+  }
+
+  private long loan(ReadyRig rig) {
+    return room.lent(
+        rig,
+        "Nell Harker",
+        time.today().minusDays(14).toString(),
+        time.today().plusDays(7).toString());
+  }
+
+  private int session(ReadyRig rig) {
+    return done("/api/sessions", Map.of("leader", "Otto", "rigIds", List.of(rig.id().value())))
+        .path("id");
+  }
+
+  private int withdrawal() {
+    return done("/api/withdrawals", Map.of("item", item("limbs"), "why", "It looks twisted."))
+        .path("id");
+  }
+
+  private Map<String, Object> report() {
+    return Map.of(
+        "rig",
+        room.aReadyRig(20).body().code(),
+        "signs",
+        List.of("creak"),
+        "part",
+        "not-known",
+        "words",
+        "At full draw.");
+  }
+
+  private static Map<String, Object> checked(CheckBench.Bow bow, int braceMm) {
+    return Map.of(
+        "rig",
+        bow.body().code(),
+        "allAsListed",
+        true,
+        "brace",
+        braceMm + " mm",
+        "braceFrom",
+        "grip-throat",
+        "tillerUpper",
+        190 + braceMm - 216 + " mm",
+        "tillerLower",
+        186 + braceMm - 216 + " mm",
+        "answers",
+        Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
+  }
+
+  private int check(CheckBench.Bow bow, int braceMm) {
+    return done("/api/checks", checked(bow, braceMm)).path("id");
+  }
+
+  private static Response done(String address, Map<String, ?> body) {
+    Response answer = as("officer").body(body).post(address);
+    if (answer.statusCode() / 100 != 2) {
+      throw new AssertionError(address + " " + body + ": " + answer.asString());
+    }
+    return answer;
+  }
+
+  static RequestSpecification as(String who) {
+    return given().auth().preemptive().basic(who, "demo-fleet").contentType("application/json");
+  }
+}
