@@ -22,7 +22,6 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
 
 /** What a check came to, and what is done next: put back, adjusted, or sent to the workshop. */
 @Path("/check/{rig:\\d+}/{check:\\d+}")
