@@ -99,6 +99,9 @@ class LeftUnstrungTest {
   private static void leadsNowhereNearAString(String page) {
     assertTrue(page.contains("Leave it unstrung"), page);
     assertTrue(page.contains(OFF), page);
+    assertFalse(page.contains("Likeliest"), "what stands against it is the cause: " + page);
+    int gauges = page.indexOf("class=\"gauges\"");
+    assertTrue(gauges < 0 || page.indexOf(OFF) < gauges, "string off comes first: " + page);
     STRINGS_IT.forEach(words -> assertFalse(page.contains(words), words + " in " + page));
   }
 
