@@ -49,7 +49,11 @@ public interface Settings {
   @WithDefault("50")
   int requestsASecond();
 
-  /** How long a request's body may take to come, beside what its size takes. */
+  /**
+   * How long a request's body may take to come, beside what its size takes. It counts from the
+   * header on, what waits for its turn at the file included: keep it well above the gate's patience
+   * of ten seconds.
+   */
   @WithDefault("PT60S")
   Duration bodyWithin();
 }

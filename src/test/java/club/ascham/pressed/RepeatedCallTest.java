@@ -46,6 +46,7 @@ class RepeatedCallTest {
           "post /api/plan/stop/{run}",
           "post /api/backups",
           "post /api/borrowers/{id}/erasure",
+          "post /api/server/read/{about}",
           "post /api/rigs/{id}/set-ups");
 
   @Inject CallsToRepeat calls;
