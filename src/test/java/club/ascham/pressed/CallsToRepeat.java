@@ -1,9 +1,7 @@
 package club.ascham.pressed;
 
 import static io.restassured.RestAssured.given;
-import static java.util.Map.entry;
 
-import club.ascham.check.CheckBench;
 import club.ascham.loan.KitRoom;
 import club.ascham.loan.KitRoom.ReadyRig;
 import club.ascham.time.ClubTime;
@@ -19,17 +17,7 @@ import java.util.function.Supplier;
 /** One call of each kind that saves and takes a key, each ready to be done now and once only. */
 @ApplicationScoped
 class CallsToRepeat {
-  private static final Map<String, Object> EVERYTHING =
-      Map.of(
-          "stepsDone", "all",
-          "brace", "8 1/2 in",
-          "braceFrom", "grip-throat",
-          "tillerUpper", "190 mm",
-          "tillerLower", "186 mm",
-          "nocking", "4 mm",
-          "screwsSeen", true);
-
-  private static final Map<String, Map<String, Object>> ITEMS =
+  static final Map<String, Map<String, Object>> ITEMS =
       Map.of(
           "risers",
               Map.of(
@@ -51,10 +39,10 @@ class CallsToRepeat {
           "kit-items", Map.of("kind", "tab", "hand", "right", "size", "M"));
 
   private final KitRoom room;
-  private final CheckBench bench;
+  private final CallsAtTheBench bench;
   private final ClubTime time;
 
-  CallsToRepeat(KitRoom room, CheckBench bench, ClubTime time) {
+  CallsToRepeat(KitRoom room, CallsAtTheBench bench, ClubTime time) {
     this.room = room;
     this.bench = bench;
     this.time = time;
@@ -67,7 +55,7 @@ class CallsToRepeat {
    */
   record Sent(String address, Object body, Object other) {}
 
-  private static Sent sent(String address, Map<String, ?> body, String field, Object otherwise) {
+  static Sent sent(String address, Map<String, ?> body, String field, Object otherwise) {
     Map<String, Object> other = new HashMap<>(body);
     other.put(field, otherwise);
     return new Sent(address, body, other);
@@ -79,11 +67,8 @@ class CallsToRepeat {
     ITEMS.forEach((list, details) -> ofItems(list, details, all));
     ofLoans(all);
     ofSessions(all);
-    ofRigs(all);
-    ofChecks(all);
-    ofUpkeep(all);
-    ofWithdrawals(all);
     ofWhatIsTold(all);
+    all.putAll(bench.all());
     all.put("post /api/import", this::aFile);
     return all;
   }
@@ -234,164 +219,6 @@ class CallsToRepeat {
         });
   }
 
-  private void ofRigs(Map<String, Supplier<Sent>> all) {
-    all.put("post /api/rigs", () -> sent("/api/rigs", parts(), "level", "intermediate"));
-    all.put(
-        "put /api/rigs/{id}/parts",
-        () -> {
-          ReadyRig rig = room.aReadyRig(20);
-          return sent(
-              "/api/rigs/" + rig.id().value() + "/parts",
-              Map.of(
-                  "body", rig.body().code(),
-                  "limbs", rig.limbs().code(),
-                  "string", item("strings")),
-              "string",
-              item("strings"));
-        });
-    all.put(
-        "post /api/rigs/{id}/corrections",
-        () ->
-            sent(
-                "/api/rigs/" + room.aReadyRig(20).id().value() + "/corrections",
-                Map.of("found", item("strings")),
-                "exchanged",
-                true));
-    all.put(
-        "put /api/rigs/{id}/set-ups/current",
-        () -> sent("/api/rigs/" + begun() + "/set-ups/current", EVERYTHING, "brace", "8 5/8 in"));
-    all.put(
-        "post /api/rigs/{id}/set-ups/current/finish",
-        () -> {
-          String at = "/api/rigs/" + begun() + "/set-ups/current";
-          as("officer").body(EVERYTHING).put(at).then().statusCode(200);
-          return sent(at + "/finish", Map.of(), "version", 7);
-        });
-    all.put(
-        "post /api/rigs/{id}/dissolve",
-        () ->
-            sent(
-                "/api/rigs/" + room.aReadyRig(20).id().value() + "/dissolve",
-                Map.of(),
-                "version",
-                7));
-    all.put(
-        "post /api/rigs/{id}/weight",
-        () ->
-            sent(
-                "/api/rigs/" + room.aReadyRig(20).id().value() + "/weight",
-                Map.of("drawIn", 27, "forceLb", 19),
-                "forceLb",
-                19.5));
-  }
-
-  private void ofChecks(Map<String, Supplier<Sent>> all) {
-    all.put(
-        "post /api/checks",
-        () -> sent("/api/checks", checked(bench.received(), 216), "brace", "217 mm"));
-    all.put(
-        "post /api/checks/{id}/release",
-        () -> new Sent("/api/checks/" + check(bench.received(), 216) + "/release", Map.of(), null));
-    all.put(
-        "post /api/checks/{id}/adjustment",
-        () ->
-            sent(
-                "/api/checks/" + check(bench.received(), 198) + "/adjustment",
-                Map.of("twistsAdded", 30),
-                "twistsAdded",
-                20));
-  }
-
-  private void ofUpkeep(Map<String, Supplier<Sent>> all) {
-    all.put(
-        "post /api/inspections",
-        () ->
-            sent(
-                "/api/inspections",
-                Map.of(
-                    "item", room.aStringer(48, 60).code(),
-                    "work", "stringer-inspection",
-                    "seen",
-                        Map.of(
-                            "cord", "fine", "stitching", "fine", "saddle", "fine", "fit", "fine")),
-                "words",
-                "A little dusty."));
-    all.put(
-        "post /api/replacements",
-        () ->
-            sent(
-                "/api/replacements",
-                Map.of(
-                    "item",
-                    room.aReadyRig(20).string().code(),
-                    "newString",
-                    item("strings"),
-                    "oldString",
-                    "scrapped",
-                    "words",
-                    "Due by its age; servings worn."),
-                "words",
-                "Servings worn through."));
-    all.put(
-        "post /api/replacements/kept",
-        () ->
-            sent(
-                "/api/replacements/kept",
-                Map.of(
-                    "item",
-                    room.aReadyRig(20).string().code(),
-                    "found",
-                    "All whole; five twists in."),
-                "found",
-                "All whole; four twists in."));
-    all.put(
-        "post /api/recalls",
-        () -> {
-          Map<String, Object> string = new HashMap<>(ITEMS.get("strings"));
-          String batch = "B" + System.nanoTime();
-          string.put("maker", "Marlwick");
-          string.put("batch", batch);
-          done("/api/strings", string);
-          return sent(
-              "/api/recalls",
-              Map.of("batch", batch, "why", "Maker's notice of 3 May: the serving may slip."),
-              "why",
-              "Maker's notice of 4 May: the serving may slip.");
-        });
-  }
-
-  private void ofWithdrawals(Map<String, Supplier<Sent>> all) {
-    all.put(
-        "post /api/withdrawals",
-        () ->
-            sent(
-                "/api/withdrawals",
-                Map.of("item", item("limbs"), "why", "Upper limb looks twisted."),
-                "why",
-                "Lower limb looks twisted."));
-    all.put(
-        "post /api/withdrawals/{id}/decide",
-        () ->
-            sent(
-                "/api/withdrawals/" + withdrawal() + "/decide",
-                Map.of("work", "limb-inspection"),
-                "work",
-                "none"));
-    all.put(
-        "post /api/withdrawals/{id}/release",
-        () -> {
-          String at = "/api/withdrawals/" + withdrawal();
-          done(at + "/decide", Map.of("work", "none", "why", "The letter names another batch."));
-          return sent(
-              at + "/release",
-              Map.of(
-                  "lookedAt", "Both limbs, end to end.",
-                  "why", "Looked over: a scratch in the lacquer only."),
-              "lookedAt",
-              "Both limbs, tips and butts.");
-        });
-  }
-
   private void ofWhatIsTold(Map<String, Supplier<Sent>> all) {
     all.put("post /api/reports", () -> sent("/api/reports", report(), "words", "At half draw."));
     all.put(
@@ -436,21 +263,8 @@ class CallsToRepeat {
 
   // ---- what they need
 
-  private String item(String list) {
+  static String item(String list) {
     return done("/api/" + list, ITEMS.get(list)).path("code");
-  }
-
-  private Map<String, Object> parts() {
-    return Map.ofEntries(
-        entry("body", item("risers")),
-        entry("limbs", item("limbs")),
-        entry("string", item("strings")));
-  }
-
-  private int begun() {
-    int rig = done("/api/rigs", parts()).path("id");
-    as("officer").post("/api/rigs/" + rig + "/set-ups").then().statusCode(200);
-    return rig;
   }
 
   private long loan(ReadyRig rig) {
@@ -466,11 +280,6 @@ class CallsToRepeat {
         .path("id");
   }
 
-  private int withdrawal() {
-    return done("/api/withdrawals", Map.of("item", item("limbs"), "why", "It looks twisted."))
-        .path("id");
-  }
-
   private Map<String, Object> report() {
     return Map.of(
         "rig",
@@ -483,29 +292,7 @@ class CallsToRepeat {
         "At full draw.");
   }
 
-  private static Map<String, Object> checked(CheckBench.Bow bow, int braceMm) {
-    return Map.of(
-        "rig",
-        bow.body().code(),
-        "allAsListed",
-        true,
-        "brace",
-        braceMm + " mm",
-        "braceFrom",
-        "grip-throat",
-        "tillerUpper",
-        190 + braceMm - 216 + " mm",
-        "tillerLower",
-        186 + braceMm - 216 + " mm",
-        "answers",
-        Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
-  }
-
-  private int check(CheckBench.Bow bow, int braceMm) {
-    return done("/api/checks", checked(bow, braceMm)).path("id");
-  }
-
-  private static Response done(String address, Map<String, ?> body) {
+  static Response done(String address, Map<String, ?> body) {
     Response answer = as("officer").body(body).post(address);
     if (answer.statusCode() / 100 != 2) {
       throw new AssertionError(address + " " + body + ": " + answer.asString());
