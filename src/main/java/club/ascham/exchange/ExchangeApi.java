@@ -21,6 +21,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -128,14 +129,22 @@ class ExchangeApi {
                           "bowLengthIn,low,high,source\n54,6 1/2 in,7 1/2 in,Measured on our own\n")))
   public Response take(
       byte[] file,
-      @RestQuery boolean dryRun,
+      @RestQuery String dryRun,
       @RestQuery String onceKey,
+      UriInfo uri,
       @Parameter(hidden = true) @HeaderParam(HttpHeaders.CONTENT_TYPE) MediaType type) {
     if (type == null || !CSV.isCompatible(type)) {
       return Problem.response(415, "Not that kind", "A list is sent as text/csv.");
     }
+    // A slip in a word that is to change nothing would else change everything.
+    List<String> said = uri.getQueryParameters().getOrDefault("dryRun", List.of("false"));
+    if (!said.equals(List.of("true")) && !said.equals(List.of("false"))) {
+      Typed typed = Typed.nothing();
+      typed.fault("dryRun", "It is true or false.");
+      return Problem.of(typed);
+    }
     List<CsvFile> files = List.of(new CsvFile("file", file == null ? new byte[0] : file));
-    if (dryRun) {
+    if ("true".equals(dryRun)) {
       ImportReport report = door.tryOut(files);
       Typed faults = Typed.nothing();
       report.bad().forEach(bad -> faults.fault(bad.where(), bad.message()));

@@ -15,6 +15,10 @@ public record LineBack(long line, boolean back, String damage, Integer count) {
   private static final int LONGEST_WORDS = 400;
   private static final int A_WORD = 3;
 
+  static String damageField(LoanLine line) {
+    return "damage-" + line.id();
+  }
+
   /**
    * Reads {@code damage-LINE} (words; what is damaged is here) and {@code count-LINE} (arrows;
    * empty: all of them).
@@ -22,9 +26,9 @@ public record LineBack(long line, boolean back, String damage, Integer count) {
    * @param ticked whether it is said to be here
    */
   public static LineBack read(Typed typed, LoanLine line, boolean ticked) {
-    String damage = typed.optional("damage-" + line.id(), LONGEST_WORDS);
+    String damage = typed.optional(damageField(line), LONGEST_WORDS);
     if (damage != null && damage.codePoints().filter(Character::isLetter).count() < A_WORD) {
-      typed.fault("damage-" + line.id(), "What is wrong with it? It is withdrawn for that.");
+      typed.fault(damageField(line), "What is wrong with it? It is withdrawn for that.");
     }
     boolean back = ticked || damage != null;
     Integer count = null;

@@ -150,7 +150,7 @@ public class ReceiveLoan {
     Telling told =
         Telling.parse(
             StrangerBack.Fields.PLAIN
-                .inWords(typed, Telling.Fields.PLAIN.words())
+                .inWords(damageInWords(loan, typed), Telling.Fields.PLAIN.words())
                 .with(Telling.Fields.PLAIN.notSo(), "on"),
             Telling.Fields.PLAIN,
             back,
@@ -161,6 +161,21 @@ public class ReceiveLoan {
     report(told, back, rig -> new About(rig, loan, null, About.ToldAt.LOAN, time.now()));
     return Outcome.done(
         loan, "Someone received it a moment ago. What you told of it is kept: lay it aside.");
+  }
+
+  /** What was damaged is told in words: somebody else has taken the thing itself back. */
+  private Typed damageInWords(LoanId loan, Typed typed) {
+    String words = Telling.Fields.PLAIN.words();
+    Typed told = typed;
+    for (LoanLine line : lines.of(loan)) {
+      String damage = typed.value(LineBack.damageField(line));
+      if (!damage.isEmpty()) {
+        told =
+            told.with(
+                words, (told.value(words) + " " + line.code() + " damaged: " + damage).strip());
+      }
+    }
+    return told;
   }
 
   /** Of each bow that came back; where none did, of what came back without one. */

@@ -95,8 +95,10 @@ public class Presses {
   private <T extends Made> Press<T> press(
       Typed typed, Sent sent, String keyField, Set<String> leftOut, IdempotencyKeys.Named<T> made) {
     String key = sent.text(keyField);
-    if (key.length() > LONGEST_KEY) {
-      typed.fault(keyField, "At most " + LONGEST_KEY + " characters, please.");
+    if (key.length() > LONGEST_KEY || !Typed.canBeShown(key)) {
+      typed.fault(
+          keyField,
+          "At most " + LONGEST_KEY + " characters, please, and each one that can be seen.");
       return new Press<>(this, keys, null, keyField, typed, made);
     }
     return new Press<>(

@@ -165,6 +165,9 @@ class ExchangePagesTest {
         .body("lists[0].added", equalTo(1));
     assertEquals(0, bands(47));
 
+    for (String slip : new String[] {"1", "yes", "", "banana", "TRUE", "false&dryRun=true"}) {
+      sent(BANDS + row, "?dryRun=" + slip).statusCode(422);
+    }
     post(BANDS + row, "").body("dryRun", equalTo(false)).body("lists[0].added", equalTo(1));
     post(BANDS + row, "").body("lists[0].unchanged", equalTo(1));
     assertEquals(1, bands(47));
@@ -201,12 +204,15 @@ class ExchangePagesTest {
   }
 
   private io.restassured.response.ValidatableResponse post(String text, String query) {
+    return sent(text, query).statusCode(200);
+  }
+
+  private io.restassured.response.ValidatableResponse sent(String text, String query) {
     return api("officer")
         .contentType("text/csv")
         .body(utf8(text))
         .post("/api/import" + query)
-        .then()
-        .statusCode(200);
+        .then();
   }
 
   private static RequestSpecification api(String name) {

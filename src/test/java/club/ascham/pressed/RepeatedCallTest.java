@@ -132,12 +132,14 @@ class RepeatedCallTest {
           .then()
           .statusCode(201);
     }
-    CallsToRepeat.as("officer")
-        .body(with(borrower, "k".repeat(201)))
-        .post("/api/borrowers")
-        .then()
-        .statusCode(422)
-        .body("errors.field", hasItem("onceKey"));
+    for (String key : new String[] {"k".repeat(201), "\0", "a\0b"}) {
+      CallsToRepeat.as("officer")
+          .body(with(borrower, key))
+          .post("/api/borrowers")
+          .then()
+          .statusCode(422)
+          .body("errors.field", hasItem("onceKey"));
+    }
   }
 
   @Test

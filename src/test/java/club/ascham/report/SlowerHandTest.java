@@ -66,6 +66,29 @@ class SlowerHandTest {
   }
 
   @Test
+  void atReceiving_whatWasDamaged_isToldToo() {
+    Bow bow = bench.lent("Ada Slower");
+    long loan = told.newestLoan();
+    Visitor slow = Visitor.signedInAs("volunteer");
+    slow.get("/receive/" + loan);
+    Visitor quick = Visitor.signedInAs("officer");
+    quick.get("/receive/" + loan);
+    Map<String, Object> all = new HashMap<>();
+    rows.texts("SELECT id FROM loan_line WHERE loan_id = ?1", loan)
+        .forEach(line -> all.put("back-" + line, "on"));
+    quick.post("/receive/" + loan, all).then().statusCode(303);
+    long limbs =
+        rows.number(
+            "SELECT id FROM loan_line WHERE loan_id = ?1 AND item_id = ?2", loan, bow.limbs().id());
+    all.put("damage-" + limbs, "the lower tip is parting");
+    slow.post("/receive/" + loan, all).then().statusCode(303);
+    slow.get("/loans/" + loan)
+        .then()
+        .body(containsString(bow.limbs().code() + " damaged: the lower tip is parting"));
+    assertEquals(1, told.open(bow));
+  }
+
+  @Test
   void atASessionsReturn_whatIsToldOfABowThatCameBackMeanwhile_isKept() {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
     LoanId loan = rack.lendToSession(rig, "Olwen");
