@@ -28,13 +28,13 @@ class BackupPages {
    * @param copies what is in the second folder; null: none is set
    */
   @CheckedTemplate(basePath = "backup", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record BackupsPage(List<BackupList.Line> backups, String worry, Copies.State copies)
+  record BackupsPage(List<BackupList.Line> backups, String worry, SecondFolder.State copies)
       implements TemplateInstance {}
 
   private final Backups backups;
   private final BackupList list;
   private final MakeBackup makeBackup;
-  private final Copies copies;
+  private final SecondFolder copies;
   private final Scrubbing scrubbing;
   private final Actor actor;
 
@@ -42,7 +42,7 @@ class BackupPages {
       Backups backups,
       BackupList list,
       MakeBackup makeBackup,
-      Copies copies,
+      SecondFolder copies,
       Scrubbing scrubbing,
       Actor actor) {
     this.backups = backups;

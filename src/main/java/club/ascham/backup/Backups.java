@@ -30,12 +30,12 @@ public class Backups {
 
   private final DataFolder folder;
   private final BackupFolder kept;
-  private final Copies copies;
+  private final SecondFolder copies;
   private final ClubTime time;
   private final Instant begun;
   private volatile Failed lastFailure;
 
-  Backups(Settings settings, Copies copies, ClubTime time) {
+  Backups(Settings settings, SecondFolder copies, ClubTime time) {
     this.folder = new DataFolder(settings.dataDir());
     this.copies = copies;
     this.begun = time.now();
@@ -98,7 +98,7 @@ public class Backups {
     }
   }
 
-  Copies copies() {
+  SecondFolder copies() {
     return copies;
   }
 
@@ -162,7 +162,8 @@ public class Backups {
    * @param setAside folders in which a restore left a file, which nobody but a person deletes
    * @param copies those in the second folder; null: none are asked for
    */
-  public record Older(LocalDate lastDay, int stay, List<String> setAside, Copies.Older copies) {
+  public record Older(
+      LocalDate lastDay, int stay, List<String> setAside, SecondFolder.Older copies) {
     public boolean none() {
       return lastDay == null
           && stay == 0

@@ -27,15 +27,16 @@ class BackupsApi {
    * @param worry what is wrong with the backups; null: nothing
    * @param copies what is in the second folder; null: none is set
    */
-  public record All(List<BackupList.Line> items, String worry, Copies.State copies) {}
+  public record All(List<BackupList.Line> items, String worry, SecondFolder.State copies) {}
 
   private final Backups backups;
   private final BackupList list;
   private final MakeBackup makeBackup;
-  private final Copies copies;
+  private final SecondFolder copies;
   private final Actor actor;
 
-  BackupsApi(Backups backups, BackupList list, MakeBackup makeBackup, Copies copies, Actor actor) {
+  BackupsApi(
+      Backups backups, BackupList list, MakeBackup makeBackup, SecondFolder copies, Actor actor) {
     this.backups = backups;
     this.list = list;
     this.makeBackup = makeBackup;

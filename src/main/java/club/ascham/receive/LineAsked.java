@@ -23,7 +23,7 @@ public record LineAsked(LoanLine line, Typed typed) {
   }
 
   public String damageField() {
-    return "damage-" + line.id();
+    return LineBack.damageField(line);
   }
 
   /** All are ticked until the person says otherwise. */

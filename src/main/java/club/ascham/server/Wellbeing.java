@@ -1,8 +1,8 @@
 package club.ascham.server;
 
 import club.ascham.backup.Backups;
-import club.ascham.backup.Copies;
 import club.ascham.backup.NightWatch;
+import club.ascham.backup.SecondFolder;
 import club.ascham.store.Stored;
 import club.ascham.story.HighWater;
 import club.ascham.story.Loss;
@@ -27,7 +27,7 @@ class Wellbeing {
   private static final int MB = 1_000_000;
 
   private final Backups backups;
-  private final Copies copies;
+  private final SecondFolder copies;
   private final NightWatch night;
   private final HighWater highWater;
   private final DiskRoom disk;
@@ -35,7 +35,7 @@ class Wellbeing {
 
   Wellbeing(
       Backups backups,
-      Copies copies,
+      SecondFolder copies,
       NightWatch night,
       HighWater highWater,
       DiskRoom disk,
@@ -66,10 +66,10 @@ class Wellbeing {
   HealthCheck copies() {
     return () -> {
       HealthCheckResponseBuilder answer = downIf("copies of backups", copies.worry());
-      Optional<Copies.State> state = copies.state();
+      Optional<SecondFolder.State> state = copies.state();
       answer.withData("asked", state.isPresent());
       state
-          .map(Copies.State::newest)
+          .map(SecondFolder.State::newest)
           .ifPresent(newest -> answer.withData("newest", Stored.moment(newest)));
       return answer.build();
     };

@@ -1,8 +1,8 @@
 package club.ascham.server;
 
 import club.ascham.backup.Backups;
-import club.ascham.backup.Copies;
 import club.ascham.backup.NightWatch;
+import club.ascham.backup.SecondFolder;
 import club.ascham.record.ClockCheck;
 import club.ascham.store.Scrubbing;
 import club.ascham.story.HighWater;
@@ -19,7 +19,7 @@ public class Worries {
 
   Worries(
       Backups backups,
-      Copies copies,
+      SecondFolder copies,
       NightWatch night,
       Scrubbing scrubbing,
       ClockCheck clock,

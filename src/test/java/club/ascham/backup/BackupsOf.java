@@ -18,6 +18,6 @@ public final class BackupsOf {
 
   static Backups of(Settings settings, Clock clock) {
     ClubTime time = ClubTimeOf.clock(clock, settings);
-    return new Backups(settings, new Copies(settings, time), time);
+    return new Backups(settings, new SecondFolder(settings, time), time);
   }
 }

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The second folder, on a disk that comes and goes. */
-class CopiesTest {
+class CopiesInSecondFolderTest {
   private static final Instant START = Instant.parse("2026-11-25T21:04:09Z");
 
   @TempDir Path tmp;
@@ -225,7 +225,7 @@ class CopiesTest {
   void atErasing_theCopiesAreCounted() throws IOException {
     made();
     Backups.Older older = backups.older();
-    assertEquals(new Copies.Older(true, older.lastDay(), 0), older.copies());
+    assertEquals(new SecondFolder.Older(true, older.lastDay(), 0), older.copies());
     assertTrue(older.lastDay().isAfter(LocalDate.of(2026, 11, 25)));
     try (Stream<Path> files = Files.list(data.resolve("backups"))) {
       files.forEach(Snapshot::forget);
@@ -234,7 +234,7 @@ class CopiesTest {
     assertEquals(older.lastDay(), backups.older().copies().lastDay(), "they stay when others go");
     assertTrue(!backups.older().none());
     Files.move(stick, tmp.resolve("in a pocket"));
-    assertEquals(new Copies.Older(false, null, 0), backups.older().copies());
+    assertEquals(new SecondFolder.Older(false, null, 0), backups.older().copies());
     assertTrue(!backups.older().none(), "nobody knows what is on it");
   }
 
@@ -257,8 +257,10 @@ class CopiesTest {
   @Test
   void whatIsThere_isSaid() {
     String said = stick.toString();
-    assertEquals(new Copies.State(said, true, null, true), backups.copies().state().orElseThrow());
+    assertEquals(
+        new SecondFolder.State(said, true, null, true), backups.copies().state().orElseThrow());
     made();
-    assertEquals(new Copies.State(said, true, START, true), backups.copies().state().orElseThrow());
+    assertEquals(
+        new SecondFolder.State(said, true, START, true), backups.copies().state().orElseThrow());
   }
 }

@@ -21,8 +21,8 @@ import org.jboss.logging.Logger;
  * told and tried again, and fails no backup.
  */
 @ApplicationScoped
-public class Copies {
-  private static final Logger LOG = Logger.getLogger(Copies.class);
+public class SecondFolder {
+  private static final Logger LOG = Logger.getLogger(SecondFolder.class);
   private static final Duration TRY_AGAIN_AFTER = Duration.ofHours(1);
 
   private final Path dataDir;
@@ -30,7 +30,7 @@ public class Copies {
   private final ClubTime time;
   private volatile Failed lastFailure;
 
-  Copies(Settings settings, ClubTime time) {
+  SecondFolder(Settings settings, ClubTime time) {
     this.dataDir = settings.dataDir();
     this.folder = settings.backupCopyDir().map(BackupFolder::new).orElse(null);
     this.time = time;
