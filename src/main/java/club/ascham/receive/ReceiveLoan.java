@@ -267,7 +267,8 @@ public class ReceiveLoan {
     }
     details.lines().stream()
         .filter(line -> line.damage() != null)
-        .forEach(line -> said.add("damaged: " + line.damage()));
+        // Its words stand with its withdrawal, where they go with whoever is named in them.
+        .forEach(line -> said.add("damaged: " + out.get(line.line()).code()));
     return String.join("; ", said) + ".";
   }
 }

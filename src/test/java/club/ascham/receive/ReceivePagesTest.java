@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
@@ -184,6 +185,15 @@ class ReceivePagesTest {
             SELECT count(*) FROM withdrawal w JOIN loan_line x ON x.item_id = w.item_id
              WHERE x.id = ?1 AND w.released_at IS NULL AND w.why LIKE 'Came back damaged: buckle%'""",
             line));
+    // A sentence is sealed as it is: words that may name someone stand where erasing finds them.
+    String sentence =
+        rows.texts(
+                "SELECT sentence FROM story WHERE loan_id = ?1 AND sentence LIKE 'Received from%'"
+                    + " ORDER BY id DESC LIMIT 1",
+                loan)
+            .get(0);
+    assertTrue(sentence.contains("; damaged: "), sentence);
+    assertFalse(sentence.contains("buckle"), sentence);
   }
 
   @Test
