@@ -2,6 +2,8 @@ package club.ascham.backup;
 
 import club.ascham.Settings;
 import club.ascham.store.DataFolder;
+import club.ascham.store.FileTrouble;
+import club.ascham.store.SameFile;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
@@ -30,13 +32,15 @@ public class Backups {
 
   private final DataFolder folder;
   private final BackupFolder kept;
+  private final SameFile sameFile;
   private final SecondFolder copies;
   private final ClubTime time;
   private final Instant begun;
   private volatile Failed lastFailure;
 
-  Backups(Settings settings, SecondFolder copies, ClubTime time) {
+  Backups(Settings settings, SameFile sameFile, SecondFolder copies, ClubTime time) {
     this.folder = new DataFolder(settings.dataDir());
+    this.sameFile = sameFile;
     this.copies = copies;
     this.begun = time.now();
     this.kept = new BackupFolder(folder.backups());
@@ -89,7 +93,7 @@ public class Backups {
       LOG.infof("Backup %s is made and sound (%s).", made.name().fileName(), made.size());
       kept.thinOut(now, time.zone());
       return new Made(made);
-    } catch (Snapshot.NotMade failure) {
+    } catch (FileTrouble failure) {
       return failed(now, failure);
     } catch (IOException failure) {
       return failed(now, Snapshot.noFolder(failure));
@@ -107,13 +111,14 @@ public class Backups {
     copies.again(kept);
   }
 
-  private Failed failed(Instant now, Snapshot.NotMade failure) {
+  private Failed failed(Instant now, FileTrouble failure) {
     LOG.errorf(failure, "no backup was made: %s", failure.getMessage());
     lastFailure = new Failed(now, failure.kind().status(), failure.getMessage());
     return lastFailure;
   }
 
   private Backup made(Instant now, String before) throws IOException {
+    sameFile.mustBe();
     Files.createDirectories(folder.backups());
     kept.forgetUnfinished();
     Path part = folder.backups().resolve("ascham-" + now.toEpochMilli() + UNFINISHED);
@@ -128,6 +133,7 @@ public class Backups {
   /** A copy of this moment that is no backup: for someone to read at leisure, then closed. */
   public Copy copy() {
     Instant now = time.now();
+    sameFile.mustBe();
     try {
       Path file = Files.createTempDirectory(folder.path(), COPY).resolve("ascham.db");
       String seal = Snapshot.take(folder.file(), file).newestSeal();

@@ -11,6 +11,7 @@ import club.ascham.store.NativeLeftovers;
 import club.ascham.store.OwnerOnly;
 import club.ascham.store.SameFile;
 import club.ascham.store.Scrubbing;
+import club.ascham.store.SqliteFile;
 import club.ascham.story.HighWater;
 import club.ascham.story.Loss;
 import club.ascham.story.Watch;
@@ -23,6 +24,9 @@ import jakarta.enterprise.event.Observes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 
@@ -43,6 +47,7 @@ class Opening {
   private final HighWater highWater;
   private final Backups backups;
   private InUse held;
+  private Connection reader;
 
   Opening(
       Settings settings,
@@ -108,10 +113,15 @@ class Opening {
         .orElse(null);
   }
 
+  /** Kept open, so that the log and its index lie there as long as this runs. */
   private void remember(Path file) {
     try {
+      reader = SqliteFile.open(file);
+      try (Statement statement = reader.createStatement()) {
+        statement.execute("PRAGMA user_version");
+      }
       sameFile.is(file);
-    } catch (IOException failure) {
+    } catch (SQLException | IOException failure) {
       throw Refusal.because("The club's file " + file.toAbsolutePath() + " can't be read.");
     }
   }
@@ -144,7 +154,11 @@ class Opening {
   }
 
   /** After everything else has ended. */
-  void close(@Observes @Priority(Integer.MAX_VALUE) ShutdownEvent ending) throws IOException {
+  void close(@Observes @Priority(Integer.MAX_VALUE) ShutdownEvent ending)
+      throws IOException, SQLException {
+    if (reader != null) {
+      reader.close();
+    }
     if (held != null) {
       held.close();
     }

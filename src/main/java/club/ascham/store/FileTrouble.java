@@ -38,8 +38,8 @@ public class FileTrouble extends RuntimeException {
     ANOTHER(
         503,
         "The club’s file is not there",
-        "The club’s file was moved, replaced or cut short under the running server: nothing that is"
-            + " saved now is kept. Stop the server, put the file and its log back (or bring back the"
+        "The club’s file or its log was moved, replaced or cut short under the running server:"
+            + " nothing that is saved now is kept. Stop the server, put the file and its log back (or bring back the"
             + " newest backup), and start it again."),
     UNREACHABLE(
         503,

@@ -5,50 +5,83 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Whether the club's file is still the one that was opened: a program goes on writing into a file
- * that was moved or deleted under it, and nobody would find again what it saved there.
+ * Whether the club's file, its log of writes and the log's index are still the ones that were
+ * opened: a program goes on writing into a file that was moved or deleted under it, and nobody
+ * would find again what it saved there.
  */
 @ApplicationScoped
 public class SameFile {
   /**
+   * @param name in a sentence
    * @param key what the file system tells files apart by; null: it tells none
-   * @param bytes its size, which only scrubbing makes smaller
    */
-  private record Known(Path file, Object key, long bytes) {}
+  private record Opened(String name, Path file, Object key) {
+    static Opened now(String name, Path file) throws IOException {
+      return new Opened(name, file, attributes(file).fileKey());
+    }
 
-  private volatile Known known;
+    /**
+     * @return its size in bytes; empty: another lies there
+     */
+    Optional<Long> bytes() throws IOException {
+      BasicFileAttributes found = attributes(file);
+      return Objects.equals(found.fileKey(), key) ? Optional.of(found.size()) : Optional.empty();
+    }
 
-  /** It is this one from now on, as large as it is. */
+    private static BasicFileAttributes attributes(Path file) throws IOException {
+      return Files.readAttributes(file, BasicFileAttributes.class);
+    }
+  }
+
+  /** The club's file first; empty: none was opened yet. */
+  private volatile List<Opened> opened = List.of();
+
+  /** Of the club's file, which only scrubbing makes smaller. */
+  private volatile long bytes;
+
+  /**
+   * It is this one from now on, as large as it is, and what SQLite has laid beside it. Whoever says
+   * so keeps a connection open: at the last one's end SQLite takes the log away.
+   */
   public void is(Path file) throws IOException {
-    BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
-    known = new Known(file, found.fileKey(), found.size());
+    List<Opened> found = new ArrayList<>();
+    found.add(Opened.now("the club’s file", file));
+    Path log = Path.of(file + "-wal");
+    if (Files.exists(log)) {
+      found.add(Opened.now("its log", log));
+      found.add(Opened.now("its log’s index", Path.of(file + "-shm")));
+    }
+    bytes = Files.size(file);
+    opened = List.copyOf(found);
   }
 
   /** Why it is not; empty: it is, or none was opened yet. */
   public Optional<String> trouble() {
-    Known opened = known;
-    if (opened == null) {
-      return Optional.empty();
+    for (Opened each : opened) {
+      // Read before the file is looked at: it may grow meanwhile.
+      long atLeast = bytes;
+      try {
+        Optional<Long> found = each.bytes();
+        if (found.isEmpty()) {
+          return Optional.of("another file stands in the place of " + each.name());
+        }
+        if (each == opened.get(0)) {
+          if (found.get() < atLeast) {
+            return Optional.of(each.name() + " was cut short");
+          }
+          bytes = found.get();
+        }
+      } catch (IOException gone) {
+        return Optional.of(each.name() + " is gone from its folder");
+      }
     }
-    try {
-      BasicFileAttributes found = Files.readAttributes(opened.file(), BasicFileAttributes.class);
-      if (!Objects.equals(found.fileKey(), opened.key())) {
-        return Optional.of("another file stands in its place");
-      }
-      if (found.size() < opened.bytes()) {
-        return Optional.of("it was cut short");
-      }
-      if (found.size() > opened.bytes()) {
-        known = new Known(opened.file(), opened.key(), found.size());
-      }
-      return Optional.empty();
-    } catch (IOException gone) {
-      return Optional.of("it is gone from its folder");
-    }
+    return Optional.empty();
   }
 
   /**
@@ -56,7 +89,7 @@ public class SameFile {
    *
    * @throws FileTrouble it is another, or smaller than it was
    */
-  void mustBe() {
+  public void mustBe() {
     trouble()
         .ifPresent(
             why -> {
@@ -66,9 +99,9 @@ public class SameFile {
 
   /** Scrubbed, it may be smaller. */
   void scrubbed() throws IOException {
-    Known opened = known;
-    if (opened != null) {
-      is(opened.file());
+    List<Opened> known = opened;
+    if (!known.isEmpty()) {
+      bytes = Files.size(known.get(0).file());
     }
   }
 }

@@ -2,6 +2,7 @@ package club.ascham.backup;
 
 import club.ascham.Settings;
 import club.ascham.SettingsOf;
+import club.ascham.store.SameFile;
 import club.ascham.time.ClubTime;
 import club.ascham.time.ClubTimeOf;
 import java.nio.file.Path;
@@ -18,6 +19,6 @@ public final class BackupsOf {
 
   static Backups of(Settings settings, Clock clock) {
     ClubTime time = ClubTimeOf.clock(clock, settings);
-    return new Backups(settings, new SecondFolder(settings, time), time);
+    return new Backups(settings, new SameFile(), new SecondFolder(settings, time), time);
   }
 }

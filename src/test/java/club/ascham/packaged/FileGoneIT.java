@@ -41,6 +41,17 @@ class FileGoneIT {
       Files.move(away, file);
       assertEquals(201, enter(officer, "Saved After").status());
       assertEquals(200, officer.get("/q/health/ready").status());
+
+      Path log = data.resolve("ascham.db-wal");
+      Path logAway = Files.move(log, folder.resolve("away.log"));
+      Caller.Answer withoutLog = enter(officer, "Saved Into No Log");
+      assertEquals(503, withoutLog.status(), () -> withoutLog.body().toString());
+      Caller.Answer noBackup = officer.post("/api/backups", Map.of());
+      assertEquals(503, noBackup.status());
+      assertTrue(noBackup.body().toString().contains("or its log"), noBackup.body().toString());
+      assertEquals(503, officer.get("/q/health/ready").status());
+      Files.move(logAway, log);
+      assertEquals(201, enter(officer, "Saved With Its Log").status());
       server.stop();
     }
     Files.move(file, away);

@@ -36,7 +36,7 @@ class SameFileTest {
   void movedAway_nothingIsSaved_untilItIsBack() throws IOException {
     Path away = folder.resolve("elsewhere.db");
     Files.move(file, away);
-    refuses("it is gone from its folder");
+    refuses("the club’s file is gone from its folder");
     Files.move(away, file);
     assertDoesNotThrow(sameFile::mustBe);
   }
@@ -45,7 +45,7 @@ class SameFileTest {
   void aCopyInItsPlace_isAnotherFile() throws IOException {
     Path copy = Files.copy(file, folder.resolve("copy.db"));
     Files.move(copy, file, StandardCopyOption.REPLACE_EXISTING);
-    refuses("another file stands in its place");
+    refuses("another file stands in the place of the club’s file");
   }
 
   @Test
@@ -53,7 +53,36 @@ class SameFileTest {
     Files.write(file, new byte[4096], StandardOpenOption.APPEND);
     assertDoesNotThrow(sameFile::mustBe);
     Files.write(file, new byte[8192], StandardOpenOption.TRUNCATE_EXISTING);
-    refuses("it was cut short");
+    refuses("the club’s file was cut short");
+  }
+
+  /** As SQLite lays them beside a file in use. */
+  private void writtenByWayOfALog() throws IOException {
+    Files.write(folder.resolve("ascham.db-wal"), new byte[4096]);
+    Files.write(folder.resolve("ascham.db-shm"), new byte[32768]);
+    sameFile.is(file);
+  }
+
+  @Test
+  void theLog_mayBeEmptied_butNotTakenAwayOrReplaced() throws IOException {
+    writtenByWayOfALog();
+    Path log = folder.resolve("ascham.db-wal");
+    Files.write(log, new byte[0], StandardOpenOption.TRUNCATE_EXISTING);
+    assertDoesNotThrow(sameFile::mustBe);
+
+    Path away = Files.move(log, folder.resolve("log"));
+    refuses("its log is gone from its folder");
+    Files.write(log, new byte[4096]);
+    refuses("another file stands in the place of its log");
+    Files.move(away, log, StandardCopyOption.REPLACE_EXISTING);
+    assertDoesNotThrow(sameFile::mustBe);
+  }
+
+  @Test
+  void theLogsIndex_too() throws IOException {
+    writtenByWayOfALog();
+    Files.delete(folder.resolve("ascham.db-shm"));
+    refuses("its log’s index is gone from its folder");
   }
 
   @Test
