@@ -137,7 +137,6 @@ public class EraseBorrower {
             chosen,
             count -> {
               borrower.erase(time.today());
-              borrowers.flush();
               story.tell(
                   Story.Told.ofClub(
                       time.now(),

@@ -63,7 +63,6 @@ class ExtendLoan {
     if (command.against().why() != null) {
       loan.override(command.against());
     }
-    loans.flush();
     story.tell(
         new Story.Told(
             time.now(),

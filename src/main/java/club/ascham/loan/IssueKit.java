@@ -63,7 +63,6 @@ class IssueKit {
     if (borrower.get().isNew()) {
       borrowers.persist(borrower.get());
     }
-    borrowers.flush();
     Loan loan =
         Loan.ofKit(
             borrower.get().id(), command.archer(), issuedAt, command.dueOn(), by, time.now());
@@ -71,7 +70,6 @@ class IssueKit {
     loan.override(command.against());
     loan.briefed(by);
     loans.persist(loan);
-    loans.flush();
     lend(loan.id(), rig, command, found, issuedAt, by);
     return Outcome.done(
         loan.id(),

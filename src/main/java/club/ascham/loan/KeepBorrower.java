@@ -28,7 +28,6 @@ class KeepBorrower {
     Borrower borrower = borrowers.samePerson(details).orElseGet(() -> new Borrower(details));
     if (borrower.isNew()) {
       borrowers.persist(borrower);
-      borrowers.flush();
       tell("Entered a borrower.");
     }
     return Outcome.done(borrower.id(), "");
@@ -47,7 +46,6 @@ class KeepBorrower {
               "Someone saved first. Look at what is kept now, then correct it."));
     }
     borrower.correct(details);
-    borrowers.flush();
     tell("Corrected what is kept of a borrower.");
     return Outcome.done(id, "Corrected.");
   }

@@ -51,7 +51,6 @@ class ReportLost {
         lost.stream().map(LoanLine::rig).filter(Objects::nonNull).distinct().toList();
     if (closes) {
       loan.settleDeposit(command.depositBack(), "reported lost");
-      loans.flush();
     }
     tell(command, by, lost, rigs, now);
     String codes = lost.stream().map(LoanLine::code).collect(Collectors.joining(", "));

@@ -59,7 +59,6 @@ class ChangeAccounts {
   String invite(AccountDetails details) {
     Account account = new Account(details.name(), "", details.role(), details.permitUntil());
     accounts.persist(account);
-    accounts.flush();
     String secret = links.make(account.id());
     tell("Made an account and a link to join.");
     return secret;
@@ -168,7 +167,6 @@ class ChangeAccounts {
   }
 
   private void tell(AccountId by, String sentence) {
-    accounts.flush();
     story.tell(Story.Told.ofClub(time.now(), by, sentence));
   }
 

@@ -70,7 +70,6 @@ class EraseAccount {
         texts,
         count -> {
           account.erase(time.today());
-          accounts.flush();
           story.tell(
               Story.Told.ofClub(
                       time.now(),

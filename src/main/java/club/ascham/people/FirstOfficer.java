@@ -54,7 +54,6 @@ public class FirstOfficer {
     }
     accounts.persist(
         new Account(name, passwords.hash(password), Role.OFFICER, time.today().plusYears(1)));
-    accounts.flush();
     story.tell(Story.Told.ofClub(time.now(), null, "Made the first officer's account."));
     code.set(null);
     return true;

@@ -59,7 +59,6 @@ public class AddItem {
       records.persist(item);
       ids.add(item.id());
     }
-    records.flush();
     story.tell(
         new Story.Told(
             time.now(),

@@ -64,7 +64,6 @@ public class ChangeItem {
     List<Changes.Change> changes = Changes.between(written(item.details()), written(details));
     if (!changes.isEmpty()) {
       item.describe(details);
-      records.flush();
       story.tell(Story.Told.ofItem(time.now(), actor.id(), id, Changes.sentence(changes)));
     }
     return Outcome.done(

@@ -94,7 +94,6 @@ public class FindAgain {
     RetiredWhy retired = was.get().why();
     FoundAgain again = wouldStand(id, item.kind(), retired);
     item.findAgain();
-    records.flush();
     Instant now = time.now();
     story.tell(
         Story.Told.ofItem(

@@ -111,7 +111,6 @@ public class RetireItem {
       return Outcome.refused("on", since.get());
     }
     item.retire(retirement);
-    records.flush();
     rows.change("DELETE FROM kept_with WHERE item_id = ?1", id);
     story.tell(
         Story.Told.ofItem(

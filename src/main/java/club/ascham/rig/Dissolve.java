@@ -69,7 +69,6 @@ class Dissolve {
     card.parts().forEach(part -> rigs.takeOff(id, part.id(), now));
     rows.change("DELETE FROM kept_with WHERE rig_id = ?1", id);
     rig.dissolve(now);
-    rigs.flush();
     String codes = card.parts().stream().map(Part::code).collect(Collectors.joining(", "));
     String said = codes.isEmpty() ? "Taken apart." : "Taken apart: " + codes + ".";
     story.tell(Story.Told.ofRig(now, actor.id(), id, card.partIds(), said));

@@ -40,7 +40,6 @@ public class LoseParts {
               });
     }
     touched.forEach(rig -> keepOrDissolve(rig, at));
-    rigs.flush();
   }
 
   private void keepOrDissolve(RigId id, Instant at) {

@@ -113,7 +113,6 @@ public class SetUpWork {
       }
     }
     apply(entry, setUp);
-    setUps.flush();
     story.tell(
         Story.Told.ofRig(
             time.now(), actor.id(), id, List.of(), "Set-up: wrote down what was done so far."));
@@ -150,7 +149,6 @@ public class SetUpWork {
     }
     Instant now = time.now();
     setUp.finish(actor.id(), now);
-    setUps.flush();
     String figures = said(setUp.figures());
     story.tell(Story.Told.ofRig(now, actor.id(), id, card.partIds(), "Set up: " + figures + "."));
     return Outcome.done(id, "Set up: " + figures + ".");
@@ -170,7 +168,6 @@ public class SetUpWork {
           "Finish it.");
     }
     setUps.delete(open.get());
-    setUps.flush();
     story.tell(
         Story.Told.ofRig(
             time.now(), actor.id(), id, List.of(), "Set-up given up before anything was done."));

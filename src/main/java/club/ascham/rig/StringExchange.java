@@ -38,7 +38,6 @@ public class StringExchange {
     loan.ifPresent(l -> loaned.fitted(l, rig, on, at));
     rigs.changed(rigs.findById(rig.value()));
     setUps.openOf(rig).ifPresent(open -> open.beginAgain(actor.id(), time.now()));
-    rigs.flush();
     return loan;
   }
 }

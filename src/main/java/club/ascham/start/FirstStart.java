@@ -69,7 +69,6 @@ class FirstStart {
       accounts.persist(new Account("officer", hash, Role.OFFICER, time.today().plusYears(1)));
       accounts.persist(new Account("volunteer", hash, Role.VOLUNTEER, null));
       accounts.persist(new Account("committee", hash, Role.COMMITTEE, null));
-      accounts.flush();
       demoClub.load();
     } else {
       club.found("Our club", false, BRACE_TABLE_TO_START_WITH);

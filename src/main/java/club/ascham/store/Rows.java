@@ -1,5 +1,6 @@
 package club.ascham.store;
 
+import io.quarkus.hibernate.orm.PersistenceUnitExtension;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -19,9 +20,11 @@ import javax.sql.DataSource;
 @ApplicationScoped
 public class Rows {
   private final DataSource source;
+  private final EntitiesInUse entities;
 
-  Rows(DataSource source) {
+  Rows(DataSource source, @PersistenceUnitExtension EntitiesInUse entities) {
     this.source = source;
+    this.entities = entities;
   }
 
   public <R extends Record> List<R> list(Class<R> shape, String sql, Object... parameters) {
@@ -67,14 +70,14 @@ public class Rows {
 
   /** Runs one changing statement inside the use case's transaction; answers the rows changed. */
   public int change(String sql, Object... parameters) {
-    return run(sql, parameters, KeptStatements::changed);
+    return run(sql, parameters, PreparedStatement::executeUpdate);
   }
 
   private <T> T read(String sql, Object[] parameters, Reading<T> reading) {
     return run(
         sql,
         parameters,
-        (kept, statement) -> {
+        statement -> {
           try (ResultSet found = statement.executeQuery()) {
             return reading.of(found);
           }
@@ -82,30 +85,16 @@ public class Rows {
   }
 
   private <T> T run(String sql, Object[] parameters, Running<T> running) {
+    entities.write();
     StatementCount.another();
-    try (Connection connection = source.getConnection()) {
-      KeptStatements kept = KeptStatements.of(connection);
-      PreparedStatement statement = kept.prepared(sql);
-      boolean ran = false;
-      try {
-        bind(statement, parameters);
-        T outcome = running.of(kept, statement);
-        kept.done(statement, parameters);
-        ran = true;
-        return outcome;
-      } finally {
-        if (!ran) {
-          kept.forget(sql);
-        }
+    try (Connection connection = source.getConnection();
+        PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (int i = 0; i < parameters.length; i++) {
+        statement.setObject(i + 1, RowShape.stored(parameters[i]));
       }
+      return running.of(statement);
     } catch (SQLException failure) {
       throw refusedOrFailed(failure, sql);
-    }
-  }
-
-  private static void bind(PreparedStatement statement, Object[] parameters) throws SQLException {
-    for (int i = 0; i < parameters.length; i++) {
-      statement.setObject(i + 1, RowShape.stored(parameters[i]));
     }
   }
 
@@ -117,7 +106,7 @@ public class Rows {
   }
 
   private interface Running<T> {
-    T of(KeptStatements kept, PreparedStatement statement) throws SQLException;
+    T of(PreparedStatement statement) throws SQLException;
   }
 
   private interface Reading<T> {

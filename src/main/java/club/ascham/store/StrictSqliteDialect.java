@@ -23,6 +23,12 @@ public class StrictSqliteDialect extends SQLiteDialect {
     super(info);
   }
 
+  /** The key comes with the row, without a second statement. */
+  @Override
+  public boolean supportsInsertReturning() {
+    return true;
+  }
+
   @Override
   public boolean equivalentTypes(int one, int other) {
     return (WHOLE.contains(one) && WHOLE.contains(other))

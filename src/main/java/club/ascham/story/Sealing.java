@@ -5,7 +5,6 @@ import jakarta.annotation.Priority;
 import jakarta.interceptor.AroundInvoke;
 import jakarta.interceptor.Interceptor;
 import jakarta.interceptor.InvocationContext;
-import jakarta.persistence.EntityManager;
 import jakarta.transaction.TransactionSynchronizationRegistry;
 
 /**
@@ -19,12 +18,10 @@ class Sealing {
   private static final String BEGUN = Sealing.class.getName();
 
   private final TransactionSynchronizationRegistry transaction;
-  private final EntityManager entities;
   private final Seals seals;
 
-  Sealing(TransactionSynchronizationRegistry transaction, EntityManager entities, Seals seals) {
+  Sealing(TransactionSynchronizationRegistry transaction, Seals seals) {
     this.transaction = transaction;
-    this.entities = entities;
     this.seals = seals;
   }
 
@@ -37,9 +34,6 @@ class Sealing {
     seals.noteWhatOthersChanged();
     Object outcome = use.proceed();
     if (!transaction.getRollbackOnly()) {
-      if (EntitiesInUse.in(transaction)) {
-        entities.flush();
-      }
       seals.close();
     }
     return outcome;

@@ -60,7 +60,6 @@ class DecideWithdrawal {
     }
     Instant now = time.now();
     withdrawal.decide(actor.id(), now, decision);
-    records.flush();
     if (decision.work() == null) {
       story.tell(
           Story.Told.ofItem(now, actor.id(), withdrawal.item(), "Decided: no inspection fits.")

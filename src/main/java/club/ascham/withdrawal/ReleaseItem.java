@@ -54,7 +54,6 @@ class ReleaseItem {
     }
     Instant now = time.now();
     withdrawal.release(actor.id(), now, release);
-    records.flush();
     String looker = withdrawals.one(id).orElseThrow().lookedBy();
     story.tell(
         Story.Told.ofItem(now, actor.id(), withdrawal.item(), "Released.")

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.check.CheckBench;
 import club.ascham.store.StatementCount;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
@@ -16,6 +17,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -24,6 +26,12 @@ class RigPagesTest {
   private static final Pattern STEP = Pattern.compile("name=\"step\" value=\"([a-z-]+)\"");
 
   @Inject Bench bench;
+  @Inject CheckBench checkBench;
+
+  @BeforeEach
+  void holdsThePermit() {
+    checkBench.mayTurnBolts("officer", true);
+  }
 
   private static String hidden(Pattern field, Response page) {
     Matcher matcher = field.matcher(page.asString());

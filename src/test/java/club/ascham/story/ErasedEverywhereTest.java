@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
 import club.ascham.backup.Backups;
+import club.ascham.check.CheckBench;
 import club.ascham.store.DataFolder;
 import club.ascham.store.OpenFile;
 import club.ascham.store.Rows;
@@ -29,6 +30,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Whom the club erased is in no byte of its file, of a later backup or of any list. */
@@ -69,6 +71,12 @@ class ErasedEverywhereTest {
   @Inject Settings settings;
   @Inject VerifyRecord verifyRecord;
   @Inject Planted planted;
+  @Inject CheckBench bench;
+
+  @BeforeEach
+  void holdsThePermit() {
+    bench.mayTurnBolts("officer", true);
+  }
 
   /** Texts written as a use case writes them, into each column that may be taken away. */
   @ApplicationScoped
