@@ -14,7 +14,7 @@ public interface Settings {
   @WithDefault("false")
   boolean demo();
 
-  /** The folder of the SQLite file, uploads and backups. */
+  /** The folder of the SQLite file, its backups and the key of the second steps. */
   @WithDefault("ascham-data")
   Path dataDir();
 

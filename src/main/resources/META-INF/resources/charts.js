@@ -1,5 +1,14 @@
 // Charts are drawn from the table beneath them, which says the same without script. Colours are the
 // stylesheet's, so that dark and paper need nothing here.
+//
+// Drawn in the browser, since a chart library on the server draws with fonts that the club's machine
+// may not have, or writes inline styles, which our content policy forbids. As SVG with our classes,
+// since a canvas would have to be told of dark and paper, and prints as a picture. D3 evaluates
+// nothing as long as its CSV reader is left alone. It is large (93 kB compressed): so it is asked for
+// on pages with charts alone, and for the screen only when someone scrolls there.
+//
+// One more chart: a figure with data-chart (band, stack or bars), data-table and data-series; column
+// heads with data-series="NAME.PART", cells with data-value, rows with data-day or data-age.
 /* global d3 */
 const MARGIN = { top: 12, right: 20, bottom: 24, left: 54 };
 const HEIGHT = 220;

@@ -22,6 +22,8 @@ import org.jboss.logging.Logger;
 /**
  * The folder of backups. A file that bears a backup's name there was sound when it got that name:
  * until then it has another.
+ *
+ * <p>It was opened, looked through and brought to the disk before.
  */
 @ApplicationScoped
 public class Backups {

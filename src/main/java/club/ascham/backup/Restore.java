@@ -17,6 +17,8 @@ import java.util.Optional;
 /**
  * Puts a backup in the place of the club's file. The present file is never deleted: it is set aside
  * with what SQLite keeps beside it, so that it opens there as it would have here.
+ *
+ * <p>A command and no setting: a setting left behind would bring the backup back at each start.
  */
 public final class Restore {
   static final String SET_ASIDE = "set-aside-";

@@ -20,6 +20,9 @@ import java.util.function.Function;
 /**
  * Which backups stay: everything of the last two days, then the newest of each of the last 7 days,
  * 5 weeks and 12 months that have one, and the last 3 that were made before a migration.
+ *
+ * <p>What earlier backups still hold of whom the club erases is said at the press, with the day on
+ * which this rota ends the last of them.
  */
 final class Rota {
   static final int DAYS = 7;

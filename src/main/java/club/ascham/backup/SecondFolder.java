@@ -19,6 +19,9 @@ import org.jboss.logging.Logger;
 /**
  * A copy of each backup in a second folder, on a disk that may not be there: what fails here is
  * told and tried again, and fails no backup.
+ *
+ * <p>A copy bears its name once it was read back; that a disk gives back what it only keeps in
+ * memory is beyond us. A start never waits for it.
  */
 @ApplicationScoped
 public class SecondFolder {

@@ -5,7 +5,13 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import jakarta.enterprise.context.ApplicationScoped;
 
-/** Tells that a backup was made: when, by whom or why by itself, and under which seal. */
+/**
+ * Tells that a backup was made: when, by whom or why by itself, and under which seal.
+ *
+ * <p>Afterwards, since only what was made can be told: a backup never holds its own sentence, and
+ * its name bears the seal before. One before a migration is told once the migration went through;
+ * if that fails, the next start makes another and tells that one.
+ */
 @ApplicationScoped
 public class TellBackup {
   private final Story story;

@@ -6,6 +6,10 @@ import java.util.Map;
 /**
  * Why a bow is given although advice speaks against it, and which coach agreed to its weight.
  *
+ * <p>Kept with the loan, or with the archer of a session. A bow that is too short asks for the
+ * reason alone. One rule for the issue, an extension (what was agreed when it went out holds for
+ * the same draw), an archer added to a session, and other parts on a bow that is out.
+ *
  * @param why null: no reason given
  * @param coach a person of the club, or another name; null: nobody named
  */

@@ -11,6 +11,10 @@ import java.util.Locale;
  * recurve makers' warnings and of a competition body ({@link InPrint#ARROW_MASS}). It is held
  * against the high end of the weight's range, since what may well be so must be safe too.
  *
+ * <p>Unknown mass refuses nothing, since a club starts without a scale for arrows: it is said where
+ * they are given. One rule for the issue, an exchange, an extension with a longer draw, and a
+ * session.
+ *
  * @param massGr of one whole arrow in grains, the lightest of its set
  * @param weight on the fingers of the archer who shoots it
  */

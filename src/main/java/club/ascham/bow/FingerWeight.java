@@ -18,6 +18,10 @@ import java.util.OptionalInt;
  * <p>Without a reading the range is that of the mark. Readings are weighed with the mark by Bayes'
  * rule for normal spreads: each by the inverse square of a quarter of its range, so that the range
  * told is two standard deviations either way.
+ *
+ * <p>A reading belongs to the limbs. One at the archer's own draw owes nothing to the model. Where
+ * readings contradict the mark the range grows: a child is held to its high end, and what the scale
+ * showed is never averaged away.
  */
 public final class FingerWeight {
   /** AMO draw is reckoned this far beyond the pivot point (AMO standard FP-3, 2000). */

@@ -9,6 +9,8 @@ import club.ascham.mechanics.OutOfDomain;
  * limbs, and beside it the even rise from nothing at the braced string, which is all that is left
  * where the mechanics does not reach.
  *
+ * <p>It stays as the other end of the range, since the recurve's geometry is assumed.
+ *
  * @param curve null: no such recurve; then the rise is even
  * @param zeroIn AMO draw at which the string stands when braced
  */

@@ -8,6 +8,9 @@ import java.util.Locale;
 /**
  * What another riser makes of the weight of the same limbs.
  *
+ * <p>Makers' labels decide the likeliest, although the elastic limb says less than either; the
+ * range holds all three.
+ *
  * @param basis in words; empty where nothing changes
  */
 record RiserChange(Factor factor, String basis) {

@@ -6,6 +6,9 @@ import java.util.Optional;
 /**
  * What one quantity of one rig should measure.
  *
+ * <p>A band holds half the step that it was read in. The gauge, the verdict and its reasons ask
+ * {@link #zone} alone, so that they agree.
+ *
  * @param inner the band to aim for; null where nothing published or entered speaks
  * @param outer beyond it something is wrong; null where nothing speaks and no set-up figure exists
  * @param basis what the bands rest on, in words for the person at the bench, with its source

@@ -12,6 +12,8 @@ import java.util.Locale;
  * figure, and are refused nothing. A junior is held to the high end of the estimate, a grown-up to
  * the likeliest value.
  *
+ * <p>For a beginner {@link #UNDER_LB} under the start figure is looked for.
+ *
  * @param freeLb up to it nothing is asked
  * @param mostLb the most that is meant to go out with a reason
  * @param refusedAboveLb above it nothing goes out; null: a coach decides

@@ -10,6 +10,9 @@ import java.util.Optional;
  * mechanics leaves open the low end counts, so that nothing is called lost that may still be there;
  * of the mark that includes 1 lb for the marking, and 5 % for the bolts where there are any.
  *
+ * <p>From {@link #ASKS_LB} on, a limb inspection is asked for, which speaks against the limbs. A
+ * loss that was looked at and passed starts anew from what they weighed then.
+ *
  * @param reading what was read before; null: the mark speaks
  * @param leastLb what the limbs should pull at least, in lbf
  */

@@ -8,6 +8,8 @@ import jakarta.enterprise.context.ApplicationScoped;
  * Looks, once a check is saved, whether its bow is changing. The look stands outside the save: it
  * reads much and seldom asks for anything, and others wait at the gate meanwhile. Were it cut off,
  * the next check would ask. A bow that is to be adjusted or withdrawn is being worked on already.
+ *
+ * <p>An adjustment begins a bow's readings anew.
  */
 @ApplicationScoped
 class AfterCheck {

@@ -32,7 +32,13 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** Brings a check and what is on record about its bow before the judge. */
+/**
+ * Brings a check and what is on record about its bow before the judge.
+ *
+ * <p>An adjustment is asked more than the rest: a string that is overdue, or was asked to be
+ * replaced, takes no twists, and a bow whose readings change, or that lost brace, is looked at
+ * before it is twisted.
+ */
 final class Judging {
   private final RigCard card;
   private final Learnt learnt;

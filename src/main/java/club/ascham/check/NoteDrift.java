@@ -17,7 +17,7 @@ import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 
-/** Asks for upkeep where a bow is really changing; once, until it is done. */
+/** Asks for upkeep where a bow is really changing; once, in words without figures, until done. */
 @ApplicationScoped
 public class NoteDrift {
   private final Drifts drifts;

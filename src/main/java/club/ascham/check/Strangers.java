@@ -11,6 +11,9 @@ import java.util.Optional;
 /**
  * What a code stands for that is on a bow and not on its list: one rule and one set of words for a
  * check, a receipt and a session's return.
+ *
+ * <p>At a check it is judged; at the other two the bow is taken back first and the answer done
+ * after. What can't be done takes the whole receipt back.
  */
 @ApplicationScoped
 public class Strangers {

@@ -12,7 +12,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** All that stands against one thing on one day, the heaviest and then the oldest first. */
+/**
+ * All that stands against one thing on one day, the heaviest and then the oldest first.
+ *
+ * <p>What counts as a danger is withdrawn, did not pass an inspection, or has a dangerous report
+ * open against it. Every page of the bench says so first; set-up from the string on, and weighing,
+ * are refused by page and API alike, while limbs and loops may be put right before. Advice from
+ * before the danger was known is shown no more.
+ */
 @TemplateData
 public record Against(List<Concern> all) {
   private static final Comparator<Concern> HEAVIEST_FIRST =

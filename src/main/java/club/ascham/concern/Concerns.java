@@ -20,6 +20,9 @@ import java.util.stream.Collectors;
  * What stands against items, rigs and loans on any day: as things happened, known now. Three
  * statements for rigs and for loans, one for items, however many there are; two more for a day that
  * is over.
+ *
+ * <p>For a day that is over, what is planned now is taken where nothing was passed since: reckoning
+ * every spell costs as much as ten pages.
  */
 @ApplicationScoped
 public class Concerns {

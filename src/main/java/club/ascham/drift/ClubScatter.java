@@ -14,6 +14,9 @@ import java.util.function.Function;
 /**
  * How far this club's readings lie from what is there. Reckoned once a day, from the readings that
  * were there then: every check asks for it, and one reading more or less does not move it.
+ *
+ * <p>A verdict that changed with the tenth decimal of somebody else's reading would be hard to
+ * explain.
  */
 @ApplicationScoped
 public class ClubScatter {

@@ -21,6 +21,9 @@ import java.util.Set;
 /**
  * Nothing leaves by a file while something keeps it in, the bow as a whole too; what speaks against
  * it asks for the loan's reason, as the form does.
+ *
+ * <p>A file's loans come before the inspections that let them go, so an import is judged once all
+ * of it is in.
  */
 @ApplicationScoped
 class LeavesToday implements AfterRows {

@@ -13,6 +13,9 @@ import java.util.List;
 /**
  * What only a holder of the permit may sign, a file signs for nobody else. Held to it is the newest
  * record of an item and a work, since that is what counts; what lies before it is history.
+ *
+ * <p>Whoever signed needs it on that record's own day, whatever order the file has. So a club that
+ * moves gives its people their permits before it takes its record in.
  */
 @ApplicationScoped
 class SignedByPermit implements AfterRows {

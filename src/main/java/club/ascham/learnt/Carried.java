@@ -26,6 +26,9 @@ import java.util.Objects;
  * </ul>
  *
  * <p>An adjustment counts when the same parts were fitted at both readings and between them.
+ *
+ * <p>Nothing is kept of it: it follows from checks, adjustments and fittings, so that a corrected
+ * check corrects it.
  */
 final class Carried {
   private final History history;

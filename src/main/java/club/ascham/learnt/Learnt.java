@@ -9,6 +9,10 @@ import club.ascham.verdict.Reading;
  * What the record says of a bow as it is now: what its adjustments showed, and how string and bolts
  * stand after them.
  *
+ * <p>How string and bolts stand is the last set-up's count and what was put in or turned since.
+ * Work that was advised and done without a count ends the count: twists go by the rule of thumb
+ * then, and no bolt goes out until the next set-up counts anew.
+ *
  * @param record what was tried with these parts
  * @param twists in the string now; null: nobody can tell
  * @param turnsUpper that the upper bolt stands out now; null: nobody can tell (likewise lower)

@@ -25,7 +25,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Whether a loan may go on with the draw its archer has now. */
+/**
+ * Whether a loan may go on with the draw its archer has now.
+ *
+ * <p>A longer loan asks as its issue did: what speaks against it now, and did not when the loan was
+ * given with a reason, asks for one again.
+ */
 final class ExtendRules {
   private static final String SAY_WHY =
       " To let it go on all the same, say why in whole words; it is kept with the loan; or exchange the"

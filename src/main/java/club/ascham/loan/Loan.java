@@ -21,6 +21,9 @@ import java.time.LocalDate;
 /**
  * What was lent to whom and until when. It is open as long as one of its lines is; the lines are
  * kept by {@link LoanLines}.
+ *
+ * <p>That it was shown how to handle the bow is one tick at the issue, never set beforehand, kept
+ * with who and when; loans from before say that nothing is recorded.
  */
 @Entity
 public class Loan {

@@ -11,7 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Reads and writes the lines of loans: each item that went out, and how it came back. */
+/**
+ * Reads and writes the lines of loans: each item that went out, and how it came back.
+ *
+ * <p>Arrows come back by count: the set or pool holds what came back, and {@code missing_count}
+ * keeps what did not, until somebody makes it up or the set next comes back whole.
+ */
 @ApplicationScoped
 public class LoanLines {
   private static final String COLUMNS =

@@ -33,7 +33,13 @@ import java.util.Objects;
 import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 
-/** The borrower's slip: what was lent, what the bow should measure, and how to care for it. */
+/**
+ * The borrower's slip: what was lent, what the bow should measure, and how to care for it.
+ *
+ * <p>It speaks of what was lent and of what the club stands behind: whom to call, the terms, and
+ * how far brace may move are the club's own. Without a figure of its own it asks about any change,
+ * rather than name one given for another kind of bow.
+ */
 @Path("/loans/{loan}/slip")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class SlipPages {

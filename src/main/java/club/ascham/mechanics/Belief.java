@@ -7,6 +7,9 @@ import java.util.List;
  * by Bayes; with normal readings the normal prior is its own conjugate, so that a sum of precisions
  * is all there is to it, and the order in which adjustments were made plays no part.
  *
+ * <p>A closed form that anyone can check by hand, and whose interval never widens; a test holds it
+ * to cover 87 to 93 % of 2,000 simulated bows.
+ *
  * @param sd more than 0
  * @param shown adjustments that it rests on
  */

@@ -7,6 +7,9 @@ import java.util.Locale;
  * bolt turned in brings its limb's distance down. Turning one in and the other out by the same
  * keeps the draw weight, so the work is shared where the bolts have room.
  *
+ * <p>Advice never turns its sign over: a bow whose bolts seem to work backwards goes to the
+ * workshop, and a response near nothing advises no turn.
+ *
  * @param upper turns expected in all; positive: tighten, the bolt goes in
  * @param lower likewise
  * @param firstUpper what to turn before measuring again, never more than a quarter either way

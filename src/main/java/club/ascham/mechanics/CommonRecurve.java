@@ -13,6 +13,9 @@ import java.util.Map;
  * have; and the stored energies of the three bows that Tuyn and Kooi measured. So its agreement
  * with those three is no independent proof; a search without them came within 1.1 % of each. No bow
  * has figures of its own but one factor: so many times as strong is so many times as stiff.
+ *
+ * <p>At one shape tension grows with stiffness: so a mark scales forces, and nothing is solved
+ * anew.
  */
 public final class CommonRecurve {
   private static final double LEAST_BOW_IN = 44;

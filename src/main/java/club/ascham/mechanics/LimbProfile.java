@@ -6,6 +6,9 @@ import java.util.function.DoubleUnaryOperator;
  * How one limb is made, asked for once at the points that the integration needs: bending stiffness
  * and unstrung curvature along its length. Three values a step, at its start, middle and end; those
  * of the ends are taken from inside the step, so that a kink on a mesh point costs no accuracy.
+ *
+ * <p>A step of the mesh ends where the recurve begins: a jump of curvature within a step costs
+ * three digits.
  */
 public final class LimbProfile {
   /** Inside a step by this part of it. */

@@ -3,6 +3,9 @@ package club.ascham.mechanics;
 /**
  * Newton's method on two or three unknowns, its slopes by differences. Keeps its room, so that a
  * solver that walks from state to state allocates nothing.
+ *
+ * <p>Tension and brace are sought together and not one inside the other: nested, each step of the
+ * outer search would pay for all of the inner one. Each state begins from the last.
  */
 final class Newton {
   private static final double NUDGE = 1e-7;

@@ -5,6 +5,9 @@ import java.util.List;
 /**
  * What was tried on one bow and measured before and after.
  *
+ * <p>One number serves both bolts: the limbs are a matched pair, and three adjustments could not
+ * tell two numbers apart.
+ *
  * @param twists runs of brace against the twists in the string, where they were counted
  * @param twistsAdded runs of brace against the twists put in since the run began; each run of
  *     {@code twists} is among them

@@ -7,6 +7,9 @@ import org.hipparchus.special.Erf;
  * How many twists bring brace to its aim. The range is told as it is, whatever room the string has;
  * the room bounds what is advised.
  *
+ * <p>Under an even chance another string comes first. No advice ends outside the sound limits, and
+ * none is expected farther from its aim than the bow is now.
+ *
  * @param turns whole turns to put in; negative: to take out; 0 unless {@code reach} is {@link
  *     Reach#THIS_STRING}
  * @param low the fewest that may do it, positive in, negative out; null: no number of them does

@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 /**
  * Which new passwords are refused, and why: length, and how soon it would be guessed by someone who
  * tries what people choose. No rule says which kinds of characters it must hold.
+ *
+ * <p>A password is never due for renewal.
  */
 final class PasswordRules {
   static final int SHORTEST = 12;

@@ -12,6 +12,9 @@ import java.util.Map;
  * A QR code as one SVG path of unit squares, with the four squares of quiet around it that readers
  * want.
  *
+ * <p>A code and not only text, since few people type 32 letters right. Of the library its encoder
+ * alone; the squares are one path of SVG.
+ *
  * @param side of the whole picture, in squares
  */
 record QrPath(int side, String path) {

@@ -25,6 +25,10 @@ import org.jboss.logging.Logger;
 /**
  * Seals shared secrets for the file, with a key that lies beside it and in no backup or export:
  * whoever is handed the file can't reckon anyone's codes.
+ *
+ * <p>The secret must be known to reckon the codes, so a hash would not do. Officers may download
+ * backups and exports, hence the key is in neither. Without it no code is right, and recovery codes
+ * still are.
  */
 @ApplicationScoped
 class SealedSecrets {

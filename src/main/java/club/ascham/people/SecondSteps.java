@@ -10,7 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
-/** Who gives a one-time code after the password, and which codes were taken. */
+/**
+ * Who gives a one-time code after the password, and which codes were taken.
+ *
+ * <p>For whoever turned it on under <em>My account</em>; on <em>People</em> an officer says who
+ * must have one: nobody to start with, officers, everyone. Whatever changes of a second step ends
+ * every session. Over the API the password of such an account is answered as a wrong one; access
+ * keys go on, and open no session.
+ */
 @ApplicationScoped
 class SecondSteps {
   private final Rows rows;

@@ -20,6 +20,12 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 /**
  * The stays that began with a password, and their end. When each was last used is known to this
  * process alone: it changes with every request, and writing it down would make each of them a save.
+ *
+ * <p>A session ends after ten hours without a request, a club's whole Saturday, and after seven
+ * days in any case. Any number may run side by side: people use the kit room's tablet and their own
+ * phone. Signing out, a new password and closing the account end <em>all</em> of them at once;
+ * one's own page ends one alone, and an officer ends another's. Each carries its number and
+ * beginning, which every request looks up in the one statement that reads the account.
  */
 @ApplicationScoped
 class Sessions {

@@ -13,6 +13,12 @@ import java.util.Map;
  * where it signed in before, has its own count and waits a minute at most; so nobody who guesses
  * elsewhere keeps the owner out. All names at one address, and all addresses at one name, share
  * wider counts that bind only strangers: whoever got in from there before is none.
+ *
+ * <p>Five tries are free; then each waits 2, 4, 8 … 60 seconds, never longer, and asking meanwhile
+ * makes it no longer. At one address, and at one name, strangers share 50, then one in 2 seconds.
+ * At worst someone who keeps on guessing at a name in its owner's own network makes a <em>new</em>
+ * browser there wait. Access keys and recovery codes never wait. Codes wait more strictly. The
+ * counts live in the process, bounded, and a restart forgets them.
  */
 final class Throttle {
   static final int FREE = 5;

@@ -8,6 +8,10 @@ import java.util.Arrays;
  * for; the rest goes to the week before, as far as its slack allows. So work moves only when it
  * must, only forwards in time, and as little as it can. Work for safety is laid first, and other
  * work in the room that it leaves.
+ *
+ * <p>Work may be split between weeks. That makes it a flow and not a packing, so that more hours
+ * never leave more undone. Work for safety is never planned past its day: what does not fit is
+ * listed, and its bow stays in.
  */
 final class Levelling {
   /** Weeks that are looked ahead. */

@@ -7,6 +7,8 @@ import java.util.Arrays;
  * how many are counted: whole up to 127, beyond that 64 buckets to each doubling, hence no quantile
  * is off by more than 1 in 128, and what never varies is given exactly. Tallies of parts add up to
  * the tally of the whole, in any order.
+ *
+ * <p>Only whole numbers are summed: so shares add up exactly.
  */
 final class Tally {
   private static final int EXACT = 128;

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Reads the fleet as the plan needs it: eight statements, whatever its size. */
+/** Reads the fleet as the plan needs it: at most fourteen statements, whatever its size. */
 @ApplicationScoped
 class FleetToPlan {
   /** What is withdrawn or in the workshop now is thought to be back after so long (judged). */

@@ -10,6 +10,9 @@ import java.util.Optional;
  * it waits for the inspections of its kind; and what was scrapped, or failed last, is out of use
  * until someone with the permit has looked at it.
  *
+ * <p>An import adds and never changes, so no file brings anything back past this. A test goes
+ * through every order of failing, passing, releasing, retiring and finding.
+ *
  * @param inspections that it waits for; a string's is its replacement, or that it is kept on
  * @param withdrawnFor why it is withdrawn; null: it is not
  * @param work that the withdrawal asks for; null: to be decided, or it is not withdrawn

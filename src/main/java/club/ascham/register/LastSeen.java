@@ -8,7 +8,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** The last day on which the record knows that the club still had an item. */
+/**
+ * The last day on which the record knows that the club still had an item.
+ *
+ * <p>Paper may be typed in late, but not against the record: nothing leaves the club before the
+ * record last saw it.
+ */
 @ApplicationScoped
 class LastSeen {
   private final Rows rows;

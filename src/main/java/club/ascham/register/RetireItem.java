@@ -20,7 +20,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Optional;
 
-/** Takes an item off the register that the club no longer has; its record is kept. */
+/**
+ * Takes an item off the register that the club no longer has; its record is kept.
+ *
+ * <p>What something keeps in is scrapped or lost, and never sold; of what is withdrawn the database
+ * says so too.
+ */
 @ApplicationScoped
 public class RetireItem {
   private static final String NOT_SOLD =

@@ -26,7 +26,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Whether a bow that is out may have these parts: the rules of the issue, for whoever has it. */
+/**
+ * Whether a bow that is out may have these parts: the rules of the issue, for whoever has it.
+ *
+ * <p>Asked by a change of parts and by a corrected record: hand, length, weight, its arrows' mass,
+ * and what stands against the part. The page asks to confirm, last of all; a call is its own
+ * confirmation.
+ */
 final class BowOut {
   private static final String SAY_WHY =
       " Choose another part, or say in whole words why this one all the same; it is kept with the"

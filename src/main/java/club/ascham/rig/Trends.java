@@ -13,7 +13,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How a rig's readings go, drawn and in a sentence. */
+/**
+ * How a rig's readings go, drawn and in a sentence.
+ *
+ * <p>Readings that jump are a seat or a slip before they are wear: so beside a verdict that looks
+ * first, or withdraws, no cause of its own is named. Beside <em>fit</em> the sentence owns to the
+ * change.
+ */
 @ApplicationScoped
 public class Trends {
   private static final int SHOWN = 10;

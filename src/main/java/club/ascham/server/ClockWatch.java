@@ -9,6 +9,9 @@ import java.util.Optional;
 /**
  * Holds the server's clock against time that only goes on, from the start or from when an officer
  * last read of a jump. A clock that is put right again within that time is no news.
+ *
+ * <p>A jump is told until it is read, or until the server starts again; after that the newest
+ * entries of the record tell.
  */
 @ApplicationScoped
 class ClockWatch {

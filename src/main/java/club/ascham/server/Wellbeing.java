@@ -20,6 +20,10 @@ import org.eclipse.microprofile.health.HealthCheckResponseBuilder;
  * What a program that watches the server is told. Down is what a person has to put right and what
  * stays so until then; what comes and goes by itself, a disk's room and a clock, is data of an
  * answer that is up. None of it speaks against serving, so nothing of it is asked of readiness.
+ *
+ * <p>To be put right are a backup, a copy or the night's round that failed, and entries that are
+ * missing; a full disk shows as a backup that failed. Readiness asks after the file alone: a proxy
+ * that takes the server away mends none of the rest.
  */
 @Singleton
 class Wellbeing {

@@ -20,7 +20,11 @@ import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfo;
 import org.flywaydb.core.api.MigrationInfoService;
 
-/** Looks at the club's file before it is opened, and brings it to the program's own schema. */
+/**
+ * Looks at the club's file before it is opened, and brings it to the program's own schema.
+ *
+ * <p>What is in the way is said in one sentence, without a stack trace.
+ */
 @ApplicationScoped
 class ClubsFile {
   private final Flyway flyway;

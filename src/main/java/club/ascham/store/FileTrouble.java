@@ -10,6 +10,9 @@ import org.sqlite.SQLiteException;
 /**
  * The club's file can't be read or written just now, whatever was asked: the disk is full, another
  * program holds the file, and the like. Nothing was changed.
+ *
+ * <p>Read off SQLite's code anywhere in a failure, here alone: so a page and a program are told the
+ * same sentence.
  */
 public class FileTrouble extends RuntimeException {
   private static final long serialVersionUID = 1L;

@@ -16,6 +16,10 @@ import java.util.function.Supplier;
  * behind the gate, so that a crash can't part them and of two at once the second finds the first. A
  * key is bound to who pressed, to the call, and to what was sent with it. Nothing is kept of what
  * was not done: the same key may be sent again with better answers.
+ *
+ * <p>What is kept is kind and id of what was made, so the same press gets the first answer, and the
+ * same key with other values is refused. What is answered must follow from what was made; what does
+ * not is kept in {@link KeptAnswers}.
  */
 @ApplicationScoped
 public class IdempotencyKeys {

@@ -12,6 +12,8 @@ import java.util.concurrent.ConcurrentHashMap;
 /**
  * The right to a data folder, held by one process at a time. The operating system takes it back
  * when the process ends, however it ends, so that nothing stale is ever in the way.
+ *
+ * <p>A file of its own, since Java must not open the club's.
  */
 public final class InUse implements AutoCloseable {
   /** Closing a second channel to the file would give up this process's own lock on it. */

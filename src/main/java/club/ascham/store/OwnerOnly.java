@@ -8,7 +8,11 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import org.jboss.logging.Logger;
 
-/** Lets nobody but the one who runs the server into the data folder, and so to any file in it. */
+/**
+ * Lets nobody but the one who runs the server into the data folder, and so to any file in it.
+ *
+ * <p>Rights on the folder hold for every file that is ever made in it.
+ */
 public final class OwnerOnly {
   private static final Logger LOG = Logger.getLogger(OwnerOnly.class);
 

@@ -8,7 +8,19 @@ import java.sql.SQLException;
 import java.util.Optional;
 import org.jboss.logging.Logger;
 
-/** Keeps the club's file scrubbed: after each erasing, and again until nothing is in the way. */
+/**
+ * Keeps the club's file scrubbed: after each erasing, and again until nothing is in the way.
+ *
+ * <p>It takes longer the larger the file is; readers read on meanwhile.
+ *
+ * <p>That it is owed stands in the file itself, by the transaction that erases: so a power cut, a
+ * full disk, a file from before and a backup that was brought back are all made up for at the next
+ * start, and a copy of such a file is scrubbed itself. No backup and no export holds whom we erased
+ * before it was made.
+ *
+ * <p>A reader that holds the log stops only its cutting. That is tried again every five minutes and
+ * at each start, and officers are told meanwhile. Blocks that the disk itself keeps are beyond us.
+ */
 @ApplicationScoped
 public class Scrubbing {
   private static final Logger LOG = Logger.getLogger(Scrubbing.class);

@@ -7,7 +7,11 @@ import jakarta.interceptor.InvocationContext;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 
-/** Lets writers in one at a time and in order, before their transaction begins. */
+/**
+ * Lets writers in one at a time and in order, before their transaction begins.
+ *
+ * <p>Whoever waits for ten seconds is answered 503 with {@code Retry-After}.
+ */
 @Writes
 @Interceptor
 @Priority(Interceptor.Priority.PLATFORM_BEFORE + 50)

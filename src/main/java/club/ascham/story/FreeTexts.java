@@ -16,6 +16,11 @@ import java.util.stream.Stream;
  * The texts that people type freely, wherever they are kept: who is to be forgotten may be named in
  * any of them. What the record keeps apart from its chain can be taken away with them; what a seal
  * covers as it is can only be shown.
+ *
+ * <p>An officer sees each such text before the press. A full name, a telephone number or an address
+ * goes with it; a family name alone only where it is ticked, since Brook is also a maker. What
+ * stays is listed as staying: the program's own sentences, what a check saw, and the sources of
+ * rules.
  */
 @ApplicationScoped
 public class FreeTexts {

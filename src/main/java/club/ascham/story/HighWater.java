@@ -21,6 +21,14 @@ import org.jboss.logging.Logger;
  * record while the server runs. No save waits for it: it reads what was committed, about a second
  * later, so that a cut may lose the last second or two of saves unnoticed and a killed process
  * never leaves a mark above what its disk holds.
+ *
+ * <p>The mark holds number, seal and moment of the newest sealed entry, and is written whole, to
+ * the disk, its owner's alone. SQLite shows a commit to others only once it is on the disk, so the
+ * mark is never ahead of it.
+ *
+ * <p>What is missing stands in the mark until an officer has read it, since the mark itself goes
+ * on. A restore writes it anew before the file is moved in, and settles the backups that it passed
+ * over; by nothing else does it go back.
  */
 @ApplicationScoped
 public class HighWater {

@@ -7,6 +7,9 @@ import java.util.Optional;
 /**
  * The club's file was opened with less than was known of it.
  *
+ * <p>Found before the file is migrated: the entry of the mark must be there under its seal, and so
+ * must the seal in the newest backup's name.
+ *
  * @param noticed when it was opened so
  * @param backup the file name of the backup that holds more; null: the high-water mark knew more
  * @param known where the record had come to; null: only the backup tells

@@ -7,7 +7,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** The personal values that the record keeps beside its chain, and their erasing. */
+/**
+ * The personal values that the record keeps beside its chain, and their erasing.
+ *
+ * <p>What somebody was called before, and how they were reached, is known from here: a text that
+ * holds an earlier name is offered for erasing like one with the present name, by page, API and the
+ * nightly round alike.
+ */
 @ApplicationScoped
 public class PersonalValues {
   private final Rows rows;

@@ -4,7 +4,12 @@ import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 
-/** Closes the entries of the record with their seals. */
+/**
+ * Closes the entries of the record with their seals.
+ *
+ * <p>Closing them takes four or five statements, however many rows were changed, and one more for
+ * each further sentence and each new personal value.
+ */
 @ApplicationScoped
 class Seals {
   private final Rows rows;

@@ -11,6 +11,9 @@ import java.util.Optional;
  * week (judged), and only while nothing rests on it. What blocks a bow since it came in keeps it in
  * here too; what stood against it while it was out, or was told as it came in, does not, since the
  * bow was out with it before: then an officer undoes it, and asks it back.
+ *
+ * <p>A later receipt or exchange is undone first only where it rests on the same thing, or on the
+ * deposit.
  */
 final class MayUndo {
   static final int OFFICERS_DAYS = 7;

@@ -11,7 +11,12 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 
-/** What could surprise whoever undoes a press: where there is any, a page says it first. */
+/**
+ * What could surprise whoever undoes a press: where there is any, a page says it first.
+ *
+ * <p>After a put-back the button rides with what was just said, since the next bow's page comes
+ * next.
+ */
 @ApplicationScoped
 class ToldFirst {
   private final MoveFacts facts;

@@ -18,6 +18,8 @@ import java.util.List;
 /**
  * Tells the file on which of the club's days a moment lies: its views plan upkeep by days, and
  * SQLite knows no time zones. A zone set otherwise plans everything anew.
+ *
+ * <p>Each start writes the offsets of the club's zone, and the views look them up.
  */
 @ApplicationScoped
 public class ClubsDays {

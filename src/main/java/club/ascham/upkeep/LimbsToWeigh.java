@@ -10,7 +10,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Reads which limbs and one-piece bows belong on the bow scale by the club's rule. */
+/**
+ * Reads which limbs and one-piece bows belong on the bow scale by the club's rule.
+ *
+ * <p>Late is a note and keeps nothing in, since a club may have no scale; a year is judged. It is a
+ * rule of the club and no {@link Work}: the reading itself is what was done, and a second record of
+ * it could only differ.
+ */
 @ApplicationScoped
 public class LimbsToWeigh {
   private final Rows rows;

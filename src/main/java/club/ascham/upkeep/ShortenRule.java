@@ -7,7 +7,12 @@ import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 
-/** Takes over what the club's own record proposes for a rule: it asks earlier, never later. */
+/**
+ * Takes over what the club's own record proposes for a rule: it asks earlier, never later.
+ *
+ * <p>The number is reckoned anew at the press, so that nobody accepts what is no longer proposed.
+ * Whoever wants a longer interval edits the rule, with a source.
+ */
 @ApplicationScoped
 public class ShortenRule {
   private final Rows rows;

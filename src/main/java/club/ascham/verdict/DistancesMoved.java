@@ -8,6 +8,10 @@ import java.util.Optional;
  * measured where the limbs leave the riser, which does not move: as the string comes nearer or goes
  * farther, both change by what brace changes.
  *
+ * <p>Beyond {@link #LOOK_FIRST} the bow is looked at first; beyond {@link #OUT_OF_PLACE} on one
+ * side, or after someone has looked, its limbs are withdrawn. Both alike is sooner a misread brace,
+ * and is looked at first. After bolts were turned, what was measured then is what is compared.
+ *
  * @param upper as it is now, less as it was, less the change of brace (likewise {@code lower})
  * @param alike both moved the same way and as far: sooner the brace was read wrongly
  * @param byBrace the change of brace

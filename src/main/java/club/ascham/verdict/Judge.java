@@ -20,6 +20,11 @@ import java.util.List;
  * against it leaves it unstrung; else wrong parts are put right; else questions that are open are
  * asked; else what is off is adjusted, looking before turning; else what was told is answered; else
  * it is fit to issue. The verdict may only restrict: releasing a bow is a person's act.
+ *
+ * <p>The worse a reading, the more is looked at: whatever lies beyond its limits, changes, or has
+ * moved unexplained is looked over, string and both limbs, before anything is strung, twisted or
+ * turned. What is only looked at is no adjustment: the next readings go on from those before, or a
+ * worn bow would look new after each look.
  */
 public final class Judge {
   /**

@@ -11,6 +11,9 @@ import java.util.List;
 /**
  * What is said of a bow that a danger stands against: the string comes off and stays off, and whose
  * turn it is. Whatever it measures, nothing is adjusted and nothing is found fit.
+ *
+ * <p>Without readings such a check is kept as a look, after which a full check is due. Whoever may
+ * not decide sends the bow to the workshop, where its sheet stops before the string.
  */
 public final class Unstrung {
   private static final String THEN = " Only then is it strung, and checked.";

@@ -12,7 +12,12 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Locale;
 
-/** How much and how often anyone may send, whether signed in or not. */
+/**
+ * How much and how often anyone may send, whether signed in or not.
+ *
+ * <p>Forms 64 KiB, JSON 1 MiB (and its length is said), files 8 MiB; what may be kept up is 50
+ * requests a second and a thousand at once from one address. This machine itself is not counted.
+ */
 @Singleton
 class Limits {
   static final long FORM_BYTES = 64 * 1024;

@@ -17,6 +17,8 @@ import java.time.Duration;
  * histories and in a proxy's log: so words are posted, and kept for the page in a cookie of its own
  * path, which also serves the browser's button back and the next page of a list. They are read for
  * the account that typed them alone.
+ *
+ * <p>Only a program that asks with {@code ?q=} writes the words into an address.
  */
 @RequestScoped
 public class Sought {
