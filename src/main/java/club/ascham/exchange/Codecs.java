@@ -255,13 +255,16 @@ final class Codecs {
       @Override
       public CellReading read(String text, Surroundings around) {
         CellReading read = code().read(text, around);
-        if (read instanceof CellReading.Value code) {
-          OptionalLong id = around.references().item((String) code.stored());
-          return id.isPresent()
-              ? value(id.getAsLong(), code.canonical())
-              : fault("no item has the code %s", code.canonical());
-        }
-        return read;
+        return read instanceof CellReading.Value code
+            ? new CellReading.Refers(rows -> found(rows, code))
+            : read;
+      }
+
+      private static CellReading found(References rows, CellReading.Value code) {
+        OptionalLong id = rows.item((String) code.stored());
+        return id.isPresent()
+            ? value(id.getAsLong(), code.canonical())
+            : fault("no item has the code %s", code.canonical());
       }
     };
   }
@@ -278,11 +281,13 @@ final class Codecs {
       @Override
       public CellReading read(String text, Surroundings around) {
         CellReading read = number.read(text, around);
-        if (read instanceof CellReading.Value value
-            && !around.references().has(table, (Long) value.stored())) {
-          return fault("there is no %s %s", what, value.canonical());
-        }
-        return read;
+        return read instanceof CellReading.Value value
+            ? new CellReading.Refers(
+                rows ->
+                    rows.has(table, (Long) value.stored())
+                        ? value
+                        : fault("there is no %s %s", what, value.canonical()))
+            : read;
       }
     };
   }
@@ -302,10 +307,13 @@ final class Codecs {
 
       @Override
       public CellReading read(String text, Surroundings around) {
-        OptionalLong id = around.references().account(text.strip());
-        return id.isPresent()
-            ? value(id.getAsLong(), text.strip())
-            : fault("no account is named %s: create it first", quoted(text));
+        return new CellReading.Refers(
+            rows -> {
+              OptionalLong id = rows.account(text.strip());
+              return id.isPresent()
+                  ? value(id.getAsLong(), text.strip())
+                  : fault("no account is named %s: create it first", quoted(text));
+            });
       }
     };
   }
