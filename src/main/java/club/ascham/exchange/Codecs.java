@@ -1,5 +1,6 @@
 package club.ascham.exchange;
 
+import club.ascham.form.OneLine;
 import club.ascham.form.SheetText;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
@@ -56,6 +57,24 @@ final class Codecs {
           return fault("it holds nothing but spaces");
         }
         return value(plain, written(plain, around));
+      }
+    };
+  }
+
+  /** The same on one line, as a form has room for. */
+  static Codec line(int longest) {
+    Codec text = text(longest);
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return text.written(selected, around);
+      }
+
+      @Override
+      public CellReading read(String cell, Surroundings around) {
+        return OneLine.is(cell.strip())
+            ? text.read(cell, around)
+            : fault("it holds a line break; it stands on one line");
       }
     };
   }

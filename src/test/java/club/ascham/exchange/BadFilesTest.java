@@ -128,6 +128,13 @@ class BadFilesTest {
   }
 
   @Test
+  void aLineBreakInAName_isRefusedAtItsCell() throws SQLException {
+    ImportReport report = take(BORROWERS + ",\"Ann\r\nOther\",b@c,,adult,\n");
+    assertEquals("it holds a line break; it stands on one line", report.bad().get(0).message());
+    assertEquals("name", report.bad().get(0).column());
+  }
+
+  @Test
   void aQuotationMarkNeverClosed_isFound() throws SQLException {
     assertWhole(
         "quotation mark", (BORROWERS + ",\"A,b,,adult,\n").getBytes(StandardCharsets.UTF_8));
@@ -240,7 +247,13 @@ class BadFilesTest {
 
   @Test
   void lines_areCountedAsAnEditorCountsThem_whateverACellHolds() throws SQLException {
-    ImportReport report = take(BORROWERS + ",\"two\nlines\",b,,adult,\n\n,A,b,,grown-up,\n");
+    ImportReport report =
+        take(
+            STRINGERS
+                + STRINGER.replace("11.00,", "11.00,\"two\nlines\"")
+                + "\n\n"
+                + STRINGER.replace("tip", "tap")
+                + "\n");
     assertEquals(5, report.bad().get(0).line());
   }
 

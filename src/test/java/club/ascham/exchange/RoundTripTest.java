@@ -268,7 +268,7 @@ class RoundTripTest {
         for (String name :
             List.of(
                 "Said \"Bow\", quietly",
-                "two\nlines",
+                "two\tstops",
                 "=HYPERLINK(1)",
                 "'=quoted formula",
                 "'plain apostrophe",
@@ -292,6 +292,21 @@ class RoundTripTest {
           0,
           elsewhere.count("SELECT count(*) FROM borrower WHERE '@' || name <> contact"),
           "what is stored is what was typed");
+    }
+  }
+
+  @Test
+  void aNoteOfSeveralLines_comesBackAsItWas() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one);
+        EmptyClub elsewhere = EmptyClub.in(other)) {
+      String columns =
+          "code,maker,model,batch,serial,boughtOn,price,notes,stringerKind,bowFromIn,bowToIn,"
+              + "registeredOn,retiredOn,retiredWhy,retiredNote\n";
+      club.take(EmptyClub.file("s.csv", columns + ",,,,,,,\"two\nlines\",tip-to-tip,62,70,,,,\n"));
+      String exported = club.csv("stringers");
+      assertTrue(exported.contains("\"two\nlines\""), exported);
+      assertEquals(List.of(), elsewhere.take(EmptyClub.file("s.csv", exported)).bad());
+      assertEquals(exported, elsewhere.csv("stringers"));
     }
   }
 
