@@ -101,7 +101,7 @@ class BadFilesTest {
   @Test
   void tooManyLines_areRefused() throws SQLException {
     String text = BORROWERS + ",A,b,,adult,\n".repeat(CsvText.MOST_LINES + 1);
-    assertWhole("more than 20,000 lines", text.getBytes(StandardCharsets.UTF_8));
+    assertWhole("more than 10,000 lines", text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test
