@@ -24,9 +24,9 @@ final class CsvText {
   static final int MOST_BYTES = 8_000_000;
 
   /**
-   * Of all files of one import: the gate is held as long as their rows take, and whoever waits there
-   * does so for ten seconds (store.WriteGate). On two cores that eight programs shared it was held
-   * for two to three; twenty thousand held it for ten once.
+   * Of all files of one import: the gate is held as long as their rows take, and whoever waits
+   * there does so for ten seconds (store.WriteGate). On two cores that eight programs shared it was
+   * held for two to three; twenty thousand held it for ten once.
    */
   static final int MOST_LINES = 10_000;
 

@@ -128,6 +128,7 @@ class WorriesTest {
 
   @Test
   void aFileThatIsGone_isToldFirst_asReadinessTellsIt() {
+    Visitor officer = Visitor.signedInAs("officer");
     QuarkusMock.installMockForType(
         new SameFile() {
           @Override
@@ -144,10 +145,7 @@ class WorriesTest {
         .body("items[0].about", equalTo("file"))
         .body("items[0].said", containsString("it is gone from its folder. Stop the server"))
         .body("items[0].readable", equalTo(false));
-    Visitor.signedInAs("officer")
-        .get("/")
-        .then()
-        .body(containsString("Nothing that is saved now is kept"));
+    officer.get("/").then().body(containsString("Nothing that is saved now is kept"));
   }
 
   @Test
