@@ -10,6 +10,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever goes wrong says so in words. */
@@ -31,6 +32,20 @@ class FailuresTest {
   @Test
   void anAddressWithAWordForItsNumber_isStillNotFound() {
     officer().get("/api/checks/last?page=1").then().statusCode(404);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"borrowers, name", "borrowers, guardian", "stringers, maker", "risers, serial"})
+  void aLineBreakWhereOneLineHasRoom_isRefusedAtItsField(String list, String field) {
+    officer()
+        .contentType("application/json")
+        .body("{\"" + field + "\": \"Marlwick\\r\\nand Sons\"}")
+        .post("/api/" + list)
+        .then()
+        .statusCode(422)
+        .body(
+            "errors.find { it.field == '" + field + "' }.message",
+            equalTo("On one line, please: it holds a line break."));
   }
 
   @ParameterizedTest
