@@ -35,6 +35,33 @@ class FailuresTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/api/borrowers| GET, HEAD, OPTIONS, POST",
+        "/api/borrowers/1| GET, HEAD, OPTIONS, PUT",
+        "/api/borrowers/1/erasure| GET, HEAD, OPTIONS, POST",
+        "/api/import| OPTIONS, POST",
+        "/api/server| GET, HEAD, OPTIONS",
+        "/api/rigs/1| GET, HEAD, OPTIONS"
+      })
+  void whatAnAddressTakes_isToldOfItAlone(String path, String allowed) {
+    officer().options(path).then().statusCode(200).header("Allow", equalTo(allowed));
+    officer()
+        .contentType("application/json")
+        .body("{}")
+        .delete(path)
+        .then()
+        .statusCode(405)
+        .header("Allow", equalTo(allowed));
+  }
+
+  @Test
+  void whereNothingIs_nothingIsToldToBeTaken() {
+    officer().options("/api/borrowers/1/nothing").then().header("Allow", nullValue());
+  }
+
+  @ParameterizedTest
   @CsvSource({"borrowers, name", "borrowers, guardian", "stringers, maker", "risers, serial"})
   void aLineBreakWhereOneLineHasRoom_isRefusedAtItsField(String list, String field) {
     officer()
