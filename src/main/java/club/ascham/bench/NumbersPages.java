@@ -323,7 +323,7 @@ class NumbersPages {
   }
 
   private static String text(Typed typed, String field) {
-    String text = typed.optional(field, LONGEST);
+    String text = typed.text(field, LONGEST);
     return text == null ? "" : text;
   }
 

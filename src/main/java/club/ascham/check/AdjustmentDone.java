@@ -19,7 +19,7 @@ record AdjustmentDone(Integer twistsAdded, Double upperIn, Double lowerIn, Strin
         typed.whole("twistsAdded", -MOST_TWISTS, MOST_TWISTS),
         typed.decimal("upperIn", -MOST_TURNS, MOST_TURNS),
         typed.decimal("lowerIn", -MOST_TURNS, MOST_TURNS),
-        typed.optional("words", LONGEST_WORDS));
+        typed.text("words", LONGEST_WORDS));
   }
 
   boolean turnedBolts() {

@@ -68,7 +68,7 @@ final class SignAnswers {
 
   private static List<Sign> of(Part part, Typed typed, List<KnownSign> ticked, Build build) {
     Gravity answer = typed.word(field(part), Gravity.class);
-    String words = typed.optional(wordsField(part), LONGEST_WORDS);
+    String words = typed.text(wordsField(part), LONGEST_WORDS);
     List<Sign> signs = new ArrayList<>();
     ticked.stream()
         .filter(known -> known.part() == part && known.gravity() != Gravity.FINE)

@@ -14,5 +14,13 @@ sealed interface CellReading {
   /** No usable value; the message says what was found and what would be accepted. */
   record Fault(String message) implements CellReading {}
 
+  /** Names another row, which only those that are there can tell. */
+  record Refers(Finder finder) implements CellReading {}
+
+  /** Answers a value or a fault. */
+  interface Finder {
+    CellReading among(References rows);
+  }
+
   CellReading NOTHING = new Value(null, "");
 }

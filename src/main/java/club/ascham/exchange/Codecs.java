@@ -1,5 +1,6 @@
 package club.ascham.exchange;
 
+import club.ascham.form.OneLine;
 import club.ascham.form.SheetText;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
@@ -56,6 +57,24 @@ final class Codecs {
           return fault("it holds nothing but spaces");
         }
         return value(plain, written(plain, around));
+      }
+    };
+  }
+
+  /** The same on one line, as a form has room for. */
+  static Codec line(int longest) {
+    Codec text = text(longest);
+    return new Codec() {
+      @Override
+      public String written(Object selected, Surroundings around) {
+        return text.written(selected, around);
+      }
+
+      @Override
+      public CellReading read(String cell, Surroundings around) {
+        return OneLine.is(cell.strip())
+            ? text.read(cell, around)
+            : fault("it holds a line break; it stands on one line");
       }
     };
   }
@@ -255,13 +274,16 @@ final class Codecs {
       @Override
       public CellReading read(String text, Surroundings around) {
         CellReading read = code().read(text, around);
-        if (read instanceof CellReading.Value code) {
-          OptionalLong id = around.references().item((String) code.stored());
-          return id.isPresent()
-              ? value(id.getAsLong(), code.canonical())
-              : fault("no item has the code %s", code.canonical());
-        }
-        return read;
+        return read instanceof CellReading.Value code
+            ? new CellReading.Refers(rows -> found(rows, code))
+            : read;
+      }
+
+      private static CellReading found(References rows, CellReading.Value code) {
+        OptionalLong id = rows.item((String) code.stored());
+        return id.isPresent()
+            ? value(id.getAsLong(), code.canonical())
+            : fault("no item has the code %s", code.canonical());
       }
     };
   }
@@ -278,11 +300,13 @@ final class Codecs {
       @Override
       public CellReading read(String text, Surroundings around) {
         CellReading read = number.read(text, around);
-        if (read instanceof CellReading.Value value
-            && !around.references().has(table, (Long) value.stored())) {
-          return fault("there is no %s %s", what, value.canonical());
-        }
-        return read;
+        return read instanceof CellReading.Value value
+            ? new CellReading.Refers(
+                rows ->
+                    rows.has(table, (Long) value.stored())
+                        ? value
+                        : fault("there is no %s %s", what, value.canonical()))
+            : read;
       }
     };
   }
@@ -302,10 +326,13 @@ final class Codecs {
 
       @Override
       public CellReading read(String text, Surroundings around) {
-        OptionalLong id = around.references().account(text.strip());
-        return id.isPresent()
-            ? value(id.getAsLong(), text.strip())
-            : fault("no account is named %s: create it first", quoted(text));
+        return new CellReading.Refers(
+            rows -> {
+              OptionalLong id = rows.account(text.strip());
+              return id.isPresent()
+                  ? value(id.getAsLong(), text.strip())
+                  : fault("no account is named %s: create it first", quoted(text));
+            });
       }
     };
   }

@@ -1,6 +1,5 @@
 package club.ascham.exchange;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -73,16 +72,5 @@ record CsvList(
         .append('.')
         .append(key().field())
         .toString();
-  }
-
-  /** The columns that go into one of its tables. */
-  Map<String, Column> fieldsOf(String table) {
-    Map<String, Column> fields = new LinkedHashMap<>();
-    for (Column column : columns) {
-      if (column.table().equals(table)) {
-        fields.put(column.field(), column);
-      }
-    }
-    return fields;
   }
 }

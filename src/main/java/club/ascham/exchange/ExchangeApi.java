@@ -114,7 +114,12 @@ class ExchangeApi {
       summary =
           "Import one file, all of it or nothing; which list it is, its first line says. dryRun=true"
               + " changes nothing.",
-      description = "At most 8,000,000 bytes and 100,000 lines.")
+      description =
+          "At most "
+              + CsvText.MOST_BYTES
+              + " bytes and "
+              + CsvText.MOST_LINES
+              + " lines; a longer list is sent in parts, each with the line that names the columns.")
   @RequestBody(
       content =
           @Content(
@@ -143,7 +148,7 @@ class ExchangeApi {
       typed.fault("dryRun", "It is true or false.");
       return Problem.of(typed);
     }
-    List<CsvFile> files = List.of(new CsvFile("file", file == null ? new byte[0] : file));
+    Sheets files = door.read(List.of(new CsvFile("file", file == null ? new byte[0] : file)));
     if ("true".equals(dryRun)) {
       ImportReport report = door.tryOut(files);
       Typed faults = Typed.nothing();

@@ -26,6 +26,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -38,7 +39,8 @@ class ExchangePages {
   private static final String HERE = "/exchange";
 
   @CheckedTemplate(basePath = "exchange", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record ExchangePage(List<Group> groups, String error) implements TemplateInstance {}
+  record ExchangePage(List<Group> groups, String mostLines, String error)
+      implements TemplateInstance {}
 
   @CheckedTemplate(basePath = "exchange", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record TriedPage(Tried tried) implements TemplateInstance {}
@@ -112,7 +114,7 @@ class ExchangePages {
 
   @GET
   public TemplateInstance page() {
-    return new ExchangePage(groups(), null);
+    return page(null);
   }
 
   @GET
@@ -142,9 +144,9 @@ class ExchangePages {
   public Response tryOut(@RestForm("files") List<FileUpload> uploads) {
     List<CsvFile> files = files(uploads);
     if (files.isEmpty()) {
-      return Go.again(new ExchangePage(groups(), "Choose at least one file."));
+      return Go.again(page("Choose at least one file."));
     }
-    ImportReport report = door.tryOut(files);
+    ImportReport report = door.tryOut(door.read(files));
     if (!report.sound()) {
       return Go.again(new TriedPage(new Tried(report, "")));
     }
@@ -158,12 +160,12 @@ class ExchangePages {
     String key = typedKey == null ? "" : typedKey;
     // The key of the files is the form's one-time key as well: they are imported once.
     Typed typed = Typed.nothing().with(Presses.OF_A_FORM, key);
+    Optional<Sheets> kept = triedFiles.kept(key).map(door::read);
     AtomicReference<ImportReport> unsound = new AtomicReference<>();
     return presses
         .form(typed, AnswerId::new, answer -> HERE)
         .page(
-            () ->
-                triedFiles.kept(key).map(files -> taken(files, unsound)).orElseGet(Outcome::unread),
+            () -> kept.map(files -> taken(files, unsound)).orElseGet(Outcome::unread),
             done -> {
               triedFiles.forget(key);
               return Go.to(HERE, done.said());
@@ -172,11 +174,10 @@ class ExchangePages {
             () ->
                 unsound.get() != null
                     ? new TriedPage(new Tried(unsound.get(), ""))
-                    : new ExchangePage(
-                        groups(), "Those files are no longer kept here: choose them again."));
+                    : page("Those files are no longer kept here: choose them again."));
   }
 
-  private Outcome<AnswerId> taken(List<CsvFile> files, AtomicReference<ImportReport> unsound) {
+  private Outcome<AnswerId> taken(Sheets files, AtomicReference<ImportReport> unsound) {
     ImportReport report = door.take(files, actor.id());
     if (!report.sound()) {
       unsound.set(report);
@@ -203,6 +204,10 @@ class ExchangePages {
       throw new UncheckedIOException("can't read what was sent", failure);
     }
     return files;
+  }
+
+  private static ExchangePage page(String error) {
+    return new ExchangePage(groups(), "%,d".formatted(CsvText.MOST_LINES), error);
   }
 
   private static List<Group> groups() {

@@ -9,7 +9,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import java.util.OptionalLong;
 import javax.sql.DataSource;
 
 /** Writes lists as files. */
@@ -38,7 +37,7 @@ class Export {
   /** The cells of every row, in the order of the columns. */
   static List<List<String>> rows(CsvList list, Connection connection, Currency currency)
       throws SQLException {
-    Surroundings around = new Surroundings(currency, NOBODY_ASKS, 0);
+    Surroundings around = new Surroundings(currency, 0);
     List<List<String>> rows = new ArrayList<>();
     try (PreparedStatement statement = connection.prepareStatement(list.select());
         ResultSet found = statement.executeQuery()) {
@@ -56,22 +55,4 @@ class Export {
     }
     return rows;
   }
-
-  private static final References NOBODY_ASKS =
-      new References() {
-        @Override
-        public OptionalLong item(String bareCode) {
-          throw new IllegalStateException("an export looks nothing up");
-        }
-
-        @Override
-        public OptionalLong account(String name) {
-          throw new IllegalStateException("an export looks nothing up");
-        }
-
-        @Override
-        public boolean has(String table, long number) {
-          throw new IllegalStateException("an export looks nothing up");
-        }
-      };
 }

@@ -62,10 +62,15 @@ public class Import {
    */
   public record CsvFile(String name, byte[] bytes) {}
 
+  /** All that can be read of the files before their turn to write has come. */
+  Sheets read(List<CsvFile> files) {
+    return Sheets.read(files, new Surroundings(currency, 0), rules).atMost(CsvText.MOST_LINES);
+  }
+
   /** What {@link #take} would do; changes nothing. */
   @Writes
-  ImportReport tryOut(List<CsvFile> files) {
-    ImportReport report = run(files);
+  ImportReport tryOut(Sheets files) {
+    ImportReport report = run(files, afterwards);
     QuarkusTransaction.setRollbackOnly();
     return report;
   }
@@ -75,8 +80,8 @@ public class Import {
    * is not sound, and says what.
    */
   @Writes
-  ImportReport take(List<CsvFile> files, AccountId by) {
-    ImportReport report = run(files);
+  ImportReport take(Sheets files, AccountId by) {
+    ImportReport report = run(files, afterwards);
     if (!report.sound()) {
       QuarkusTransaction.setRollbackOnly();
       return report;
@@ -122,15 +127,9 @@ public class Import {
    */
   @Writes
   public void fill(List<CsvFile> files, long shiftDays) {
-    ImportReport report;
-    try (Connection connection = source.getConnection()) {
-      // No form was ever filled in for these: the database's own rules hold them.
-      report =
-          new ImportRun(connection, currency, time.today(), Map.of(), List.of())
-              .fill(files, shiftDays);
-    } catch (SQLException failure) {
-      throw new IllegalStateException("the database failed while a club was filled", failure);
-    }
+    // No form was ever filled in for these: the database's own rules hold them.
+    ImportReport report =
+        run(Sheets.read(files, new Surroundings(currency, shiftDays), Map.of()), List.of());
     if (!report.sound()) {
       BadCell first = report.bad().get(0);
       throw new IllegalStateException(first.where() + ": " + first.message());
@@ -143,9 +142,9 @@ public class Import {
     return Lists.all().stream().map(CsvList::name).toList();
   }
 
-  private ImportReport run(List<CsvFile> files) {
+  private ImportReport run(Sheets files, List<AfterRows> afterwards) {
     try (Connection connection = source.getConnection()) {
-      return new ImportRun(connection, currency, time.today(), rules, afterwards).run(files, 0);
+      return new ImportRun(connection, currency, time.today(), afterwards).run(files);
     } catch (SQLException failure) {
       throw new IllegalStateException("the database failed during an import", failure);
     }

@@ -20,6 +20,7 @@ import java.util.TreeSet;
 final class KnownRows implements References {
   private final Connection connection;
   private final Map<String, NavigableSet<Long>> numbers = new HashMap<>();
+  private final Map<Character, Integer> highestCodes = new HashMap<>();
   private Map<String, Long> items;
   private Map<String, Long> accounts;
 
@@ -51,7 +52,12 @@ final class KnownRows implements References {
 
   void addItem(String bareCode, long id) {
     items().put(bareCode, id);
+    noteCode(bareCode);
     add("item", id);
+  }
+
+  private void noteCode(String bareCode) {
+    highestCodes.merge(bareCode.charAt(0), Integer.parseInt(bareCode.substring(1, 5)), Math::max);
   }
 
   long nextNumber(String table) {
@@ -61,18 +67,14 @@ final class KnownRows implements References {
 
   /** The next code of a kind; empty when its ten thousand are used up. */
   OptionalInt nextCode(char letter) {
-    int highest =
-        items().keySet().stream()
-            .filter(code -> code.charAt(0) == letter)
-            .mapToInt(code -> Integer.parseInt(code.substring(1, 5)))
-            .max()
-            .orElse(0);
-    return ItemCode.nextIssuable(letter, highest + 1);
+    items();
+    return ItemCode.nextIssuable(letter, highestCodes.getOrDefault(letter, 0) + 1);
   }
 
   private Map<String, Long> items() {
     if (items == null) {
       items = byName("SELECT code, id FROM item");
+      items.keySet().forEach(this::noteCode);
     }
     return items;
   }

@@ -1,32 +1,36 @@
 package club.ascham.exchange;
 
-import club.ascham.form.Typed;
 import club.ascham.store.FileTrouble;
 import club.ascham.units.ItemCode;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * The import of one file into its list, row by row, within a transaction that may be rolled back.
  */
 final class ListImport {
+  private static final int NOWHERE = -1;
+
+  private final Sheet sheet;
   private final CsvList list;
-  private final String file;
-  private final List<String> header;
-  private final Surroundings around;
   private final KnownRows known;
-  private final RowRules rules;
   private final LocalDate today;
-  private final List<BadCell> bad;
+  private final BadCells bad;
   private final RowWriter writer;
+  private final int codeAt;
+  private final int registeredAt;
+  private final int kindAt;
   private final Map<String, List<String>> there = new HashMap<>();
   private final Map<String, Long> lineOfKey = new HashMap<>();
   private int added;
@@ -37,41 +41,48 @@ final class ListImport {
   private final Map<Long, Long> newRows = new LinkedHashMap<>();
 
   /**
-   * @param rules what the list's form asks; null: it has none
    * @param bad gets everything that stands in the way
    */
   ListImport(
-      CsvList list,
-      String file,
-      List<String> header,
+      Sheet sheet,
       Connection connection,
-      Surroundings around,
+      Currency currency,
       KnownRows known,
-      RowRules rules,
       LocalDate today,
-      List<BadCell> bad)
+      BadCells bad)
       throws SQLException {
-    this.list = list;
-    this.file = file;
-    this.header = header;
-    this.around = around;
+    this.sheet = sheet;
+    this.list = sheet.list();
     this.known = known;
-    this.rules = rules;
     this.today = today;
     this.bad = bad;
     this.writer = new RowWriter(list, connection);
-    for (List<String> row : Export.rows(list, connection, around.currency())) {
+    this.codeAt = place("item", "code");
+    this.registeredAt = place("item", "registered_on");
+    this.kindAt = place("item", "kind");
+    for (List<String> row : Export.rows(list, connection, currency)) {
       there.put(row.get(0), row);
     }
   }
 
-  ImportReport.PerList run(List<CsvText.Line> lines) throws SQLException {
-    try (writer) {
-      for (CsvText.Line line : lines) {
-        row(line);
+  private int place(String table, String field) {
+    for (int i = 0; i < list.columns().size(); i++) {
+      Column column = list.columns().get(i);
+      if (column.table().equals(table) && column.field().equals(field)) {
+        return i;
       }
     }
-    return new ImportReport.PerList(file, list.name(), list.title(), added, changed, unchanged);
+    return NOWHERE;
+  }
+
+  ImportReport.PerList run() throws SQLException {
+    try (writer) {
+      for (Sheet.Row row : sheet.rows()) {
+        row(row);
+      }
+    }
+    return new ImportReport.PerList(
+        sheet.file(), list.name(), list.title(), added, changed, unchanged);
   }
 
   /** The items that were added, by id. */
@@ -89,119 +100,88 @@ final class ListImport {
     return newRows;
   }
 
-  private void row(CsvText.Line line) throws SQLException {
-    if (line.cells().size() != header.size()) {
-      refuse(
-          line,
-          "",
-          "it has %d cells and the first line names %d columns"
-              .formatted(line.cells().size(), header.size()));
+  private void row(Sheet.Row row) throws SQLException {
+    if (!row.misshapen().isEmpty()) {
+      refuse(row, "", row.misshapen());
       return;
     }
-    Map<String, String> cells = new LinkedHashMap<>();
-    for (int i = 0; i < header.size(); i++) {
-      cells.put(header.get(i), line.cells().get(i));
-    }
-    int badBefore = bad.size();
-    Map<Column, CellReading.Value> values = values(line, cells);
-    if (rules != null && !isThereAsItIs(values)) {
-      askTheForm(line, cells);
-    }
-    if (bad.size() > badBefore) {
+    int badBefore = bad.inAll();
+    CellReading.Value[] values = values(row);
+    if (bad.inAll() > badBefore) {
       return;
     }
-    String key = values.get(list.key()).canonical();
+    String key = values[0].canonical();
     if (!key.isEmpty()) {
-      Long before = lineOfKey.putIfAbsent(key, line.number());
+      Long before = lineOfKey.putIfAbsent(key, row.line());
       if (before != null) {
-        refuse(line, list.key().name(), key + " stands on line " + before + " already");
+        refuse(row, list.key().name(), key + " stands on line " + before + " already");
         return;
       }
       List<String> existing = there.get(key);
       if (existing != null) {
-        alreadyThere(line, values, existing);
+        alreadyThere(row, values, existing);
         return;
       }
     }
-    add(line, values);
+    add(row, values);
+  }
+
+  /** By column; what is wrong with any of them was said. */
+  private CellReading.Value[] values(Sheet.Row row) {
+    CellReading.Value[] values = new CellReading.Value[row.cells().size()];
+    Set<String> said = new HashSet<>();
+    for (int i = 0; i < values.length; i++) {
+      CellReading cell = row.cells().get(i);
+      if (cell instanceof CellReading.Refers refers) {
+        cell = refers.finder().among(known);
+      }
+      if (cell instanceof CellReading.Value value) {
+        values[i] = value;
+      } else {
+        String column = list.columns().get(i).name();
+        said.add(column);
+        refuse(row, column, ((CellReading.Fault) cell).message());
+      }
+    }
+    if (!row.formFaults().isEmpty() && !isThereAsItIs(values)) {
+      row.formFaults().stream()
+          .filter(fault -> !said.contains(fault.column()))
+          .forEach(fault -> refuse(row, fault.column(), fault.message()));
+    }
+    return values;
   }
 
   /** What an export gave is taken back as it is, whatever a form would ask of it by now. */
-  private boolean isThereAsItIs(Map<Column, CellReading.Value> values) {
-    CellReading.Value key = values.get(list.key());
-    List<String> existing = key == null ? null : there.get(key.canonical());
+  private boolean isThereAsItIs(CellReading.Value[] values) {
+    List<String> existing = values[0] == null ? null : there.get(values[0].canonical());
     if (existing == null) {
       return false;
     }
-    for (int i = 0; i < list.columns().size(); i++) {
-      CellReading.Value value = values.get(list.columns().get(i));
-      if (value == null || !value.canonical().equals(existing.get(i))) {
+    for (int i = 0; i < values.length; i++) {
+      if (values[i] == null || !values[i].canonical().equals(existing.get(i))) {
         return false;
       }
     }
     return true;
   }
 
-  private Map<Column, CellReading.Value> values(CsvText.Line line, Map<String, String> cells) {
-    Map<Column, CellReading.Value> values = new LinkedHashMap<>();
-    for (Column column : list.columns()) {
-      String cell = cells.get(column.name());
-      CellReading reading = cell.isBlank() ? nothingIn(column) : column.codec().read(cell, around);
-      if (reading instanceof CellReading.Value value) {
-        values.put(column, value);
-      } else {
-        refuse(line, column.name(), ((CellReading.Fault) reading).message());
-      }
-    }
-    return values;
-  }
-
-  private CellReading nothingIn(Column column) {
-    if (column.required()) {
-      return new CellReading.Fault("it is empty; every row needs it");
-    }
-    Object usual = column.otherwise();
-    return usual == null || usual.equals("")
-        ? new CellReading.Value(usual, "")
-        : new CellReading.Value(usual, column.codec().written(usual, around));
-  }
-
-  private void askTheForm(CsvText.Line line, Map<String, String> cells) {
-    Typed typed = Typed.of(cells);
-    rules.check(typed);
-    typed
-        .faultsInOrder()
-        .forEach(
-            fault -> {
-              boolean said =
-                  bad.stream()
-                      .anyMatch(
-                          b -> b.line() == line.number() && b.column().equals(fault.getKey()));
-              if (!said) {
-                refuse(line, fault.getKey(), fault.getValue().message());
-              }
-            });
-  }
-
-  private void alreadyThere(
-      CsvText.Line line, Map<Column, CellReading.Value> values, List<String> existing)
+  private void alreadyThere(Sheet.Row row, CellReading.Value[] values, List<String> existing)
       throws SQLException {
-    for (int i = 0; i < list.columns().size(); i++) {
-      Column column = list.columns().get(i);
-      String here = values.get(column).canonical();
+    for (int i = 0; i < values.length; i++) {
+      String here = values[i].canonical();
       if (!here.equals(existing.get(i))) {
         if (list.settings()) {
           written(
-              line,
+              row,
               () -> writer.change(values),
               () -> {
                 changed++;
-                noteRule((Long) values.get(list.key()).stored());
+                noteRule((Long) values[0].stored());
               });
         } else {
           refuse(
-              line,
-              column.name(),
+              row,
+              list.columns().get(i).name(),
               "%s is there already, with %s and not %s. An import adds and never changes."
                   .formatted(
                       existing.get(0),
@@ -214,26 +194,26 @@ final class ListImport {
     unchanged++;
   }
 
-  private void add(CsvText.Line line, Map<Column, CellReading.Value> values) throws SQLException {
+  private void add(Sheet.Row row, CellReading.Value[] values) throws SQLException {
     long id;
     String code = null;
     if (list.isItems()) {
-      code = code(line, values);
+      code = code(row, values);
       if (code == null) {
         return;
       }
       id = known.nextNumber("item");
-      fill(values, "item.code", code);
-      fill(values, "item.registered_on", today.toString());
+      fill(values, codeAt, code);
+      fill(values, registeredAt, today.toString());
     } else if (list.isNumbered()) {
-      Object number = values.get(list.key()).stored();
+      Object number = values[0].stored();
       id = number == null ? known.nextNumber(list.tables().get(0)) : (Long) number;
     } else {
       id = 0;
     }
     String bare = code;
     written(
-        line,
+        row,
         () -> writer.add(id, values),
         () -> {
           added++;
@@ -242,7 +222,7 @@ final class ListImport {
             newItems.add(id);
           } else if (list.isNumbered()) {
             known.add(list.tables().get(0), id);
-            newRows.put(id, line.number());
+            newRows.put(id, row.line());
             noteRule(id);
           }
         });
@@ -255,49 +235,40 @@ final class ListImport {
   }
 
   /** The row's own code, or the next one of its kind; null: there is none, and that is said. */
-  private String code(CsvText.Line line, Map<Column, CellReading.Value> values) {
+  private String code(Sheet.Row row, CellReading.Value[] values) {
     char letter = letter(values);
-    String given = (String) values.get(list.key()).stored();
+    String given = (String) values[0].stored();
     if (given == null) {
       OptionalInt next = known.nextCode(letter);
       if (next.isEmpty()) {
-        refuse(line, "code", "all codes with " + letter + " are used up");
+        refuse(row, "code", "all codes with " + letter + " are used up");
         return null;
       }
       return ItemCode.of(letter, next.getAsInt()).orElseThrow().bare();
     }
     if (given.charAt(0) != letter) {
-      refuse(line, "code", "a code of this kind of item begins with " + letter);
+      refuse(row, "code", "a code of this kind of item begins with " + letter);
       return null;
     }
     if (known.item(given).isPresent()) {
-      refuse(line, "code", "an item of another list has that code");
+      refuse(row, "code", "an item of another list has that code");
       return null;
     }
     return given;
   }
 
-  private char letter(Map<Column, CellReading.Value> values) {
-    String kind = list.fixed().get("item.kind");
-    for (Map.Entry<Column, CellReading.Value> entry : values.entrySet()) {
-      if (kind == null && entry.getKey().field().equals("kind")) {
-        kind = (String) entry.getValue().stored();
-      }
-    }
-    return CodeLetter.of(kind);
+  private char letter(CellReading.Value[] values) {
+    return CodeLetter.of(
+        kindAt == NOWHERE ? list.fixed().get("item.kind") : (String) values[kindAt].stored());
   }
 
-  private static void fill(Map<Column, CellReading.Value> values, String place, String stored) {
-    for (Map.Entry<Column, CellReading.Value> entry : values.entrySet()) {
-      Column column = entry.getKey();
-      if (place.equals(column.table() + "." + column.field())
-          && entry.getValue().stored() == null) {
-        entry.setValue(new CellReading.Value(stored, stored));
-      }
+  private static void fill(CellReading.Value[] values, int at, String stored) {
+    if (at != NOWHERE && values[at].stored() == null) {
+      values[at] = new CellReading.Value(stored, stored);
     }
   }
 
-  private void written(CsvText.Line line, Write write, Runnable then) throws SQLException {
+  private void written(Sheet.Row row, Write write, Runnable then) throws SQLException {
     try {
       write.run();
     } catch (SQLException refusal) {
@@ -306,14 +277,14 @@ final class ListImport {
         // No fault of this row: the next would meet it too.
         throw trouble.get();
       }
-      refuse(line, "", Refused.said(refusal));
+      refuse(row, "", Refused.said(refusal));
       return;
     }
     then.run();
   }
 
-  private void refuse(CsvText.Line line, String column, String message) {
-    bad.add(new BadCell(file, line.number(), column, message));
+  private void refuse(Sheet.Row row, String column, String message) {
+    bad.add(new BadCell(sheet.file(), row.line(), column, message));
   }
 
   private interface Write {

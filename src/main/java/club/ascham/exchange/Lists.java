@@ -10,8 +10,6 @@ import java.util.stream.Stream;
 
 /**
  * Every list there is, in the order in which an empty club is filled: what is referred to first.
- * The upkeep rules come last, so that the plan that follows from them is reckoned once for each
- * rule and not again with each loan.
  */
 final class Lists {
   private static final List<CsvList> ALL =

@@ -4,6 +4,7 @@ import static club.ascham.exchange.Codecs.account;
 import static club.ascham.exchange.Codecs.decimal;
 import static club.ascham.exchange.Codecs.item;
 import static club.ascham.exchange.Codecs.length;
+import static club.ascham.exchange.Codecs.line;
 import static club.ascham.exchange.Codecs.money;
 import static club.ascham.exchange.Codecs.number;
 import static club.ascham.exchange.Codecs.text;
@@ -28,7 +29,7 @@ final class RecordLists {
   private static final Codec WORDS = text(4000);
   private static final Codec AGE_BAND =
       word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT");
-  private static final Codec TYPED = text(60);
+  private static final Codec TYPED = line(60);
   private static final Codec BRACE = length("brace height", 100, 300);
   private static final Codec TILLER_DISTANCE = length("tiller distance", 80, 350);
   private static final Codec DRAW_LENGTH = length("draw length", 350, 920);
@@ -98,11 +99,11 @@ final class RecordLists {
             "Borrowers",
             "borrower",
             numbered("borrower"),
-            required("name", "borrower.name", text(120)),
-            required("contact", "borrower.contact", text(200)),
-            optional("memberNo", "borrower.member_no", text(40)),
+            required("name", "borrower.name", line(120)),
+            required("contact", "borrower.contact", line(200)),
+            optional("memberNo", "borrower.member_no", line(40)),
             required("ageBand", "borrower.age_band", AGE_BAND),
-            optional("guardian", "borrower.guardian", text(200))),
+            optional("guardian", "borrower.guardian", line(200))),
         CsvList.of(
             "loans",
             "Loans and sessions",
@@ -110,7 +111,7 @@ final class RecordLists {
             numbered("loan"),
             required("kind", "loan.kind", word("KIT", "SESSION")),
             optional("borrower", "loan.borrower_id", number("borrower", "borrower")),
-            optional("leader", "loan.leader", text(120)),
+            optional("leader", "loan.leader", line(120)),
             required("issuedAt", "loan.issued_at", moment()),
             required("dueOn", "loan.due_on", day()),
             required("by", "loan.issued_by", account()),
@@ -125,7 +126,7 @@ final class RecordLists {
             optional("depositBack", "loan.deposit_back_minor", money()),
             optional("depositKeptWhy", "loan.deposit_kept_why", WORDS),
             usually(0, "termsAccepted", "loan.terms_accepted", yesNo()),
-            optional("overrideCoach", "loan.override_coach", text(80)),
+            optional("overrideCoach", "loan.override_coach", line(80)),
             optional("briefedAt", "loan.briefed_at", moment()),
             optional("briefedBy", "loan.briefed_by", account())),
         CsvList.of(
@@ -167,7 +168,7 @@ final class RecordLists {
             optional("arrows", "session_archer.arrows_id", item()),
             optional("ageBand", "session_archer.age_band", AGE_BAND),
             optional("overrideWhy", "session_archer.override_why", WORDS),
-            optional("overrideCoach", "session_archer.override_coach", text(80))));
+            optional("overrideCoach", "session_archer.override_coach", line(80))));
   }
 
   static List<CsvList> ofChecking() {
@@ -253,7 +254,7 @@ final class RecordLists {
             optional("releaseWhy", "withdrawal.release_why", WORDS),
             optional("lookedAt", "withdrawal.looked_at", WORDS),
             optional("lookedBy", "withdrawal.looked_by", account()),
-            optional("lookedByName", "withdrawal.looked_by_name", text(80)),
+            optional("lookedByName", "withdrawal.looked_by_name", line(80)),
             optional("decidedAt", "withdrawal.decided_at", moment()),
             optional("decidedBy", "withdrawal.decided_by", account()),
             optional("noWorkWhy", "withdrawal.no_work_why", WORDS)));

@@ -4,20 +4,26 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Writes rows of one list into its tables. */
 final class RowWriter implements AutoCloseable {
   private final CsvList list;
-  private final Map<String, PreparedStatement> inserts = new LinkedHashMap<>();
+  private final List<Insert> inserts = new ArrayList<>();
   private final PreparedStatement update;
+
+  /**
+   * @param ownId whether the row's id comes first
+   * @param columns whose values follow, by their place in the list
+   */
+  private record Insert(PreparedStatement statement, boolean ownId, int[] columns) {}
 
   RowWriter(CsvList list, Connection connection) throws SQLException {
     this.list = list;
     for (String table : list.tables()) {
-      inserts.put(table, connection.prepareStatement(insert(table)));
+      int[] columns = columnsOf(table);
+      inserts.add(
+          new Insert(connection.prepareStatement(insert(table, columns)), ownId(table), columns));
     }
     update = list.settings() ? connection.prepareStatement(update()) : null;
   }
@@ -30,15 +36,27 @@ final class RowWriter implements AutoCloseable {
     return list.isItems() ? "id" : list.key().field();
   }
 
-  private String insert(String table) {
+  /** Without the one that is the row's id. */
+  private int[] columnsOf(String table) {
+    List<Integer> places = new ArrayList<>();
+    for (int i = 0; i < list.columns().size(); i++) {
+      Column column = list.columns().get(i);
+      if (column.table().equals(table) && !(ownId(table) && column.field().equals(idField()))) {
+        places.add(i);
+      }
+    }
+    return places.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  private String insert(String table, int[] columns) {
     List<String> fields = new ArrayList<>();
     List<String> values = new ArrayList<>();
     if (ownId(table)) {
       fields.add(idField());
       values.add("?");
     }
-    for (String field : fieldsWithoutId(table).keySet()) {
-      fields.add(field);
+    for (int place : columns) {
+      fields.add(list.columns().get(place).field());
       values.add("?");
     }
     list.fixed()
@@ -69,46 +87,36 @@ final class RowWriter implements AutoCloseable {
         .formatted(table, String.join(", ", sets), list.key().field());
   }
 
-  private Map<String, Column> fieldsWithoutId(String table) {
-    Map<String, Column> fields = list.fieldsOf(table);
-    if (ownId(table)) {
-      fields.remove(idField());
-    }
-    return fields;
-  }
-
   /**
    * @param id of the row in every table of the list, where the list has ids
+   * @param values in the order of the list's columns
    */
-  void add(long id, Map<Column, CellReading.Value> values) throws SQLException {
-    for (Map.Entry<String, PreparedStatement> entry : inserts.entrySet()) {
-      PreparedStatement insert = entry.getValue();
+  void add(long id, CellReading.Value[] values) throws SQLException {
+    for (Insert insert : inserts) {
       int at = 1;
-      if (ownId(entry.getKey())) {
-        insert.setLong(at++, id);
+      if (insert.ownId()) {
+        insert.statement().setLong(at++, id);
       }
-      for (Column column : fieldsWithoutId(entry.getKey()).values()) {
-        insert.setObject(at++, values.get(column).stored());
+      for (int place : insert.columns()) {
+        insert.statement().setObject(at++, values[place].stored());
       }
-      insert.executeUpdate();
+      insert.statement().executeUpdate();
     }
   }
 
-  void change(Map<Column, CellReading.Value> values) throws SQLException {
+  void change(CellReading.Value[] values) throws SQLException {
     int at = 1;
-    for (Column column : list.columns()) {
-      if (column != list.key()) {
-        update.setObject(at++, values.get(column).stored());
-      }
+    for (int i = 1; i < values.length; i++) {
+      update.setObject(at++, values[i].stored());
     }
-    update.setObject(at, values.get(list.key()).stored());
+    update.setObject(at, values[0].stored());
     update.executeUpdate();
   }
 
   @Override
   public void close() throws SQLException {
-    for (PreparedStatement insert : inserts.values()) {
-      insert.close();
+    for (Insert insert : inserts) {
+      insert.statement().close();
     }
     if (update != null) {
       update.close();

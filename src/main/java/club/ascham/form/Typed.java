@@ -112,8 +112,6 @@ public final class Typed {
     return Map.copyOf(texts);
   }
 
-  // ---- faults
-
   public void fault(String field, String message) {
     faults.putIfAbsent(field, new Fault(message, null));
   }
@@ -152,10 +150,13 @@ public final class Typed {
     return faults.entrySet();
   }
 
-  // ---- reading
-
-  /** The text of a field that may be left empty; null where it is. */
+  /** The line of a field that may be left empty; null where it is. */
   public String optional(String field, int longest) {
+    return held(field, text(field, longest), OneLine::is, OneLine.WANTED);
+  }
+
+  /** The same of a field that has room for several lines. */
+  public String text(String field, int longest) {
     String text = value(field);
     if (text.length() > Math.min(longest, LONGEST)) {
       fault(field, "At most " + longest + " characters, please; this has " + text.length() + ".");
@@ -204,22 +205,21 @@ public final class Typed {
 
   /** A reason that need not be given; null where it is not. */
   public String reasonIfAny(String field, int longest) {
-    return ofWholeWords(field, longest, WholeWords::isReason);
+    return held(field, text(field, longest), WholeWords::isReason, WholeWords.WANTED);
   }
 
   /** Where a rule or a figure comes from, in whole words; "judged" is an answer. */
   public String source(String field, int longest, String missing) {
-    String text = ofWholeWords(field, longest, WholeWords::isSource);
+    String text = held(field, text(field, longest), WholeWords::isSource, WholeWords.WANTED);
     if (text == null) {
       fault(field, missing);
     }
     return text;
   }
 
-  private String ofWholeWords(String field, int longest, Predicate<String> says) {
-    String text = optional(field, longest);
-    if (text != null && !says.test(text)) {
-      fault(field, WholeWords.WANTED);
+  private String held(String field, String text, Predicate<String> rule, String otherwise) {
+    if (text != null && !rule.test(text)) {
+      fault(field, otherwise);
       return null;
     }
     return text;

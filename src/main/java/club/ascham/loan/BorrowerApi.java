@@ -4,6 +4,7 @@ import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
+import club.ascham.story.FreeTexts;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
 import club.ascham.web.Problem;
@@ -75,6 +76,14 @@ class BorrowerApi {
       String guardian,
       Integer version,
       String onceKey) {}
+
+  /** What names a borrower in texts, as the page lists it before the press. */
+  record Naming(List<FreeTexts.Hit> items) {}
+
+  /**
+   * @param stays the texts that named them, or may, and still do
+   */
+  record Erased(BorrowerLine borrower, List<FreeTexts.Hit> stays) {}
 
   private final Borrowers borrowers;
   private final KeepBorrower keepBorrower;
@@ -162,19 +171,32 @@ class BorrowerApi {
     return borrowerData.of(row(id));
   }
 
+  @GET
+  @Path("/{id}/erasure")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "The free texts that name a borrower, or may, before they are made a number",
+      description =
+          "What is erasable and sure goes with the erasing; what is erasable and not sure, a family name alone, goes where its key is sent with it; the rest stays, since a seal covers it as it is.")
+  public Naming naming(@RestPath long id) {
+    Borrowers.Row row = row(id);
+    return new Naming(
+        row.erasedOn() == null ? eraseBorrower.naming(row.id(), row.details()) : List.of());
+  }
+
   @POST
   @Path("/{id}/erasure")
   @RolesAllowed(Role.OFFICERS)
   @Operation(
       summary = "Make a borrower a number; refused while they have anything of the club's",
       description =
-          "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over.")
-  public Response erase(@RestPath long id) {
+          "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over. Each text is the key of one that GET lists as erasable and not sure; the answer lists what stays.")
+  public Response erase(@RestPath long id, @RestQuery List<String> text) {
     row(id);
-    return eraseBorrower.onRequest(new BorrowerId(id), Set.of())
-            instanceof EraseBorrower.Outcome.Needed needed
-        ? Problem.response(409, "Needed still", needed.why())
-        : Response.ok(one(id)).build();
+    EraseBorrower.Outcome outcome = eraseBorrower.onRequest(new BorrowerId(id), Set.copyOf(text));
+    return outcome instanceof EraseBorrower.Outcome.Erased erased
+        ? Response.ok(new Erased(one(id), erased.stays())).build()
+        : Problem.response(409, "Needed still", ((EraseBorrower.Outcome.Needed) outcome).why());
   }
 
   private Borrowers.Row row(long id) {

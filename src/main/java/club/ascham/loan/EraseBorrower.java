@@ -63,7 +63,12 @@ public class EraseBorrower {
 
   /** What came of it. */
   sealed interface Outcome {
-    record Erased() implements Outcome {}
+    /**
+     * A number from now on, or already.
+     *
+     * @param stays the texts that named them, or may, and still do
+     */
+    record Erased(List<FreeTexts.Hit> stays) implements Outcome {}
 
     /** The name is needed still. */
     record Needed(String why) implements Outcome {}
@@ -78,14 +83,19 @@ public class EraseBorrower {
   Outcome onRequest(BorrowerId id, Set<String> texts) {
     Borrower borrower = borrowers.with(id).orElseThrow();
     if (borrower.isErased()) {
-      return new Outcome.Erased();
+      return new Outcome.Erased(List.of());
     }
     Optional<String> needed = neededStill(id);
     if (needed.isPresent()) {
       return new Outcome.Needed(needed.get());
     }
-    erase(borrower, actor.id(), freeTexts.all(), texts);
-    return new Outcome.Erased();
+    List<FreeTexts.Text> all = freeTexts.all();
+    List<FreeTexts.Hit> stays =
+        freeTexts.naming(all, forgotten(id, borrower.details())).stream()
+            .filter(hit -> hit.stays(texts))
+            .toList();
+    erase(borrower, actor.id(), all, texts);
+    return new Outcome.Erased(stays);
   }
 
   /** The texts that name them, or may. */

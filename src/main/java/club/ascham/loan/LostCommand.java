@@ -27,7 +27,7 @@ record LostCommand(LoanId loan, List<Long> lines, String words, Money depositBac
     if (lost.isEmpty()) {
       typed.fault("lines", "Tick what is lost.");
     }
-    String words = typed.optional("words", 500);
+    String words = typed.text("words", 500);
     Money back = typed.money("depositBack", terms.currency());
     return typed.sound()
         ? Optional.of(new LostCommand(loan, List.copyOf(lost), words, back))

@@ -26,7 +26,7 @@ public record LineBack(long line, boolean back, String damage, Integer count) {
    * @param ticked whether it is said to be here
    */
   public static LineBack read(Typed typed, LoanLine line, boolean ticked) {
-    String damage = typed.optional(damageField(line), LONGEST_WORDS);
+    String damage = typed.text(damageField(line), LONGEST_WORDS);
     if (damage != null && damage.codePoints().filter(Character::isLetter).count() < A_WORD) {
       typed.fault(damageField(line), "What is wrong with it? It is withdrawn for that.");
     }

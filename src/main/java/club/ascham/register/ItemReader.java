@@ -55,6 +55,6 @@ public final class ItemReader {
         typed.optional("serial", LONGEST_MARK),
         fields.pastDay("boughtOn", "It can't have been bought in the future."),
         typed.money("price", fields.setting().currency()),
-        typed.optional("notes", LONGEST_NOTES));
+        typed.text("notes", LONGEST_NOTES));
   }
 }

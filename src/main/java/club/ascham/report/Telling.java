@@ -89,7 +89,7 @@ public record Telling(Set<Noticed> signs, String words, PartChoice part, RigId r
   public static Telling parse(
       Typed typed, Fields fields, List<PartChoice> among, WordsAlone wordsAlone) {
     Set<Noticed> signs = signs(typed, fields);
-    String words = typed.optional(fields.words(), LONGEST_WORDS);
+    String words = typed.text(fields.words(), LONGEST_WORDS);
     if (signs.contains(Noticed.SOMETHING_ELSE) && words == null) {
       typed.fault(fields.words(), "What was it? A few words help whoever looks.");
     }

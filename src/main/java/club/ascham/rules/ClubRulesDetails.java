@@ -108,8 +108,7 @@ record ClubRulesDetails(
     if (!typed.has("braceMayMove") && typed.has("braceMayMoveSource")) {
       typed.fault("braceMayMove", "How far, please; or leave its source empty too.");
     }
-    return new Club.OnTheSlip(
-        telephone, mail, typed.optional("terms", LONGEST_TERMS), mayMove, source);
+    return new Club.OnTheSlip(telephone, mail, typed.text("terms", LONGEST_TERMS), mayMove, source);
   }
 
   /** Null where it can't be read; its faults are told. */

@@ -20,7 +20,7 @@ import org.jboss.resteasy.reactive.RestPath;
 @Tag(name = "Server", description = "What is wrong with the server and not with a bow")
 class ServerApi {
   /**
-   * @param about record, backups, copies, erasing, night, disk, clock or clock-behind
+   * @param about file, record, backups, copies, erasing, night, disk, clock or clock-behind
    * @param said what is wrong, and what to do
    * @param readable whether it ends by being read, and not by being put right
    */

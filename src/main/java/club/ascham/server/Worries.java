@@ -4,6 +4,7 @@ import club.ascham.backup.Backups;
 import club.ascham.backup.NightWatch;
 import club.ascham.backup.SecondFolder;
 import club.ascham.record.ClockCheck;
+import club.ascham.store.SameFile;
 import club.ascham.store.Scrubbing;
 import club.ascham.story.HighWater;
 import io.quarkus.qute.TemplateData;
@@ -25,9 +26,11 @@ public class Worries {
       ClockCheck clock,
       ClockWatch clockWatch,
       DiskRoom disk,
-      HighWater highWater) {
+      HighWater highWater,
+      SameFile sameFile) {
     this.kinds =
         List.of(
+            new Kind(About.FILE, () -> gone(sameFile)),
             new Kind(About.RECORD, () -> lost(highWater)),
             new Kind(About.BACKUPS, backups::worry),
             new Kind(About.COPIES, copies::worry),
@@ -40,6 +43,7 @@ public class Worries {
 
   /** What a worry is about, the page that says more, and whether reading it is the answer. */
   public enum About {
+    FILE(null, null, false),
     RECORD("/record", "Record", true),
     BACKUPS("/backups", "Backups", false),
     COPIES("/backups", "Backups", false),
@@ -84,6 +88,17 @@ public class Worries {
     return kinds.stream()
         .flatMap(kind -> kind.said().get().map(said -> new Worry(kind.about(), said)).stream())
         .toList();
+  }
+
+  /** What readiness says too: nothing else matters as long as it is so. */
+  private static Optional<String> gone(SameFile sameFile) {
+    return sameFile
+        .trouble()
+        .map(
+            why ->
+                "Nothing that is saved now is kept: of the club’s file the server found that "
+                    + why
+                    + ". Stop the server, put the file and its log back (or bring back the newest backup), and start it again.");
   }
 
   private static Optional<String> lost(HighWater highWater) {

@@ -4,7 +4,7 @@
  * anything.
  *
  * <p>The log goes to standard output, with day and time: starts, that a name or a password was
- * wrong or had to wait, and each failure with its trace. It holds no names and no addresses of
- * callers; who did what stands in the record.
+ * wrong or had to wait, each failure with its trace, and in one line that a sender hung up in the
+ * middle. It holds no names and no addresses of callers; who did what stands in the record.
  */
 package club.ascham.server;

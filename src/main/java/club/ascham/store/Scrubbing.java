@@ -31,10 +31,27 @@ public class Scrubbing {
       "Someone was erased, and their name is still in unused parts of the club’s file. It is tried"
           + " again by itself; no backup holds them. ";
 
+  /**
+   * Whether anyone was erased before a start, nobody can tell of a file that can't be looked at.
+   */
+  static final String NOT_LOOKED_AT =
+      "At its start the server could not clear the unused parts of the club’s file: if someone was"
+          + " erased just before, their name may be there still. It is tried again by itself; no backup"
+          + " holds them. ";
+
+  static final String LOG_NOT_CUT =
+      "Something reads from the club’s file, so its log of writes was not emptied at the start: if"
+          + " someone was erased just before, it may hold their name still. It is tried again by itself."
+          + " If this stays, end what reads the file on the server.";
+
   private final Path file;
   private final Rows rows;
   private final SameFile sameFile;
   private volatile boolean asked;
+
+  /** Someone was since the start, and the file was not scrubbed since. */
+  private volatile boolean erased;
+
   private volatile String worry;
 
   Scrubbing(Settings settings, Rows rows, SameFile sameFile) {
@@ -56,6 +73,7 @@ public class Scrubbing {
   void ifAsked() {
     if (asked) {
       asked = false;
+      erased = true;
       now();
     }
   }
@@ -76,11 +94,12 @@ public class Scrubbing {
     try {
       boolean emptied = Scrub.isOwed(file) ? Scrub.run(file) : Scrub.emptyLog(file);
       sameFile.scrubbed();
-      worry = emptied ? null : LOG_IS_READ;
+      worry = emptied ? null : erased ? LOG_IS_READ : LOG_NOT_CUT;
+      erased &= !emptied;
     } catch (SQLException | IOException | RuntimeException failure) {
       LOG.error("the file was not scrubbed; it is tried again", failure);
       worry =
-          NOT_SCRUBBED
+          (erased ? NOT_SCRUBBED : NOT_LOOKED_AT)
               + FileTrouble.in(failure)
                   .map(trouble -> trouble.kind().heading() + ".")
                   .orElse("The server’s log says why.");

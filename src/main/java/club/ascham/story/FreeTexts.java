@@ -125,7 +125,20 @@ public class FreeTexts {
    */
   @TemplateData
   public record Hit(
-      String key, String place, String page, String words, boolean erasable, boolean sure) {}
+      String key, String place, String page, String words, boolean erasable, boolean sure) {
+    /**
+     * Whether it outlasts the erasing.
+     *
+     * @param chosen keys of texts that perhaps hold the name
+     */
+    public boolean stays(Set<String> chosen) {
+      return !goes(erasable, sure, key, chosen);
+    }
+  }
+
+  private static boolean goes(boolean erasable, boolean sure, String key, Set<String> chosen) {
+    return erasable && (sure || chosen.contains(key));
+  }
 
   /** The end of the sentence that tells of an erasure. */
   public static String said(int texts) {
@@ -134,7 +147,16 @@ public class FreeTexts {
 
   /** The texts that name this person, those that surely do first. */
   public List<Hit> naming(Forgotten person) {
-    return matching(all(), person).stream()
+    return naming(all(), person);
+  }
+
+  /**
+   * The same, once they are read.
+   *
+   * @param all as {@link #all()} answered
+   */
+  public List<Hit> naming(List<Text> all, Forgotten person) {
+    return matching(all, person).stream()
         .map(
             found ->
                 new Hit(
@@ -163,8 +185,8 @@ public class FreeTexts {
             .toList();
     List<Text> go =
         matching(all, person).stream()
-            .filter(found -> found.text().erasable())
-            .filter(found -> found.sure() || chosen.contains(found.text().key()))
+            .filter(
+                found -> goes(found.text().erasable(), found.sure(), found.text().key(), chosen))
             .map(Found::text)
             .toList();
     go.stream().filter(text -> !text.earlier()).forEach(text -> takeOut(text, names));

@@ -6,6 +6,7 @@
  *
  * <p>What is planned is kept in {@code upkeep_plan} by triggers, since nearly every page asks
  * whether an inspection is overdue; the view {@code upkeep_reckoned} is the truth, and a test
- * compares.
+ * compares. While files are taken in ({@code taking_in}) nothing is planned row by row: it is
+ * reckoned once, when all of it is in.
  */
 package club.ascham.upkeep;

@@ -10,6 +10,7 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
+import io.vertx.core.http.HttpClosedException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 
@@ -131,6 +133,9 @@ class Failures {
     if (isUnreadableForm(failure)) {
       return notAForm(uri);
     }
+    if (isHungUp(failure)) {
+      return brokenOff(uri);
+    }
     if (thrownIn(failure, List.of(READER_OF_KINDS))) {
       return notThatKind(uri);
     }
@@ -151,6 +156,17 @@ class Failures {
     return isUnreadableForm(failure)
         ? notAForm(uri)
         : unexpected(new UncheckedIOException(failure), uri);
+  }
+
+  /** Nobody is there any more to read the answer; that nothing was changed goes without saying. */
+  private static Response brokenOff(UriInfo uri) {
+    LOG.infof("whoever sent %s hung up in the middle of it; nothing was changed", uri.getPath());
+    return answer(uri, 400, "Broken off", "Not all of it came. Nothing was changed.");
+  }
+
+  private static boolean isHungUp(Throwable failure) {
+    return Stream.iterate(failure, Objects::nonNull, Throwable::getCause)
+        .anyMatch(one -> one instanceof HttpClosedException);
   }
 
   private static boolean isUnreadableForm(Exception failure) {

@@ -4,6 +4,7 @@ import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.MultiMap;
 import io.vertx.core.http.Cookie;
 import io.vertx.core.http.CookieSameSite;
+import io.vertx.core.http.HttpVersion;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
@@ -56,8 +57,21 @@ class Headers {
               if (!request.response().headWritten()) {
                 finish(request);
               }
-              request.next();
+              if (isWithoutHost(request)) {
+                Limits.refuse(
+                    request, 400, "No host", "Say with one Host header which server is meant.");
+              } else {
+                request.next();
+              }
             });
+  }
+
+  /** The platform would write an error with its trace into the log, and answer its number. */
+  private static boolean isWithoutHost(RoutingContext request) {
+    return request.statusCode() == 400
+        && request.request().version() != HttpVersion.HTTP_1_0
+        && request.request().authority() == null
+        && !request.response().ended();
   }
 
   private static void finish(RoutingContext request) {

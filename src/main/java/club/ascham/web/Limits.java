@@ -123,7 +123,7 @@ class Limits {
    * Before any page is chosen, and so short. The body is let run out unread: its sender hears the
    * answer only once it is sent, and the platform's own limit ends it.
    */
-  private static void refuse(RoutingContext request, int status, String title, String detail) {
+  static void refuse(RoutingContext request, int status, String title, String detail) {
     boolean api = request.normalizedPath().startsWith("/api/");
     request.request().resume();
     request

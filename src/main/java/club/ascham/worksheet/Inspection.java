@@ -61,7 +61,7 @@ record Inspection(Inspected found, Instant happened, Map<Long, Answering> answer
     }
     return answers.contains(Gravity.NOTE)
         ? typed.reason("words", LONGEST, "What was noted, or put right? A few words.")
-        : typed.optional("words", LONGEST);
+        : typed.text("words", LONGEST);
   }
 
   /** Whoever inspects one part stops that part. */

@@ -39,7 +39,7 @@ record Replacement(ItemCode newString, OldString oldString, String words, LocalD
     OldString old =
         typed.requiredWord(
             "oldString", OldString.class, "What becomes of the old string: scrapped, or kept?");
-    String words = typed.optional("words", LONGEST);
+    String words = typed.text("words", LONGEST);
     LocalDate on = ChangeMoment.read(typed, today);
     return typed.sound() ? Optional.of(new Replacement(code, old, words, on)) : Optional.empty();
   }

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.exchange.Import.CsvFile;
+import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -98,7 +101,37 @@ class BadFilesTest {
   @Test
   void tooManyLines_areRefused() throws SQLException {
     String text = BORROWERS + ",A,b,,adult,\n".repeat(CsvText.MOST_LINES + 1);
-    assertWhole("more than 100,000 lines", text.getBytes(StandardCharsets.UTF_8));
+    assertWhole("more than 10,000 lines", text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void tooManyLinesInAllFilesTogether_areRefused_andTheOrderOfSeveralGoesIsSaid() {
+    Sheets read =
+        Sheets.read(
+            List.of(
+                EmptyClub.file("them.csv", BORROWERS + ",A,b@c,,adult,\n".repeat(4)),
+                EmptyClub.file("cords.csv", STRINGERS + (STRINGER + "\n").repeat(2))),
+            new Surroundings(EmptyClub.POUNDS, 0),
+            Map.of());
+    assertEquals(2, read.atMost(6).sheets().size());
+    assertEquals(List.of(), read.atMost(5).sheets());
+    String said = read.atMost(5).unreadable().get(0).message();
+    assertTrue(said.contains("6 lines, and 5 are taken at once"), said);
+    assertTrue(said.contains("in this order: cords.csv, them.csv."), said);
+  }
+
+  @Test
+  void howManyLinesAreTaken_isOneNumberWhereverItIsTold() throws IOException {
+    assertTrue(
+        Files.readString(Path.of("src", "docs", "security-verification.md"))
+            .contains("%,d lines an import".formatted(CsvText.MOST_LINES)));
+  }
+
+  @Test
+  void aLineBreakInAName_isRefusedAtItsCell() throws SQLException {
+    ImportReport report = take(BORROWERS + ",\"Ann\r\nOther\",b@c,,adult,\n");
+    assertEquals("it holds a line break; it stands on one line", report.bad().get(0).message());
+    assertEquals("name", report.bad().get(0).column());
   }
 
   @Test
@@ -214,7 +247,13 @@ class BadFilesTest {
 
   @Test
   void lines_areCountedAsAnEditorCountsThem_whateverACellHolds() throws SQLException {
-    ImportReport report = take(BORROWERS + ",\"two\nlines\",b,,adult,\n\n,A,b,,grown-up,\n");
+    ImportReport report =
+        take(
+            STRINGERS
+                + STRINGER.replace("11.00,", "11.00,\"two\nlines\"")
+                + "\n\n"
+                + STRINGER.replace("tip", "tap")
+                + "\n");
     assertEquals(5, report.bad().get(0).line());
   }
 

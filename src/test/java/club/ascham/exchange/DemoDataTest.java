@@ -26,7 +26,7 @@ class DemoDataTest {
   @BeforeAll
   static void load(@TempDir Path folder) throws Exception {
     club = EmptyClub.in(folder);
-    assertEquals(List.of(), club.fill(EmptyClub.demoFiles()).bad());
+    assertEquals(List.of(), club.take(EmptyClub.demoFiles(), 0).bad());
   }
 
   @AfterAll

@@ -39,12 +39,8 @@ record EmptyClub(Connection connection) implements AutoCloseable {
   }
 
   ImportReport take(List<CsvFile> files, long shiftDays) throws SQLException {
-    return new ImportRun(connection, POUNDS, TODAY, Map.of(), List.of()).run(files, shiftDays);
-  }
-
-  /** Filled as the demo is at its first start. */
-  ImportReport fill(List<CsvFile> files) throws SQLException {
-    return new ImportRun(connection, POUNDS, TODAY, Map.of(), List.of()).fill(files, 0);
+    return new ImportRun(connection, POUNDS, TODAY, List.of())
+        .run(Sheets.read(files, new Surroundings(POUNDS, shiftDays), Map.of()));
   }
 
   String csv(String list) throws SQLException {

@@ -33,6 +33,6 @@ class SeenCharactersTest {
   @ValueSource(
       strings = {"Ödön Łucja Ó’Brien", "علی‌رضا", "two\nlines\tand a tab", "क्‍ष", "👩‍🎨 bow"})
   void whatScriptsAreWrittenWith_isTaken(String name) {
-    assertEquals(name, Typed.nothing().with("name", name).optional("name", 40));
+    assertEquals(name, Typed.nothing().with("name", name).text("name", 40));
   }
 }

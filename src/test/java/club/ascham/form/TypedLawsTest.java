@@ -69,7 +69,9 @@ class TypedLawsTest {
     assertTrue(decimal == null || decimal >= 0.5 && decimal <= 99.5, text);
     LocalDate day = read(text, typed -> typed.day("field"));
     assertTrue(day == null || !day.isBefore(FIRST_DAY) && !day.isAfter(LAST_DAY), text);
-    String words = read(text, typed -> typed.optional("field", 80));
+    String line = read(text, typed -> typed.optional("field", 80));
+    assertTrue(line == null || line.chars().noneMatch(c -> c == '\n' || c == '\r'), text);
+    String words = read(text, typed -> typed.text("field", 80));
     assertTrue(words == null || words.length() <= 80 && !words.isBlank(), text);
     assertTrue(words == null || words.chars().noneMatch(c -> c < ' ' && "\n\r\t".indexOf(c) < 0));
     read(text, typed -> typed.word("field", LengthUnit.class));

@@ -182,6 +182,45 @@ class PrivacyTest {
     assertEquals(List.of(), verifyRecord.verify().faults());
   }
 
+  @Test
+  void whatStays_theApiTellsAsThePageDoes() {
+    long borrower = enter("Wilmot Underhedge");
+    long item = rows.number("SELECT min(id) FROM item WHERE kind = 'QUIVER'");
+    notes.write(item, "Dyed by Underhedge.");
+    notes.write(item + 1, "Mended by Wilmot Underhedge.");
+    notes.write(item + 2, "Under the Underhedge shelf.");
+    notes.say("Told of Wilmot Underhedge by an earlier version.");
+    long entry = rows.number("SELECT max(id) FROM story");
+    String page = Visitor.signedInAs("officer").get("/borrowers/" + borrower + "/erase").asString();
+    List<Map<String, Object>> before =
+        as("officer").get("/api/borrowers/" + borrower + "/erasure").jsonPath().getList("items");
+    assertEquals(4, before.size(), before.toString());
+    before.forEach(hit -> assertTrue(page.contains(hit.get("words").toString()), page));
+    var answer =
+        as("officer")
+            .contentType("application/json")
+            .queryParam("text", "item.notes." + item)
+            .post("/api/borrowers/" + borrower + "/erasure")
+            .then()
+            .statusCode(200)
+            .body("borrower.name", equalTo("Borrower " + borrower))
+            .extract()
+            .jsonPath();
+    assertEquals(
+        List.of("story.sentence." + entry, "item.notes." + (item + 2)),
+        answer.getList("stays.key"));
+    assertEquals(
+        List.of("Dyed by [erased].", "Mended by [erased].", "Under the Underhedge shelf."),
+        rows.texts(
+            "SELECT notes FROM item WHERE id BETWEEN ?1 AND ?2 ORDER BY id", item, item + 2));
+    as("officer")
+        .get("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .body("items.size()", equalTo(0));
+    as("volunteer").get("/api/borrowers/" + borrower + "/erasure").then().statusCode(403);
+    notes.write(item + 2, null);
+  }
+
   /** Notes, written as a use case writes them. */
   @jakarta.enterprise.context.ApplicationScoped
   static class Notes {
@@ -192,7 +231,12 @@ class PrivacyTest {
     @club.ascham.store.Writes
     void write(long item, String words) {
       rows.change("UPDATE item SET notes = ?2 WHERE id = ?1", item, words);
-      story.tell(club.ascham.story.Story.Told.ofClub(time.now(), null, "Noted."));
+      say("Noted.");
+    }
+
+    @club.ascham.store.Writes
+    void say(String sentence) {
+      story.tell(club.ascham.story.Story.Told.ofClub(time.now(), null, sentence));
     }
   }
 

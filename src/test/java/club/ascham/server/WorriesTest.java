@@ -12,6 +12,7 @@ import club.ascham.Settings;
 import club.ascham.backup.Backups;
 import club.ascham.store.DataFolder;
 import club.ascham.store.Rows;
+import club.ascham.store.SameFile;
 import club.ascham.story.HighWater;
 import club.ascham.story.HighWaterMark;
 import club.ascham.story.RecordEnd;
@@ -19,6 +20,7 @@ import club.ascham.story.VerifyRecord;
 import club.ascham.time.ClubTime;
 import club.ascham.time.TestElapsed;
 import club.ascham.web.Visitor;
+import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
@@ -30,6 +32,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -121,6 +124,28 @@ class WorriesTest {
     assertTrue(
         !Files.readString(new DataFolder(settings.dataDir()).highWaterMark()).contains("lost "),
         "nor at the next start");
+  }
+
+  @Test
+  void aFileThatIsGone_isToldFirst_asReadinessTellsIt() {
+    Visitor officer = Visitor.signedInAs("officer");
+    QuarkusMock.installMockForType(
+        new SameFile() {
+          @Override
+          public Optional<String> trouble() {
+            return Optional.of("it is gone from its folder");
+          }
+        },
+        SameFile.class);
+    given().get("/q/health/ready").then().statusCode(503);
+    as("officer")
+        .get("/api/server")
+        .then()
+        .statusCode(200)
+        .body("items[0].about", equalTo("file"))
+        .body("items[0].said", containsString("it is gone from its folder. Stop the server"))
+        .body("items[0].readable", equalTo(false));
+    officer.get("/").then().body(containsString("Nothing that is saved now is kept"));
   }
 
   @Test

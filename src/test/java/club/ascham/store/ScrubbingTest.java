@@ -94,6 +94,42 @@ class ScrubbingTest {
   }
 
   @Test
+  void atAStart_thatCannotLookAtTheFile_nobodyIsSaidToBeErased() throws Exception {
+    club.close();
+    try (Connection other = SqliteFile.open(file());
+        Statement holds = other.createStatement()) {
+      holds.execute("PRAGMA locking_mode = EXCLUSIVE");
+      holds.execute("BEGIN EXCLUSIVE");
+      scrubbing.atStart();
+      String said = scrubbing.worry().orElseThrow();
+      assertTrue(said.startsWith(Scrubbing.NOT_LOOKED_AT), said);
+      assertTrue(said.endsWith(FileTrouble.Kind.LOCKED.heading() + "."), said);
+      holds.execute("ROLLBACK");
+    }
+    scrubbing.again();
+    assertEquals(Optional.empty(), scrubbing.worry());
+  }
+
+  @Test
+  void atAStart_whileSomeoneReads_itIsOnlySaidThatTheLogMayHoldSomeone() throws Exception {
+    try (Connection reader = SqliteFile.open(file());
+        Statement asks = reader.createStatement()) {
+      reader.setAutoCommit(false);
+      try (ResultSet found = asks.executeQuery("SELECT count(*) FROM person")) {
+        assertEquals(1, found.getInt(1));
+      }
+      try (Statement does = club.createStatement()) {
+        does.execute("UPDATE person SET name = 'Another'");
+      }
+      scrubbing.atStart();
+      assertEquals(Optional.of(Scrubbing.LOG_NOT_CUT), scrubbing.worry());
+      reader.rollback();
+    }
+    scrubbing.again();
+    assertEquals(Optional.empty(), scrubbing.worry());
+  }
+
+  @Test
   void aPowerCutInBetween_isMadeUpForAtTheNextStart() throws Exception {
     erase();
     assertTrue(Scrub.isOwed(file()), "the file itself says so");

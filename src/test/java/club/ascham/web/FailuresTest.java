@@ -10,6 +10,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever goes wrong says so in words. */
@@ -31,6 +32,47 @@ class FailuresTest {
   @Test
   void anAddressWithAWordForItsNumber_isStillNotFound() {
     officer().get("/api/checks/last?page=1").then().statusCode(404);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/api/borrowers| GET, HEAD, OPTIONS, POST",
+        "/api/borrowers/1| GET, HEAD, OPTIONS, PUT",
+        "/api/borrowers/1/erasure| GET, HEAD, OPTIONS, POST",
+        "/api/import| OPTIONS, POST",
+        "/api/server| GET, HEAD, OPTIONS",
+        "/api/rigs/1| GET, HEAD, OPTIONS"
+      })
+  void whatAnAddressTakes_isToldOfItAlone(String path, String allowed) {
+    officer().options(path).then().statusCode(200).header("Allow", equalTo(allowed));
+    officer()
+        .contentType("application/json")
+        .body("{}")
+        .delete(path)
+        .then()
+        .statusCode(405)
+        .header("Allow", equalTo(allowed));
+  }
+
+  @Test
+  void whereNothingIs_nothingIsToldToBeTaken() {
+    officer().options("/api/borrowers/1/nothing").then().header("Allow", nullValue());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"borrowers, name", "borrowers, guardian", "stringers, maker", "risers, serial"})
+  void aLineBreakWhereOneLineHasRoom_isRefusedAtItsField(String list, String field) {
+    officer()
+        .contentType("application/json")
+        .body("{\"" + field + "\": \"Marlwick\\r\\nand Sons\"}")
+        .post("/api/" + list)
+        .then()
+        .statusCode(422)
+        .body(
+            "errors.find { it.field == '" + field + "' }.message",
+            equalTo("On one line, please: it holds a line break."));
   }
 
   @ParameterizedTest

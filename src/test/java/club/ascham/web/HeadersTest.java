@@ -58,6 +58,17 @@ class HeadersTest {
     assertTrue(answer.startsWith("HTTP/1.1 400"), answer);
     assertTrue(answer.contains("\r\nContent-Security-Policy: default-src 'none'"), answer);
     assertTrue(answer.contains("\r\nX-Content-Type-Options: nosniff"), answer);
+    assertTrue(
+        answer.endsWith("\r\n\r\nNo host. Say with one Host header which server is meant.\n"),
+        answer);
+  }
+
+  @Test
+  void aCallWithoutAHost_isToldSoAsAProblem() throws IOException {
+    String answer = raw("GET /api/risers HTTP/1.1\r\nConnection: close\r\n\r\n");
+    assertTrue(answer.startsWith("HTTP/1.1 400"), answer);
+    assertTrue(answer.contains("\r\nContent-Type: application/problem+json\r\n"), answer);
+    assertTrue(answer.contains("Say with one Host header which server is meant."), answer);
   }
 
   /** Such an answer can't carry them; it has nothing that they would guard. */

@@ -3,6 +3,8 @@ package club.ascham.web;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -21,8 +23,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.logging.Handler;
+import java.util.logging.Level;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 class LimitsTest {
@@ -119,6 +130,50 @@ class LimitsTest {
   }
 
   /** Sends a byte four times a second until the server ends it, and answers what it said. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/api/borrowers application/json", "/api/import text/csv"})
+  void whoHangsUpInTheMiddle_isOneLineInTheLog_withoutATrace(String pathAndKind) throws Exception {
+    String[] to = pathAndKind.split(" ");
+    BlockingQueue<LogRecord> told = new LinkedBlockingQueue<>();
+    Handler listening =
+        new Handler() {
+          @Override
+          public void publish(LogRecord line) {
+            if (String.valueOf(line.getLoggerName()).equals(Failures.class.getName())) {
+              told.add(line);
+            }
+          }
+
+          @Override
+          public void flush() {}
+
+          @Override
+          public void close() {}
+        };
+    Logger log = Logger.getLogger(Failures.class.getName());
+    log.addHandler(listening);
+    try {
+      try (Socket socket = new Socket(home.getHost(), home.getPort())) {
+        socket
+            .getOutputStream()
+            .write(
+                ("POST %s HTTP/1.1\r\nHost: localhost\r\nContent-Type: %s\r\n"
+                        + "Authorization: %s\r\nContent-Length: 1000\r\n\r\n{\"name")
+                    .formatted(to[0], to[1], OFFICER)
+                    .getBytes(StandardCharsets.US_ASCII));
+        socket.getOutputStream().flush();
+        Thread.sleep(500);
+      }
+      LogRecord line = told.poll(10, TimeUnit.SECONDS);
+      assertNotNull(line, "nothing was told");
+      assertEquals(Level.INFO.intValue(), line.getLevel().intValue());
+      assertNull(line.getThrown());
+      assertTrue(told.isEmpty());
+    } finally {
+      log.removeHandler(listening);
+    }
+  }
+
   private String trickle(String path, String type) {
     try (Socket socket = new Socket(home.getHost(), home.getPort())) {
       socket.setSoTimeout(30_000);
