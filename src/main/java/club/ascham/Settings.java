@@ -37,10 +37,6 @@ public interface Settings {
   @WithDefault("127.0.0.1")
   String proxyAddress();
 
-  /** Whether the nightly round is made: backups, and names whose time is over. */
-  @WithDefault("true")
-  boolean nightlyRound();
-
   /** How long someone stays signed in without asking for anything. */
   @WithDefault("PT10H")
   Duration sessionIdle();

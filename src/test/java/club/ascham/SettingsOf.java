@@ -33,11 +33,6 @@ public record SettingsOf(Path dataDir, Optional<Path> backupCopyDir, ZoneId zone
   }
 
   @Override
-  public boolean nightlyRound() {
-    return false;
-  }
-
-  @Override
   public Duration sessionIdle() {
     return Duration.ofHours(10);
   }

@@ -50,8 +50,7 @@ class NightWatchTest {
             new MakeBackup(backups, null),
             round(),
             ScrubbingOf.nothingOwed(settings),
-            ClubTimeOf.clock(CLOCK, settings),
-            settings);
+            ClubTimeOf.clock(CLOCK, settings));
   }
 
   @SuppressWarnings("unchecked")
