@@ -1,6 +1,7 @@
 package club.ascham.loan;
 
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
@@ -34,7 +35,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Tag(name = "Borrowers", description = "Names, for those who hand out and take back")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class BorrowerApi {
-  private static final int LARGEST_PAGE = 200;
   private static final String EXAMPLE =
       "{\"name\": \"Nell Harker\", \"contact\": \"07700 900417\", \"ageBand\": \"from-13-to-14\","
           + " \"guardian\": \"Tom Harker, 07700 900418\"}";
@@ -110,12 +110,11 @@ class BorrowerApi {
       @RestQuery String q,
       @RestQuery @DefaultValue("1") int page,
       @RestQuery @DefaultValue("40") int size) {
-    int at = Math.max(1, page);
-    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    PageAsked asked = PageAsked.nearest(page, size);
     return new Page(
-        borrowers.named(q, (at - 1) * many, many).stream().map(BorrowerLine::of).toList(),
-        at,
-        many,
+        borrowers.named(q, asked.skipped(), asked.size()).stream().map(BorrowerLine::of).toList(),
+        asked.page(),
+        asked.size(),
         borrowers.countNamed(q));
   }
 

@@ -4,6 +4,7 @@ import club.ascham.backup.Backups;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
@@ -36,7 +37,6 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/borrowers")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class BorrowerPages {
-  private static final int PAGE_SIZE = 40;
   private static final int LONGEST = 120;
   private static final String NAMED = "named";
   private static final String NARROWED = "/borrowers?" + NAMED + "=on";
@@ -105,13 +105,13 @@ class BorrowerPages {
     String lookedFor = typed.ticked(NAMED) ? sought.words() : "";
     Integer asked = typed.whole("page", 1, 100_000);
     int page = asked == null ? 1 : asked;
-    int skipped = (page - 1) * PAGE_SIZE;
+    int skipped = (page - 1) * PageAsked.USUAL;
     int total = borrowers.countNamed(lookedFor);
     String address = lookedFor.isEmpty() ? "/borrowers?page=" : NARROWED + "&page=";
     return new BorrowersPage(
-        borrowers.named(lookedFor, skipped, PAGE_SIZE),
+        borrowers.named(lookedFor, skipped, PageAsked.USUAL),
         lookedFor,
-        Paging.of(page, PAGE_SIZE, total, other -> address + other));
+        Paging.of(page, PageAsked.USUAL, total, other -> address + other));
   }
 
   /** Changes nothing; a post because a name is no matter for an address. */

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import java.util.StringJoiner;
@@ -15,32 +16,28 @@ import java.util.StringJoiner;
  */
 public record LoanFilter(
     LoanShow show, LoanKind kind, String text, BorrowerId borrower, int page, int size) {
-  static final int PAGE_SIZE = 40;
-
   /** In an address: narrowed to the words that {@link club.ascham.web.Sought} keeps. */
   static final String NAMED = "named";
 
-  private static final int LARGEST_PAGE = 200;
-
-  static final LoanFilter OPEN = new LoanFilter(LoanShow.OPEN, null, null, null, 1, PAGE_SIZE);
+  static final LoanFilter OPEN =
+      new LoanFilter(LoanShow.OPEN, null, null, null, 1, PageAsked.USUAL);
 
   /** A faulty field counts as not given; its fault stays at it. */
   static LoanFilter parse(Typed typed) {
     LoanShow show = typed.word("show", LoanShow.class);
     Integer borrower = typed.whole("borrower", 1, Integer.MAX_VALUE);
-    Integer page = typed.whole("page", 1, 100_000);
-    Integer size = typed.whole("size", 1, LARGEST_PAGE);
+    PageAsked asked = PageAsked.parse(typed);
     return new LoanFilter(
         show == null ? LoanShow.OPEN : show,
         typed.word("kind", LoanKind.class),
         typed.optional("q", 80),
         borrower == null ? null : new BorrowerId(borrower),
-        page == null ? 1 : page,
-        size == null ? PAGE_SIZE : size);
+        asked.page(),
+        asked.size());
   }
 
   static LoanFilter of(BorrowerId borrower, LoanShow show) {
-    return new LoanFilter(show, null, null, borrower, 1, LARGEST_PAGE);
+    return new LoanFilter(show, null, null, borrower, 1, PageAsked.LARGEST);
   }
 
   /** Without names nobody is looked up by name. */

@@ -2,6 +2,7 @@ package club.ascham.receive;
 
 import club.ascham.Settings;
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.ReceiptId;
@@ -39,7 +40,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Tag(name = "Receipts", description = "Taking lent things back; checking comes later")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class ReceiptsApi {
-  private static final int LARGEST_PAGE = 200;
 
   /** One page of receipts, newest first. */
   record Page(List<ReceiptLine> items, int page, int size, long total) {}
@@ -128,10 +128,12 @@ class ReceiptsApi {
   @Operation(summary = "Receipts, newest first")
   public Page list(
       @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("40") int size) {
-    int at = Math.max(1, page);
-    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    PageAsked asked = PageAsked.nearest(page, size);
     return new Page(
-        receipts.page(at, many).stream().map(ReceiptLine::of).toList(), at, many, receipts.count());
+        receipts.page(asked.page(), asked.size()).stream().map(ReceiptLine::of).toList(),
+        asked.page(),
+        asked.size(),
+        receipts.count());
   }
 
   @GET

@@ -4,6 +4,7 @@ import club.ascham.Settings;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.id.AnswerId;
 import club.ascham.id.ItemId;
@@ -33,7 +34,6 @@ import java.util.function.BiFunction;
 /** What the six lists of items do in the same way when asked in JSON. */
 @ApplicationScoped
 class ItemDesk {
-  private static final int LARGEST_PAGE = 200;
   private static final Set<String> SEARCHED =
       Set.of("words", "state", "hand", "bowIn", "sort", "page");
 
@@ -105,7 +105,7 @@ class ItemDesk {
             typed.fault(name, "There is no such filter.");
           }
         });
-    Integer size = typed.whole("size", 1, LARGEST_PAGE);
+    Integer size = typed.whole("size", 1, PageAsked.LARGEST);
     RegisterSearch search = RegisterSearch.read(typed);
     if (!typed.sound()) {
       return Problem.of(typed);

@@ -1,6 +1,7 @@
 package club.ascham.report;
 
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ReportId;
@@ -39,7 +40,6 @@ import org.jboss.resteasy.reactive.RestQuery;
     description = "What people tell of a bow: open until someone has looked and answers")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class ReportsApi {
-  private static final int LARGEST_PAGE = 200;
 
   /** A sign with what it may mean. */
   record SignShape(String sign, String said, String mayMean, boolean dangerous) {}
@@ -171,12 +171,11 @@ class ReportsApi {
       @RestQuery Boolean open,
       @RestQuery @DefaultValue("1") int page,
       @RestQuery @DefaultValue("40") int size) {
-    int at = Math.max(1, page);
-    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    PageAsked asked = PageAsked.nearest(page, size);
     return new Page(
-        reports.page(open, (at - 1) * many, many).stream().map(ReportShape::of).toList(),
-        at,
-        many,
+        reports.page(open, asked.skipped(), asked.size()).stream().map(ReportShape::of).toList(),
+        asked.page(),
+        asked.size(),
         reports.count(open));
   }
 

@@ -7,6 +7,7 @@ import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
@@ -49,7 +50,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Tag(name = "Rigs", description = "Parts put together as one bow, and its set-up")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class RigApi {
-  private static final int LARGEST_PAGE = 200;
   private static final String NO_BODY = "A JSON body, please.";
 
   private final RigRecords records;
@@ -103,10 +103,9 @@ class RigApi {
     if (!typed.sound()) {
       return Problem.of(typed);
     }
-    int at = Math.max(1, page);
-    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    PageAsked asked = PageAsked.nearest(page, size);
     List<RigRow> meant = filter.of(records.all());
-    List<RigRow> shown = meant.stream().skip((long) (at - 1) * many).limit(many).toList();
+    List<RigRow> shown = meant.stream().skip(asked.skipped()).limit(asked.size()).toList();
     Map<RigId, Against> against =
         concerns.ofRigs(shown.stream().map(row -> row.card().id()).toList());
     return Response.ok(
@@ -114,8 +113,8 @@ class RigApi {
                 shown.stream()
                     .map(row -> RigJson.Line.of(row, against.get(row.card().id())))
                     .toList(),
-                at,
-                many,
+                asked.page(),
+                asked.size(),
                 meant.size()))
         .build();
   }

@@ -5,6 +5,7 @@ import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
@@ -48,7 +49,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Tag(name = "Sessions", description = "A set of rigs lent to a leader until tonight")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class SessionsApi {
-  private static final int LARGEST_PAGE = 200;
 
   private final Sessions sessions;
   private final LoanLines lines;
@@ -89,9 +89,8 @@ class SessionsApi {
   @Operation(summary = "Sessions, newest first")
   public SessionJson.Page list(
       @RestQuery @DefaultValue("1") int page, @RestQuery @DefaultValue("40") int size) {
-    int at = Math.max(1, page);
-    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
-    List<Sessions.Row> found = sessions.page(at, many);
+    PageAsked asked = PageAsked.nearest(page, size);
+    List<Sessions.Row> found = sessions.page(asked.page(), asked.size());
     Map<LoanId, Against> against =
         concerns.ofLoans(found.stream().map(Sessions.Row::id).toList(), time.today());
     return new SessionJson.Page(
@@ -107,8 +106,8 @@ class SessionsApi {
                         row.besideOut(),
                         ConcernJson.of(against.get(row.id()))))
             .toList(),
-        at,
-        many,
+        asked.page(),
+        asked.size(),
         sessions.count());
   }
 

@@ -1,5 +1,6 @@
 package club.ascham.undo;
 
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.id.MoveId;
@@ -32,7 +33,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Tag(name = "Undo", description = "Presses that moved things, and what was pressed too early")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class MovesApi {
-  private static final int LARGEST_PAGE = 200;
   private static final int OF_A_BOW = 10;
 
   /**
@@ -74,17 +74,15 @@ class MovesApi {
       @RestQuery @DefaultValue("1") int page,
       @RestQuery @DefaultValue("40") int size) {
     if (loan == null && rig == null) {
-      return page(Math.max(1, page), Math.max(1, Math.min(LARGEST_PAGE, size))).stream()
-          .map(move -> line(move, null))
-          .toList();
+      return page(PageAsked.nearest(page, size)).stream().map(move -> line(move, null)).toList();
     }
     List<Move> moves =
         loan != null ? facts.of(new LoanId(loan)) : facts.of(new RigId(rig), OF_A_BOW);
     return moves.stream().map(this::judged).toList();
   }
 
-  private List<Move> page(int page, int size) {
-    return facts.page((page - 1) * size, size);
+  private List<Move> page(PageAsked asked) {
+    return facts.page(asked.skipped(), asked.size());
   }
 
   @POST

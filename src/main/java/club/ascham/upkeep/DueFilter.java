@@ -1,5 +1,6 @@
 package club.ascham.upkeep;
 
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import java.util.StringJoiner;
@@ -13,9 +14,6 @@ import java.util.StringJoiner;
  * @param page from 1
  */
 record DueFilter(Kind kind, Work work, Urgency urgency, int page, int size) {
-  static final int PAGE_SIZE = 40;
-  private static final int LARGEST_PAGE = 200;
-
   /** The kinds of item that anything is planned for. */
   enum Kind {
     RISER,
@@ -28,14 +26,13 @@ record DueFilter(Kind kind, Work work, Urgency urgency, int page, int size) {
 
   /** A faulty field counts as not given; its fault stays at it. */
   static DueFilter parse(Typed typed) {
-    Integer page = typed.whole("page", 1, 100_000);
-    Integer size = typed.whole("size", 1, LARGEST_PAGE);
+    PageAsked asked = PageAsked.parse(typed);
     return new DueFilter(
         typed.word("kind", Kind.class),
         typed.word("work", Work.class),
         typed.word("status", Urgency.class),
-        page == null ? 1 : page,
-        size == null ? PAGE_SIZE : size);
+        asked.page(),
+        asked.size());
   }
 
   int skipped() {

@@ -1,6 +1,7 @@
 package club.ascham.withdrawal;
 
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.ItemId;
@@ -40,7 +41,6 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Tag(name = "Withdrawals", description = "Parts taken out of use, and their release")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class WithdrawalsApi {
-  private static final int LARGEST_PAGE = 200;
 
   /** A withdrawal; what is not known yet is left out. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -135,15 +135,14 @@ class WithdrawalsApi {
     if (!typed.sound()) {
       return Problem.of(typed);
     }
-    int at = Math.max(1, page);
-    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    PageAsked asked = PageAsked.nearest(page, size);
     return Response.ok(
             new Page(
-                withdrawals.list(open, of, (at - 1) * many, many).stream()
+                withdrawals.list(open, of, asked.skipped(), asked.size()).stream()
                     .map(WithdrawalShape::of)
                     .toList(),
-                at,
-                many,
+                asked.page(),
+                asked.size(),
                 withdrawals.count(open, of)))
         .build();
   }

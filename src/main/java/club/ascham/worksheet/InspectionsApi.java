@@ -1,6 +1,7 @@
 package club.ascham.worksheet;
 
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.id.WorkId;
 import club.ascham.people.Role;
