@@ -49,6 +49,7 @@ class ChecksApi {
   private static final int LARGEST_PAGE = 200;
 
   private final Checks checks;
+  private final Verdicts verdicts;
   private final CheckDesk desk;
   private final RecordCheck recordCheck;
   private final AfterCheck afterCheck;
@@ -60,6 +61,7 @@ class ChecksApi {
 
   ChecksApi(
       Checks checks,
+      Verdicts verdicts,
       CheckDesk desk,
       RecordCheck recordCheck,
       AfterCheck afterCheck,
@@ -69,6 +71,7 @@ class ChecksApi {
       RigSpecs specs,
       Presses presses) {
     this.checks = checks;
+    this.verdicts = verdicts;
     this.desk = desk;
     this.recordCheck = recordCheck;
     this.afterCheck = afterCheck;
@@ -102,7 +105,7 @@ class ChecksApi {
   public CheckShape one(@RestPath long id) {
     return checks
         .one(id)
-        .map(check -> CheckShape.of(check, checks.signs(id)))
+        .map(check -> CheckShape.of(check, verdicts.of(id), checks.signs(id)))
         .orElseThrow(() -> new NoSuchThing("There is no check " + id + "."));
   }
 

@@ -1,0 +1,31 @@
+package club.ascham.exchange;
+
+import club.ascham.check.Verdicts;
+import club.ascham.form.Typed;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Locale;
+
+/** Lets in only what can be put into words again: a saying of what it is said of. */
+@ApplicationScoped
+class SayingRules implements RowRules {
+  @Override
+  public String list() {
+    return "verdict-lines";
+  }
+
+  @Override
+  public void check(Typed row) {
+    if (!row.has("saying") || !row.has("saidOf")) {
+      return;
+    }
+    String saying = row.value("saying").strip().toUpperCase(Locale.ROOT).replace('-', '_');
+    try {
+      Verdicts.read(saying, row.value("saidOf"));
+    } catch (IllegalArgumentException notSaid) {
+      row.fault(
+          "saidOf",
+          "that is not what %s is said of: as-said takes one line of words, [\"…\"]"
+              .formatted(row.value("saying")));
+    }
+  }
+}
