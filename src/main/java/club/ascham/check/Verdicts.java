@@ -28,7 +28,7 @@ public class Verdicts {
     this.rows = rows;
   }
 
-  private enum Kind {
+  private enum Topic {
     REASON,
     STEP,
     EXPECTED,
@@ -37,9 +37,9 @@ public class Verdicts {
     BASIS
   }
 
-  private record Line(
+  private record SaidLine(
       long place,
-      Kind kind,
+      Topic kind,
       String saying,
       String saidOf,
       BenchStep.Key step,
@@ -50,22 +50,22 @@ public class Verdicts {
     }
   }
 
-  private record KeptLine(long check, Verdict.Kind verdict, Line line) {}
+  private record KeptLine(long check, Verdict.Kind verdict, SaidLine line) {}
 
   public void keep(long check, Given given) {
     List<List<Object>> lines = new ArrayList<>();
-    given.reasons().forEach(said -> add(lines, check, Kind.REASON, said, null));
-    given.steps().forEach(step -> add(lines, check, Kind.STEP, step.says(), step));
-    given.expected().forEach(said -> add(lines, check, Kind.EXPECTED, said, null));
-    given.work().forEach(said -> add(lines, check, Kind.WORK, said, null));
-    given.notes().forEach(said -> add(lines, check, Kind.NOTE, said, null));
-    given.basis().forEach(said -> add(lines, check, Kind.BASIS, said, null));
+    given.reasons().forEach(said -> add(lines, check, Topic.REASON, said, null));
+    given.steps().forEach(step -> add(lines, check, Topic.STEP, step.says(), step));
+    given.expected().forEach(said -> add(lines, check, Topic.EXPECTED, said, null));
+    given.work().forEach(said -> add(lines, check, Topic.WORK, said, null));
+    given.notes().forEach(said -> add(lines, check, Topic.NOTE, said, null));
+    given.basis().forEach(said -> add(lines, check, Topic.BASIS, said, null));
     rows.add(
         "verdict_line (check_id, place, kind, saying, said_of, step, by_whom, thousandths)", lines);
   }
 
   private static void add(
-      List<List<Object>> lines, long check, Kind kind, Remark said, BenchStep step) {
+      List<List<Object>> lines, long check, Topic kind, Remark said, BenchStep step) {
     lines.add(
         Arrays.asList(
             check,
@@ -100,22 +100,22 @@ public class Verdicts {
   }
 
   private static Given given(List<KeptLine> kept) {
-    List<Line> lines = kept.stream().map(KeptLine::line).filter(line -> line != null).toList();
+    List<SaidLine> lines = kept.stream().map(KeptLine::line).filter(line -> line != null).toList();
     return new Given(
         kept.get(0).verdict(),
-        said(lines, Kind.REASON),
+        said(lines, Topic.REASON),
         lines.stream()
-            .filter(line -> line.kind() == Kind.STEP)
+            .filter(line -> line.kind() == Topic.STEP)
             .map(line -> new BenchStep(line.step(), line.who(), line.thousandths(), line.remark()))
             .toList(),
-        said(lines, Kind.EXPECTED),
-        said(lines, Kind.WORK),
-        said(lines, Kind.NOTE),
-        said(lines, Kind.BASIS));
+        said(lines, Topic.EXPECTED),
+        said(lines, Topic.WORK),
+        said(lines, Topic.NOTE),
+        said(lines, Topic.BASIS));
   }
 
-  private static List<Remark> said(List<Line> lines, Kind kind) {
-    return lines.stream().filter(line -> line.kind() == kind).map(Line::remark).toList();
+  private static List<Remark> said(List<SaidLine> lines, Topic kind) {
+    return lines.stream().filter(line -> line.kind() == kind).map(SaidLine::remark).toList();
   }
 
   /**

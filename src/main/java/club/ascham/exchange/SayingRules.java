@@ -2,6 +2,7 @@ package club.ascham.exchange;
 
 import club.ascham.check.Verdicts;
 import club.ascham.form.Typed;
+import club.ascham.verdict.Remark;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Locale;
 
@@ -20,7 +21,10 @@ class SayingRules implements RowRules {
     }
     String saying = row.value("saying").strip().toUpperCase(Locale.ROOT).replace('-', '_');
     try {
-      Verdicts.read(saying, row.value("saidOf"));
+      Remark read = Verdicts.read(saying, row.value("saidOf"));
+      if (!Typed.canBeShown(read.words() + read.caution().orElse(""))) {
+        row.fault("saidOf", "it holds a character that can't be seen");
+      }
     } catch (IllegalArgumentException notSaid) {
       row.fault(
           "saidOf",

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.Who;
 import club.ascham.check.CheckBench.Bow;
@@ -16,6 +17,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict;
+import club.ascham.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
@@ -69,6 +71,13 @@ class StepsAcrossRoomsTest {
         bench.number(
             "SELECT count(*) FROM verdict_line WHERE check_id = ?1 AND step = 'TWISTS' AND by_whom = 'VOLUNTEER' AND thousandths >= 1000",
             check));
+    long entry =
+        bench.number(
+            "SELECT c.story_id FROM change c JOIN verdict_line v ON v.id = c.row_id AND c.table_name = 'verdict_line' WHERE v.check_id = ?1",
+            check);
+    assertTrue(
+        Visitor.signedInAs("officer").get("/record/" + entry).asString().contains("Put in about "),
+        "the record tells it in words");
     as("volunteer")
         .body("{\"words\": \"Some put in.\"}")
         .post("/api/checks/" + check + "/adjustment")
