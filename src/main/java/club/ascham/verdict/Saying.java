@@ -249,7 +249,7 @@ public enum Saying {
     }
   }
 
-  private List<Blank> blanks() {
+  List<Blank> blanks() {
     return caution == null
         ? words.blanks()
         : Stream.concat(words.blanks().stream(), caution.blanks().stream()).toList();
