@@ -1,5 +1,7 @@
 package club.ascham.accident;
 
+import club.ascham.check.Given;
+import club.ascham.check.Verdicts;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
 import io.quarkus.qute.TemplateData;
@@ -16,15 +18,17 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Reads all that the record knows of some items, the oldest first: eleven statements, however many
+ * Reads all that the record knows of some items, the oldest first: twelve statements, however many
  * items and however long their past.
  */
 @ApplicationScoped
 class Histories {
   private final Rows rows;
+  private final Verdicts verdicts;
 
-  Histories(Rows rows) {
+  Histories(Rows rows, Verdicts verdicts) {
     this.rows = rows;
+    this.verdicts = verdicts;
   }
 
   /**
@@ -84,7 +88,7 @@ class Histories {
         Stream.of(
                 read(HistoryFacts.Fitted.class, HistorySql.FITTED, ids),
                 read(HistoryFacts.SetUp.class, HistorySql.SET_UPS, ids),
-                read(HistoryFacts.Check.class, HistorySql.CHECKS, ids),
+                checks(ids),
                 read(HistoryFacts.Adjusted.class, HistorySql.ADJUSTMENTS, ids),
                 read(HistoryFacts.Done.class, HistorySql.UPKEEP, ids),
                 read(HistoryFacts.AskedFor.class, HistorySql.ASKED_FOR, ids),
@@ -108,6 +112,15 @@ class Histories {
       histories.put(item, new Past(ofItem, stories.getOrDefault(item, List.of())));
     }
     return histories;
+  }
+
+  private Stream<Known> checks(String ids) {
+    List<HistoryFacts.Check> checks = rows.list(HistoryFacts.Check.class, HistorySql.CHECKS, ids);
+    Map<Long, Given> given = verdicts.of(checks.stream().map(HistoryFacts.Check::id).toList());
+    return checks.stream()
+        .flatMap(
+            check ->
+                check.events(given.get(check.id())).map(event -> new Known(check.item(), event)));
   }
 
   private <R extends Record & HistoryFacts.Fact> Stream<Known> read(

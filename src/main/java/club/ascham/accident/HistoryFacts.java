@@ -1,6 +1,7 @@
 package club.ascham.accident;
 
 import club.ascham.bow.Gauge;
+import club.ascham.check.Given;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -85,15 +86,13 @@ final class HistoryFacts {
       boolean dryLooseOrFall,
       boolean cameBackStrung,
       String verdict,
-      String verdictText,
+      long id,
       String signs,
       Long corrects,
       String by,
       Instant releasedAt,
-      String releasedBy)
-      implements Fact {
-    @Override
-    public Stream<Event> events() {
+      String releasedBy) {
+    Stream<Event> events(Given given) {
       Event check =
           Event.of(
               at,
@@ -109,7 +108,7 @@ final class HistoryFacts {
                   + " Verdict "
                   + verdict.toLowerCase(Locale.ROOT)
                   + ": "
-                  + verdictText,
+                  + given.text(),
               by);
       return releasedAt == null
           ? Stream.of(check)

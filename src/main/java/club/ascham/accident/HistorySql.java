@@ -36,7 +36,7 @@ final class HistorySql {
   static final String CHECKS =
       "SELECT t.value, x.rig_id, "
           + bodyOf("x.rig_id", "x.happened_at")
-          + ", x.happened_at, x.kind, x.brace, x.tiller_upper, x.tiller_lower, x.dry_loose_or_fall, x.came_back_strung, x.verdict, x.verdict_text,"
+          + ", x.happened_at, x.kind, x.brace, x.tiller_upper, x.tiller_lower, x.dry_loose_or_fall, x.came_back_strung, x.verdict, x.id,"
           + " (SELECT group_concat(lower(s.part) || ': ' || s.words, '; ') FROM check_sign s WHERE s.check_id = x.id AND s.gravity <> 'FINE'),"
           + " x.corrects_id, p.name, x.released_at, r.name"
           + whileFitted("bow_check", "happened_at")

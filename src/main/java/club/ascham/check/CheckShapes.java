@@ -7,6 +7,7 @@ import club.ascham.id.RigId;
 import club.ascham.report.Answering;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.Remark;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
@@ -71,24 +72,24 @@ final class CheckShapes {
       List<String> work,
       List<String> notes,
       List<String> basis) {
-    static VerdictShape of(VerdictWords words) {
+    static VerdictShape of(Given given) {
       return new VerdictShape(
-          Words.of(words.kind()),
-          words.reasons(),
-          words.steps().stream()
+          Words.of(given.kind()),
+          Remark.words(given.reasons()),
+          given.steps().stream()
               .map(
                   step ->
                       new StepShape(
                           Words.of(step.key()),
                           Words.of(step.who()),
-                          step.amount(),
+                          step.amount().orElse(null),
                           step.words(),
-                          step.caution()))
+                          step.caution().orElse(null)))
               .toList(),
-          words.expected(),
-          words.work(),
-          words.notes(),
-          words.basis());
+          Remark.words(given.expected()),
+          Remark.words(given.work()),
+          Remark.words(given.notes()),
+          Remark.words(given.basis()));
     }
   }
 
@@ -115,7 +116,7 @@ final class CheckShapes {
       Instant releasedAt,
       String releasedBy,
       boolean undone) {
-    static CheckShape of(Checks.Row check, List<Checks.SeenSign> signs) {
+    static CheckShape of(Checks.Row check, Given given, List<Checks.SeenSign> signs) {
       return new CheckShape(
           check.id(),
           check.rig(),
@@ -133,7 +134,7 @@ final class CheckShapes {
           signs.stream()
               .map(s -> new SignShape(Words.of(s.part()), Words.of(s.gravity()), s.words()))
               .toList(),
-          VerdictShape.of(check.words()),
+          VerdictShape.of(given),
           check.corrects(),
           check.correctionWhy(),
           check.releasedAt(),

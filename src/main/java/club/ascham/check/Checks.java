@@ -22,7 +22,7 @@ public class Checks {
       """
       SELECT c.id, c.rig_id, c.kind, c.happened_at, c.recorded_at, a.name, c.set_up_id, c.all_as_listed,
              c.brace, c.brace_typed, c.brace_from, c.tiller_upper, c.upper_typed, c.tiller_lower,
-             c.lower_typed, c.dry_loose_or_fall, c.came_back_strung, c.verdict, c.verdict_text,
+             c.lower_typed, c.dry_loose_or_fall, c.came_back_strung, c.verdict,
              c.corrects_id, c.correction_why, c.released_at, r.name,
              (SELECT n.id FROM bow_check n WHERE n.corrects_id = c.id ORDER BY n.id DESC LIMIT 1),
              c.id IN (SELECT check_id FROM undone_look)
@@ -68,7 +68,6 @@ public class Checks {
       boolean dryLooseOrFall,
       boolean cameBackStrung,
       Verdict.Kind verdict,
-      String verdictText,
       Long corrects,
       String correctionWhy,
       Instant releasedAt,
@@ -92,10 +91,6 @@ public class Checks {
       return brace == null || tillerUpper == null || tillerLower == null
           ? Optional.empty()
           : Optional.of(new Reading(brace, braceFrom, tillerUpper, tillerLower));
-    }
-
-    public VerdictWords words() {
-      return VerdictWords.read(verdict, verdictText);
     }
   }
 

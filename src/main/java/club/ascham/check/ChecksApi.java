@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.form.PageAsked;
 import club.ascham.check.CheckShapes.AdjustmentBody;
 import club.ascham.check.CheckShapes.AdjustmentShape;
 import club.ascham.check.CheckShapes.CheckBody;
@@ -46,9 +47,9 @@ import org.jboss.resteasy.reactive.RestQuery;
 @Tag(name = "Checks", description = "Readings and signs of a bow that came back, and the verdict")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class ChecksApi {
-  private static final int LARGEST_PAGE = 200;
 
   private final Checks checks;
+  private final Verdicts verdicts;
   private final CheckDesk desk;
   private final RecordCheck recordCheck;
   private final AfterCheck afterCheck;
@@ -60,6 +61,7 @@ class ChecksApi {
 
   ChecksApi(
       Checks checks,
+      Verdicts verdicts,
       CheckDesk desk,
       RecordCheck recordCheck,
       AfterCheck afterCheck,
@@ -69,6 +71,7 @@ class ChecksApi {
       RigSpecs specs,
       Presses presses) {
     this.checks = checks;
+    this.verdicts = verdicts;
     this.desk = desk;
     this.recordCheck = recordCheck;
     this.afterCheck = afterCheck;
@@ -86,12 +89,11 @@ class ChecksApi {
       @RestQuery Long rig,
       @RestQuery @DefaultValue("1") int page,
       @RestQuery @DefaultValue("40") int size) {
-    int at = Math.max(1, page);
-    int many = Math.max(1, Math.min(LARGEST_PAGE, size));
+    PageAsked asked = PageAsked.nearest(page, size);
     return new Page(
-        checks.page(rig, (at - 1) * many, many).stream().map(CheckLine::of).toList(),
-        at,
-        many,
+        checks.page(rig, asked.skipped(), asked.size()).stream().map(CheckLine::of).toList(),
+        asked.page(),
+        asked.size(),
         checks.count(rig));
   }
 
@@ -102,7 +104,7 @@ class ChecksApi {
   public CheckShape one(@RestPath long id) {
     return checks
         .one(id)
-        .map(check -> CheckShape.of(check, checks.signs(id)))
+        .map(check -> CheckShape.of(check, verdicts.of(id), checks.signs(id)))
         .orElseThrow(() -> new NoSuchThing("There is no check " + id + "."));
   }
 

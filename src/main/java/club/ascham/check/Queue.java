@@ -170,7 +170,7 @@ public class Queue {
             SELECT s.rig_id, s.needs_check, nullif(s.last_event, ''), s.blocked_from,
                    (SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = s.rig_id),
                    c.id, c.happened_at, c.kind, c.verdict,
-                   coalesce(instr(c.verdict_text, 'Step RELEASE by') + instr(c.verdict_text, 'Step ANSWER_TOLD by') > 0, 0),
+                   EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = c.id AND v.step IN ('RELEASE', 'ANSWER_TOLD')),
                    (SELECT min(a.happened_at) FROM fitting f JOIN report_against a ON a.item_id = f.item_id
                      WHERE f.rig_id = s.rig_id AND f.until_at IS NULL),
                    EXISTS (SELECT 1 FROM loan_line x JOIN receipt t ON t.id = x.receipt_id

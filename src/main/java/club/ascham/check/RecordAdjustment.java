@@ -21,6 +21,7 @@ import java.time.Instant;
 @ApplicationScoped
 class RecordAdjustment {
   private final Checks checks;
+  private final Verdicts verdicts;
   private final RigSpecs specs;
   private final Rows rows;
   private final Story story;
@@ -28,8 +29,15 @@ class RecordAdjustment {
   private final ClubTime time;
 
   RecordAdjustment(
-      Checks checks, RigSpecs specs, Rows rows, Story story, Actor actor, ClubTime time) {
+      Checks checks,
+      Verdicts verdicts,
+      RigSpecs specs,
+      Rows rows,
+      Story story,
+      Actor actor,
+      ClubTime time) {
     this.checks = checks;
+    this.verdicts = verdicts;
     this.specs = specs;
     this.rows = rows;
     this.story = story;
@@ -68,7 +76,8 @@ class RecordAdjustment {
     }
     Instant now = time.now();
     // A check that came from elsewhere may have no steps: what was done then counts as work.
-    if (!check.words().steps().isEmpty() && !check.words().adjusts() && !done.changedAnything()) {
+    Given given = verdicts.of(checkId);
+    if (!given.steps().isEmpty() && !given.adjusts() && !done.changedAnything()) {
       Story.Told looked =
           Story.Told.ofRig(
               now, actor.id(), check.rig(), card.partIds(), "Looked at before measuring again.");

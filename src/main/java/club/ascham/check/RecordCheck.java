@@ -21,6 +21,7 @@ import club.ascham.units.LengthText;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.Judgement;
 import club.ascham.verdict.Reading;
+import club.ascham.verdict.Remark;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import club.ascham.verdict.Turns;
@@ -29,10 +30,8 @@ import club.ascham.verdict.WorkDone;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.StringJoiner;
 
 /** Keeps a check and judges it; what the verdict withdraws is withdrawn at once. */
 @ApplicationScoped
@@ -46,6 +45,7 @@ class RecordCheck {
           + " finished.";
 
   private final Checks checks;
+  private final Verdicts verdicts;
   private final Judges judges;
   private final RigSpecs specs;
   private final Strangers strangers;
@@ -60,6 +60,7 @@ class RecordCheck {
 
   RecordCheck(
       Checks checks,
+      Verdicts verdicts,
       Judges judges,
       RigSpecs specs,
       Strangers strangers,
@@ -72,6 +73,7 @@ class RecordCheck {
       Actor actor,
       ClubTime time) {
     this.checks = checks;
+    this.verdicts = verdicts;
     this.judges = judges;
     this.specs = specs;
     this.strangers = strangers;
@@ -142,7 +144,7 @@ class RecordCheck {
         return refused(
             "",
             "%s checked this bow while you did: %s. Nothing of yours is lost; save again to add it."
-                .formatted(theirs.by(), theirs.words().said()));
+                .formatted(theirs.by(), verdicts.of(newest).said()));
       }
     }
     if (entry.happened() != null && beforeSetUp(card, entry.happened())) {
@@ -221,13 +223,14 @@ class RecordCheck {
       Verdict verdict) {
     Instant now = time.now();
     Instant happened = entry.happened() == null ? now : entry.happened();
-    VerdictWords words = VerdictWords.of(verdict);
-    long check = add(card, entry, seen, words, happened, now);
+    Given given = Given.of(verdict);
+    long check = add(card, entry, seen, given, happened, now);
+    verdicts.keep(check, given);
     keepSigns(check, seen.signs());
     if (entry.adjustment() != null) {
       rows.change("UPDATE adjustment SET after_id = ?2 WHERE id = ?1", entry.adjustment(), check);
     }
-    tell(card, entry, words, happened);
+    tell(card, entry, given, happened);
     answers.keep(card, entry, told, check, happened);
     if (verdict instanceof Verdict.Withdraw withdraw) {
       ItemId alsoStranger =
@@ -243,37 +246,27 @@ class RecordCheck {
     if (signs.isEmpty()) {
       return;
     }
-    List<Object> values = new ArrayList<>(List.of(check));
-    StringJoiner rowsOfThem = new StringJoiner(", ");
-    for (Sign sign : signs) {
-      int last = values.size();
-      rowsOfThem.add("(?1, ?" + (last + 1) + ", ?" + (last + 2) + ", ?" + (last + 3) + ")");
-      values.addAll(List.of(sign.part(), sign.gravity(), sign.words()));
-    }
-    rows.change(
-        "INSERT INTO check_sign (check_id, part, gravity, words) VALUES " + rowsOfThem,
-        values.toArray());
+    rows.add(
+        "check_sign (check_id, part, gravity, words)",
+        signs.stream()
+            .map(sign -> List.of(check, sign.part(), sign.gravity(), sign.words()))
+            .toList());
   }
 
   /** Added by a statement of its own: a check is saved the most, and prepared once. */
   private long add(
-      RigCard card,
-      CheckEntry entry,
-      Seen seen,
-      VerdictWords words,
-      Instant happened,
-      Instant now) {
+      RigCard card, CheckEntry entry, Seen seen, Given given, Instant happened, Instant now) {
     Measured measured = entry.measured();
     return rows.number(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, set_up_id, all_as_listed,
                brace, brace_typed, brace_from, tiller_upper, upper_typed, tiller_lower, lower_typed,
-               dry_loose_or_fall, came_back_strung, verdict, verdict_text, corrects_id, correction_why)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20)
+               dry_loose_or_fall, came_back_strung, verdict, corrects_id, correction_why)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19)
         RETURNING id\
         """,
         card.id(),
-        kind(entry, words),
+        kind(entry, given),
         happened,
         now,
         actor.id(),
@@ -288,20 +281,19 @@ class RecordCheck {
         measured.lowerTyped(),
         seen.reported().dryLooseOrFall(),
         seen.reported().cameBackStrung(),
-        words.kind(),
-        words.text(),
+        given.kind(),
         entry.corrects(),
         entry.corrects() == null ? null : entry.correctionWhy());
   }
 
   /** What stays unstrung is not measured: then it was a look, and a full check is still due. */
-  private static Checks.Kind kind(CheckEntry entry, VerdictWords words) {
-    return words.waits() && entry.measured().reading().isEmpty()
+  private static Checks.Kind kind(CheckEntry entry, Given given) {
+    return given.waits() && entry.measured().reading().isEmpty()
         ? Checks.Kind.LOOK
         : Checks.Kind.CHECK;
   }
 
-  private void tell(RigCard card, CheckEntry entry, VerdictWords words, Instant happened) {
+  private void tell(RigCard card, CheckEntry entry, Given given, Instant happened) {
     String measured =
         entry
             .measured()
@@ -320,14 +312,16 @@ class RecordCheck {
             card.partIds(),
             (entry.corrects() != null
                     ? "Checked again, correcting a check: "
-                    : kind(entry, words) == Checks.Kind.LOOK ? "Looked over: " : "Checked: ")
-                + words.said()
+                    : kind(entry, given) == Checks.Kind.LOOK ? "Looked over: " : "Checked: ")
+                + given.said()
                 + measured
                 + ".");
     String why =
         entry.corrects() != null
             ? entry.correctionWhy()
-            : words.kind() == Verdict.Kind.FIT ? null : Words.sentences(words.reasons());
+            : given.kind() == Verdict.Kind.FIT
+                ? null
+                : Words.sentences(Remark.words(given.reasons()));
     story.tell(why == null ? told : told.because(why));
   }
 }

@@ -18,6 +18,7 @@ import club.ascham.web.NoSuchThing;
 import club.ascham.withdrawal.Withdrawals;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /** Lays out a check and its verdict as it was given. */
@@ -25,6 +26,7 @@ import java.util.Objects;
 class VerdictDesk {
   private final CheckDesk desk;
   private final Checks checks;
+  private final Verdicts verdicts;
   private final Judges judges;
   private final Queue queue;
   private final Concerns concerns;
@@ -39,6 +41,7 @@ class VerdictDesk {
   VerdictDesk(
       CheckDesk desk,
       Checks checks,
+      Verdicts verdicts,
       Judges judges,
       Queue queue,
       Concerns concerns,
@@ -51,6 +54,7 @@ class VerdictDesk {
       ClubTime time) {
     this.desk = desk;
     this.checks = checks;
+    this.verdicts = verdicts;
     this.judges = judges;
     this.queue = queue;
     this.concerns = concerns;
@@ -84,10 +88,13 @@ class VerdictDesk {
     boolean second = pair != null && pair.after() != null && pair.after() == id;
     List<Queue.Waiting> waiting =
         queue.today().stream().filter(w -> w.isForChecking() && !w.rig().equals(rig)).toList();
+    Checks.Row before =
+        second && pair.before() != null ? checks.one(pair.before()).orElse(null) : null;
+    Map<Long, Given> given = verdicts.of(before == null ? List.of(id) : List.of(id, before.id()));
     return new VerdictView(
         card,
         check,
-        words(card, check, signs, sameFigures),
+        given(card, check, given.get(id), signs, sameFigures),
         signs,
         gauges,
         trends.of(card),
@@ -96,8 +103,9 @@ class VerdictDesk {
         reports.openOf(rig),
         !queue.happenedSince(rig, id, check.happenedAt()),
         pair,
-        second && pair.before() != null ? checks.one(pair.before()).orElse(null) : null,
+        before,
         withdrawals.ofCheck(id),
+        before == null ? List.of() : given.get(before.id()).expected(),
         waiting.isEmpty() ? null : waiting.get(0),
         waiting.size(),
         actor.holdsPermit(time.today())
@@ -111,9 +119,12 @@ class VerdictDesk {
    * As they were given. A check that came from elsewhere may say <i>adjust</i> without any steps:
    * then its readings are judged once more for them, as a volunteer would be told.
    */
-  private VerdictWords words(
-      RigCard card, Checks.Row check, List<Checks.SeenSign> signs, boolean sameFigures) {
-    VerdictWords kept = check.words();
+  private Given given(
+      RigCard card,
+      Checks.Row check,
+      Given kept,
+      List<Checks.SeenSign> signs,
+      boolean sameFigures) {
     if (check.verdict() != Verdict.Kind.ADJUST
         || !kept.steps().isEmpty()
         || !sameFigures
@@ -128,7 +139,7 @@ class VerdictDesk {
             List.of(),
             false);
     return judges.of(card, null).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
-        ? VerdictWords.of(again)
+        ? Given.of(again)
         : kept;
   }
 }

@@ -17,6 +17,7 @@ import club.ascham.units.LengthText;
 import club.ascham.upkeep.Work;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Reading;
+import club.ascham.verdict.Remark;
 import club.ascham.verdict.Unstrung;
 import club.ascham.verdict.Verdict;
 import club.ascham.web.Days;
@@ -37,6 +38,7 @@ import java.util.function.Function;
  * @param before the check before that adjustment, where this one is its second measurement; null:
  *     none
  * @param withdrawn what this check took out of use
+ * @param expected what was to be expected of the adjustment before this measurement
  * @param next the bow to be checked after this one; null: none waits
  * @param boltsHere whether this person may turn the bolts of this bow
  * @param learnt what its adjustments have shown, where this check is a second measurement
@@ -46,7 +48,7 @@ import java.util.function.Function;
 record VerdictView(
     RigCard card,
     Checks.Row check,
-    VerdictWords words,
+    Given given,
     List<Checks.SeenSign> signs,
     List<Gauge> gauges,
     Trends.Shown trend,
@@ -57,6 +59,7 @@ record VerdictView(
     Checks.Adjusted pair,
     Checks.Row before,
     List<Withdrawals.Row> withdrawn,
+    List<Remark> expected,
     Queue.Waiting next,
     int waiting,
     boolean boltsHere,
@@ -84,7 +87,7 @@ record VerdictView(
     if (staysIn()) {
       return "Readings fine; stays in: " + against.of(Weight.BLOCKS).get(0).brief();
     }
-    return CheckDesk.capital(words.said()) + (isChanging() ? ", but its readings change" : "");
+    return CheckDesk.capital(given.said()) + (isChanging() ? ", but its readings change" : "");
   }
 
   /** Within their bands, and moved by more than readers differ: the headline owns to it. */
@@ -93,7 +96,7 @@ record VerdictView(
   }
 
   public String kind() {
-    boolean isStop = staysIn() || unstrung() || words.has(BenchStep.Key.RELEASE);
+    boolean isStop = staysIn() || unstrung() || given.has(BenchStep.Key.RELEASE);
     return Words.of(isStop ? Verdict.Kind.WITHDRAW : check.verdict());
   }
 
@@ -103,20 +106,18 @@ record VerdictView(
   }
 
   /** The steps of this check, or of the danger that stands against its bow by now. */
-  public List<VerdictWords.Step> steps() {
+  public List<BenchStep> steps() {
     if (!against.staysUnstrung()) {
-      return words.steps();
+      return given.steps();
     }
     // Advice of a bow that nobody strings any more is not shown; a withdrawal says its own work.
     boolean told = against.dangers().stream().anyMatch(one -> one.matter() == Matter.REPORTED);
     boolean standing = against.dangers().stream().anyMatch(one -> one.matter() != Matter.REPORTED);
     if (!current) {
-      return words.waits() ? words.steps() : List.of();
+      return given.waits() ? given.steps() : List.of();
     }
     return check.verdict() != Verdict.Kind.WITHDRAW
-        ? Unstrung.steps(told, standing, !decides && !kept).stream()
-            .map(VerdictWords.Step::of)
-            .toList()
+        ? Unstrung.steps(told, standing, !decides && !kept)
         : List.of();
   }
 
@@ -155,12 +156,12 @@ record VerdictView(
 
   /** Nothing is adjusted: somebody answers what was told, and the bow is checked again. */
   public boolean answerFirst() {
-    return words.has(BenchStep.Key.ANSWER_TOLD);
+    return given.has(BenchStep.Key.ANSWER_TOLD);
   }
 
   /** The same, of what was told or of what is withdrawn. */
   public boolean waits() {
-    return words.waits();
+    return given.waits();
   }
 
   public boolean canBeAdjusted() {
@@ -174,24 +175,19 @@ record VerdictView(
 
   /** Else its steps are a mere look, after which the readings go on. */
   public boolean adjusts() {
-    return words.adjusts();
+    return given.adjusts();
   }
 
   /** It ends here for this person: the workshop goes on. */
   public boolean isForWorkshop() {
-    return words.has(BenchStep.Key.TO_WORKSHOP);
+    return given.has(BenchStep.Key.TO_WORKSHOP);
   }
 
   /** Where another string is fitted, which asks for its code; null: none is. */
   public String otherString() {
-    return words.has(BenchStep.Key.OTHER_STRING) && card.string() != null
+    return given.has(BenchStep.Key.OTHER_STRING) && card.string() != null
         ? "/upkeep/" + card.string().code() + "/" + Work.STRING_REPLACEMENT.word()
         : null;
-  }
-
-  /** What was to be expected of the adjustment before this measurement. */
-  public List<String> expected() {
-    return before == null ? List.of() : before.words().expected();
   }
 
   public boolean measuredAgain() {

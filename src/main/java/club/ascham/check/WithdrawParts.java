@@ -9,12 +9,12 @@ import club.ascham.upkeep.AskForWork;
 import club.ascham.upkeep.Request;
 import club.ascham.upkeep.Work;
 import club.ascham.verdict.Part;
+import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict.Withdraw;
 import club.ascham.withdrawal.Reason;
 import club.ascham.withdrawal.WithdrawItem;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -55,7 +55,9 @@ class WithdrawParts {
     }
     if (stranger != null) {
       withdrawItem.withdraw(
-          stranger, new Reason(Words.sentences(verdict.reasons()), null, check), happened);
+          stranger,
+          new Reason(Words.sentences(Remark.words(verdict.reasons())), null, check),
+          happened);
     }
   }
 
@@ -74,19 +76,12 @@ class WithdrawParts {
   }
 
   /** The reasons that lie in these parts, and those that name no part. */
-  private static String why(List<String> reasons, Set<Part> parts) {
-    List<String> own =
+  private static String why(List<Remark> reasons, Set<Part> parts) {
+    List<Remark> own =
         reasons.stream()
-            .filter(
-                reason ->
-                    Arrays.stream(Part.values())
-                        .noneMatch(part -> !parts.contains(part) && isOf(part, reason)))
+            .filter(reason -> reason.part().filter(part -> !parts.contains(part)).isEmpty())
             .toList();
-    return Words.sentences(own.isEmpty() ? reasons : own);
-  }
-
-  private static boolean isOf(Part part, String reason) {
-    return reason.toLowerCase().startsWith(part.words() + ":");
+    return Words.sentences(Remark.words(own.isEmpty() ? reasons : own));
   }
 
   /** The work that a part of the bow asks for where something is wrong with it. */

@@ -28,6 +28,12 @@ final class Lists {
           .flatMap(List::stream)
           .toList();
 
+  /** Of a file that an earlier version gave: taken apart here, its lines would only be guessed. */
+  private static final String VERDICTS =
+      " What a verdict says is a list of its own now, “verdict-lines”: give its words there, line"
+          + " by line, and leave “verdictText” out; or bring the backup of the earlier version back,"
+          + " and this one takes them over itself.";
+
   private Lists() {}
 
   static List<CsvList> all() {
@@ -61,7 +67,7 @@ final class Lists {
           + Codecs.quoted(String.join(",", header))
           + ".";
     }
-    return "Its columns come nearest to “%s”%s%s."
+    return "Its columns come nearest to “%s”%s%s.%s"
         .formatted(
             nearest.name(),
             named(", but it lacks ", nearest.header(), found),
@@ -70,7 +76,8 @@ final class Lists {
                     ? ", but this list does not know "
                     : ", and this list does not know ",
                 header,
-                new HashSet<>(nearest.header())));
+                new HashSet<>(nearest.header())),
+            found.contains("verdictText") ? VERDICTS : "");
   }
 
   private static String named(String lead, List<String> names, Set<String> without) {

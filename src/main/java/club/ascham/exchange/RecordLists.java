@@ -20,8 +20,11 @@ import static club.ascham.exchange.DayCodecs.moment;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Hand;
 import club.ascham.bow.Style;
+import club.ascham.bow.Who;
 import club.ascham.report.Noticed;
 import club.ascham.undo.MoveKind;
+import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Saying;
 import java.util.List;
 
 /** The files of rigs, of lending and of checking: what happened, each row with its number. */
@@ -195,7 +198,6 @@ final class RecordLists {
             usually(0, "dryLooseOrFall", "bow_check.dry_loose_or_fall", yesNo()),
             usually(0, "cameBackStrung", "bow_check.came_back_strung", yesNo()),
             required("verdict", "bow_check.verdict", word("FIT", "ADJUST", "WITHDRAW")),
-            required("verdictText", "bow_check.verdict_text", text(10_000)),
             optional("corrects", "bow_check.corrects_id", CHECK),
             optional("correctionWhy", "bow_check.correction_why", WORDS),
             optional("releasedAt", "bow_check.released_at", moment()),
@@ -209,6 +211,22 @@ final class RecordLists {
             required("part", "check_sign.part", word("STRING", "LIMBS", "BOLTS", "RISER", "REST")),
             required("gravity", "check_sign.gravity", word("FINE", "NOTE", "STOP")),
             required("words", "check_sign.words", WORDS)),
+        CsvList.of(
+            "verdict-lines",
+            "What the verdicts of checks say",
+            "verdict_line",
+            numbered("verdict_line"),
+            required("check", "verdict_line.check_id", CHECK),
+            required("place", "verdict_line.place", whole(1, 1000)),
+            required(
+                "kind",
+                "verdict_line.kind",
+                word("REASON", "STEP", "EXPECTED", "WORK", "NOTE", "BASIS")),
+            required("saying", "verdict_line.saying", word(Saying.class)),
+            required("saidOf", "verdict_line.said_of", text(12_000)),
+            optional("step", "verdict_line.step", word(BenchStep.Key.class)),
+            optional("byWhom", "verdict_line.by_whom", word(Who.class)),
+            optional("thousandths", "verdict_line.thousandths", whole(-150_000, 150_000))),
         CsvList.of(
             "adjustments",
             "Adjustments",

@@ -54,6 +54,17 @@ final class Refused {
               "released_at IS NULL OR (verdict = 'FIT'",
               "only what is fit is put back, and by somebody: see verdict and releasedBy"),
           Map.entry("corrects_id IS NULL OR correction_why", "a correction needs correctionWhy"),
+          Map.entry(
+              "(kind = 'STEP') = (step IS NOT NULL)", "a step, and nothing else, names its step"),
+          Map.entry(
+              "(step IS NULL) = (by_whom IS NULL)",
+              "step and byWhom belong together: give both or neither"),
+          Map.entry(
+              "thousandths IS NULL OR (step IS NOT NULL",
+              "thousandths are of a step that puts in twists or turns a bolt"),
+          Map.entry(
+              "UNIQUE constraint failed: verdict_line.check_id",
+              "that check says something in that place already"),
           Map.entry("released_at >= happened_at", "it is released before it is withdrawn"),
           Map.entry(
               "(released_at IS NULL) = (released_by IS NULL)",

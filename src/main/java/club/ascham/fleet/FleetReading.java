@@ -5,6 +5,8 @@ import club.ascham.askback.Asked;
 import club.ascham.bow.BowLength;
 import club.ascham.bow.Hand;
 import club.ascham.bow.LimbSize;
+import club.ascham.check.Given;
+import club.ascham.check.Verdicts;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
@@ -19,6 +21,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /** Reads what the fleet page and the first page count and list: one statement for each list. */
 @ApplicationScoped
@@ -41,12 +45,14 @@ public class FleetReading {
   private final ClubTime time;
   private final AskBack askBack;
   private final Concerns concerns;
+  private final Verdicts verdicts;
 
-  FleetReading(Rows rows, ClubTime time, AskBack askBack, Concerns concerns) {
+  FleetReading(Rows rows, ClubTime time, AskBack askBack, Concerns concerns, Verdicts verdicts) {
     this.rows = rows;
     this.time = time;
     this.askBack = askBack;
     this.concerns = concerns;
+    this.verdicts = verdicts;
   }
 
   private record RigRow(
@@ -194,14 +200,14 @@ public class FleetReading {
     return rows.list(
         Trouble.class,
         """
-        SELECT e.rig_id, i.code, i.maker, i.model, e.happened_at, e.what, e.said
+        SELECT e.rig_id, i.code, i.maker, i.model, e.happened_at, e.what, e.check_id, e.said
           FROM (SELECT c.rig_id, c.happened_at, iif(c.verdict = 'ADJUST', 'adjust first', 'withdraw') AS what,
-                       c.verdict_text AS said
+                       c.id AS check_id, NULL AS said
                   FROM bow_check c
-                 WHERE c.verdict <> 'FIT' AND instr(c.verdict_text, 'Step RELEASE by') = 0 AND c.happened_at >= ?1
+                 WHERE c.verdict <> 'FIT' AND NOT EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = c.id AND v.step = 'RELEASE') AND c.happened_at >= ?1
                    AND NOT EXISTS (SELECT 1 FROM bow_check x WHERE x.corrects_id = c.id)
                 UNION ALL
-                SELECT f.rig_id, w.happened_at, 'withdrawn', w.why
+                SELECT f.rig_id, w.happened_at, 'withdrawn', NULL, w.why
                   FROM withdrawal w
                   JOIN fitting f ON f.item_id = w.item_id AND f.from_at <= w.happened_at
                                 AND (f.until_at IS NULL OR f.until_at >= w.happened_at)
@@ -214,6 +220,15 @@ public class FleetReading {
         """,
         time.beginOf(today.minusMonths(MONTHS_OF_TROUBLE)),
         rig);
+  }
+
+  /** With what the verdicts of checks said. */
+  private List<Trouble> said(List<Trouble> troubles) {
+    Map<Long, Given> given =
+        verdicts.of(troubles.stream().map(Trouble::check).filter(Objects::nonNull).toList());
+    return troubles.stream()
+        .map(one -> one.check() == null ? one : one.saying(given.get(one.check()).text()))
+        .toList();
   }
 
   List<OpenLoan> loansOverdue(LocalDate today) {
@@ -246,7 +261,7 @@ public class FleetReading {
         yield FleetRows.askBack(
             list, names ? asked : asked.stream().map(Asked::withoutNames).toList());
       }
-      case TROUBLE -> FleetRows.troubles(list, troubles(today, rig));
+      case TROUBLE -> FleetRows.troubles(list, said(troubles(today, rig)));
     };
   }
 

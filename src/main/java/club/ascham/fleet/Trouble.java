@@ -9,9 +9,22 @@ import java.time.Instant;
  *
  * @param code on its body; null: none is fitted (likewise maker and model)
  * @param what in a word
+ * @param check the check that found it; null: none did
+ * @param said why; of a check null until its verdict is read
  */
 public record Trouble(
-    RigId rig, ItemCode code, String maker, String model, Instant at, String what, String said) {
+    RigId rig,
+    ItemCode code,
+    String maker,
+    String model,
+    Instant at,
+    String what,
+    Long check,
+    String said) {
+
+  Trouble saying(String words) {
+    return new Trouble(rig, code, maker, model, at, what, check, words);
+  }
 
   public String title() {
     return code == null ? "rig " + rig.value() : code.display();

@@ -48,9 +48,11 @@ public class BowRecords {
             Work.class,
             """
             SELECT a.id, a.rig_id, a.happened_at, a.check_id, a.after_id, a.twists_added, a.upper_in,
-                   a.lower_in, coalesce(instr(c.verdict_text, 'Step TWISTS '), 0) > 0,
-                   coalesce(instr(c.verdict_text, '_BOLT '), 0) > 0
-              FROM adjustment a LEFT JOIN bow_check c ON c.id = a.check_id
+                   a.lower_in,
+                   EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = a.check_id AND v.step = 'TWISTS'),
+                   EXISTS (SELECT 1 FROM verdict_line v
+                            WHERE v.check_id = a.check_id AND v.step IN ('UPPER_BOLT', 'LOWER_BOLT'))
+              FROM adjustment a
              WHERE a.rig_id IN %s ORDER BY a.happened_at, a.id"""
                 .formatted(RIGS_OF_PARTS),
             parts);

@@ -4,7 +4,9 @@ import club.ascham.Settings;
 import club.ascham.store.Rows;
 import club.ascham.story.Seal;
 import club.ascham.units.ItemCode;
+import club.ascham.verdict.Remark;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -121,9 +123,14 @@ class Entries {
 
   private RowChange said(StoredChange change, List<StoredPersonal> personal) {
     List<FieldChange> fields = new ArrayList<>();
-    read(change.what())
-        .properties()
-        .forEach(field -> fields.add(said(field.getKey(), field.getValue())));
+    JsonNode what = read(change.what());
+    what.properties()
+        .forEach(
+            field ->
+                fields.add(
+                    field.getKey().equals("said_of")
+                        ? inWords(what)
+                        : said(field.getKey(), field.getValue())));
     for (StoredPersonal value : personal) {
       fields.add(
           value.value() == null
@@ -131,6 +138,15 @@ class Entries {
               : said(value.field(), read(value.value())));
     }
     return new RowChange(FieldSaid.thing(change.table()), change.row(), fields);
+  }
+
+  /** What a verdict said is kept as data; people read it as it was shown. */
+  private FieldChange inWords(JsonNode line) {
+    List<Object> of =
+        json.convertValue(
+            read(line.get("said_of").get(1).textValue()), new TypeReference<List<Object>>() {});
+    return new FieldChange(
+        "words", "nothing", Remark.read(line.get("saying").get(1).textValue(), of).words());
   }
 
   private FieldChange said(String column, JsonNode pair) {

@@ -178,8 +178,8 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
         Checked.class,
         """
         SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, 0, a.name,
-               c.verdict = 'WITHDRAW' OR instr(c.verdict_text, 'Step LOOK_AT_LIMBS')
-                 + instr(c.verdict_text, 'Step RELEASE by') > 0
+               c.verdict = 'WITHDRAW' OR EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = c.id
+                                                     AND v.step IN ('LOOK_AT_LIMBS', 'RELEASE'))
           FROM bow_check c JOIN account a ON a.id = c.checked_by
          WHERE c.rig_id = ?1 AND c.brace IS NOT NULL AND c.tiller_upper IS NOT NULL
            AND c.tiller_lower IS NOT NULL

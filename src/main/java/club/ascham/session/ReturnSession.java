@@ -1,8 +1,10 @@
 package club.ascham.session;
 
+import club.ascham.check.Given;
 import club.ascham.check.SettleStranger;
 import club.ascham.check.SettleStranger.Settled;
 import club.ascham.check.StrangerBack;
+import club.ascham.check.Verdicts;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Outcome;
@@ -23,6 +25,7 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.Moves;
+import club.ascham.verdict.Saying;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
@@ -43,6 +46,7 @@ class ReturnSession {
   private static final Telling NOTHING_TOLD = new Telling(Set.of(), null, null, null);
 
   private final Rows rows;
+  private final Verdicts verdicts;
   private final LoanLines lines;
   private final TakeLineBack takeLineBack;
   private final SettleStranger settleStranger;
@@ -57,6 +61,7 @@ class ReturnSession {
 
   ReturnSession(
       Rows rows,
+      Verdicts verdicts,
       LoanLines lines,
       TakeLineBack takeLineBack,
       SettleStranger settleStranger,
@@ -69,6 +74,7 @@ class ReturnSession {
       Club club,
       Story story) {
     this.rows = rows;
+    this.verdicts = verdicts;
     this.lines = lines;
     this.takeLineBack = takeLineBack;
     this.settleStranger = settleStranger;
@@ -215,20 +221,19 @@ class ReturnSession {
         LookRule.suffices(rig.somethingSeen(), against, looks, club.rules().fullCheckEveryLooks());
     // What a look can't answer is not found fine by one: the bow waits for its check.
     if (!rig.somethingSeen() && !LookRule.isBeyondALook(against)) {
-      kept.add(
+      long look =
           rows.number(
               """
           INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
-                                 verdict_text, released_at, released_by)
-          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5, ?6) RETURNING id""",
+                                 released_at, released_by)
+          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5) RETURNING id""",
               rig.rig(),
               now,
               actor.id(),
-              enough
-                  ? "Looked over after a session: fine."
-                  : "Looked over: fine. A full check is due.",
               enough ? now : null,
-              enough ? actor.id() : null));
+              enough ? actor.id() : null);
+      verdicts.keep(look, Given.look(enough ? Saying.LOOKED_OVER : Saying.LOOKED_OVER_CHECK_DUE));
+      kept.add(look);
     }
     List<ItemId> parts = sessions.partsOf(rig.rig());
     story.tell(

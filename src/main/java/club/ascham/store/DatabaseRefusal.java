@@ -67,6 +67,9 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry("fitting.item_id", "That part was fitted to another rig a moment ago."),
           Map.entry(
               "fitting.rig_id", "That place on the rig is taken: take the other part off first."),
+          Map.entry(
+              "what-was-decided-stays",
+              "What a check decided stays as it was given: check the bow again, and correct it."),
           Map.entry("undone-once", "It was undone already: both presses stay as they are told."),
           Map.entry("a-press-is-never-changed", "What was pressed stays as it was pressed."),
           Map.entry("a-press-is-never-deleted", "What was pressed is undone, and never deleted."),

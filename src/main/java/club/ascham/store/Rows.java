@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 import javax.sql.DataSource;
 
 /**
@@ -71,6 +72,27 @@ public class Rows {
   /** Runs one changing statement inside the use case's transaction; answers the rows changed. */
   public int change(String sql, Object... parameters) {
     return run(sql, parameters, PreparedStatement::executeUpdate);
+  }
+
+  /**
+   * Adds rows by one statement.
+   *
+   * @param into the table and its columns, {@code check_sign (check_id, part)}
+   * @param rows at least one, each with a value for every column
+   */
+  public void add(String into, List<? extends List<?>> rows) {
+    List<Object> values = new ArrayList<>();
+    StringJoiner places = new StringJoiner(", ");
+    for (List<?> row : rows) {
+      StringJoiner place = new StringJoiner(", ", "(", ")");
+      row.forEach(
+          value -> {
+            values.add(value);
+            place.add("?" + values.size());
+          });
+      places.add(place.toString());
+    }
+    change("INSERT INTO " + into + " VALUES " + places, values.toArray());
   }
 
   private <T> T read(String sql, Object[] parameters, Reading<T> reading) {

@@ -32,7 +32,10 @@ public class Watch {
 
   private record Made(String name, String sql) {}
 
-  /** Makes the triggers that are missing or out of date, and records what was there before them. */
+  /**
+   * Makes the triggers that are missing or out of date, and records what was there before a table
+   * was first watched.
+   */
   @Writes
   public void begin() {
     Map<String, String> made =
@@ -45,7 +48,7 @@ public class Watch {
     boolean anythingBefore = false;
     for (Watched table : tables()) {
       List<Watched.Trigger> wanted = table.triggers();
-      if (!made.containsKey(wanted.get(0).name())) {
+      if (!made.containsKey(wanted.get(0).name()) && !isRecorded(table)) {
         anythingBefore |= rows.change(table.recordOfWhatIsThere()) > 0;
         table.personalRecordOfWhatIsThere().forEach(rows::change);
       }
@@ -59,6 +62,12 @@ public class Watch {
     if (anythingBefore) {
       tellWhatWasThere();
     }
+  }
+
+  /** Its triggers went with a column that a migration took away; what stands in it is recorded. */
+  private boolean isRecorded(Watched table) {
+    return rows.number("SELECT EXISTS (SELECT 1 FROM change WHERE table_name = ?1)", table.table())
+        > 0;
   }
 
   /**

@@ -98,16 +98,16 @@ record Watched(String table, List<String> columns) {
 
   /**
    * Fields that are not what was last recorded of them: row, field, recorded, found. One statement,
-   * so that it sees one moment.
+   * so that it sees one moment. A column that a migration took away has nothing to compare.
    */
   String differences() {
     return """
     WITH told AS (
       SELECT c.row_id, e.key, e.value ->> 1 AS val, c.id AS change_id, 0 AS erased
-        FROM change c, json_each(c.what) e WHERE c.table_name = '%1$s'
+        FROM change c, json_each(c.what) e WHERE c.table_name = '%1$s' AND e.key IN (%3$s)
       UNION ALL
       SELECT c.row_id, p.field, p.value ->> 1, c.id, p.value IS NULL
-        FROM change c JOIN personal p ON p.change_id = c.id WHERE c.table_name = '%1$s'),
+        FROM change c JOIN personal p ON p.change_id = c.id WHERE c.table_name = '%1$s' AND p.field IN (%3$s)),
     said AS (
       SELECT row_id, key, val, erased FROM (
         SELECT told.*, row_number() OVER (PARTITION BY row_id, key ORDER BY change_id DESC) AS newest FROM told)
@@ -123,7 +123,8 @@ record Watched(String table, List<String> columns) {
             table,
             columns.stream()
                 .map(c -> "'" + c + "', " + shown(c, in("t")))
-                .collect(Collectors.joining(", ")));
+                .collect(Collectors.joining(", ")),
+            columns.stream().map(c -> "'" + c + "'").collect(Collectors.joining(", ")));
   }
 
   private Trigger trigger(

@@ -4,13 +4,13 @@ import club.ascham.bow.Who;
 import java.util.Optional;
 
 /**
- * One step of an adjustment, in words for the hand that does it.
+ * One step of an adjustment, for the hand that does it.
  *
- * @param words what to do
- * @param turned twists (in positive) or bolt turns (tightening positive) advised; null: none
- * @param danger what can hurt someone here; null: nothing beyond the ordinary
+ * @param thousandths of a twist (in positive) or of a bolt's turn (tightening positive) advised;
+ *     null: none
+ * @param says what to do, and what can hurt someone here
  */
-public record BenchStep(Key key, String words, Who who, Double turned, String danger) {
+public record BenchStep(Key key, Who who, Integer thousandths, Remark says) {
 
   /** The kinds of step, in the order of the bench. */
   public enum Key {
@@ -52,10 +52,23 @@ public record BenchStep(Key key, String words, Who who, Double turned, String da
   }
 
   public Optional<Double> amount() {
-    return Optional.ofNullable(turned);
+    return Optional.ofNullable(thousandths).map(many -> many / 1000.0);
+  }
+
+  public String words() {
+    return says.words();
   }
 
   public Optional<String> caution() {
-    return Optional.ofNullable(danger);
+    return says.caution();
+  }
+
+  /** The same for pages; null: nothing beyond the ordinary. */
+  public String danger() {
+    return caution().orElse(null);
+  }
+
+  public boolean isForPermitHolder() {
+    return who == Who.PERMIT_HOLDER;
   }
 }

@@ -57,41 +57,22 @@ record DistancesMoved(Length upper, Length lower, boolean alike, Length byBrace,
     return upper.abs().compareTo(lower.abs()) >= 0 ? upper.abs() : lower.abs();
   }
 
-  /** The same in words that agree with the figures side by side: who moved, and who did not. */
-  String said() {
-    if (alike) {
-      return both() + ": was brace measured from the same point?";
-    }
+  /** The same, so that it agrees with the figures side by side: who moved, and who did not. */
+  Remark said() {
     boolean isUpper = upper.abs().compareTo(lower.abs()) >= 0;
-    String which = "he " + (isUpper ? "upper" : "lower") + " tiller distance ";
-    return stayed((isUpper ? upper : lower).plus(byBrace))
-        ? brace() + ", and t" + which + "did not follow: a limb may not be seated."
-        : "T"
-            + which
-            + "has moved by "
-            + Evidence.about(most())
-            + " that neither the change of brace nor a bolt explains: a limb may not be seated.";
-  }
-
-  private String both() {
-    Length moved = (upper.abs().compareTo(lower.abs()) >= 0 ? upper : lower).plus(byBrace);
-    if (stayed(moved)) {
-      return brace() + ", and the tiller distances did not follow";
+    Side side = isUpper ? Side.UPPER : Side.LOWER;
+    Length moved = (isUpper ? upper : lower).plus(byBrace);
+    if (!alike) {
+      return stayed(moved)
+          ? Remark.of(Saying.ONE_NOT_FOLLOWED, byBrace, side)
+          : Remark.of(Saying.ONE_MOVED, side, most());
     }
-    String grown =
-        "oth tiller distances are "
-            + Evidence.about(moved.abs())
-            + (moved.compareTo(Length.ZERO) > 0 ? " larger" : " smaller");
+    if (stayed(moved)) {
+      return Remark.of(Saying.BRACE_NOT_FOLLOWED, byBrace);
+    }
     return stayed(byBrace)
-        ? "B" + grown + " than they were, and brace is as it was"
-        : brace() + ", and b" + grown;
-  }
-
-  private String brace() {
-    return "Brace "
-        + (byBrace.compareTo(Length.ZERO) < 0 ? "fell" : "rose")
-        + " by "
-        + Evidence.about(byBrace.abs());
+        ? Remark.of(Saying.BOTH_MOVED, moved)
+        : Remark.of(Saying.ALL_MOVED, byBrace, moved);
   }
 
   private boolean stayed(Length moved) {

@@ -1,10 +1,7 @@
 package club.ascham.verdict;
 
-import club.ascham.bow.Band;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Zone;
-import club.ascham.units.Length;
-import club.ascham.units.LengthText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,8 +10,8 @@ import java.util.List;
  */
 final class Evidence {
   private final List<Finding> findings = new ArrayList<>();
-  private final List<String> notes = new ArrayList<>();
-  private final List<String> basis = new ArrayList<>();
+  private final List<Remark> notes = new ArrayList<>();
+  private final List<Remark> basis = new ArrayList<>();
 
   private Evidence() {}
 
@@ -23,9 +20,7 @@ final class Evidence {
     evidence.compare(bow, seen.reading());
     seen.signs().stream().filter(sign -> sign.gravity() != Gravity.STOP).forEach(evidence::weigh);
     if (seen.reported().cameBackStrung()) {
-      evidence.notes.add(
-          "It came back strung: look along both limbs, and tell the borrower to unstring after"
-              + " use.");
+      evidence.note(Remark.of(Saying.CAME_BACK_STRUNG));
     }
     return evidence;
   }
@@ -54,47 +49,40 @@ final class Evidence {
     add(tiller);
     if (!bow.rig().tillerAdjusts() && tiller.zone() == Zone.IN_OUTER && !tiller.asItShouldBe()) {
       // Nothing can be done about it, and nothing is wrong: whoever issues the bow should know.
-      notes.add(off(tiller));
+      note(off(tiller));
     }
     rest(
-        "Set-up figures: brace "
-            + LengthText.both(setUp.brace())
-            + " from "
-            + Judge.words(setUp.braceFrom())
-            + ", tiller "
-            + LengthText.both(setUp.tiller())
-            + " (upper "
-            + LengthText.both(setUp.tillerUpper())
-            + ", lower "
-            + LengthText.both(setUp.tillerLower())
-            + ").");
+        Saying.SET_UP_FIGURES,
+        setUp.brace(),
+        setUp.braceFrom(),
+        setUp.tiller(),
+        setUp.tillerUpper(),
+        setUp.tillerLower());
     rest(
-        "A change of up to "
-            + LengthText.both(bow.scatter())
-            + " may be nothing but two people measuring"
-            + (bow.scatter().equals(Judge.READERS_SCATTER) ? ": judged, not measured." : "."));
+        bow.scatter().equals(Judge.READERS_SCATTER) ? Saying.SCATTER_JUDGED : Saying.SCATTER,
+        bow.scatter());
   }
 
   private void add(Finding finding) {
     findings.add(finding);
-    rest(capital(finding.quantity().words()) + ": " + finding.target().basis());
+    rest(Saying.TARGET, finding.quantity(), finding.target().basis());
   }
 
   private void weigh(Sign sign) {
     if (sign.gravity() == Gravity.NOTE) {
-      notes.add(line(sign));
-      rest(line(sign) + " (a note: " + sign.source() + ")");
+      note(line(sign));
+      rest(Saying.SIGN_NOTE, sign.part(), sign.words(), sign.source());
     } else {
-      rest(line(sign) + " (fine)");
+      rest(Saying.SIGN_FINE, sign.part(), sign.words());
     }
   }
 
-  void note(String line) {
-    notes.add(line);
+  void note(Remark remark) {
+    notes.add(remark);
   }
 
-  void rest(String line) {
-    basis.add(line);
+  void rest(Saying saying, Object... of) {
+    basis.add(Remark.of(saying, of));
   }
 
   /** The finding of this quantity, which must have been compared. */
@@ -109,11 +97,11 @@ final class Evidence {
     return findings;
   }
 
-  List<String> notes() {
+  List<Remark> notes() {
     return notes;
   }
 
-  List<String> basis() {
+  List<Remark> basis() {
     return basis;
   }
 
@@ -122,8 +110,8 @@ final class Evidence {
    *
    * @param said comes first
    */
-  List<String> reasons(List<String> said) {
-    List<String> all = new ArrayList<>(said);
+  List<Remark> reasons(List<Remark> said) {
+    List<Remark> all = new ArrayList<>(said);
     for (Finding finding : findings) {
       boolean gaugeSaysSo =
           finding.zone() == Zone.BEYOND
@@ -135,29 +123,17 @@ final class Evidence {
     return all;
   }
 
-  /** {@code about 3/8 in · 9.5 mm}. */
-  static String about(Length length) {
-    return "about " + LengthText.both(length);
+  static Remark line(Sign sign) {
+    return Remark.of(Saying.SIGN, sign.part(), sign.words());
   }
 
-  static String line(Sign sign) {
-    return capital(sign.part().words()) + ": " + sign.words();
-  }
-
-  /** In words, where a reading lies that is not where it should be. */
-  static String off(Finding finding) {
+  /** Where a reading lies that is not where it should be. */
+  static Remark off(Finding finding) {
     boolean beyond = finding.zone() == Zone.BEYOND;
-    Band band = beyond ? finding.target().outer() : finding.target().inner();
-    return "%s is %s, %s %s to %s."
-        .formatted(
-            capital(finding.quantity().words()),
-            LengthText.both(finding.reading()),
-            beyond ? "beyond the limits" : "outside",
-            LengthText.both(band.low()),
-            LengthText.both(band.high()));
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    return Remark.of(
+        beyond ? Saying.BEYOND : Saying.OUTSIDE,
+        finding.quantity(),
+        finding.reading(),
+        beyond ? finding.target().outer() : finding.target().inner());
   }
 }

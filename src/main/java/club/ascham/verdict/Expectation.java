@@ -1,62 +1,36 @@
 package club.ascham.verdict;
 
-import club.ascham.units.Length;
-import club.ascham.units.LengthText;
+import club.ascham.bow.Band;
 
-/** What a bow should measure once an advice was followed, in a line for the person at the bench. */
+/** What a bow should measure once an advice was followed. */
 final class Expectation {
   /** Of a turn; nobody speaks of finer parts in all. */
   private static final double QUARTERS = 4;
 
   private Expectation() {}
 
-  static String of(TwistAdvice advice) {
-    return of(
-        "Brace", advice.expected(), advice.expectedLow(), advice.expectedHigh(), advice.restsOn());
+  static Remark of(TwistAdvice advice) {
+    return Remark.of(
+        Saying.BRACE_EXPECTED,
+        advice.expected(),
+        new Band(advice.expectedLow(), advice.expectedHigh()),
+        advice.restsOn());
   }
 
-  static String of(BoltAdvice advice) {
-    Turns total = advice.total();
-    Turns first = advice.first();
-    double inAll = Math.abs(total.upper()) + Math.abs(total.lower());
-    boolean more = inAll > Math.abs(first.upper()) + Math.abs(first.lower()) + 0.5 / QUARTERS;
-    return of(
-            "Tiller",
+  static Remark of(BoltAdvice advice) {
+    Band range = new Band(advice.expectedLow(), advice.expectedHigh());
+    double inAll = turns(advice.total());
+    return inAll > turns(advice.first()) + 0.5 / QUARTERS
+        ? Remark.of(
+            Saying.TILLER_EXPECTED_IN_ALL,
             advice.expected(),
-            advice.expectedLow(),
-            advice.expectedHigh(),
-            advice.restsOn())
-        + (more
-            ? " In all about %s, both bolts together; measure after each step."
-                .formatted(quarters(inAll))
-            : "");
+            range,
+            advice.restsOn(),
+            (int) Math.round(inAll * QUARTERS))
+        : Remark.of(Saying.TILLER_EXPECTED, advice.expected(), range, advice.restsOn());
   }
 
-  private static String of(String what, Length likely, Length low, Length high, String restsOn) {
-    return "%s about %s (%s to %s · %s to %s, 9 times in 10). %s."
-        .formatted(
-            what,
-            LengthText.both(likely),
-            LengthText.inches(low).replace(" in", ""),
-            LengthText.inches(high),
-            LengthText.wholeMm(low).replace(" mm", ""),
-            LengthText.wholeMm(high),
-            Character.toUpperCase(restsOn.charAt(0)) + restsOn.substring(1));
-  }
-
-  /** {@code 3/4 of a turn}, {@code 1 1/2 turns}. */
-  private static String quarters(double turns) {
-    long quarters = Math.round(turns * QUARTERS);
-    String rest =
-        switch ((int) (quarters % 4)) {
-          case 1 -> " 1/4";
-          case 2 -> " 1/2";
-          case 3 -> " 3/4";
-          default -> "";
-        };
-    if (quarters < 4) {
-      return rest.strip() + " of a turn";
-    }
-    return quarters / 4 + rest + (quarters == 4 ? " turn" : " turns");
+  private static double turns(Turns both) {
+    return Math.abs(both.upper()) + Math.abs(both.lower());
   }
 }

@@ -5,7 +5,6 @@ import static club.ascham.bow.Who.VOLUNTEER;
 import static club.ascham.verdict.BenchStep.Key.COUNT_TWISTS;
 import static club.ascham.verdict.BenchStep.Key.TWISTS;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.bow.Target;
 import club.ascham.bow.Zone;
 import club.ascham.units.Length;
@@ -70,7 +69,7 @@ public final class Judge {
     boolean braceOff = !brace.asItShouldBe();
     boolean tillerOff = bow.rig().tillerAdjusts() && !tiller.asItShouldBe();
     boolean work = braceOff || tillerOff;
-    List<String> first =
+    List<Remark> first =
         seen.limbsSeated() ? List.of() : LookFirst.why(bow, seen.reading(), evidence);
     if (!first.isEmpty() && seen.assured().afterALook()) {
       return new AskAgain(
@@ -85,7 +84,7 @@ public final class Judge {
       seen.unanswered().forEach(told -> evidence.note(told(told)));
     }
     if (!first.isEmpty()) {
-      List<String> all = evidence.reasons(List.of());
+      List<Remark> all = evidence.reasons(List.of());
       all.addAll(first);
       return look(bow, seen.reading(), all, evidence);
     }
@@ -98,9 +97,7 @@ public final class Judge {
   }
 
   private static AdjustFirst answerFirst(Seen seen, Evidence evidence) {
-    evidence.rest(
-        "What was told of a bow stands against it until a person has looked and answers: a check"
-            + " that does not answer it finds nothing fit (judged).");
+    evidence.rest(Saying.TOLD_STANDS);
     return plan(
         seen.unanswered().stream().map(Judge::told).toList(),
         BenchSteps.answerTold(),
@@ -108,8 +105,8 @@ public final class Judge {
         evidence);
   }
 
-  static String told(Seen.Unanswered told) {
-    return "Told, and not answered: " + told.said() + ".";
+  static Remark told(Seen.Unanswered told) {
+    return Remark.of(Saying.TOLD, told.said());
   }
 
   /**
@@ -139,19 +136,11 @@ public final class Judge {
     if (done.twists() != null
         && now.from() == before.from()
         && wrongWay(now.brace().minus(before.brace()), Integer.signum(done.twists()))) {
-      return look(
-          bow,
-          now,
-          List.of(
-              "Brace moved the wrong way: twists put in raise it. Look which way the string is"
-                  + " twisted and whether the loops were seated, then count again."),
-          evidence);
+      return look(bow, now, List.of(Remark.of(Saying.BRACE_WRONG_WAY)), evidence);
     }
     return judged instanceof AdjustFirst more && noEffect(done, now) && more.advises(TWISTS)
         ? plan(
-            evidence.reasons(
-                List.of(
-                    "Brace is as it was before the twists: how many were put in or taken out?")),
+            evidence.reasons(List.of(Remark.of(Saying.TWISTS_NOT_SEEN))),
             afterALook(
                 bow,
                 now,
@@ -179,7 +168,7 @@ public final class Judge {
     // Readings of other parts say nothing about these: none are asked for, and no twist or turn is
     // advised on them.
     return new AdjustFirst(
-        seen.missing(),
+        seen.missing().stream().map(Remark::asSaid).toList(),
         BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER),
         false,
         null,
@@ -191,7 +180,7 @@ public final class Judge {
   }
 
   private static AdjustFirst look(
-      OnRecord bow, Reading now, List<String> reasons, Evidence evidence) {
+      OnRecord bow, Reading now, List<Remark> reasons, Evidence evidence) {
     List<BenchStep> work = new ArrayList<>();
     if (!evidence.finding(Quantity.BRACE).asItShouldBe() && tooHigh(evidence)) {
       work.add(BenchSteps.countTwists(bow.rig()));
@@ -232,10 +221,10 @@ public final class Judge {
     BenchStep otherString = null;
     if (braceOff && bow.noTwists() != null) {
       otherString = BenchSteps.wornString(bow.rig(), bow.noTwists(), tooHigh(evidence));
-      evidence.rest("No string is adjusted when " + bow.noTwists() + " (our judgement).");
+      evidence.rest(Saying.NO_STRING_ADJUSTED, bow.noTwists());
     } else if (braceOff) {
       twists = twists(bow, evidence.finding(Quantity.BRACE));
-      evidence.rest(twists.basis());
+      evidence.rest(Saying.AS_SAID, twists.basis());
       if (twists.otherLonger() != null) {
         otherString = BenchSteps.otherString(bow.rig(), twists);
       }
@@ -244,12 +233,12 @@ public final class Judge {
     if (tillerOff && otherString == null) {
       Finding tiller = evidence.finding(Quantity.TILLER);
       bolts = advice.bolts(bow.rig(), bow.setUp(), tiller.reading(), tiller.aim());
-      evidence.rest(bolts.basis());
+      evidence.rest(Saying.AS_SAID, bolts.basis());
     }
     boolean workshop =
         bolts != null && (!permit || bolts.first().none() || !mayTurn(bow, bolts.first()));
     List<BenchStep> work = new ArrayList<>();
-    List<String> expected = new ArrayList<>();
+    List<Remark> expected = new ArrayList<>();
     if (!workshop && braceOff && tooHigh(evidence)) {
       work.add(BenchSteps.countTwists(bow.rig()));
     }
@@ -257,7 +246,8 @@ public final class Judge {
       work.add(otherString);
     } else if (workshop) {
       // Twists and bolts move each other: who does the one does the other.
-      work.add(BenchSteps.toWorkshop(whyWorkshop(permit)));
+      work.add(
+          BenchSteps.toWorkshop(permit ? Saying.NO_BOLT_HAS_ROOM : Saying.FOR_A_PERMIT_HOLDER));
     } else {
       if (twists != null && twists.reach() == Reach.THIS_STRING) {
         work.add(BenchSteps.twists(bow.rig(), twists));
@@ -311,13 +301,6 @@ public final class Judge {
     return intoBand.reach() == Reach.THIS_STRING ? intoBand : toAim;
   }
 
-  private static String whyWorkshop(boolean permit) {
-    return permit
-        ? "no limb bolt has room the way it would have to be turned. Other limbs may suit this riser"
-            + " better; a coach or a bowyer says what else."
-        : "tiller is set at the limb bolts, and that is for a permit holder.";
-  }
-
   /** Whatever the advice says: no bolt goes out where the maker's turns or its own are unknown. */
   private static boolean mayTurn(OnRecord bow, Turns turns) {
     Double most = bow.rig().riser().maxTurnsOut();
@@ -335,22 +318,16 @@ public final class Judge {
     if (permit) {
       work.addAll(BenchSteps.bolts(bow.rig(), done.undone()));
     }
-    work.add(
-        BenchSteps.toWorkshop(
-            permit
-                ? "someone finds out why before a bolt is turned again."
-                : "a permit holder puts the bolts back and finds out why."));
+    work.add(BenchSteps.toWorkshop(permit ? Saying.FIND_OUT_WHY : Saying.PUT_BOLTS_BACK));
     return plan(
-        List.of(
-            "Tiller moved the wrong way: tightening a bolt should make that limb's distance"
-                + " smaller."),
+        List.of(Remark.of(Saying.TILLER_WRONG_WAY)),
         afterALook(bow, now, evidence, BenchSteps.pass(work, PERMIT_HOLDER)),
         true,
         evidence);
   }
 
   private static AdjustFirst plan(
-      List<String> reasons, List<BenchStep> steps, boolean forWorkshop, Evidence evidence) {
+      List<Remark> reasons, List<BenchStep> steps, boolean forWorkshop, Evidence evidence) {
     return new AdjustFirst(
         evidence.reasons(reasons),
         steps,
@@ -361,13 +338,5 @@ public final class Judge {
         evidence.notes(),
         evidence.findings(),
         evidence.basis());
-  }
-
-  /** How a point is spoken of. */
-  static String words(BracePoint point) {
-    return switch (point) {
-      case GRIP_THROAT -> "the throat of the grip";
-      case BUTTON -> "the button";
-    };
   }
 }

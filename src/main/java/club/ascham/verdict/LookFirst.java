@@ -10,17 +10,17 @@ final class LookFirst {
   private LookFirst() {}
 
   /** Why they are; empty: no reason. */
-  static List<String> why(OnRecord bow, Reading reading, Evidence evidence) {
-    List<String> reasons = new ArrayList<>();
+  static List<Remark> why(OnRecord bow, Reading reading, Evidence evidence) {
+    List<Remark> reasons = new ArrayList<>();
     Finding brace = evidence.finding(Quantity.BRACE);
     Finding tiller = evidence.finding(Quantity.TILLER);
     if (brace.zone() == Zone.BEYOND) {
-      reasons.add("With brace so far off, a loop or a limb may not be seated.");
+      reasons.add(Remark.of(Saying.BRACE_FAR_OFF));
     }
     if (bow.rig().tillerAdjusts()) {
       boolean tillerOff = !tiller.asItShouldBe();
       if (tillerOff && tiller.zone() == Zone.BEYOND) {
-        reasons.add("So far beyond, tiller is sooner a limb out of its seat than a bolt.");
+        reasons.add(Remark.of(Saying.TILLER_FAR_OFF));
       }
       boolean setUpWasRight =
           new Finding(
@@ -31,9 +31,7 @@ final class LookFirst {
                   tiller.scatter())
               .asItShouldBe();
       if ((tillerOff || setUpWasRight) && turnedOver(tiller)) {
-        reasons.add(
-            "Tiller is nearer to its set-up figure turned over than to that figure: the limbs may be"
-                + " the wrong way up.");
+        reasons.add(Remark.of(Saying.TURNED_OVER));
       }
     }
     DistancesMoved.of(bow, reading)

@@ -24,8 +24,8 @@ final class OpenQuestions {
           new Question(
               About.BRACE,
               "At the set-up brace was measured from %s, now from %s: the two can't be compared."
-                      .formatted(Judge.words(bow.setUp().braceFrom()), Judge.words(reading.from()))
-                  + " Measure again from %s.".formatted(Judge.words(bow.setUp().braceFrom()))));
+                      .formatted(Blank.point(bow.setUp().braceFrom()), Blank.point(reading.from()))
+                  + " Measure again from %s.".formatted(Blank.point(bow.setUp().braceFrom()))));
     }
     if (isOneFigure(bow, seen)) {
       open.add(

@@ -3,7 +3,6 @@ package club.ascham.verdict;
 import club.ascham.bow.Build;
 import club.ascham.bow.InPrint;
 import club.ascham.bow.Zone;
-import club.ascham.units.LengthText;
 import club.ascham.verdict.Verdict.Withdraw;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -15,8 +14,8 @@ import java.util.Set;
 final class Stops {
   private final Build build;
   private final Set<Part> parts = EnumSet.noneOf(Part.class);
-  private final List<String> reasons = new ArrayList<>();
-  private final List<String> work = new ArrayList<>();
+  private final List<Remark> reasons = new ArrayList<>();
+  private final List<Remark> work = new ArrayList<>();
   private final Evidence evidence;
   private final boolean unstrung;
 
@@ -46,20 +45,16 @@ final class Stops {
   private void stoppedBy(Sign sign) {
     reasons.add(Evidence.line(sign));
     parts.add(sign.part());
-    evidence.rest(Evidence.line(sign) + " (a stop: " + sign.source() + ")");
+    evidence.rest(Saying.SIGN_STOP, sign.part(), sign.words(), sign.source());
   }
 
   private void dryLooseOrFall() {
-    reasons.add("A loose without an arrow, or a fall, was reported: harm may not show.");
+    reasons.add(Remark.of(Saying.FALL));
     parts.addAll(EnumSet.of(Part.STRING, Part.LIMBS, Part.RISER));
     if (Signs.parts(build).contains(Part.BOLTS)) {
       parts.add(Part.BOLTS);
     }
-    evidence.rest(
-        "Loosed without an arrow, the bow keeps the energy: limbs, string or riser may break,"
-            + " screws come loose ("
-            + InPrint.CLUB_CARE
-            + "). To withdraw it until it is inspected is common practice.");
+    evidence.rest(Saying.FALL_HARMS, InPrint.CLUB_CARE);
   }
 
   /** Whether it has moved, or lies where no bow's tiller should. */
@@ -72,17 +67,13 @@ final class Stops {
       reasons.add(Evidence.off(tiller));
     }
     if (tiller.moved()) {
-      reasons.add("Tiller has changed since the set-up, and nothing on this bow sets it.");
+      reasons.add(Remark.of(Saying.FIXED_TILLER_CHANGED));
     }
     parts.add(Part.LIMBS);
     work.add(
-        build == Build.SCREW_IN
-            ? "Tiller: look whether the limbs are the right way up, flat on their seats and"
-                + " hand-tight, and measure again; if it stands, a limb has changed."
-            : "Tiller: measure again, upper distance first; if it stands, a limb has changed.");
-    evidence.rest(
-        "Where tiller is fixed, a change means that a limb has changed: the bow is withdrawn, never"
-            + " adjusted (our judgement).");
+        Remark.of(
+            build == Build.SCREW_IN ? Saying.LOOK_AT_SCREW_IN_TILLER : Saying.LOOK_AT_TILLER));
+    evidence.rest(Saying.FIXED_TILLER_WITHDRAWS);
     return true;
   }
 
@@ -93,28 +84,20 @@ final class Stops {
     }
     reasons.add(moved.said());
     parts.add(Part.LIMBS);
-    work.add(
-        "Before it is strung again the permit holder looks at both limbs and their seats: which way"
-            + " up they are, whether they lie in their pockets, and whether one has a crack, a"
-            + " delamination or a twist.");
-    evidence.rest(
-        "A tiller distance that moved by more than "
-            + LengthText.both(DistancesMoved.OUT_OF_PLACE)
-            + " beyond the change of brace, or by more than "
-            + LengthText.both(DistancesMoved.LOOK_FIRST)
-            + " after someone looked, is no bolt's doing (our judgement).");
+    work.add(Remark.of(Saying.LOOK_AT_BOTH_SEATS));
+    evidence.rest(Saying.NO_BOLTS_DOING, DistancesMoved.OUT_OF_PLACE, DistancesMoved.LOOK_FIRST);
   }
 
   private Withdraw withdraw() {
-    List<String> all = new ArrayList<>();
+    List<Remark> all = new ArrayList<>();
     if (unstrung
         || parts.contains(Part.LIMBS)
         || parts.contains(Part.RISER)
         || parts.contains(Part.STRING)) {
-      all.add("If it is strung: string off with the stringer, and leave it off. Don't draw it.");
+      all.add(Remark.of(Saying.UNSTRING));
     }
     all.addAll(work);
-    parts.forEach(part -> all.add(BenchSteps.work(part, build)));
+    parts.forEach(part -> all.add(Remark.of(BenchSteps.work(part, build))));
     return new Withdraw(
         evidence.reasons(reasons),
         all,

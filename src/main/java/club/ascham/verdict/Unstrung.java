@@ -16,8 +16,6 @@ import java.util.List;
  * not decide sends the bow to the workshop, where its sheet stops before the string.
  */
 public final class Unstrung {
-  private static final String THEN = " Only then is it strung, and checked.";
-
   private Unstrung() {}
 
   static boolean stays(OnRecord bow, Seen seen) {
@@ -29,18 +27,14 @@ public final class Unstrung {
   }
 
   static AdjustFirst verdict(OnRecord bow, Seen seen, Evidence evidence, boolean permit) {
-    List<String> said = new ArrayList<>();
+    List<Remark> said = new ArrayList<>();
     seen.unanswered().forEach(told -> said.add(Judge.told(told)));
-    said.addAll(bow.dangers());
-    said.addAll(seen.missing());
-    List<String> reasons = evidence.reasons(said);
+    bow.dangers().forEach(danger -> said.add(Remark.asSaid(danger)));
+    seen.missing().forEach(part -> said.add(Remark.asSaid(part)));
+    List<Remark> reasons = evidence.reasons(said);
     reasons.add(
-        seen.reading() == null
-            ? "This was a look, without readings: it finds nothing fit."
-            : "Readings release nothing: take no more of them.");
-    evidence.rest(
-        "While something that may break it stands against a bow, nobody strings it to measure it,"
-            + " and no check finds it fit (judged).");
+        Remark.of(seen.reading() == null ? Saying.ONLY_A_LOOK : Saying.READINGS_RELEASE_NOTHING));
+    evidence.rest(Saying.DANGER_STANDS);
     return new AdjustFirst(
         reasons,
         steps(isToldOfADanger(seen), !bow.dangers().isEmpty(), !permit),
@@ -60,39 +54,19 @@ public final class Unstrung {
    */
   public static List<BenchStep> steps(boolean told, boolean standing, boolean workshop) {
     List<BenchStep> steps = new ArrayList<>();
-    steps.add(
-        new BenchStep(
-            Key.STRING_OFF,
-            "If it is strung: take the string off with the stringer, and leave it off.",
-            VOLUNTEER,
-            null,
-            "Don't draw it. Keep your face away from the tips; nobody stands in line with them."));
+    steps.add(BenchSteps.step(Key.STRING_OFF, VOLUNTEER, Saying.LEAVE_STRING_OFF));
     if (workshop) {
-      steps.add(
-          new BenchStep(
-              Key.TO_WORKSHOP,
-              "Send it to the workshop.",
-              VOLUNTEER,
-              null,
-              "Leave the string off and the limb bolts alone."));
+      steps.add(BenchSteps.step(Key.TO_WORKSHOP, VOLUNTEER, Saying.TO_WORKSHOP));
     }
     if (told) {
       steps.add(
-          new BenchStep(
+          BenchSteps.step(
               Key.ANSWER_TOLD,
-              "Look at what was told, and answer it." + (standing ? "" : THEN),
               PERMIT_HOLDER,
-              null,
-              null));
+              standing ? Saying.ANSWER_TOLD : Saying.ANSWER_TOLD_THEN));
     }
     if (standing) {
-      steps.add(
-          new BenchStep(
-              Key.RELEASE,
-              "Decide what stands against it, and release it." + THEN,
-              PERMIT_HOLDER,
-              null,
-              null));
+      steps.add(BenchSteps.step(Key.RELEASE, PERMIT_HOLDER, Saying.RELEASE));
     }
     return steps;
   }

@@ -19,16 +19,16 @@ public sealed interface Verdict extends Judgement {
   Kind kind();
 
   /** What to keep an eye on, one line each. */
-  List<String> notes();
+  List<Remark> notes();
 
   /** Each quantity that was measured and could be compared. */
   List<Finding> findings();
 
   /** What the verdict rests on, one line each. */
-  List<String> basis();
+  List<Remark> basis();
 
   /** Nothing speaks against issuing it. */
-  record FitToIssue(List<String> notes, List<Finding> findings, List<String> basis)
+  record FitToIssue(List<Remark> notes, List<Finding> findings, List<Remark> basis)
       implements Verdict {
     public FitToIssue {
       notes = List.copyOf(notes);
@@ -53,15 +53,15 @@ public sealed interface Verdict extends Judgement {
    *     each
    */
   record AdjustFirst(
-      List<String> reasons,
+      List<Remark> reasons,
       List<BenchStep> steps,
       boolean forWorkshop,
       TwistAdvice twistAdvice,
       BoltAdvice boltAdvice,
-      List<String> expected,
-      List<String> notes,
+      List<Remark> expected,
+      List<Remark> notes,
       List<Finding> findings,
-      List<String> basis)
+      List<Remark> basis)
       implements Verdict {
     public AdjustFirst {
       reasons = List.copyOf(reasons);
@@ -98,12 +98,12 @@ public sealed interface Verdict extends Judgement {
    * @param parts the parts the reasons lie in: each is withdrawn
    */
   record Withdraw(
-      List<String> reasons,
-      List<String> work,
+      List<Remark> reasons,
+      List<Remark> work,
       Set<Part> parts,
-      List<String> notes,
+      List<Remark> notes,
       List<Finding> findings,
-      List<String> basis)
+      List<Remark> basis)
       implements Verdict {
     public Withdraw {
       reasons = List.copyOf(reasons);

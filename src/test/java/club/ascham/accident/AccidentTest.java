@@ -227,10 +227,13 @@ class AccidentTest {
     rows.change(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, brace, brace_from,
-               tiller_upper, tiller_lower, verdict, verdict_text)
-        VALUES (?1, 'CHECK', ?2, ?2, 1, 1, 21500000, 'GRIP_THROAT', 19000000, 18600000, 'FIT', 'Fit to issue.')""",
+               tiller_upper, tiller_lower, verdict)
+        VALUES (?1, 'CHECK', ?2, ?2, 1, 1, 21500000, 'GRIP_THROAT', 19000000, 18600000, 'FIT')""",
         rig.id(),
         time.now().minus(3, ChronoUnit.HOURS));
+    rows.change(
+        "INSERT INTO verdict_line (check_id, place, kind, saying, said_of) SELECT max(id), 1,"
+            + " 'REASON', 'AS_SAID', '[\"Fit to issue.\"]' FROM bow_check");
     rows.change(
         "INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result, found)"
             + " VALUES (?1, 'LIMB_INSPECTION', ?2, ?2, 1, 'PASSED', 'A scratch in the lacquer.')",

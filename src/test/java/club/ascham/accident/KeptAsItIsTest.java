@@ -253,8 +253,8 @@ class KeptAsItIsTest {
         now);
     refuses(
         """
-        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
-        VALUES (?1, 'CHECK', ?2, ?2, 1, 1, 'FIT', 'Fit to issue.')""",
+        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict)
+        VALUES (?1, 'CHECK', ?2, ?2, 1, 1, 'FIT')""",
         rig.id(),
         now);
     refuses(

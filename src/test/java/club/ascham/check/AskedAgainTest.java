@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.BracePoint;
+import club.ascham.bow.Who;
 import club.ascham.units.Length;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -39,15 +41,22 @@ class AskedAgainTest {
 
   @Test
   void aLook_isNoAdjustment() {
-    assertFalse(words("Step LOOK_AT_LIMBS by volunteer: Look.").adjusts());
-    assertFalse(words("Step COUNT_TWISTS by volunteer: Count.").adjusts());
-    assertTrue(words("Step TWISTS +12.000 by volunteer: Put in 12.").adjusts());
-    assertTrue(words("Step " + BenchStep.Key.UPPER_BOLT + " by permit-holder: Turn.").adjusts());
+    assertFalse(given(BenchStep.Key.LOOK_AT_LIMBS).adjusts());
+    assertFalse(given(BenchStep.Key.COUNT_TWISTS).adjusts());
+    assertTrue(given(BenchStep.Key.TWISTS).adjusts());
+    assertTrue(given(BenchStep.Key.UPPER_BOLT).adjusts());
     assertFalse(new AdjustmentDone(null, null, 0.0, "seated").changedAnything());
     assertTrue(new AdjustmentDone(-3, null, null, null).changedAnything());
   }
 
-  private static VerdictWords words(String step) {
-    return VerdictWords.read(Verdict.Kind.ADJUST, step);
+  private static Given given(BenchStep.Key step) {
+    return new Given(
+        Verdict.Kind.ADJUST,
+        List.of(),
+        List.of(new BenchStep(step, Who.VOLUNTEER, null, Remark.asSaid("Do it."))),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 }

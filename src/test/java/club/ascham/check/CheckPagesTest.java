@@ -57,8 +57,8 @@ class CheckPagesTest {
     Bow bow = bench.received();
     rows.change(
         """
-        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
-        VALUES (?1, 'LOOK', '2026-01-20T20:00:00.000Z', '2026-01-20T20:00:00.000Z', 1, 1, 'FIT', 'Looked over.')\
+        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict)
+        VALUES (?1, 'LOOK', '2026-01-20T20:00:00.000Z', '2026-01-20T20:00:00.000Z', 1, 1, 'FIT')\
         """,
         bow.rig());
     String page = Visitor.signedInAs("volunteer").get("/check").asString();

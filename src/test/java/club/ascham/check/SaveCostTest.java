@@ -59,6 +59,7 @@ class SaveCostTest {
       List.of(
           "bow_check",
           "check_sign",
+          "verdict_line",
           "change",
           "story",
           "story_about",

@@ -142,8 +142,8 @@ final class KeptFile implements AutoCloseable {
     run(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
-                               verdict_text, released_at, released_by)
-        VALUES (?, 'LOOK', ?, ?, 1, 1, 'FIT', 'fine', ?, iif(? IS NULL, NULL, 1))""",
+                               released_at, released_by)
+        VALUES (?, 'LOOK', ?, ?, 1, 1, 'FIT', ?, iif(? IS NULL, NULL, 1))""",
         rig,
         noon(on),
         noon(on),

@@ -64,6 +64,40 @@ class BadFilesTest {
   }
 
   @Test
+  void aFileOfChecks_withTheTextOfAnEarlierVersion_isTurnedAway_andSaysWhereItsWordsGo()
+      throws SQLException {
+    assertWhole(
+        "Its columns come nearest to “checks”, but this list does not know “verdictText”. What a"
+            + " verdict says is a list of its own now, “verdict-lines”",
+        ("number,rig,kind,happenedAt,recordedAt,by,setUp,allAsListed,brace,braceTyped,braceFrom,"
+                + "tillerUpper,upperTyped,tillerLower,lowerTyped,dryLooseOrFall,cameBackStrung,"
+                + "verdict,verdictText,corrects,correctionWhy,releasedAt,releasedBy\n")
+            .getBytes(StandardCharsets.UTF_8));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "as-said | [\"Worn.\"] | LOOKS | “LOOKS” is none of look-along, same-point",
+        "nothing-known | [\"Worn.\"] | | “nothing-known” is none of as-said",
+      })
+  void whatNoVerdictSays_isRefusedAtItsColumn(
+      String saying, String saidOf, String step, String refusal) throws SQLException {
+    String said =
+        take("number,check,place,kind,saying,saidOf,step,byWhom,thousandths\n1,1,1,reason,"
+                + saying
+                + ",\""
+                + saidOf.replace("\"", "\"\"")
+                + "\","
+                + (step == null ? "" : step)
+                + ",,\n")
+            .bad()
+            .toString();
+    assertTrue(said.contains(refusal), said);
+  }
+
+  @Test
   void anEmptyFile_saysSo() throws SQLException {
     assertWhole("It is empty.", new byte[0]);
   }

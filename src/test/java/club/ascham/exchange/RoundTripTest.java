@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.check.VerdictsOf;
 import club.ascham.exchange.Import.CsvFile;
+import club.ascham.store.Rows;
+import club.ascham.store.RowsOf;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -49,6 +52,33 @@ class RoundTripTest {
       for (int i = 0; i < exported.size(); i++) {
         assertEquals(text(exported.get(i)), text(again.get(i)), exported.get(i).name());
       }
+    }
+  }
+
+  @Test
+  void whatVerdictsSay_isSaidElsewhereToo() throws Exception {
+    try (EmptyClub club = EmptyClub.in(one);
+        EmptyClub elsewhere = EmptyClub.in(other)) {
+      club.fill(EmptyClub.demoFiles());
+      Rows rows = RowsOf.connection(club.connection());
+      List<Long> checks = new ArrayList<>();
+      for (long seed = 0; checks.size() < 60; seed++) {
+        long check =
+            rows.number(
+                """
+                INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict)
+                VALUES (1, 'LOOK', '2026-01-02T18:30:00.000Z', '2026-01-02T18:30:00.000Z', 1, 1, 'ADJUST')
+                RETURNING id""");
+        if (VerdictsOf.keep(rows, check, seed)) {
+          checks.add(check);
+        }
+      }
+      List<CsvFile> exported = club.everything();
+      assertEquals(List.of(), elsewhere.take(exported, 0).bad());
+      assertEquals(
+          VerdictsOf.file(rows).of(checks),
+          VerdictsOf.file(RowsOf.connection(elsewhere.connection())).of(checks));
+      assertEquals(club.csv("verdict-lines"), elsewhere.csv("verdict-lines"));
     }
   }
 

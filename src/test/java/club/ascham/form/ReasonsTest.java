@@ -357,8 +357,8 @@ class ReasonsTest {
   private long check(Bow bow) {
     rows.change(
         """
-        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict, verdict_text)
-        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, 'ADJUST', 'Brace too low.')\
+        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict)
+        VALUES (?1, 'LOOK', ?2, ?2, 1, 1, 'ADJUST')\
         """,
         bow.rig(),
         time.now());

@@ -17,8 +17,8 @@ class BowRecordsTest {
   private static final String SECOND_CHECK =
       """
       INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, brace,
-             brace_from, tiller_upper, tiller_lower, verdict, verdict_text)
-      VALUES (?1, 'CHECK', ?2, ?2, 1, 1, ?3, 'GRIP_THROAT', 19000000, 18600000, 'ADJUST', 'Low.')""";
+             brace_from, tiller_upper, tiller_lower, verdict)
+      VALUES (?1, 'CHECK', ?2, ?2, 1, 1, ?3, 'GRIP_THROAT', 19000000, 18600000, 'ADJUST')""";
 
   @Inject BowRecords records;
   @Inject CheckBench bench;

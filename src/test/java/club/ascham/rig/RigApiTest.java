@@ -426,8 +426,8 @@ class RigApiTest {
     refusedOn(rig, parts.with(fresh, "2026-01-01"), "The bow was set up on Fri 2 Jan 2026.");
     bench.change(
         "INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed,"
-            + " verdict, verdict_text) VALUES (?1, 'LOOK', '2026-03-10T22:30:00.000Z',"
-            + " '2026-03-10T22:30:00.000Z', 1, 1, 'FIT', 'Looked over.')",
+            + " verdict) VALUES (?1, 'LOOK', '2026-03-10T22:30:00.000Z',"
+            + " '2026-03-10T22:30:00.000Z', 1, 1, 'FIT')",
         rig);
     refusedOn(rig, parts.with(fresh, "2026-03-09"), "The bow was checked on Tue 10 Mar 2026.");
     long loan = bench.lend(rig);

@@ -280,8 +280,8 @@ final class OneRig implements AutoCloseable {
     run(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
-                               verdict_text, released_at, released_by)
-        VALUES (1, 'LOOK', ?, ?, 1, 1, 'FIT', 'fine', ?, CASE WHEN ? IS NULL THEN NULL ELSE 1 END)""",
+                               released_at, released_by)
+        VALUES (1, 'LOOK', ?, ?, 1, 1, 'FIT', ?, CASE WHEN ? IS NULL THEN NULL ELSE 1 END)""",
         now,
         now,
         released,

@@ -3,6 +3,7 @@ package club.ascham.verdict;
 import static club.ascham.verdict.Checks.adjustable;
 import static club.ascham.verdict.Checks.reading;
 import static club.ascham.verdict.Checks.seated;
+import static club.ascham.verdict.Remark.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -89,7 +90,7 @@ class AfterAdjustmentTest {
   void lowerBoltIn_tillerFell_isTheWrongWay() {
     WorkDone done = new WorkDone(null, new Turns(0, 0.25), reading(220, 178, 180));
     AdjustFirst adjust = adjust(done, reading(220, 177, 181), true);
-    assertTrue(adjust.reasons().get(0).startsWith("Tiller moved the wrong way"));
+    assertTrue(words(adjust.reasons()).get(0).startsWith("Tiller moved the wrong way"));
     assertEquals(
         List.of(Optional.of(-0.25)),
         adjust.steps().stream()
@@ -122,7 +123,7 @@ class AfterAdjustmentTest {
   void twistsOutAndBraceRose_looksBeforeMoreTwisting() {
     WorkDone done = new WorkDone(-10, Turns.NONE, reading(224, 182, 178));
     AdjustFirst adjust = adjust(done, reading(226, 182, 178), false);
-    assertTrue(adjust.reasons().get(0).startsWith("Brace moved the wrong way"));
+    assertTrue(words(adjust.reasons()).get(0).startsWith("Brace moved the wrong way"));
     assertEquals(Key.COUNT_TWISTS, adjust.steps().get(1).key());
     assertEquals(Key.LOOK_AT_LIMBS, adjust.steps().get(2).key());
   }

@@ -20,6 +20,7 @@ import club.ascham.units.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Bows on record, and what was seen of them, for the tests of the verdict. */
 final class Checks {
@@ -155,5 +156,12 @@ final class Checks {
     }
     signs.addAll(Arrays.asList(extra));
     return signs;
+  }
+
+  /** The steps as they are read at the bench, cautions and all. */
+  static String said(Verdict.AdjustFirst verdict) {
+    return verdict.steps().stream()
+        .map(step -> step.words() + step.caution().map(" "::concat).orElse(""))
+        .collect(Collectors.joining("\n"));
   }
 }

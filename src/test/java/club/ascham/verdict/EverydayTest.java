@@ -40,7 +40,7 @@ class EverydayTest {
     assertEquals("no adjustment of this bow yet: from the string's geometry", twists.restsOn());
     assertEquals(220, twists.expected().mm(), 0.5, "the aim is the set-up figure");
     assertTrue(twists.expectedLow().mm() < 218 && twists.expectedHigh().mm() > 222);
-    assertTrue(adjust.expected().get(0).contains("from the string's geometry"));
+    assertTrue(Remark.words(adjust.expected()).get(0).contains("from the string's geometry"));
   }
 
   @Test
@@ -65,9 +65,12 @@ class EverydayTest {
             Key.MEASURE_AGAIN),
         adjust.steps().stream().map(BenchStep::key).toList());
     assertTrue(
-        adjust.expected().get(0).startsWith("Tiller about 1/4 in"), adjust.expected().get(0));
+        Remark.words(adjust.expected()).get(0).startsWith("Tiller about 1/4 in"),
+        Remark.words(adjust.expected()).get(0));
     assertTrue(
-        adjust.expected().get(0).contains("In all about 3/4 of a turn, both bolts together"));
+        Remark.words(adjust.expected())
+            .get(0)
+            .contains("In all about 3/4 of a turn, both bolts together"));
     assertTrue(bolts.basis().contains("Brace hardly moves"), bolts.basis());
   }
 
@@ -121,8 +124,8 @@ class EverydayTest {
     assertTrue(keys.indexOf(Key.TWISTS) > keys.indexOf(Key.STRING_OFF));
     assertTrue(keys.indexOf(Key.LOWER_BOLT) < keys.indexOf(Key.STRING_ON));
     assertEquals(2, adjust.expected().size());
-    assertTrue(adjust.expected().get(0).startsWith("Brace about"));
-    assertTrue(adjust.expected().get(1).startsWith("Tiller about"));
+    assertTrue(Remark.words(adjust.expected()).get(0).startsWith("Brace about"));
+    assertTrue(Remark.words(adjust.expected()).get(1).startsWith("Tiller about"));
   }
 
   @Test
@@ -149,7 +152,8 @@ class EverydayTest {
     AdjustFirst adjust =
         assertInstanceOf(AdjustFirst.class, strict.verdict(bow, seen(NINE_INCHES, 4), true));
     assertEquals(Reach.LONGER_STRING, adjust.twists().orElseThrow().reach());
-    assertTrue(adjust.basis().stream().anyMatch(line -> line.contains("35 to 50 twists")));
+    assertTrue(
+        Remark.words(adjust.basis()).stream().anyMatch(line -> line.contains("35 to 50 twists")));
   }
 
   @Test
@@ -160,7 +164,7 @@ class EverydayTest {
           assertInstanceOf(
               AdjustFirst.class,
               judge.verdict(bow, Checks.seated(Checks.following(bow, 209, 162, 158)), true));
-      assertFalse(adjust.steps().toString().contains("bolt"), adjust.steps().toString());
+      assertFalse(Checks.said(adjust).contains("bolt"), Checks.said(adjust));
       assertFalse(adjust.twists().orElseThrow().basis().contains("bolt"));
       assertTrue(adjust.bolts().isEmpty());
     }

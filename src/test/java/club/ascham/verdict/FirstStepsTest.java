@@ -5,6 +5,7 @@ import static club.ascham.verdict.Checks.following;
 import static club.ascham.verdict.Checks.reading;
 import static club.ascham.verdict.Checks.seated;
 import static club.ascham.verdict.Checks.seen;
+import static club.ascham.verdict.Remark.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -45,7 +46,8 @@ class FirstStepsTest {
   @Test
   void bothDistancesMovedAlike_isMeasuredAgainBeforeTheStringComesOff() {
     AdjustFirst adjust = adjust(seen(reading(230, 182, 178)));
-    assertTrue(adjust.reasons().toString().contains("was brace measured from the same point?"));
+    assertTrue(
+        words(adjust.reasons()).toString().contains("was brace measured from the same point?"));
     assertEquals(List.of(Key.SAME_POINT, Key.STRING_OFF), keys(adjust).subList(0, 2));
     assertTrue(adjust.steps().get(0).words().contains("from the throat of the grip"));
   }
@@ -72,9 +74,9 @@ class FirstStepsTest {
     AdjustFirst high = adjust(worn, seen(following(usual, 228.6, 182, 178)));
     assertEquals(List.of(Key.STRING_OFF, Key.COUNT_TWISTS, Key.OTHER_STRING), keys(high));
     assertTrue(high.steps().get(2).words().startsWith("Only then fit another string"));
-    assertFalse(high.steps().toString().contains("no twists go into"), high.steps().toString());
+    assertFalse(Checks.said(high).contains("no twists go into"), Checks.said(high));
     AdjustFirst low = adjust(worn, seen(following(usual, 214, 182, 178)));
-    assertTrue(low.steps().toString().contains("no twists go into this one, it is overdue"));
+    assertTrue(Checks.said(low).contains("no twists go into this one, it is overdue"));
   }
 
   @Test
@@ -84,11 +86,9 @@ class FirstStepsTest {
     assertTrue(twists.high() == null || -twists.high() > twists.room());
     assertTrue(twists.chance() >= 0.5);
     assertTrue(
-        adjust
-            .steps()
-            .toString()
+        Checks.said(adjust)
             .contains("with a chance of about %.0f in 100".formatted(100 * twists.chance())),
-        adjust.steps().toString());
+        Checks.said(adjust));
   }
 
   @Test
@@ -100,7 +100,7 @@ class FirstStepsTest {
             AdjustFirst.class, judge.afterAdjustment(adjustable(), uncounted, seen(low), true));
     assertFalse(keys(asked).contains(Key.TWISTS));
     assertTrue(keys(asked).contains(Key.COUNT_TWISTS));
-    assertTrue(asked.reasons().get(0).contains("how many were put in"));
+    assertTrue(words(asked.reasons()).get(0).contains("how many were put in"));
     WorkDone counted = new WorkDone(2, Turns.NONE, low);
     AdjustFirst more =
         assertInstanceOf(

@@ -7,6 +7,7 @@ import static club.ascham.verdict.Checks.reading;
 import static club.ascham.verdict.Checks.seated;
 import static club.ascham.verdict.Checks.seen;
 import static club.ascham.verdict.Checks.signs;
+import static club.ascham.verdict.Remark.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -46,7 +47,7 @@ class JudgeTest {
   void verdict_measuresAsSetUp_fitWithoutANote(Build build) {
     OnRecord bow = Checks.of(build);
     FitToIssue fit = fit(bow, seen(asSetUp(bow)));
-    assertEquals(List.of(), fit.notes());
+    assertEquals(List.of(), words(fit.notes()));
     assertEquals(2, fit.findings().size());
   }
 
@@ -97,7 +98,9 @@ class JudgeTest {
     assertEquals(Set.of(Part.LIMBS), withdraw.parts());
     assertEquals(1, withdraw.reasons().size());
     assertTrue(
-        withdraw.reasons().get(0).startsWith("Tiller is 7/16 in · 11 mm, beyond the limits"));
+        words(withdraw.reasons())
+            .get(0)
+            .startsWith("Tiller is 7/16 in · 11 mm, beyond the limits"));
   }
 
   @Test
@@ -107,16 +110,16 @@ class JudgeTest {
         List.of(
             "Tiller is 5/16 in · 8 mm, beyond the limits 1/16 in · 1 mm to 1/4 in · 7 mm.",
             "Tiller has changed since the set-up, and nothing on this bow sets it."),
-        withdraw.reasons());
-    assertTrue(withdraw.work().get(1).contains("hand-tight"));
-    assertFalse(String.join(" ", withdraw.work()).contains("turns"));
+        words(withdraw.reasons()));
+    assertTrue(words(withdraw.work()).get(1).contains("hand-tight"));
+    assertFalse(String.join(" ", words(withdraw.work())).contains("turns"));
   }
 
   @Test
   void verdict_onePieceTillerChanged_saysNothingOfBolts() {
     Withdraw withdraw = withdraw(Checks.onePiece(), seen(reading(195, 166, 158)));
-    assertFalse(String.join(" ", withdraw.work()).contains("bolt"));
-    assertTrue(withdraw.work().get(1).startsWith("Tiller: measure again"));
+    assertFalse(String.join(" ", words(withdraw.work())).contains("bolt"));
+    assertTrue(words(withdraw.work()).get(1).startsWith("Tiller: measure again"));
   }
 
   @Test
@@ -124,15 +127,17 @@ class JudgeTest {
     Sign strand = Signs.byKey("string-strand-broken").orElseThrow().seen();
     OnRecord bow = adjustable();
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), strand));
-    assertEquals(List.of("String: A strand is cut or broken, be it only one"), withdraw.reasons());
+    assertEquals(
+        List.of("String: A strand is cut or broken, be it only one"), words(withdraw.reasons()));
     assertEquals(Set.of(Part.STRING), withdraw.parts());
     assertEquals(
         List.of(
             "If it is strung: string off with the stringer, and leave it off. Don't draw it.",
             "String: fit another one, then set the bow up again from brace to nocking point."),
-        withdraw.work());
+        words(withdraw.work()));
     assertTrue(
-        withdraw.basis().stream().anyMatch(line -> line.contains("Olympic Archery in Schools")));
+        words(withdraw.basis()).stream()
+            .anyMatch(line -> line.contains("Olympic Archery in Schools")));
   }
 
   @ParameterizedTest
@@ -141,7 +146,7 @@ class JudgeTest {
     OnRecord bow = adjustable();
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), new Sign(part, Gravity.STOP, "broken")));
     assertEquals(Set.of(part), withdraw.parts());
-    String work = withdraw.work().get(withdraw.work().size() - 1);
+    String work = words(withdraw.work()).get(withdraw.work().size() - 1);
     assertTrue(work.toLowerCase().startsWith(part.words()), work);
   }
 
@@ -151,7 +156,7 @@ class JudgeTest {
     OnRecord bow = adjustable();
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), new Sign(part, Gravity.STOP, "broken")));
     assertEquals(lines, withdraw.work().size());
-    assertEquals(lines == 2, withdraw.work().get(0).startsWith("If it is strung"));
+    assertEquals(lines == 2, words(withdraw.work()).get(0).startsWith("If it is strung"));
   }
 
   @Test
@@ -161,7 +166,7 @@ class JudgeTest {
         withdraw(bow, seen(asSetUp(bow), new Sign(Part.BOLTS, Gravity.STOP, "thread worn")));
     assertEquals(
         List.of("Limb bolts: string off, then look at thread, seat, washer and tightness."),
-        withdraw.work());
+        words(withdraw.work()));
   }
 
   @Test
@@ -188,7 +193,7 @@ class JudgeTest {
     OnRecord bow = adjustable();
     Seen seen = new Seen(asSetUp(bow), signs(), new Reported(false, true), List.of(), false);
     assertEquals(1, fit(bow, seen).notes().size());
-    assertTrue(fit(bow, seen).notes().get(0).startsWith("It came back strung"));
+    assertTrue(words(fit(bow, seen).notes()).get(0).startsWith("It came back strung"));
   }
 
   @Test
@@ -198,14 +203,15 @@ class JudgeTest {
     FitToIssue fit = fit(bow, seen(asSetUp(bow), fuzzy));
     assertEquals(
         List.of("String: Dry or a little fuzzy, no strand cut: wax it, not on the servings"),
-        fit.notes());
-    assertTrue(fit.basis().stream().anyMatch(line -> line.contains("50th State Archery Club")));
+        words(fit.notes()));
+    assertTrue(
+        words(fit.basis()).stream().anyMatch(line -> line.contains("50th State Archery Club")));
   }
 
   @Test
   void verdict_basis_namesBandsSetUpFiguresAndScatter() {
     OnRecord bow = adjustable();
-    List<String> basis = fit(bow, seen(asSetUp(bow))).basis();
+    List<String> basis = words(fit(bow, seen(asSetUp(bow))).basis());
     assertTrue(basis.contains("Brace: a guide, 68 in"));
     assertTrue(basis.contains("Tiller: split finger"));
     assertTrue(
@@ -220,7 +226,8 @@ class JudgeTest {
   @Test
   void verdict_movedInsideItsBand_fitWithoutANote() {
     assertEquals(
-        List.of(), fit(adjustable(), seen(following(adjustable(), 216.5, 182, 178))).notes());
+        List.of(),
+        words(fit(adjustable(), seen(following(adjustable(), 216.5, 182, 178))).notes()));
   }
 
   @Test
@@ -236,14 +243,16 @@ class JudgeTest {
                 usual.targets().nocking()));
     assertEquals(
         List.of("Tiller is 3/16 in · 4 mm, outside 0 in · 0 mm to 1/8 in · 3 mm."),
-        fit(bow, seen(asSetUp(bow))).notes());
+        words(fit(bow, seen(asSetUp(bow))).notes()));
   }
 
   @Test
   void adjust_whatIsAReason_isNotANoteAsWell() {
     assertEquals(
         List.of(),
-        adjust(adjustable(), seen(following(adjustable(), NINE_INCHES, 182, 178)), false).notes());
+        words(
+            adjust(adjustable(), seen(following(adjustable(), NINE_INCHES, 182, 178)), false)
+                .notes()));
   }
 
   // ---- questions before a verdict
@@ -303,8 +312,8 @@ class JudgeTest {
     OnRecord bow = adjustable();
     Withdraw withdraw =
         withdraw(bow, seen(asSetUp(bow), new Sign(Part.LIMBS, Gravity.STOP, "crack")));
-    assertEquals(List.of(), withdraw.notes());
-    assertFalse(withdraw.basis().contains("Limbs: crack (fine)"));
+    assertEquals(List.of(), words(withdraw.notes()));
+    assertFalse(words(withdraw.basis()).contains("Limbs: crack (fine)"));
   }
 
   @Test
@@ -312,9 +321,10 @@ class JudgeTest {
     OnRecord bow = adjustable();
     Seen dry = new Seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
     assertTrue(
-        withdraw(bow, dry).basis().stream().anyMatch(line -> line.contains("common practice")));
+        words(withdraw(bow, dry).basis()).stream()
+            .anyMatch(line -> line.contains("common practice")));
     assertTrue(
-        withdraw(Checks.screwIn(), seen(reading(195, 166, 158))).basis().stream()
+        words(withdraw(Checks.screwIn(), seen(reading(195, 166, 158))).basis()).stream()
             .anyMatch(line -> line.contains("never adjusted (our judgement)")));
   }
 
@@ -340,7 +350,7 @@ class JudgeTest {
         List.of(
             "L-0109-5 is withdrawn: layers parting.",
             "Readings release nothing: take no more of them."),
-        left.reasons());
+        words(left.reasons()));
     assertEquals(
         "If it is strung: take the string off with the stringer, and leave it off.",
         left.steps().get(0).words());
@@ -352,7 +362,7 @@ class JudgeTest {
     AdjustFirst left =
         adjust(withdrawn(), seen(following(withdrawn(), NINE_INCHES, 182, 178)), true);
     assertEquals(3, left.reasons().size());
-    assertTrue(left.reasons().get(1).startsWith("Brace is 9 in"));
+    assertTrue(words(left.reasons()).get(1).startsWith("Brace is 9 in"));
     assertEquals(List.of(Key.STRING_OFF, Key.RELEASE), keys(left));
     assertFalse(left.forWorkshop());
   }
@@ -360,7 +370,8 @@ class JudgeTest {
   @Test
   void danger_withoutReadings_isALook_thatFindsNothingFit() {
     AdjustFirst look = adjust(withdrawn(), seen(null), false);
-    assertEquals("This was a look, without readings: it finds nothing fit.", look.reasons().get(1));
+    assertEquals(
+        "This was a look, without readings: it finds nothing fit.", words(look.reasons()).get(1));
     Seen blind = new Seen(null, List.of(), Reported.NOTHING, List.of(), false);
     assertEquals(
         List.of(About.STRING, About.LIMBS, About.BOLTS),
@@ -371,7 +382,7 @@ class JudgeTest {
   @Test
   void danger_partsMissing_areSaidAsWell() {
     Seen seen = new Seen(null, signs(), Reported.NOTHING, List.of("S-0147-X is not on it"), false);
-    assertTrue(adjust(withdrawn(), seen, true).reasons().contains("S-0147-X is not on it"));
+    assertTrue(words(adjust(withdrawn(), seen, true).reasons()).contains("S-0147-X is not on it"));
   }
 
   // ---- adjust first
@@ -401,16 +412,16 @@ class JudgeTest {
     assertEquals(Optional.of(-21.0), adjust.steps().get(2).amount());
     assertEquals(
         List.of("Brace is 9 in · 229 mm, outside 8 1/2 in · 216 mm to 8 3/4 in · 222 mm."),
-        adjust.reasons());
+        words(adjust.reasons()));
     assertFalse(adjust.forWorkshop());
     assertTrue(
-        adjust.basis().stream()
+        words(adjust.basis()).stream()
             .anyMatch(line -> line.startsWith("No adjustment of this bow yet: a rule of thumb.")));
     assertEquals(
         List.of(
             "Brace about 8 5/8 in · 220 mm (8 1/2 to 8 13/16 in · 216 to 224 mm, 9 times in 10). No"
                 + " adjustment of this bow yet: a rule of thumb."),
-        adjust.expected());
+        words(adjust.expected()));
   }
 
   @Test
@@ -500,7 +511,7 @@ class JudgeTest {
         List.of(
             "Brace is 9 1/4 in · 235 mm, beyond the limits 8 1/8 in · 206 mm to 9 1/8 in · 232 mm.",
             "With brace so far off, a loop or a limb may not be seated."),
-        look.reasons());
+        words(look.reasons()));
     AdjustFirst then = adjust(adjustable(), seated(following(adjustable(), 230, 182, 178)), false);
     assertTrue(keys(then).contains(Key.TWISTS));
   }
@@ -576,7 +587,8 @@ class JudgeTest {
     AdjustFirst adjust = adjust(adjustable(), seen(reading(220, 184.75, 175.25)), true);
     assertTrue(keys(adjust).contains(Key.UPPER_BOLT));
     assertFalse(keys(adjust).contains(Key.LOWER_BOLT));
-    assertTrue(adjust.basis().stream().anyMatch(line -> line.contains("No bolt is turned out")));
+    assertTrue(
+        words(adjust.basis()).stream().anyMatch(line -> line.contains("No bolt is turned out")));
   }
 
   @Test
@@ -640,8 +652,8 @@ class JudgeTest {
     AdjustFirst adjust = adjust(adjustable(), seen(reading(220, 178, 181.9)), true);
     assertEquals(Key.LOOK_AT_LIMBS, keys(adjust).get(1));
     assertEquals(2, adjust.reasons().size());
-    assertTrue(adjust.reasons().get(0).startsWith("Tiller is −1/8 in · −3.9 mm, outside"));
-    assertTrue(adjust.reasons().get(1).contains("wrong way up"));
+    assertTrue(words(adjust.reasons()).get(0).startsWith("Tiller is −1/8 in · −3.9 mm, outside"));
+    assertTrue(words(adjust.reasons()).get(1).contains("wrong way up"));
     assertFalse(keys(adjust).stream().anyMatch(Key::turnsBolt));
   }
 
@@ -697,7 +709,7 @@ class JudgeTest {
     assertEquals(kind, assertInstanceOf(Verdict.class, judged).kind(), judged.toString());
     if (judged instanceof Withdraw withdraw) {
       assertEquals(Set.of(Part.LIMBS), withdraw.parts());
-      assertTrue(withdraw.work().toString().contains("Before it is strung again"));
+      assertTrue(words(withdraw.work()).toString().contains("Before it is strung again"));
     }
   }
 
@@ -814,7 +826,8 @@ class JudgeTest {
       })
   void whatMoved_isSaidAsTheFiguresShowIt(double brace, double upper, double lower, String said) {
     assertEquals(
-        said, DistancesMoved.of(adjustable(), reading(brace, upper, lower)).orElseThrow().said());
+        said,
+        DistancesMoved.of(adjustable(), reading(brace, upper, lower)).orElseThrow().said().words());
   }
 
   @Test
@@ -881,7 +894,7 @@ class JudgeTest {
             List.of("string S-0147-X is not there"),
             false);
     AdjustFirst adjust = adjust(adjustable(), seen, true);
-    assertEquals(List.of("string S-0147-X is not there"), adjust.reasons());
+    assertEquals(List.of("string S-0147-X is not there"), words(adjust.reasons()));
     assertEquals(Key.PARTS_RIGHT, keys(adjust).get(1));
     assertTrue(adjust.steps().get(1).words().endsWith("string S-0147-X is not there."));
     assertEquals(6, adjust.steps().size());

@@ -1,5 +1,6 @@
 package club.ascham.verdict;
 
+import static club.ascham.verdict.Remark.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -164,7 +165,7 @@ class VerdictLawsTest {
       assertTrue(left.twists().isEmpty() && left.bolts().isEmpty() && left.expected().isEmpty());
     } else {
       Verdict.Withdraw withdraw = (Verdict.Withdraw) verdict;
-      assertTrue(withdraw.work().get(0).startsWith("If it is strung: string off"));
+      assertTrue(words(withdraw.work()).get(0).startsWith("If it is strung: string off"));
     }
   }
 
@@ -229,12 +230,12 @@ class VerdictLawsTest {
       for (Finding finding : adjust.findings()) {
         String sign = Gauge.sign(finding.target(), finding.reading());
         boolean isReason =
-            adjust.reasons().stream()
+            words(adjust.reasons()).stream()
                 .anyMatch(
                     reason ->
                         reason.contains(" is " + LengthText.both(finding.reading()) + ", ")
                             && reason.toLowerCase().startsWith(finding.quantity().words()));
-        assertEquals(!sign.equals("fine"), isReason, finding + " in " + adjust.reasons());
+        assertEquals(!sign.equals("fine"), isReason, finding + " in " + words(adjust.reasons()));
       }
     }
   }

@@ -1,0 +1,7 @@
+package club.ascham.verdict;
+
+/** Which of a bow's two limbs. */
+enum Side {
+  UPPER,
+  LOWER
+}
