@@ -4,6 +4,10 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import club.ascham.upkeep.Due;
+import club.ascham.upkeep.Work;
+import club.ascham.worksheet.Inspected;
+import club.ascham.worksheet.InspectionList;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -16,6 +20,10 @@ import jakarta.persistence.Entity;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.HttpMethod;
 import jakarta.ws.rs.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
 
 /** The arrows of the house: a newcomer is told by a red test and not by a review. */
 @AnalyzeClasses(packages = "club.ascham", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -84,11 +92,7 @@ class ArchitectureTest {
   static final ArchRule what_is_due_and_what_an_inspection_means_is_decided_by_plain_functions =
       classes()
           .that()
-          .belongToAnyOf(
-              club.ascham.upkeep.Due.class,
-              club.ascham.upkeep.Work.class,
-              club.ascham.worksheet.InspectionList.class,
-              club.ascham.worksheet.Inspected.class)
+          .belongToAnyOf(Due.class, Work.class, InspectionList.class, Inspected.class)
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
@@ -174,11 +178,11 @@ class ArchitectureTest {
           .that()
           .resideOutsideOfPackage("..time..")
           .should()
-          .callMethod(java.time.LocalDate.class, "now")
+          .callMethod(LocalDate.class, "now")
           .orShould()
-          .callMethod(java.time.Instant.class, "now")
+          .callMethod(Instant.class, "now")
           .orShould()
-          .callMethod(java.time.LocalDateTime.class, "now")
+          .callMethod(LocalDateTime.class, "now")
           .orShould()
-          .callMethod(java.time.ZonedDateTime.class, "now");
+          .callMethod(ZonedDateTime.class, "now");
 }

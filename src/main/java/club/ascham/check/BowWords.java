@@ -4,6 +4,7 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.RigSpec;
 import club.ascham.rig.Part;
 import club.ascham.rig.RigCard;
+import java.util.Locale;
 import java.util.StringJoiner;
 
 /** A bow in a few words, for someone who has it in hand. */
@@ -27,7 +28,7 @@ final class BowWords {
     double lb = spec.onePiece() != null ? spec.onePiece().markedLb() : spec.limbs().markedLb();
     facts.add(lb == Math.rint(lb) ? (long) lb + " lb" : lb + " lb");
     if (spec.hand() != null) {
-      facts.add(spec.hand().name().toLowerCase(java.util.Locale.ROOT) + "-handed");
+      facts.add(spec.hand().name().toLowerCase(Locale.ROOT) + "-handed");
     }
   }
 

@@ -1,6 +1,5 @@
 package club.ascham.check;
 
-import club.ascham.form.PageAsked;
 import club.ascham.check.CheckShapes.AdjustmentBody;
 import club.ascham.check.CheckShapes.AdjustmentShape;
 import club.ascham.check.CheckShapes.CheckBody;
@@ -11,6 +10,7 @@ import club.ascham.check.CheckShapes.PutBackShape;
 import club.ascham.check.CheckShapes.ReleaseBody;
 import club.ascham.concern.ConcernJson;
 import club.ascham.form.Outcome;
+import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.id.AdjustmentId;
 import club.ascham.id.CheckId;

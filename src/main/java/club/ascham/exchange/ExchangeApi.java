@@ -24,6 +24,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -124,9 +125,7 @@ class ExchangeApi {
       content =
           @Content(
               mediaType = "text/csv",
-              schema =
-                  @Schema(
-                      type = org.eclipse.microprofile.openapi.annotations.enums.SchemaType.STRING),
+              schema = @Schema(type = SchemaType.STRING),
               examples =
                   @ExampleObject(
                       name = "the club's own brace bands",

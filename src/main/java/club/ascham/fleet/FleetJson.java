@@ -2,6 +2,7 @@ package club.ascham.fleet;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The fleet's figures in JSON. */
 record FleetJson(
@@ -74,7 +75,7 @@ record FleetJson(
             fleet.courseLines().stream().flatMap(FleetJson::fielded).toList()));
   }
 
-  private static java.util.stream.Stream<Fielded> fielded(Fleet.CourseLine line) {
+  private static Stream<Fielded> fielded(Fleet.CourseLine line) {
     return line.cells().stream()
         .filter(cell -> !cell.isNone())
         .map(

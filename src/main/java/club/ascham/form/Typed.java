@@ -11,6 +11,7 @@ import club.ascham.units.MoneyParse;
 import club.ascham.units.Plausible;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
@@ -294,7 +295,7 @@ public final class Typed {
       fault(field, "A day from " + FIRST_YEAR + " to " + LAST_YEAR + ", please.");
     } catch (DateTimeParseException | NumberFormatException unreadable) {
       fault(field, "A day such as 2026-03-15 or 15/3/2026, please.");
-    } catch (java.time.DateTimeException impossible) {
+    } catch (DateTimeException impossible) {
       fault(field, "There is no such day.");
     }
     return null;

@@ -11,6 +11,7 @@ import club.ascham.register.ItemKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Predicate;
@@ -136,7 +137,7 @@ final class KitSuggestion {
     if (item.size() == null) {
       return SIZES.size();
     }
-    int at = SIZES.indexOf(item.size().toUpperCase(java.util.Locale.ROOT));
+    int at = SIZES.indexOf(item.size().toUpperCase(Locale.ROOT));
     return at < 0 ? SIZES.size() : Math.abs(at - usual);
   }
 

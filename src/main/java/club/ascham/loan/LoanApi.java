@@ -29,6 +29,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -98,7 +99,7 @@ class LoanApi {
       name = "show",
       in = ParameterIn.QUERY,
       description = "open (default), overdue, closed or all",
-      schema = @Schema(type = org.eclipse.microprofile.openapi.annotations.enums.SchemaType.STRING))
+      schema = @Schema(type = SchemaType.STRING))
   @Parameter(name = "kind", in = ParameterIn.QUERY, description = "kit or session")
   @Parameter(name = "q", in = ParameterIn.QUERY, description = "part of a name, or of a code")
   @Parameter(name = "borrower", in = ParameterIn.QUERY, description = "a borrower's id")

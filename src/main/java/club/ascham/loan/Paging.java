@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import java.util.function.IntFunction;
+
 /**
  * Where one page of a list lies in it.
  *
@@ -9,7 +11,7 @@ package club.ascham.loan;
  */
 record Paging(int from, int to, int total, String earlier, String later) {
   /** The page of a list whose addresses differ in their page's number alone. */
-  static Paging of(int page, int size, int total, java.util.function.IntFunction<String> address) {
+  static Paging of(int page, int size, int total, IntFunction<String> address) {
     int skipped = (page - 1) * size;
     return new Paging(
         skipped + 1,

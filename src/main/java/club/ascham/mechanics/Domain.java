@@ -1,5 +1,7 @@
 package club.ascham.mechanics;
 
+import java.util.Locale;
+
 /** What a number must be before it is reckoned with. */
 public final class Domain {
   private Domain() {}
@@ -29,6 +31,6 @@ public final class Domain {
   private static String said(double value) {
     return value == Math.rint(value)
         ? Long.toString((long) value)
-        : String.format(java.util.Locale.ROOT, "%.4g", value);
+        : String.format(Locale.ROOT, "%.4g", value);
   }
 }

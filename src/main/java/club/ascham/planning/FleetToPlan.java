@@ -23,6 +23,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the fleet as the plan needs it: at most fourteen statements, whatever its size. */
 @ApplicationScoped
@@ -111,9 +112,7 @@ class FleetToPlan {
       boolean pool) {
     String name() {
       String name =
-          java.util.stream.Stream.of(maker, model)
-              .filter(Objects::nonNull)
-              .collect(Collectors.joining(" "));
+          Stream.of(maker, model).filter(Objects::nonNull).collect(Collectors.joining(" "));
       return name.isEmpty() ? PlanRules.kindSaid(kind) : name;
     }
   }

@@ -8,6 +8,7 @@ import club.ascham.report.Telling;
 import club.ascham.units.Money;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -30,7 +31,7 @@ record ReceiptDetails(
   private static final int LONGEST_WORDS = 400;
 
   /** The moments a receipt may have happened at. */
-  record When(Instant issued, Instant now, java.time.ZoneId zone) {}
+  record When(Instant issued, Instant now, ZoneId zone) {}
 
   /**
    * Reads {@code back-LINE} (ticked: it is here), {@code damage-LINE} (words), {@code count-LINE}

@@ -27,7 +27,9 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -189,7 +191,7 @@ class ChangePages {
               .filter(offer -> off == null || !offer.hand().part().id().equals(off.id()))
               .toList();
     }
-    Map<String, String> others = new java.util.LinkedHashMap<>();
+    Map<String, String> others = new LinkedHashMap<>();
     rest.forEach((at, part) -> others.put(Assembly.field(at), part.code()));
     String path = RigPages.page(rig);
     if (!typed.has("style")) {
@@ -216,7 +218,7 @@ class ChangePages {
 
   private static List<Spot> spots(String path, Map<Place, Part> now) {
     boolean onePiece = now.containsKey(Place.BODY) && now.get(Place.BODY).onePiece() != null;
-    return java.util.Arrays.stream(Place.values())
+    return Arrays.stream(Place.values())
         .filter(place -> place != Place.LIMBS || !onePiece)
         .map(
             place ->

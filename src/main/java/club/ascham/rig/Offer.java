@@ -1,5 +1,6 @@
 package club.ascham.rig;
 
+import club.ascham.id.RigId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -41,10 +42,7 @@ record Offer(PartOnHand hand, String facts, String address, List<Obstacle> refus
    * @param rig where they are to go; null: a new one
    */
   static List<Offer> of(
-      List<PartOnHand> onHand,
-      Map<Place, Part> chosen,
-      club.ascham.id.RigId rig,
-      Choosing choosing) {
+      List<PartOnHand> onHand, Map<Place, Part> chosen, RigId rig, Choosing choosing) {
     return onHand.stream()
         .map(part -> offer(part, chosen, rig, choosing))
         .sorted(Comparator.comparing(offer -> !offer.isPossible()))
@@ -52,7 +50,7 @@ record Offer(PartOnHand hand, String facts, String address, List<Obstacle> refus
   }
 
   private static Offer offer(
-      PartOnHand hand, Map<Place, Part> chosen, club.ascham.id.RigId rig, Choosing choosing) {
+      PartOnHand hand, Map<Place, Part> chosen, RigId rig, Choosing choosing) {
     Part part = hand.part();
     Map<Place, Part> together = new EnumMap<>(Place.class);
     together.putAll(chosen);

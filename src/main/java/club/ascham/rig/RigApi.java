@@ -21,6 +21,7 @@ import club.ascham.web.Press;
 import club.ascham.web.Presses;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -325,7 +326,7 @@ class RigApi {
 
   private static Typed typed(Record body) {
     if (body == null) {
-      throw new jakarta.ws.rs.BadRequestException(NO_BODY);
+      throw new BadRequestException(NO_BODY);
     }
     return Typed.of(body);
   }

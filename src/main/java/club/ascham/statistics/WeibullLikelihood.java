@@ -1,7 +1,9 @@
 package club.ascham.statistics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -46,7 +48,7 @@ final class WeibullLikelihood {
         logs[kept++] = Math.log(age / unit);
       }
     }
-    return java.util.Arrays.copyOf(logs, kept);
+    return Arrays.copyOf(logs, kept);
   }
 
   int failures() {
@@ -80,11 +82,11 @@ final class WeibullLikelihood {
   }
 
   /** The likeliest life; empty where the likelihood has no peak between the bounds of shape. */
-  java.util.Optional<Weibull> likeliest() {
+  Optional<Weibull> likeliest() {
     OptionalDouble shape = likeliestShape();
     return shape.isEmpty()
-        ? java.util.Optional.empty()
-        : java.util.Optional.of(
+        ? Optional.empty()
+        : Optional.of(
             new Weibull(
                 shape.getAsDouble(),
                 unit

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /**
  * How a row becomes a record: the n-th column is the n-th component, read by the component's type.
@@ -202,7 +203,7 @@ final class RowShape<R extends Record> {
     };
   }
 
-  private static Cell text(java.util.function.Function<String, Object> reading) {
+  private static Cell text(Function<String, Object> reading) {
     return (row, at) -> {
       String text = row.getString(at);
       return text == null ? null : reading.apply(text);

@@ -4,6 +4,7 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
@@ -146,8 +147,6 @@ class UpkeepApi {
         row.asked(),
         row.because(),
         row.state().word(),
-        row.rigBareCode() == null
-            ? null
-            : new club.ascham.units.ItemCode(row.rigBareCode()).display());
+        row.rigBareCode() == null ? null : new ItemCode(row.rigBareCode()).display());
   }
 }

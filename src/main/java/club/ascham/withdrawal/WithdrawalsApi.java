@@ -26,6 +26,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -67,7 +68,7 @@ class WithdrawalsApi {
       return new WithdrawalShape(
           row.id(),
           row.code(),
-          row.kind().toLowerCase(java.util.Locale.ROOT),
+          row.kind().toLowerCase(Locale.ROOT),
           row.rig(),
           row.onLoan(),
           row.happenedAt(),

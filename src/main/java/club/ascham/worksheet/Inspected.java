@@ -2,6 +2,7 @@ package club.ascham.worksheet;
 
 import club.ascham.verdict.Gravity;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,12 +43,12 @@ public record Inspected(
     List<String> stops =
         list.looks().stream()
             .filter(look -> gravity(look) == Gravity.STOP)
-            .map(look -> look.part().toLowerCase(java.util.Locale.ROOT))
+            .map(look -> look.part().toLowerCase(Locale.ROOT))
             .toList();
     List<String> notes =
         list.looks().stream()
             .filter(look -> gravity(look) == Gravity.NOTE)
-            .map(look -> look.part().toLowerCase(java.util.Locale.ROOT))
+            .map(look -> look.part().toLowerCase(Locale.ROOT))
             .toList();
     boolean tooFarOut = isBeyond(list, upperTurnsOut) || isBeyond(list, lowerTurnsOut);
     String found =

@@ -3,6 +3,7 @@ package club.ascham.worksheet;
 import club.ascham.form.Outcome;
 import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
+import club.ascham.form.Words;
 import club.ascham.id.WorkId;
 import club.ascham.people.Role;
 import club.ascham.report.Answering;
@@ -143,7 +144,7 @@ class InspectionsApi {
             new ListJson(
                 subject.code(),
                 todo.word(),
-                club.ascham.form.Words.of(todo.signedBy()),
+                Words.of(todo.signedBy()),
                 list.cautions(),
                 list.looks()))
         .build();

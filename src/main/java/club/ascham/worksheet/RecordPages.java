@@ -11,6 +11,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** What was done, and what comes next. */
@@ -37,7 +38,7 @@ class RecordPages {
     WorkRecords.Done done =
         (id.matches("\\d{1,9}")
                 ? records.record(Long.parseLong(id))
-                : java.util.Optional.<WorkRecords.Done>empty())
+                : Optional.<WorkRecords.Done>empty())
             .orElseThrow(() -> new NoSuchThing("There is no upkeep record " + id + "."));
     return new RecordPage(
         done,

@@ -15,6 +15,7 @@ import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.store.Rows;
 import club.ascham.store.StatementCount;
+import club.ascham.story.Seal;
 import club.ascham.story.SealedEntries;
 import club.ascham.story.VerifyRecord;
 import club.ascham.time.ClubTime;
@@ -271,8 +272,7 @@ class AccidentTest {
         .statusCode(200)
         .body(containsString("<title>Accident " + accident))
         .body(containsString(WORDS), containsString("Earlier Emmet"))
-        .body(
-            containsString("record’s seal"), containsString(club.ascham.story.Seal.shortened(seal)))
+        .body(containsString("record’s seal"), containsString(Seal.shortened(seal)))
         .body(containsString("Printed "), containsString("data-print"))
         .body(containsString("A scratch in the lacquer"), containsString("2 twists put in"))
         .body(containsString("Verdict fit: Fit to issue."));

@@ -16,6 +16,7 @@ import club.ascham.story.VerifyRecord;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -117,7 +118,7 @@ class BackupsTest {
     assertTrue(backups.worry().isEmpty());
   }
 
-  private static io.restassured.response.Response borrower(String name) {
+  private static Response borrower(String name) {
     return RestAssured.given()
         .auth()
         .preemptive()

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -129,7 +130,7 @@ class RestoreTest {
   @Test
   void aCutOffBackup_isRefused() throws IOException {
     byte[] whole = Files.readAllBytes(backup);
-    Files.write(backup, java.util.Arrays.copyOf(whole, whole.length / 2));
+    Files.write(backup, Arrays.copyOf(whole, whole.length / 2));
     assertTrue(refused().startsWith("That file is not a sound backup."));
   }
 

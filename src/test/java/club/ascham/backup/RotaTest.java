@@ -3,10 +3,13 @@ package club.ascham.backup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -50,8 +53,8 @@ class RotaTest {
   @CsvSource({"3, ''", "5, 01-01T12:00 01-02T12:00"})
   void theLastThreeBeforeAMigration_stayWhateverTheirAge(int many, String go) {
     List<BackupName> all =
-        new java.util.ArrayList<>(
-            java.util.stream.IntStream.rangeClosed(1, many)
+        new ArrayList<>(
+            IntStream.rangeClosed(1, many)
                 .mapToObj(day -> at("01-0" + day + "T12:00", "V00" + day))
                 .toList());
     // So many days, weeks and months since that no period keeps January's.
@@ -93,7 +96,7 @@ class RotaTest {
                         one.endsWith("V") ? "V011" : null))
             .toList();
     assertEquals(
-        new Rota.End(day.isEmpty() ? null : java.time.LocalDate.parse(day), stay),
+        new Rota.End(day.isEmpty() ? null : LocalDate.parse(day), stay),
         Rota.end(all, Instant.parse(now + ":00Z"), LONDON));
   }
 

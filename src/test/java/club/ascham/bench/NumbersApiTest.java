@@ -16,6 +16,7 @@ import io.restassured.config.JsonConfig;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
 import io.restassured.response.ValidatableResponse;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
@@ -70,7 +71,7 @@ class NumbersApiTest {
         .statusCode(200)
         .body("firstSignal", nullValue());
     ask("chart", "{'readings':[1,9,9],'centre':1,'sigma':1,'lambda':0.5,'width':3}")
-        .body("signals", equalTo(java.util.List.of(2, 3)));
+        .body("signals", equalTo(List.of(2, 3)));
   }
 
   @Test

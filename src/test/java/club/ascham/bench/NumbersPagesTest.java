@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.not;
 import club.ascham.statistics.Drift;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -68,7 +69,7 @@ class NumbersPagesTest {
   @Test
   void replacementAge_isTold_orThatNonePays() {
     Map<String, String> costs = Map.of("scale", "1000", "plannedCost", "1", "unplannedCost", "5");
-    Map<String, String> wearsOut = new java.util.HashMap<>(costs);
+    Map<String, String> wearsOut = new HashMap<>(costs);
     wearsOut.putAll(Map.of("ask", "age", "shape", "2"));
     volunteer().ask("/bench/numbers", wearsOut).then().body(containsString("Replace at 510.7"));
     wearsOut.put("shape", "0,8");

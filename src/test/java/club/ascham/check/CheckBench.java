@@ -2,6 +2,7 @@ package club.ascham.check;
 
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.standing.Standing;
 import club.ascham.store.Rows;
 import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
@@ -148,9 +149,7 @@ public class CheckBench {
 
   public String state(Bow bow) {
     return rows.texts(
-            "SELECT "
-                + club.ascham.standing.Standing.STATE_TODAY
-                + " FROM rig_standing s WHERE s.rig_id = ?2",
+            "SELECT " + Standing.STATE_TODAY + " FROM rig_standing s WHERE s.rig_id = ?2",
             time.today(),
             bow.rig())
         .get(0);

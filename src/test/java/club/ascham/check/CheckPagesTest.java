@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.check.CheckBench.Bow;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
+import club.ascham.store.StatementCount;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -541,15 +542,15 @@ class CheckPagesTest {
     Visitor volunteer = Visitor.signedInAs("volunteer");
     bench.received();
     volunteer.get("/check");
-    long before = club.ascham.store.StatementCount.run();
+    long before = StatementCount.run();
     volunteer.get("/check");
-    long few = club.ascham.store.StatementCount.run() - before;
+    long few = StatementCount.run() - before;
     for (int i = 0; i < 5; i++) {
       bench.received();
     }
-    before = club.ascham.store.StatementCount.run();
+    before = StatementCount.run();
     volunteer.get("/check");
-    long many = club.ascham.store.StatementCount.run() - before;
+    long many = StatementCount.run() - before;
     assertEquals(few, many);
     assertTrue(few <= 12, "statements: " + few);
   }

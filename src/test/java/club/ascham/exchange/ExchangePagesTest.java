@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
@@ -203,11 +204,11 @@ class ExchangePagesTest {
     post(rules, "").body("lists[0].changed", equalTo(1));
   }
 
-  private io.restassured.response.ValidatableResponse post(String text, String query) {
+  private ValidatableResponse post(String text, String query) {
     return sent(text, query).statusCode(200);
   }
 
-  private io.restassured.response.ValidatableResponse sent(String text, String query) {
+  private ValidatableResponse sent(String text, String query) {
     return api("officer")
         .contentType("text/csv")
         .body(utf8(text))

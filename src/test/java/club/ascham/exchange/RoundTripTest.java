@@ -59,7 +59,7 @@ class RoundTripTest {
   void whatVerdictsSay_isSaidElsewhereToo() throws Exception {
     try (EmptyClub club = EmptyClub.in(one);
         EmptyClub elsewhere = EmptyClub.in(other)) {
-      club.fill(EmptyClub.demoFiles());
+      club.take(EmptyClub.demoFiles(), 0);
       Rows rows = RowsOf.connection(club.connection());
       List<Long> checks = new ArrayList<>();
       for (long seed = 0; checks.size() < 60; seed++) {

@@ -15,7 +15,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -99,8 +101,8 @@ class FleetApiTest {
     assertEquals(names(real.get("course")), names(example.get("course")));
   }
 
-  private static java.util.List<String> names(JsonNode object) {
-    java.util.List<String> names = new java.util.ArrayList<>();
+  private static List<String> names(JsonNode object) {
+    List<String> names = new ArrayList<>();
     object.fieldNames().forEachRemaining(names::add);
     return names;
   }

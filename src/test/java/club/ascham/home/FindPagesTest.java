@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.not;
 
 import club.ascham.fleet.Rack;
 import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
@@ -63,7 +64,7 @@ class FindPagesTest {
 
   @Test
   void aCodeThatNoItemHas_saysSo() {
-    asked("officer", "B-9998-" + club.ascham.units.ItemCode.checkCharacter("B9998"))
+    asked("officer", "B-9998-" + ItemCode.checkCharacter("B9998"))
         .statusCode(200)
         .body(containsString("Nothing found"));
   }

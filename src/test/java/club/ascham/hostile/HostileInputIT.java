@@ -13,14 +13,17 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -81,7 +84,7 @@ class HostileInputIT {
     }
 
     String account() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 
@@ -153,7 +156,7 @@ class HostileInputIT {
     routes.forEach(route -> known.add(route.toString()));
     for (Map.Entry<String, JsonNode> path : paths.properties()) {
       for (Map.Entry<String, JsonNode> call : path.getValue().properties()) {
-        String name = call.getKey().toUpperCase(java.util.Locale.ROOT) + " " + path.getKey();
+        String name = call.getKey().toUpperCase(Locale.ROOT) + " " + path.getKey();
         if (known.contains(name)) {
           describe(name, call.getValue());
         } else if (path.getKey().startsWith("/api")) {
@@ -249,7 +252,7 @@ class HostileInputIT {
   private Route leadingTo(String verb, String path) {
     return routes.stream()
         .filter(route -> route.verb().equals(verb) && route.leads(path))
-        .min(java.util.Comparator.comparingInt(route -> route.template().split("\\{").length))
+        .min(Comparator.comparingInt(route -> route.template().split("\\{").length))
         .orElse(null);
   }
 
@@ -499,7 +502,7 @@ class HostileInputIT {
                     : "")
                 + "\r\n")
             .getBytes(StandardCharsets.UTF_8);
-    byte[] whole = java.util.Arrays.copyOf(start, start.length + body.length);
+    byte[] whole = Arrays.copyOf(start, start.length + body.length);
     System.arraycopy(body, 0, whole, start.length, body.length);
     return whole;
   }

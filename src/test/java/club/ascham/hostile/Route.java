@@ -11,8 +11,10 @@ import jakarta.ws.rs.Path;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.Method;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -45,7 +47,7 @@ record Route(String verb, String template, String consumes, Set<String> roles) {
       }
     }
     found.sort(
-        java.util.Comparator.comparing(Route::template)
+        Comparator.comparing(Route::template)
             .thenComparing(Route::verb)
             .thenComparing(Route::consumes));
     return found;
@@ -92,7 +94,7 @@ record Route(String verb, String template, String consumes, Set<String> roles) {
   }
 
   /** The address with something in place of each parameter. */
-  String with(java.util.function.UnaryOperator<String> value) {
+  String with(UnaryOperator<String> value) {
     return PARAMETER
         .matcher(template)
         .replaceAll(found -> Matcher.quoteReplacement(value.apply(found.group(1))));

@@ -17,6 +17,7 @@ import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Random;
 import java.util.regex.Matcher;
@@ -72,7 +73,7 @@ class LifePagesTest {
     String lost = item("STRINGER", today.minusDays(300), today.minusDays(10), "LOST");
     String inUse = item("STRINGER", today.minusDays(300), null, null);
 
-    Map<String, End> ends = new java.util.HashMap<>();
+    Map<String, End> ends = new HashMap<>();
     lives.of(ItemKind.STRINGER).forEach(part -> ends.put(part.bareCode(), part.end()));
     assertEquals(End.FAILED, ends.get(failed));
     assertEquals(End.SCRAPPED, ends.get(recalled));

@@ -13,6 +13,7 @@ import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -236,7 +237,7 @@ class ChangedWhileOutTest {
         part.id());
   }
 
-  private static io.restassured.specification.RequestSpecification officer() {
+  private static RequestSpecification officer() {
     return given().auth().preemptive().basic("officer", "demo-fleet").contentType(ContentType.JSON);
   }
 }

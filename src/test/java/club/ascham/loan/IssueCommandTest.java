@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
 import club.ascham.units.ItemCode;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Money;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -50,7 +52,7 @@ class IssueCommandTest {
     assertEquals(3, command.items().size());
     assertEquals(6, command.items().get(0).count());
     assertEquals(
-        java.util.List.of("items.arrows", "moreItems", "moreItems"),
+        List.of("items.arrows", "moreItems", "moreItems"),
         command.items().stream().map(ItemAsked::field).collect(Collectors.toList()));
   }
 
@@ -143,10 +145,10 @@ class IssueCommandTest {
   @Test
   void lost_takesTheTickedLines() {
     Typed typed = Typed.of(Map.of("line-4", "on", "line-19", "on", "line-x", "on", "words", "bus"));
-    LostCommand lost = LostCommand.parse(new club.ascham.id.LoanId(1), typed, TERMS).orElseThrow();
-    assertEquals(java.util.List.of(4L, 19L), lost.lines());
+    LostCommand lost = LostCommand.parse(new LoanId(1), typed, TERMS).orElseThrow();
+    assertEquals(List.of(4L, 19L), lost.lines());
     Typed none = Typed.of(Map.of("words", "bus"));
-    assertTrue(LostCommand.parse(new club.ascham.id.LoanId(1), none, TERMS).isEmpty());
+    assertTrue(LostCommand.parse(new LoanId(1), none, TERMS).isEmpty());
     assertNotNull(none.messageAt("lines"));
   }
 
@@ -162,9 +164,7 @@ class IssueCommandTest {
     Map<String, String> texts = new HashMap<>(Map.of("dueOn", "2026-07-09", "drawLength", "24"));
     texts.put(field, value == null ? "" : value);
     Typed typed = Typed.of(texts);
-    assertTrue(
-        ExtendCommand.parse(new club.ascham.id.LoanId(1), TERMS.today(), junior, typed, TERMS)
-            .isEmpty());
+    assertTrue(ExtendCommand.parse(new LoanId(1), TERMS.today(), junior, typed, TERMS).isEmpty());
     assertNotNull(typed.messageAt(faulty));
   }
 
@@ -193,29 +193,25 @@ class IssueCommandTest {
 
   @Test
   void aLoan_goesOnByWeeksFromTheDayItIsDue_ofWhatIsLateFromToday_andATypedDayCounts() {
-    java.time.LocalDate today = TERMS.today();
+    LocalDate today = TERMS.today();
     assertEquals(today.plusDays(10 + 42), extended(today.plusDays(10), "dueWeeks", "6"));
     assertEquals(today.plusDays(28), extended(today.minusDays(3), "dueWeeks", "4"));
     Typed both = Typed.nothing().with("dueWeeks", "4").with("dueOn", today.plusDays(9).toString());
     assertEquals(
         today.plusDays(9),
-        ExtendCommand.parse(new club.ascham.id.LoanId(1), today, false, both, TERMS)
-            .orElseThrow()
-            .dueOn());
+        ExtendCommand.parse(new LoanId(1), today, false, both, TERMS).orElseThrow().dueOn());
     Typed neither = Typed.nothing();
-    assertTrue(
-        ExtendCommand.parse(new club.ascham.id.LoanId(1), today, false, neither, TERMS).isEmpty());
+    assertTrue(ExtendCommand.parse(new LoanId(1), today, false, neither, TERMS).isEmpty());
     assertEquals("Until when?", neither.messageAt("dueOn"));
     assertTrue(
         TERMS.longer(today).stream()
             .map(DueChoice::value)
             .toList()
-            .containsAll(java.util.List.of("4", "6", "8")));
+            .containsAll(List.of("4", "6", "8")));
   }
 
-  private static java.time.LocalDate extended(java.time.LocalDate due, String field, String said) {
-    return ExtendCommand.parse(
-            new club.ascham.id.LoanId(1), due, false, Typed.nothing().with(field, said), TERMS)
+  private static LocalDate extended(LocalDate due, String field, String said) {
+    return ExtendCommand.parse(new LoanId(1), due, false, Typed.nothing().with(field, said), TERMS)
         .orElseThrow()
         .dueOn();
   }

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.form.Typed;
+import club.ascham.id.LoanId;
 import club.ascham.time.ClubTime;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -66,7 +68,7 @@ class LoansTest {
   void lines_beginWithTheBow() {
     KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
     long loan = kitRoom.lent(rig, "Gil Yare", "2026-02-01", "2026-03-01");
-    List<LoanLine> found = lines.of(new club.ascham.id.LoanId(loan));
+    List<LoanLine> found = lines.of(new LoanId(loan));
     assertEquals(
         List.of("riser", "limbs", "string"), found.stream().map(LoanLine::kindWord).toList());
     assertEquals(rig.body().code(), found.get(0).code());
@@ -88,7 +90,7 @@ class LoansTest {
   }
 
   private static LoanFilter filter(String... pairs) {
-    Map<String, String> texts = new java.util.LinkedHashMap<>();
+    Map<String, String> texts = new LinkedHashMap<>();
     for (int i = 0; i < pairs.length; i += 2) {
       texts.put(pairs[i], pairs[i + 1]);
     }

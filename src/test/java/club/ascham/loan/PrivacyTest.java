@@ -13,12 +13,16 @@ import club.ascham.check.CheckBench;
 import club.ascham.store.DataFolder;
 import club.ascham.store.OpenFile;
 import club.ascham.store.Rows;
+import club.ascham.store.Writes;
+import club.ascham.story.Story;
 import club.ascham.story.VerifyRecord;
 import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
+import club.ascham.units.ItemCode;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
+import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Instant;
 import java.util.List;
@@ -111,7 +115,7 @@ class PrivacyTest {
     bench.mayTurnBolts("officer", true);
     long borrower = enter("Tamsin Thornbury");
     String code = rows.texts("SELECT min(code) FROM item WHERE kind = 'STRINGER'").get(0);
-    String label = new club.ascham.units.ItemCode(code).display();
+    String label = new ItemCode(code).display();
     Visitor officer = Visitor.signedInAs("officer");
     as("officer")
         .contentType("application/json")
@@ -222,21 +226,21 @@ class PrivacyTest {
   }
 
   /** Notes, written as a use case writes them. */
-  @jakarta.enterprise.context.ApplicationScoped
+  @ApplicationScoped
   static class Notes {
     @Inject Rows rows;
-    @Inject club.ascham.story.Story story;
+    @Inject Story story;
     @Inject ClubTime time;
 
-    @club.ascham.store.Writes
+    @Writes
     void write(long item, String words) {
       rows.change("UPDATE item SET notes = ?2 WHERE id = ?1", item, words);
       say("Noted.");
     }
 
-    @club.ascham.store.Writes
+    @Writes
     void say(String sentence) {
-      story.tell(club.ascham.story.Story.Told.ofClub(time.now(), null, sentence));
+      story.tell(Story.Told.ofClub(time.now(), null, sentence));
     }
   }
 

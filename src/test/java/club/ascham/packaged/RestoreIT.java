@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -122,7 +123,7 @@ class RestoreIT {
   private static void destroy(Path file) throws IOException {
     byte[] bytes = Files.readAllBytes(file);
     for (int at = 4096; at < bytes.length; at += 4096) {
-      java.util.Arrays.fill(bytes, at, Math.min(at + 200, bytes.length), (byte) 'X');
+      Arrays.fill(bytes, at, Math.min(at + 200, bytes.length), (byte) 'X');
     }
     Files.write(file, bytes);
     // With the log of writes SQLite could mend some of these pages.

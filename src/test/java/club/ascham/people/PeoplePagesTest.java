@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hamcrest.Matchers;
 import org.junit.jupiter.api.Test;
 
 @QuarkusTest
@@ -259,16 +260,16 @@ class PeoplePagesTest {
         .then()
         .statusCode(200)
         .header("Content-Disposition", containsString("attachment"))
-        .body("name", org.hamcrest.Matchers.equalTo("volunteer"))
-        .body("role", org.hamcrest.Matchers.equalTo("volunteer"))
-        .body("signedInSince.size()", org.hamcrest.Matchers.greaterThan(0))
+        .body("name", Matchers.equalTo("volunteer"))
+        .body("role", Matchers.equalTo("volunteer"))
+        .body("signedInSince.size()", Matchers.greaterThan(0))
         .body(not(containsString("$2")));
     volunteer.get("/people/" + id("committee") + "/data").then().statusCode(403);
     Visitor.signedInAs("officer")
         .get("/people/" + id("committee") + "/data")
         .then()
         .statusCode(200)
-        .body("name", org.hamcrest.Matchers.equalTo("committee"));
+        .body("name", Matchers.equalTo("committee"));
   }
 
   @Test

@@ -10,6 +10,7 @@ import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import org.junit.jupiter.api.AfterEach;
@@ -111,7 +112,7 @@ class PermitTest {
     rows.change("UPDATE account SET permit_until = ?1 WHERE name = 'volunteer'", day);
   }
 
-  private static io.restassured.specification.RequestSpecification as(String body) {
+  private static RequestSpecification as(String body) {
     return given()
         .auth()
         .preemptive()

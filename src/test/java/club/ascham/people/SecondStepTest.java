@@ -23,6 +23,7 @@ import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -672,7 +673,7 @@ class SecondStepTest {
     return basic(name, secret).extract().statusCode();
   }
 
-  private static io.restassured.response.ValidatableResponse basic(String name, String secret) {
+  private static ValidatableResponse basic(String name, String secret) {
     return given().auth().preemptive().basic(name, secret).get("/api/upkeep?size=1").then();
   }
 }

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -46,7 +48,7 @@ class SimulationTest {
         plan.purchases().stream().map(Plan.Purchase::month).toList());
   }
 
-  private static List<Integer> months(Plan plan, java.util.function.Predicate<Plan.Month> holds) {
+  private static List<Integer> months(Plan plan, Predicate<Plan.Month> holds) {
     return IntStream.range(0, 24).filter(m -> holds.test(plan.months().get(m))).boxed().toList();
   }
 
@@ -75,7 +77,7 @@ class SimulationTest {
         List.of(56L, 63L, 70L),
         plan.jobs().stream()
             .filter(Plan.Job::fits)
-            .map(job -> Fleets.TODAY.until(job.week(), java.time.temporal.ChronoUnit.DAYS))
+            .map(job -> Fleets.TODAY.until(job.week(), ChronoUnit.DAYS))
             .toList());
     assertEquals(1, plan.unfitting().size());
     assertEquals(exactly(60), plan.weeks().get(10).lateSafety());

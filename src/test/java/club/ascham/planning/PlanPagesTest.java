@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.fleet.Rack;
 import club.ascham.store.StatementCount;
+import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.List;
@@ -25,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlanPagesTest {
   @Inject Rack rack;
   @Inject FleetToPlan fleet;
-  @Inject club.ascham.time.ClubTime time;
+  @Inject ClubTime time;
 
   @ParameterizedTest
   @ValueSource(strings = {"officer", "committee"})
@@ -77,8 +79,7 @@ class PlanPagesTest {
             .map(m -> m.group())
             .toList();
     assertTrue(heads.get(3).contains("data-series=\"hours.bar\""), heads.toString());
-    List<Float> middles =
-        io.restassured.path.json.JsonPath.from(json("")).getList("weeks.minutes.median");
+    List<Float> middles = JsonPath.from(json("")).getList("weeks.minutes.median");
     String[] rows = table.split("<tr>");
     assertEquals(middles.size(), rows.length - 2);
     for (int week = 0; week < middles.size(); week++) {
@@ -109,7 +110,7 @@ class PlanPagesTest {
   void whatDoesNotFit_isSaidWithTheHoursThatDo_andTheLinkShowsThatTheyDo() {
     Visitor officer = Visitor.signedInAs("officer");
     String page = reckoned(officer, "/plan?hours=1").asString();
-    String hours = io.restassured.path.json.JsonPath.from(json("?hours=1")).get("hoursThatDo") + "";
+    String hours = JsonPath.from(json("?hours=1")).get("hoursThatDo") + "";
     if (hours.equals("null")) {
       assertTrue(page.contains("Not even 200 hours a week would do"));
       return;

@@ -12,6 +12,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -215,7 +216,7 @@ class FoundAgainOrdersTest {
         : status == 303 && rows.number("SELECT max(id) FROM story") > before;
   }
 
-  private static io.restassured.specification.RequestSpecification as() {
+  private static RequestSpecification as() {
     return given()
         .auth()
         .preemptive()

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.bow.LimbsSpec;
 import club.ascham.form.Typed;
 import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
@@ -16,6 +17,7 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -127,8 +129,7 @@ class ItemReaderTest {
     Typed typed = typed(ItemKind.RISER, "build=screw-in;limbFitting=ILF;maxTurnsOut=3;lateral=yes");
     read(ItemKind.RISER, typed);
     assertEquals(
-        java.util.Set.of("limbModel", "limbFitting", "maxTurnsOut", "lateral"),
-        typed.faults().keySet());
+        Set.of("limbModel", "limbFitting", "maxTurnsOut", "lateral"), typed.faults().keySet());
     assertTrue(
         read(ItemKind.RISER, typed(ItemKind.RISER, "build=screw-in;limbFitting=;limbModel=Thatch"))
             .isPresent());
@@ -138,7 +139,7 @@ class ItemReaderTest {
   void screwInLimbs_needTheirModel() {
     Typed typed = typed(ItemKind.LIMBS, "build=screw-in;limbFitting=;size=;bowLengthIn=66");
     read(ItemKind.LIMBS, typed);
-    assertEquals(java.util.Set.of("model"), typed.faults().keySet());
+    assertEquals(Set.of("model"), typed.faults().keySet());
     assertTrue(
         read(
                 ItemKind.LIMBS,
@@ -260,7 +261,7 @@ class ItemReaderTest {
     assertNull(sound.messageAt("copies"));
   }
 
-  private static club.ascham.bow.LimbsSpec limbs(String changed) {
+  private static LimbsSpec limbs(String changed) {
     return ((Particulars.OfLimbs)
             read(ItemKind.LIMBS, typed(ItemKind.LIMBS, changed)).orElseThrow().particulars())
         .spec();

@@ -9,6 +9,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,8 +34,7 @@ class RegisterSearchTest {
         query("/register?kind=bicycle&state=lent&hand=both&bowIn=200&sort=colour&page=-1");
     RegisterSearch search = RegisterSearch.read(typed);
     assertEquals("/register", search.address());
-    assertEquals(
-        java.util.Set.of("kind", "state", "hand", "bowIn", "page"), typed.faults().keySet());
+    assertEquals(Set.of("kind", "state", "hand", "bowIn", "page"), typed.faults().keySet());
   }
 
   @Test

@@ -16,6 +16,7 @@ import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -665,7 +666,7 @@ class RigApiTest {
   }
 
   private static Map<String, Object> with(Map<String, Object> parts, Bench.Laid string) {
-    Map<String, Object> all = new java.util.HashMap<>(parts);
+    Map<String, Object> all = new HashMap<>(parts);
     all.put("string", string.code());
     return all;
   }

@@ -26,6 +26,7 @@ import club.ascham.bow.StringSpec;
 import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
 import club.ascham.units.Length;
+import club.ascham.units.LengthUnit;
 import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -245,11 +246,7 @@ class SetUpProgressTest {
             .orElseThrow();
 
     StepTarget target =
-        StepTarget.of(
-            nocking,
-            targets(ADJUSTABLE),
-            figures(215, 190, 185.2375),
-            club.ascham.units.LengthUnit.INCH);
+        StepTarget.of(nocking, targets(ADJUSTABLE), figures(215, 190, 185.2375), LengthUnit.INCH);
 
     assertEquals("start 3/16 in above square", target.large());
     assertEquals("4.8 mm; within 0 to 1/2 in", target.small());
@@ -261,14 +258,9 @@ class SetUpProgressTest {
         sheet(ADJUSTABLE).stream().filter(s -> s.key() == Key.BRACE).findFirst().orElseThrow();
 
     StepTarget inches =
-        StepTarget.of(
-            brace, targets(ADJUSTABLE), figures(215, 190, 186), club.ascham.units.LengthUnit.INCH);
+        StepTarget.of(brace, targets(ADJUSTABLE), figures(215, 190, 186), LengthUnit.INCH);
     StepTarget millimetres =
-        StepTarget.of(
-            brace,
-            targets(ADJUSTABLE),
-            figures(215, 190, 186),
-            club.ascham.units.LengthUnit.MILLIMETRE);
+        StepTarget.of(brace, targets(ADJUSTABLE), figures(215, 190, 186), LengthUnit.MILLIMETRE);
 
     assertEquals(new StepTarget("8 to 9 in", "203 to 229 mm"), inches);
     assertEquals(new StepTarget("203 to 229 mm", "8 to 9 in"), millimetres);

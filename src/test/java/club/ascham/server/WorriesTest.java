@@ -24,6 +24,7 @@ import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,7 +61,7 @@ class WorriesTest {
     highWater.allRead();
   }
 
-  private static io.restassured.specification.RequestSpecification as(String name) {
+  private static RequestSpecification as(String name) {
     return given().auth().preemptive().basic(name, "demo-fleet").contentType("application/json");
   }
 

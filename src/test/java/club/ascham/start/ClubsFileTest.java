@@ -24,8 +24,10 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -139,14 +141,14 @@ class ClubsFileTest {
             "java -jar quarkus-run.jar restore "
                 + folder.backups().resolve(made.backup().name().fileName()).toAbsolutePath()),
         said);
-    org.junit.jupiter.api.Assertions.assertArrayEquals(before, Files.readAllBytes(folder.file()));
+    Assertions.assertArrayEquals(before, Files.readAllBytes(folder.file()));
   }
 
   @Test
   void aDamagedBackup_isNotTheOneThatIsNamed() throws IOException {
     Backups.Made made = (Backups.Made) backups.make();
     Path newest = folder.backups().resolve(made.backup().name().fileName());
-    Files.write(newest, java.util.Arrays.copyOf(Files.readAllBytes(newest), 20_000));
+    Files.write(newest, Arrays.copyOf(Files.readAllBytes(newest), 20_000));
     damage();
     String said = refused();
     assertTrue(said.contains("There is no sound backup in the data folder"), said);

@@ -11,6 +11,7 @@ import club.ascham.statistics.Scatter.Offset;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -59,7 +60,7 @@ class DriftTest {
   void theOrderTheyAreHandedIn_isOfNoAccount() {
     List<Measured> checks = checks(new double[] {210, 209, 204}, new double[] {4, 4, 5});
     List<Measured> backwards = new ArrayList<>(checks);
-    java.util.Collections.reverse(backwards);
+    Collections.reverse(backwards);
     assertEquals(drift(checks), drift(backwards));
   }
 

@@ -10,6 +10,7 @@ import club.ascham.statistics.Readers.Reading;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -147,7 +148,7 @@ class ReadersTest {
   @DisplayName("k is 2.807 for one false alarm in 200, on both sides")
   void k_ofOneIn200() {
     assertEquals(2.807, Scatter.k(Scatter.FALSE_ALARMS), 5e-4);
-    Scatter scatter = new Scatter(0.6, 0.8, java.util.Map.of());
+    Scatter scatter = new Scatter(0.6, 0.8, Map.of());
     assertEquals(2.8070 * Math.sqrt(2), scatter.allowedChange(1, 1 / 200.0), 1e-3);
   }
 

@@ -10,8 +10,10 @@ import jakarta.persistence.EntityManagerFactory;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.List;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
@@ -45,7 +47,7 @@ class SchemaTest {
   @Test
   void everyTableOfOurs_isStrict() {
     assertEquals(
-        java.util.List.of(),
+        List.of(),
         rows.texts(
             """
             SELECT name FROM pragma_table_list
@@ -67,7 +69,7 @@ class SchemaTest {
     }
   }
 
-  private static String pragma(java.sql.Statement statement, String name) throws SQLException {
+  private static String pragma(Statement statement, String name) throws SQLException {
     try (var found = statement.executeQuery("PRAGMA " + name)) {
       found.next();
       return found.getString(1);

@@ -18,6 +18,9 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -213,10 +216,8 @@ class RecordTest {
   private static String sha256(String text) throws Exception {
     return String.format(
         "%064x",
-        new java.math.BigInteger(
-            1,
-            java.security.MessageDigest.getInstance("SHA-256")
-                .digest(text.getBytes(java.nio.charset.StandardCharsets.UTF_8))));
+        new BigInteger(
+            1, MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8))));
   }
 
   @Test

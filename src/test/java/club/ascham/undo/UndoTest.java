@@ -18,6 +18,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -598,7 +599,7 @@ class UndoTest {
     return as("volunteer").body(Map.of()).post("/api/checks/" + lastCheck(bow) + "/release");
   }
 
-  private static io.restassured.specification.RequestSpecification as(String who) {
+  private static RequestSpecification as(String who) {
     return given().auth().preemptive().basic(who, "demo-fleet").contentType("application/json");
   }
 

@@ -17,6 +17,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.bow.Band;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Build;
+import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
 import club.ascham.bow.Who;
@@ -904,7 +905,7 @@ class JudgeTest {
   void onRecord_withoutCompleteSetUpFigures_isRefused() {
     OnRecord bow = adjustable();
     var incomplete =
-        new club.ascham.bow.SetUpFigures(
+        new SetUpFigures(
             Length.ofMm(220), BracePoint.GRIP_THROAT, null, null, null, false, null, null, null);
     assertThrows(
         IllegalArgumentException.class, () -> new OnRecord(bow.rig(), incomplete, bow.targets()));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.quarkus.test.junit.QuarkusTest;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -130,7 +131,7 @@ class ApiDescriptionTest {
     try {
       JSON.readTree(text);
       return true;
-    } catch (java.io.IOException unreadable) {
+    } catch (IOException unreadable) {
       return false;
     }
   }

@@ -13,6 +13,7 @@ import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -352,7 +353,7 @@ class WithdrawalPagesTest {
     assertEquals(0, open());
   }
 
-  private static io.restassured.specification.RequestSpecification as(String name, String body) {
+  private static RequestSpecification as(String name, String body) {
     return given()
         .auth()
         .preemptive()

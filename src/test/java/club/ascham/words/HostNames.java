@@ -1,8 +1,10 @@
 package club.ascham.words;
 
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds what looks like the name of a host, and other working notes, in a text that is shown. */
 final class HostNames {
@@ -26,12 +28,12 @@ final class HostNames {
 
   static List<String> in(String text) {
     String shown = MEANT.matcher(text).replaceAll("");
-    return java.util.stream.Stream.of(HOST, NOTE)
+    return Stream.of(HOST, NOTE)
         .flatMap(pattern -> pattern.matcher(shown).results().map(found -> around(shown, found)))
         .toList();
   }
 
-  private static String around(String text, java.util.regex.MatchResult found) {
+  private static String around(String text, MatchResult found) {
     int from = Math.max(0, found.start() - 30);
     return text.substring(from, Math.min(text.length(), found.end() + 20)).replace('\n', ' ');
   }

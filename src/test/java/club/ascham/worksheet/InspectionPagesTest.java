@@ -13,6 +13,7 @@ import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.net.URI;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -338,6 +339,6 @@ class InspectionPagesTest {
   }
 
   private static String path(Response answer) {
-    return java.net.URI.create(answer.header("Location")).getPath();
+    return URI.create(answer.header("Location")).getPath();
   }
 }
