@@ -8,7 +8,7 @@ import club.ascham.mechanics.TwistReckoning;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.statistics.Drift;
-import club.ascham.statistics.Life;
+import club.ascham.statistics.LifeEstimate;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;
@@ -131,7 +131,10 @@ class BenchPages {
   @Path("/how-upkeep")
   public TemplateInstance howUpkeep() {
     return new HowUpkeepPage(
-        Drift.CHECKS_FOR_A_FALL, Drift.CHECKS_FOR_CREEP, Drift.CHARTS_FROM, Life.FEWEST_FAILURES);
+        Drift.CHECKS_FOR_A_FALL,
+        Drift.CHECKS_FOR_CREEP,
+        Drift.CHARTS_FROM,
+        LifeEstimate.FEWEST_FAILURES);
   }
 
   private Said twists(Typed typed) {

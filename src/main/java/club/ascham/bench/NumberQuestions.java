@@ -4,7 +4,7 @@ import club.ascham.form.Typed;
 import club.ascham.statistics.Cusum;
 import club.ascham.statistics.Ewma;
 import club.ascham.statistics.KaplanMeier;
-import club.ascham.statistics.Life;
+import club.ascham.statistics.LifeEstimate;
 import club.ascham.statistics.Readers;
 import club.ascham.statistics.ReplacementAge;
 import club.ascham.statistics.Service;
@@ -83,11 +83,11 @@ final class NumberQuestions {
                     fails ? ends.get(i) : left.get(i - ends.size()),
                     fails));
           }
-          KaplanMeier curve = KaplanMeier.of(services, Life.BAND);
-          Life.Answer answer = Life.of(services);
-          return answer instanceof Life.Fitted fitted
+          KaplanMeier curve = KaplanMeier.of(services, LifeEstimate.BAND);
+          LifeEstimate.Answer answer = LifeEstimate.of(services);
+          return answer instanceof LifeEstimate.Fitted fitted
               ? new LifeTold(fitted.fit(), curve, null)
-              : new LifeTold(null, curve, ((Life.Refused) answer).why());
+              : new LifeTold(null, curve, ((LifeEstimate.Refused) answer).why());
         });
   }
 

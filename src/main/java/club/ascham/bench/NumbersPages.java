@@ -8,7 +8,7 @@ import club.ascham.people.Role;
 import club.ascham.statistics.Cusum;
 import club.ascham.statistics.Ewma;
 import club.ascham.statistics.Interval;
-import club.ascham.statistics.Life;
+import club.ascham.statistics.LifeEstimate;
 import club.ascham.statistics.MovingRange;
 import club.ascham.statistics.Readers;
 import club.ascham.statistics.ReplacementAge;
@@ -209,7 +209,8 @@ class NumbersPages {
               "No life can be told yet",
               told.refusal(),
               List.of("Keep to the interval there is, and go on writing down what fails and when."),
-              "At least %d failures, at more ages than one.".formatted(Life.FEWEST_FAILURES)),
+              "At least %d failures, at more ages than one."
+                  .formatted(LifeEstimate.FEWEST_FAILURES)),
           table);
     }
     return new Told(

@@ -124,7 +124,7 @@ class CheckDesk {
    */
   CheckView view(RigCard card, Typed typed, Stranger stranger) {
     Build build = build(card);
-    List<club.ascham.verdict.Part> must = Signs.mustAnswer(build);
+    List<club.ascham.verdict.BowPart> must = Signs.mustAnswer(build);
     Integer adjustment = typed.whole("adjustment", 0, Integer.MAX_VALUE);
     Integer corrects = typed.whole("corrects", 0, Integer.MAX_VALUE);
     return new CheckView(
@@ -168,7 +168,7 @@ class CheckDesk {
     return CheckView.Tick.part(value, part.code() + " " + BowWords.part(part), ticked);
   }
 
-  private static CheckView.Look look(club.ascham.verdict.Part part, Build build, Typed typed) {
+  private static CheckView.Look look(club.ascham.verdict.BowPart part, Build build, Typed typed) {
     return new CheckView.Look(
         part,
         capital(part.words()),
@@ -179,7 +179,7 @@ class CheckDesk {
   }
 
   private static List<CheckView.Tick> known(
-      club.ascham.verdict.Part part, Build build, Gravity gravity, Typed typed) {
+      club.ascham.verdict.BowPart part, Build build, Gravity gravity, Typed typed) {
     List<String> ticked = Arrays.asList(typed.value("signs").split("[,\\s]+"));
     return Signs.of(part, build).stream()
         .filter((KnownSign sign) -> sign.gravity() == gravity)
@@ -188,7 +188,7 @@ class CheckDesk {
   }
 
   /** Where to look, in the order in which the eye and the thumb go. */
-  private static String hint(club.ascham.verdict.Part part, Build build) {
+  private static String hint(club.ascham.verdict.BowPart part, Build build) {
     return switch (part) {
       case STRING -> "strands, servings, loops, nocking point";
       case LIMBS -> "along both, edges and tips; string in both grooves";

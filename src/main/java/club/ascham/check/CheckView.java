@@ -8,8 +8,8 @@ import club.ascham.report.ToAnswer;
 import club.ascham.rig.RigCard;
 import club.ascham.standing.State;
 import club.ascham.units.LengthUnit;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.KnownSign;
-import club.ascham.verdict.Part;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -57,7 +57,7 @@ record CheckView(
 
   /** One part to be looked at, with its fields and the signs that the trade knows of it. */
   record Look(
-      Part part, String label, String hint, List<Tick> notes, List<Tick> stops, Typed typed) {
+      BowPart part, String label, String hint, List<Tick> notes, List<Tick> stops, Typed typed) {
     public String field() {
       return SignAnswers.field(part);
     }

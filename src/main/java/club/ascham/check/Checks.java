@@ -5,8 +5,8 @@ import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.units.Length;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
-import club.ascham.verdict.Part;
 import club.ascham.verdict.Reading;
 import club.ascham.verdict.Verdict;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -95,7 +95,7 @@ public class Checks {
   }
 
   /** One sign that was seen on a check. */
-  public record SeenSign(Part part, Gravity gravity, String words) {
+  public record SeenSign(BowPart part, Gravity gravity, String words) {
     public String line() {
       return CheckDesk.capital(part.words()) + ": " + words;
     }

@@ -4,8 +4,8 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
-import club.ascham.verdict.Part;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -29,11 +29,13 @@ final class EarlierAnswers {
     if (check.allAsListed()) {
       into.with("allAsListed", "on");
     }
-    Map<Part, List<Checks.SeenSign>> byPart =
+    Map<BowPart, List<Checks.SeenSign>> byPart =
         signs.stream()
             .collect(
                 Collectors.groupingBy(
-                    Checks.SeenSign::part, () -> new EnumMap<>(Part.class), Collectors.toList()));
+                    Checks.SeenSign::part,
+                    () -> new EnumMap<>(BowPart.class),
+                    Collectors.toList()));
     byPart.forEach((part, seen) -> carry(part, seen, into));
     if (check.brace() != null) {
       into.with("braceFrom", Words.of(check.braceFrom()));
@@ -47,7 +49,7 @@ final class EarlierAnswers {
     }
   }
 
-  private static void carry(Part part, List<Checks.SeenSign> seen, Typed into) {
+  private static void carry(BowPart part, List<Checks.SeenSign> seen, Typed into) {
     Gravity gravest =
         seen.stream()
             .map(Checks.SeenSign::gravity)

@@ -198,14 +198,14 @@ final class Judging {
   }
 
   /** The items that these parts of the bow lie in. */
-  Set<ItemId> items(Set<club.ascham.verdict.Part> parts) {
+  Set<ItemId> items(Set<club.ascham.verdict.BowPart> parts) {
     Set<ItemId> items = new LinkedHashSet<>();
     parts.stream().sorted().forEach(part -> items.add(item(part).id()));
     return items;
   }
 
   /** The item that this part of the bow lies in. */
-  Part item(club.ascham.verdict.Part part) {
+  Part item(club.ascham.verdict.BowPart part) {
     return switch (part) {
       case STRING -> card.string();
       case LIMBS -> card.limbs() != null ? card.limbs() : card.body();
@@ -213,11 +213,11 @@ final class Judging {
     };
   }
 
-  static club.ascham.verdict.Part verdictPart(Place place) {
+  static club.ascham.verdict.BowPart verdictPart(Place place) {
     return switch (place) {
-      case BODY -> club.ascham.verdict.Part.RISER;
-      case LIMBS -> club.ascham.verdict.Part.LIMBS;
-      case STRING -> club.ascham.verdict.Part.STRING;
+      case BODY -> club.ascham.verdict.BowPart.RISER;
+      case LIMBS -> club.ascham.verdict.BowPart.LIMBS;
+      case STRING -> club.ascham.verdict.BowPart.STRING;
     };
   }
 }

@@ -51,20 +51,20 @@ public class NoteDrift {
     if (drift.answer() != Drift.Answer.CHANGING) {
       return;
     }
-    club.ascham.verdict.Part likeliest = changed(drift);
+    club.ascham.verdict.BowPart likeliest = changed(drift);
     boolean maybeALimb =
-        likeliest == club.ascham.verdict.Part.LIMBS
+        likeliest == club.ascham.verdict.BowPart.LIMBS
             || drift.causes().stream().anyMatch(likely -> likely.cause() == Cause.LIMB);
     if (maybeALimb && !tillerAdjusts) {
       // Nothing on such a bow can be set right: until someone has looked at its limbs it stays in.
-      ask(card, club.ascham.verdict.Part.LIMBS, drift, true);
+      ask(card, club.ascham.verdict.BowPart.LIMBS, drift, true);
     }
-    if (tillerAdjusts || likeliest != club.ascham.verdict.Part.LIMBS) {
+    if (tillerAdjusts || likeliest != club.ascham.verdict.BowPart.LIMBS) {
       ask(card, likeliest, drift, false);
     }
   }
 
-  private void ask(RigCard card, club.ascham.verdict.Part part, Drift drift, boolean blocks) {
+  private void ask(RigCard card, club.ascham.verdict.BowPart part, Drift drift, boolean blocks) {
     Part item = new Judging(card).item(part);
     Work work = WithdrawParts.work(part, item.kind());
     if (!isAskedFor(item.id(), work, blocks)) {
@@ -87,13 +87,13 @@ public class NoteDrift {
   }
 
   /** Where the likeliest cause lies; the limbs, where none is likely. */
-  private static club.ascham.verdict.Part changed(Drift drift) {
+  private static club.ascham.verdict.BowPart changed(Drift drift) {
     return drift.causes().isEmpty()
-        ? club.ascham.verdict.Part.LIMBS
+        ? club.ascham.verdict.BowPart.LIMBS
         : switch (drift.causes().get(0).cause()) {
-          case STRING_CREEPS -> club.ascham.verdict.Part.STRING;
-          case BOLT_WALKS -> club.ascham.verdict.Part.BOLTS;
-          case LIMB -> club.ascham.verdict.Part.LIMBS;
+          case STRING_CREEPS -> club.ascham.verdict.BowPart.STRING;
+          case BOLT_WALKS -> club.ascham.verdict.BowPart.BOLTS;
+          case LIMB -> club.ascham.verdict.BowPart.LIMBS;
         };
   }
 }

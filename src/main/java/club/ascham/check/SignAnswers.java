@@ -3,9 +3,9 @@ package club.ascham.check;
 import club.ascham.bow.Build;
 import club.ascham.form.Typed;
 import club.ascham.report.Telling;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.KnownSign;
-import club.ascham.verdict.Part;
 import club.ascham.verdict.Sign;
 import club.ascham.verdict.Signs;
 import java.util.ArrayList;
@@ -30,7 +30,7 @@ final class SignAnswers {
   static List<Sign> parse(Typed typed, Build build) {
     List<KnownSign> ticked = ticked(typed, build);
     List<Sign> seen = new ArrayList<>();
-    for (Part part : Signs.parts(build)) {
+    for (BowPart part : Signs.parts(build)) {
       seen.addAll(of(part, typed, ticked, build));
     }
     return seen;
@@ -38,15 +38,15 @@ final class SignAnswers {
 
   /** Whether any part is to be stopped, whatever is still to be said of it. */
   static boolean stops(Typed typed) {
-    return Arrays.stream(Part.values())
+    return Arrays.stream(BowPart.values())
         .anyMatch(part -> typed.value(field(part)).equalsIgnoreCase(Gravity.STOP.name()));
   }
 
-  static String field(Part part) {
+  static String field(BowPart part) {
     return part.name().toLowerCase(Locale.ROOT);
   }
 
-  static String wordsField(Part part) {
+  static String wordsField(BowPart part) {
     return field(part) + "Words";
   }
 
@@ -66,7 +66,7 @@ final class SignAnswers {
     return ticked;
   }
 
-  private static List<Sign> of(Part part, Typed typed, List<KnownSign> ticked, Build build) {
+  private static List<Sign> of(BowPart part, Typed typed, List<KnownSign> ticked, Build build) {
     Gravity answer = typed.word(field(part), Gravity.class);
     String words = typed.text(wordsField(part), LONGEST_WORDS);
     List<Sign> signs = new ArrayList<>();
@@ -102,7 +102,7 @@ final class SignAnswers {
     return signs.stream().anyMatch(sign -> sign.gravity().compareTo(answer) >= 0);
   }
 
-  private static Optional<Sign> sound(Part part, Build build) {
+  private static Optional<Sign> sound(BowPart part, Build build) {
     return Signs.of(part, build).stream()
         .filter(known -> known.gravity() == Gravity.FINE)
         .findFirst()

@@ -6,8 +6,8 @@ import club.ascham.report.Noticed;
 import club.ascham.report.PartChoice;
 import club.ascham.report.Report;
 import club.ascham.report.Telling;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
-import club.ascham.verdict.Part;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
@@ -82,11 +82,11 @@ record StillOpen(
     return new Sign(part(answer.part()), Gravity.STOP, told + ": " + answer.words());
   }
 
-  private static Part part(PartChoice stopped) {
+  private static BowPart part(PartChoice stopped) {
     return switch (stopped.kind()) {
-      case "STRING" -> Part.STRING;
-      case "RISER" -> Part.RISER;
-      default -> Part.LIMBS;
+      case "STRING" -> BowPart.STRING;
+      case "RISER" -> BowPart.RISER;
+      default -> BowPart.LIMBS;
     };
   }
 }

@@ -8,7 +8,7 @@ import club.ascham.rig.RigCard;
 import club.ascham.upkeep.AskForWork;
 import club.ascham.upkeep.Request;
 import club.ascham.upkeep.Work;
-import club.ascham.verdict.Part;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict.Withdraw;
 import club.ascham.withdrawal.Reason;
@@ -37,7 +37,7 @@ class WithdrawParts {
   void of(RigCard card, Withdraw verdict, ItemId stranger, long check, Instant happened) {
     Judging judging = new Judging(card);
     for (ItemId item : judging.items(verdict.parts())) {
-      Set<Part> parts =
+      Set<BowPart> parts =
           verdict.parts().stream()
               .filter(part -> judging.item(part).id().equals(item))
               .collect(Collectors.toCollection(TreeSet::new));
@@ -76,7 +76,7 @@ class WithdrawParts {
   }
 
   /** The reasons that lie in these parts, and those that name no part. */
-  private static String why(List<Remark> reasons, Set<Part> parts) {
+  private static String why(List<Remark> reasons, Set<BowPart> parts) {
     List<Remark> own =
         reasons.stream()
             .filter(reason -> reason.part().filter(part -> !parts.contains(part)).isEmpty())
@@ -85,7 +85,7 @@ class WithdrawParts {
   }
 
   /** The work that a part of the bow asks for where something is wrong with it. */
-  static Work work(Part part, ItemKind kind) {
+  static Work work(BowPart part, ItemKind kind) {
     return switch (part) {
       case STRING -> Work.STRING_REPLACEMENT;
       case LIMBS -> Work.LIMB_INSPECTION;

@@ -20,8 +20,8 @@ public record Fleet(
     LocalDate courseDay,
     List<FleetRig> rigs,
     List<OpenLoan> loansOverdue,
-    List<DueWork> inspectionsOverdue,
-    List<DueWork> stringsDue,
+    List<DueNow> inspectionsOverdue,
+    List<DueNow> stringsDue,
     List<OpenWithdrawal> withdrawals,
     List<Asked> askBack) {
 
@@ -99,7 +99,7 @@ public record Fleet(
     return Shown.of(withdrawals, SHOWN_AT_MOST);
   }
 
-  public Shown<DueWork> inspectionsShown() {
+  public Shown<DueNow> inspectionsShown() {
     return Shown.of(inspectionsOverdue, SHOWN_AT_MOST);
   }
 

@@ -51,7 +51,7 @@ class FleetPages {
   @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FleetPage(
       Fleet fleet,
-      List<Report.Month> condition,
+      List<AnnualReport.Month> condition,
       List<TroubledRig> troubled,
       PlanBrief.Brief planned,
       boolean mayPlan,
@@ -61,7 +61,7 @@ class FleetPages {
   @CheckedTemplate(basePath = "fleet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReportPage(
       Fleet fleet,
-      Report report,
+      AnnualReport report,
       List<TroubledRig> troubled,
       PlanBrief.Brief planned,
       InsuranceList.Total worth,

@@ -159,9 +159,9 @@ public class FleetReading {
   }
 
   /** Inspections that block issue from today on: one that was asked for blocks at once. */
-  List<DueWork> inspectionsOverdue(LocalDate today) {
+  List<DueNow> inspectionsOverdue(LocalDate today) {
     return rows.list(
-        DueWork.class,
+        DueNow.class,
         DUE_WORK
             + " WHERE w.blocks = 1 AND (w.due_on < ?1 OR (w.task_id IS NOT NULL AND w.due_on <="
             + " ?1)) ORDER BY w.due_on, i.code, w.work",
@@ -169,9 +169,9 @@ public class FleetReading {
   }
 
   /** Strings to be replaced by a day, those that are overdue among them. */
-  List<DueWork> stringsDueBy(LocalDate day) {
+  List<DueNow> stringsDueBy(LocalDate day) {
     return rows.list(
-        DueWork.class,
+        DueNow.class,
         DUE_WORK
             + " WHERE w.work = 'STRING_REPLACEMENT' AND w.due_on <= ?1 ORDER BY w.due_on, i.code",
         day);
@@ -235,7 +235,7 @@ public class FleetReading {
     return loansDueBy(today.minusDays(1));
   }
 
-  List<DueWork> stringsDue(LocalDate today) {
+  List<DueNow> stringsDue(LocalDate today) {
     return stringsDueBy(today.plusMonths(MONTHS_OF_STRINGS));
   }
 

@@ -9,7 +9,7 @@ public record FleetRows(
     RigChoice choice,
     List<FleetRig> rigs,
     List<OpenLoan> loans,
-    List<DueWork> work,
+    List<DueNow> work,
     List<OpenWithdrawal> withdrawals,
     List<Asked> askBack,
     List<Trouble> troubles) {
@@ -23,7 +23,7 @@ public record FleetRows(
         list, RigChoice.ALL, List.of(), loans, List.of(), List.of(), List.of(), List.of());
   }
 
-  static FleetRows work(FleetList list, List<DueWork> work) {
+  static FleetRows work(FleetList list, List<DueNow> work) {
     return new FleetRows(
         list, RigChoice.ALL, List.of(), List.of(), work, List.of(), List.of(), List.of());
   }

@@ -40,7 +40,7 @@ class ReportReading {
 
   private record Left(String why, int count) {}
 
-  Report lastTwelveMonths(LocalDate today) {
+  AnnualReport lastTwelveMonths(LocalDate today) {
     LocalDate from = today.minusMonths(MONTHS);
     Instant begin = time.beginOf(from);
     Lent lent =
@@ -57,7 +57,7 @@ class ReportReading {
                 "SELECT count(*), count(released_at) FROM withdrawal WHERE happened_at >= ?1",
                 begin)
             .orElseThrow();
-    return new Report(
+    return new AnnualReport(
         from,
         today,
         lent.kits(),
@@ -76,11 +76,11 @@ class ReportReading {
   }
 
   /** Calendar months, those without a check too. */
-  List<Report.Month> condition(LocalDate today) {
-    Map<LocalDate, Report.Month> months = new TreeMap<>();
+  List<AnnualReport.Month> condition(LocalDate today) {
+    Map<LocalDate, AnnualReport.Month> months = new TreeMap<>();
     LocalDate first = today.withDayOfMonth(1).minusMonths(2L * MONTHS - 1);
     for (LocalDate month = first; !month.isAfter(today); month = month.plusMonths(1)) {
-      months.put(month, new Report.Month(month, 0, 0));
+      months.put(month, new AnnualReport.Month(month, 0, 0));
     }
     rows.list(
             Checks.class,
@@ -97,11 +97,11 @@ class ReportReading {
             checks ->
                 months.computeIfPresent(
                     LocalDate.parse(checks.month() + "-01"),
-                    (month, none) -> new Report.Month(month, checks.fit(), checks.unfit())));
+                    (month, none) -> new AnnualReport.Month(month, checks.fit(), checks.unfit())));
     return List.copyOf(months.values());
   }
 
-  private List<Report.WorkDone> work(Instant begin) {
+  private List<AnnualReport.WorkDone> work(Instant begin) {
     return rows
         .list(
             Done.class,
@@ -110,11 +110,11 @@ class ReportReading {
              WHERE happened_at >= ?1 GROUP BY work ORDER BY 2 DESC""",
             begin)
         .stream()
-        .map(done -> new Report.WorkDone(done.work().said(), done.done(), done.failed()))
+        .map(done -> new AnnualReport.WorkDone(done.work().said(), done.done(), done.failed()))
         .toList();
   }
 
-  private List<Report.Come> come(LocalDate from) {
+  private List<AnnualReport.Come> come(LocalDate from) {
     return rows
         .list(
             Bought.class,
@@ -125,14 +125,14 @@ class ReportReading {
         .stream()
         .map(
             bought ->
-                new Report.Come(
+                new AnnualReport.Come(
                     Naming.word(bought.kind()),
                     bought.count(),
                     bought.paid() == null ? null : brief.money(bought.paid())))
         .toList();
   }
 
-  private List<Report.Gone> gone(LocalDate from) {
+  private List<AnnualReport.Gone> gone(LocalDate from) {
     return rows
         .list(
             Left.class,
@@ -140,7 +140,7 @@ class ReportReading {
                 + " DESC",
             from)
         .stream()
-        .map(left -> new Report.Gone(left.why().toLowerCase(Locale.ROOT), left.count()))
+        .map(left -> new AnnualReport.Gone(left.why().toLowerCase(Locale.ROOT), left.count()))
         .toList();
   }
 }

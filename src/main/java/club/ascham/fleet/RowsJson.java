@@ -79,7 +79,7 @@ record RowsJson(
       String because,
       Integer forBowIn,
       boolean onLoan) {
-    static WorkJson of(DueWork due) {
+    static WorkJson of(DueNow due) {
       return new WorkJson(
           due.code().display(),
           due.kindWord(),

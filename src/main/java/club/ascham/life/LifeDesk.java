@@ -5,7 +5,7 @@ import club.ascham.plan.Kind;
 import club.ascham.register.ItemKind;
 import club.ascham.rules.PlanRules;
 import club.ascham.statistics.KaplanMeier;
-import club.ascham.statistics.Life;
+import club.ascham.statistics.LifeEstimate;
 import club.ascham.statistics.PooledLife;
 import club.ascham.statistics.Service;
 import club.ascham.statistics.WeibullFit;
@@ -82,7 +82,8 @@ public class LifeDesk {
 
   /** The life in days of all parts of a kind; empty where the record does not carry one. */
   public Optional<WeibullFit> inDays(ItemKind kind) {
-    return Life.of(services(lives.of(kind), Measure.DAYS)) instanceof Life.Fitted fitted
+    return LifeEstimate.of(services(lives.of(kind), Measure.DAYS))
+            instanceof LifeEstimate.Fitted fitted
         ? Optional.of(fitted.fit())
         : Optional.empty();
   }
@@ -100,7 +101,8 @@ public class LifeDesk {
     byGroup.forEach(
         (name, of) ->
             groups.add(new Group(name, of, pooled.map(p -> p.groups().get(name)).orElse(null))));
-    String refusal = Life.of(all) instanceof Life.Refused refused ? refused.why() : null;
+    String refusal =
+        LifeEstimate.of(all) instanceof LifeEstimate.Refused refused ? refused.why() : null;
     return new Lasting(
         kind,
         measure,
@@ -108,7 +110,7 @@ public class LifeDesk {
         pooled.map(PooledLife::together).orElse(null),
         parts - all.size(),
         refusal,
-        KaplanMeier.of(all, Life.BAND));
+        KaplanMeier.of(all, LifeEstimate.BAND));
   }
 
   private static List<Service> services(List<PartLife> parts, Measure measure) {

@@ -201,12 +201,12 @@ public record BoltReckoning(
 
   private static String restsOn(Belief now) {
     return now.shown() == 0
-        ? Learnt.NONE_YET + ", and bows differ widely"
-        : Learnt.from(now.shown());
+        ? RestsOn.NONE_YET + ", and bows differ widely"
+        : RestsOn.from(now.shown());
   }
 
   private static String basis(Belief belief, String end) {
-    return Learnt.sentence(restsOn(belief))
+    return RestsOn.sentence(restsOn(belief))
         + (belief.shown() == 0
             ? " A turn of one bolt moves tiller by about 7.5 mm, anything from 0 to 15; no"
                 + " published value, common practice (3 to 8 mm) and models (6 to 9 mm, or even"

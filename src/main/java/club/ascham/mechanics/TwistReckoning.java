@@ -186,7 +186,7 @@ public record TwistReckoning(
             : " It goes beyond the twists tried so far, so the range is wider.";
     return "%s %s%s %d to %d twists are taken as sound."
         .formatted(
-            Learnt.sentence(response.restsOn()),
+            RestsOn.sentence(response.restsOn()),
             response.basis(),
             beyond,
             limits.fewest(),

@@ -137,7 +137,9 @@ public sealed interface TwistResponse {
 
     @Override
     public String restsOn() {
-      return shown() == 0 ? Learnt.NONE_YET + ": from the string's geometry" : Learnt.from(shown());
+      return shown() == 0
+          ? RestsOn.NONE_YET + ": from the string's geometry"
+          : RestsOn.from(shown());
     }
 
     @Override
@@ -176,7 +178,7 @@ public sealed interface TwistResponse {
 
     @Override
     public String restsOn() {
-      return shown() == 0 ? Learnt.NONE_YET + ": a rule of thumb" : Learnt.from(shown());
+      return shown() == 0 ? RestsOn.NONE_YET + ": a rule of thumb" : RestsOn.from(shown());
     }
 
     @Override

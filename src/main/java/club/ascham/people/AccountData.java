@@ -16,10 +16,10 @@ import java.util.List;
 class AccountData {
   private final Rows rows;
   private final PersonalValues personalValues;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final ClubTime time;
 
-  AccountData(Rows rows, PersonalValues personalValues, Sessions sessions, ClubTime time) {
+  AccountData(Rows rows, PersonalValues personalValues, SignedInSessions sessions, ClubTime time) {
     this.rows = rows;
     this.personalValues = personalValues;
     this.sessions = sessions;
@@ -73,7 +73,7 @@ class AccountData {
         account.hasKey(),
         account.secondStepSince(),
         account.closedOn(),
-        sessions.open(id).stream().map(Sessions.Open::since).toList(),
+        sessions.open(id).stream().map(SignedInSessions.Open::since).toList(),
         rows.list(
             Told.class,
             "SELECT id, happened_at, recorded_at, sentence, why FROM story WHERE account_id = ?1 ORDER BY id",

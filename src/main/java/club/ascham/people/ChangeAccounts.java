@@ -14,7 +14,7 @@ class ChangeAccounts {
   private final Accounts accounts;
   private final Passwords passwords;
   private final PasswordLinks links;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
@@ -23,7 +23,7 @@ class ChangeAccounts {
       Accounts accounts,
       Passwords passwords,
       PasswordLinks links,
-      Sessions sessions,
+      SignedInSessions sessions,
       Story story,
       Actor actor,
       ClubTime time) {

@@ -16,7 +16,7 @@ import java.util.List;
 class ChangeSecondStep {
   private final Rows rows;
   private final SecondSteps secondSteps;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
@@ -24,7 +24,7 @@ class ChangeSecondStep {
   ChangeSecondStep(
       Rows rows,
       SecondSteps secondSteps,
-      Sessions sessions,
+      SignedInSessions sessions,
       Story story,
       Actor actor,
       ClubTime time) {

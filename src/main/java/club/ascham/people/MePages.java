@@ -25,9 +25,9 @@ class MePages {
   private final People people;
   private final ChangeAccounts changeAccounts;
   private final AccountData accountData;
-  private final AskAgain askAgain;
+  private final Reauthentication askAgain;
   private final MyAccount myAccount;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final SessionCookie cookie;
   private final Club club;
   private final Actor actor;
@@ -36,9 +36,9 @@ class MePages {
       People people,
       ChangeAccounts changeAccounts,
       AccountData accountData,
-      AskAgain askAgain,
+      Reauthentication askAgain,
       MyAccount myAccount,
-      Sessions sessions,
+      SignedInSessions sessions,
       SessionCookie cookie,
       Club club,
       Actor actor) {

@@ -25,18 +25,23 @@ class MyAccount {
       String newKey,
       SecondSteps.State step,
       boolean stepAsked,
-      List<Sessions.Open> open,
+      List<SignedInSessions.Open> open,
       long here,
       Typed typed)
       implements TemplateInstance {}
 
   private final People people;
   private final SecondSteps secondSteps;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final Actor actor;
   private final ClubTime time;
 
-  MyAccount(People people, SecondSteps secondSteps, Sessions sessions, Actor actor, ClubTime time) {
+  MyAccount(
+      People people,
+      SecondSteps secondSteps,
+      SignedInSessions sessions,
+      Actor actor,
+      ClubTime time) {
     this.people = people;
     this.secondSteps = secondSteps;
     this.sessions = sessions;

@@ -39,9 +39,9 @@ class SecondStepPages {
   private final Enrolments enrolments;
   private final ChangeSecondStep changeSecondStep;
   private final SecondSteps secondSteps;
-  private final AskAgain askAgain;
+  private final Reauthentication askAgain;
   private final MyAccount myAccount;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final SessionCookie cookie;
   private final Club club;
   private final Actor actor;
@@ -51,9 +51,9 @@ class SecondStepPages {
       Enrolments enrolments,
       ChangeSecondStep changeSecondStep,
       SecondSteps secondSteps,
-      AskAgain askAgain,
+      Reauthentication askAgain,
       MyAccount myAccount,
-      Sessions sessions,
+      SignedInSessions sessions,
       SessionCookie cookie,
       Club club,
       Actor actor,

@@ -19,7 +19,7 @@ class SignIn {
   private final Accounts accounts;
   private final Passwords passwords;
   private final KnownBrowsers browsers;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final SecondSteps secondSteps;
   private final ChangeSecondStep changeSecondStep;
   private final Clock clock;
@@ -30,7 +30,7 @@ class SignIn {
       Accounts accounts,
       Passwords passwords,
       KnownBrowsers browsers,
-      Sessions sessions,
+      SignedInSessions sessions,
       SecondSteps secondSteps,
       ChangeSecondStep changeSecondStep,
       Clock clock) {

@@ -35,7 +35,7 @@ class SignInPages {
   record SignInCodePage(String name, boolean wrong, String seconds) implements TemplateInstance {}
 
   private final SignIn signIn;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final SessionCookie cookie;
   private final HalfWayCookie halfWayCookie;
   private final KnownBrowsers browsers;
@@ -44,7 +44,7 @@ class SignInPages {
 
   SignInPages(
       SignIn signIn,
-      Sessions sessions,
+      SignedInSessions sessions,
       SessionCookie cookie,
       HalfWayCookie halfWayCookie,
       KnownBrowsers browsers,

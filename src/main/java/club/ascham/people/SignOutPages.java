@@ -14,10 +14,10 @@ import jakarta.ws.rs.core.Response;
 @Path("/sign-out")
 class SignOutPages {
   private final Actor actor;
-  private final Sessions sessions;
+  private final SignedInSessions sessions;
   private final SessionCookie cookie;
 
-  SignOutPages(Actor actor, Sessions sessions, SessionCookie cookie) {
+  SignOutPages(Actor actor, SignedInSessions sessions, SessionCookie cookie) {
     this.actor = actor;
     this.sessions = sessions;
     this.cookie = cookie;

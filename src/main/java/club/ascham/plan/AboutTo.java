@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * @param failing the probability that it fails within those days, given that it has lasted until
  *     now
  */
-public record AboutTo(Part part, LocalDate dueOn, Due by, double failing) {
+public record AboutTo(PlannedPart part, LocalDate dueOn, Due by, double failing) {
 
   /** What makes a part due: the count that is reached first, such as 4000 shots. */
   public record Due(By by, int every) {}
@@ -26,7 +26,7 @@ public record AboutTo(Part part, LocalDate dueOn, Due by, double failing) {
   }
 
   /** Those due first, by their day; then the others, the likeliest to fail first. */
-  public static List<AboutTo> within(int days, Fleet fleet, Assumptions assumed) {
+  public static List<AboutTo> within(int days, PlannedFleet fleet, Assumptions assumed) {
     Numbers numbers = new Numbers(fleet, assumed);
     return IntStream.range(0, numbers.parts)
         .mapToObj(p -> of(p, days, fleet, numbers))
@@ -39,7 +39,7 @@ public record AboutTo(Part part, LocalDate dueOn, Due by, double failing) {
         .toList();
   }
 
-  private static AboutTo of(int p, int days, Fleet fleet, Numbers numbers) {
+  private static AboutTo of(int p, int days, PlannedFleet fleet, Numbers numbers) {
     double due = Double.POSITIVE_INFINITY;
     Due by = null;
     for (int r = numbers.firstRoutine[p]; r < numbers.firstRoutine[p + 1]; r++) {

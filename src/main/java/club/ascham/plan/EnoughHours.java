@@ -22,15 +22,15 @@ public record EnoughHours(Double hoursAWeek, Double onceCaughtUp, List<Plan.Job>
     late = List.copyOf(late);
   }
 
-  static EnoughHours of(Fleet fleet, Assumptions assumed, List<Plan.Job> jobs) {
+  static EnoughHours of(PlannedFleet fleet, Assumptions assumed, List<Plan.Job> jobs) {
     return new EnoughHours(
         fewest(fleet, assumed),
         fewest(caughtUp(fleet, assumed), assumed),
         jobs.stream().filter(job -> job.due().isBefore(fleet.today())).toList());
   }
 
-  private static Fleet caughtUp(Fleet fleet, Assumptions assumed) {
-    return new Fleet(
+  private static PlannedFleet caughtUp(PlannedFleet fleet, Assumptions assumed) {
+    return new PlannedFleet(
         fleet.today(),
         fleet.rigs(),
         fleet.parts().stream()
@@ -48,7 +48,7 @@ public record EnoughHours(Double hoursAWeek, Double onceCaughtUp, List<Plan.Job>
   }
 
   /** By halving: more hours may, once in a while, move a piece of work into a fuller week. */
-  private static Double fewest(Fleet fleet, Assumptions assumed) {
+  private static Double fewest(PlannedFleet fleet, Assumptions assumed) {
     int fewer = -1;
     int enough = MOST_HOURS * MINUTES_AN_HOUR / MINUTES;
     if (!allFits(fleet, assumed, enough)) {
@@ -69,7 +69,7 @@ public record EnoughHours(Double hoursAWeek, Double onceCaughtUp, List<Plan.Job>
     return (double) quarters * MINUTES / MINUTES_AN_HOUR;
   }
 
-  private static boolean allFits(Fleet fleet, Assumptions assumed, int quarters) {
+  private static boolean allFits(PlannedFleet fleet, Assumptions assumed, int quarters) {
     Replication course = new Replication(new Numbers(fleet, assumed.withHours(hours(quarters))));
     int[] unfitting = new int[1];
     course.run(Chance.NONE, (routine, due, week) -> unfitting[0] += week < 0 && due >= 0 ? 1 : 0);

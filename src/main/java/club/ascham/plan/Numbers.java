@@ -51,12 +51,12 @@ final class Numbers {
 
   final int[] spares;
 
-  Numbers(Fleet fleet, Assumptions assumed) {
+  Numbers(PlannedFleet fleet, Assumptions assumed) {
     calendar = new Calendar(fleet.today());
     rigs = fleet.rigs().size();
-    outForDays = fleet.rigs().stream().mapToInt(Fleet.Rig::outForDays).toArray();
+    outForDays = fleet.rigs().stream().mapToInt(PlannedFleet.Rig::outForDays).toArray();
     minutesAWeek = (int) Math.round(assumed.hoursAWeek() * 60);
-    alike = fleet.parts().stream().map(Part::alike).distinct().sorted().toList();
+    alike = fleet.parts().stream().map(PlannedPart::alike).distinct().sorted().toList();
     spares = alike.stream().mapToInt(word -> fleet.spares().getOrDefault(word, 0)).toArray();
 
     parts = fleet.parts().size();
@@ -85,7 +85,7 @@ final class Numbers {
     double moreLoans = rigs == 0 ? 0 : assumed.coursesATerm() * assumed.course().loansADay() / rigs;
     int next = 0;
     for (int p = 0; p < parts; p++) {
-      Part part = fleet.parts().get(p);
+      PlannedPart part = fleet.parts().get(p);
       rig[p] = part.rig();
       kind[p] = part.kind().ordinal();
       group[p] = alike.indexOf(part.alike());
@@ -125,7 +125,7 @@ final class Numbers {
   }
 
   /** Who shoots more wears out sooner, in proportion: a life in days is a life in shots. */
-  private static double wearOf(Part part, double shotsADay) {
+  private static double wearOf(PlannedPart part, double shotsADay) {
     return part.shotsADay() > 0 && shotsADay > 0 ? part.shotsADay() / shotsADay : 1;
   }
 

@@ -21,8 +21,8 @@ public record Plan(
     List<Purchase> purchases,
     List<Job> jobs,
     EnoughHours enough,
-    Band mostOut,
-    Band lateSafetyMinutes) {
+    Spread mostOut,
+    Spread lateSafetyMinutes) {
 
   /**
    * A week.
@@ -35,11 +35,11 @@ public record Plan(
    */
   public record Week(
       LocalDate from,
-      Band minutes,
+      Spread minutes,
       int ifNothingFails,
-      Band lateSafety,
-      Band lateOther,
-      Band out) {}
+      Spread lateSafety,
+      Spread lateOther,
+      Spread out) {}
 
   /**
    * A month.
@@ -54,9 +54,9 @@ public record Plan(
       LocalDate from,
       Map<Kind, Double> planned,
       Map<Kind, Double> unplanned,
-      Band replaced,
-      Band cost,
-      Band costSoFar) {}
+      Spread replaced,
+      Spread cost,
+      Spread costSoFar) {}
 
   /**
    * Twelve months.
@@ -65,13 +65,14 @@ public record Plan(
    * @param besideParts what failures cost beside the parts that take their place: evenings, and
    *     what they took along
    */
-  public record Year(LocalDate from, Band cost, Band besideParts, Band replaced, Band minutes) {}
+  public record Year(
+      LocalDate from, Spread cost, Spread besideParts, Spread replaced, Spread minutes) {}
 
   /**
    * What is ordered in one month of parts that may stand in for each other; none where none is
    * expected.
    */
-  public record Purchase(LocalDate month, Kind kind, String alike, Band count) {}
+  public record Purchase(LocalDate month, Kind kind, String alike, Spread count) {}
 
   /**
    * A piece of work.

@@ -22,14 +22,15 @@ public final class Simulation {
   private Simulation() {}
 
   /** Empty where {@code watch} said that it is not wanted any more. */
-  public static Optional<Plan> of(Fleet fleet, Assumptions assumed, int threads, Watch watch) {
+  public static Optional<Plan> of(
+      PlannedFleet fleet, Assumptions assumed, int threads, Progress watch) {
     Numbers numbers = new Numbers(fleet, assumed);
     Optional<Tallies> tallies = counted(numbers, assumed, threads, watch);
     return tallies.map(all -> plan(fleet, assumed, numbers, all));
   }
 
   private static Optional<Tallies> counted(
-      Numbers numbers, Assumptions assumed, int threads, Watch watch) {
+      Numbers numbers, Assumptions assumed, int threads, Progress watch) {
     AtomicInteger next = new AtomicInteger();
     AtomicInteger done = new AtomicInteger();
     ExecutorService workers = Executors.newFixedThreadPool(threads);
@@ -54,7 +55,11 @@ public final class Simulation {
   }
 
   private static Tallies share(
-      Numbers numbers, Assumptions assumed, AtomicInteger next, AtomicInteger done, Watch watch) {
+      Numbers numbers,
+      Assumptions assumed,
+      AtomicInteger next,
+      AtomicInteger done,
+      Progress watch) {
     Tallies tallies = new Tallies(numbers);
     Replication replication = new Replication(numbers);
     for (int n = next.getAndIncrement();
@@ -67,7 +72,7 @@ public final class Simulation {
     return tallies;
   }
 
-  private static Plan plan(Fleet fleet, Assumptions assumed, Numbers numbers, Tallies all) {
+  private static Plan plan(PlannedFleet fleet, Assumptions assumed, Numbers numbers, Tallies all) {
     Calendar calendar = numbers.calendar;
     List<Plan.Job> jobs = new ArrayList<>();
     int[] ifNothingFails = ifNothingFails(fleet, numbers, jobs);
@@ -120,7 +125,7 @@ public final class Simulation {
     return means;
   }
 
-  private static List<Plan.Purchase> purchases(Fleet fleet, Numbers numbers, Tallies all) {
+  private static List<Plan.Purchase> purchases(PlannedFleet fleet, Numbers numbers, Tallies all) {
     Kind[] kindOf = new Kind[numbers.alike.size()];
     for (int p = 0; p < numbers.parts; p++) {
       kindOf[numbers.group[p]] = fleet.parts().get(p).kind();
@@ -128,7 +133,7 @@ public final class Simulation {
     List<Plan.Purchase> purchases = new ArrayList<>();
     for (int m = 0; m < Calendar.MONTHS; m++) {
       for (int g = 0; g < kindOf.length; g++) {
-        Band count = all.bought[g][m].band();
+        Spread count = all.bought[g][m].band();
         if (count.mean() > 0) {
           purchases.add(
               new Plan.Purchase(numbers.calendar.month(m), kindOf[g], numbers.alike.get(g), count));
@@ -142,12 +147,12 @@ public final class Simulation {
    * Work as it goes where nothing fails: the minutes of each week, and into {@code jobs} each piece
    * by the week it is done in, what does not fit last.
    */
-  private static int[] ifNothingFails(Fleet fleet, Numbers numbers, List<Plan.Job> jobs) {
+  private static int[] ifNothingFails(PlannedFleet fleet, Numbers numbers, List<Plan.Job> jobs) {
     Replication asExpected = new Replication(numbers);
     asExpected.run(
         Chance.NONE,
         (r, due, week) -> {
-          Part part = fleet.parts().get(numbers.partOf[r]);
+          PlannedPart part = fleet.parts().get(numbers.partOf[r]);
           Routine routine = numbers.routine[r];
           jobs.add(
               new Plan.Job(

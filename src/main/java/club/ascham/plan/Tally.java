@@ -71,8 +71,8 @@ final class Tally {
     return 0;
   }
 
-  Band band() {
-    return new Band(
+  Spread band() {
+    return new Spread(
         quantile(0.05), quantile(0.25), quantile(0.5), quantile(0.75), quantile(0.95), mean());
   }
 

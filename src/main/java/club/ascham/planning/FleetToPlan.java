@@ -1,9 +1,9 @@
 package club.ascham.planning;
 
-import club.ascham.plan.Fleet;
 import club.ascham.plan.Kind;
-import club.ascham.plan.Life;
-import club.ascham.plan.Part;
+import club.ascham.plan.Lifetime;
+import club.ascham.plan.PlannedFleet;
+import club.ascham.plan.PlannedPart;
 import club.ascham.plan.Routine;
 import club.ascham.plan.Terms;
 import club.ascham.rules.PlanRules;
@@ -206,7 +206,8 @@ class FleetToPlan {
   }
 
   /** The fleet with what its parts cost. */
-  record Read(Fleet fleet, PlanRules.Basis basis, List<ItemRow> items, Map<Kind, Priced> prices) {}
+  record Read(
+      PlannedFleet fleet, PlanRules.Basis basis, List<ItemRow> items, Map<Kind, Priced> prices) {}
 
   /**
    * The price of a new part.
@@ -221,11 +222,11 @@ class FleetToPlan {
     Map<Kind, Priced> prices = prices(items);
     List<RigRow> rigRows = rigs();
     Map<Long, Integer> placeOf = new HashMap<>();
-    List<Fleet.Rig> rigs = new ArrayList<>();
+    List<PlannedFleet.Rig> rigs = new ArrayList<>();
     for (RigRow rig : rigRows) {
       placeOf.put(rig.id(), rigs.size());
       rigs.add(
-          new Fleet.Rig(
+          new PlannedFleet.Rig(
               rig.code() == null ? "rig " + rig.id() : new ItemCode(rig.code()).display(),
               rig.out() ? BACK_AFTER_DAYS : 0));
     }
@@ -241,7 +242,7 @@ class FleetToPlan {
             lives.onRecord(),
             basis,
             bodies(items));
-    List<Part> parts = new ArrayList<>();
+    List<PlannedPart> parts = new ArrayList<>();
     Map<String, Integer> spares = new HashMap<>();
     for (ItemRow item : items) {
       boolean spare = item.free() && hasRigs(item.kind());
@@ -260,7 +261,7 @@ class FleetToPlan {
                     price.terms().leadDays(),
                     price.terms().minutes(),
                     price.terms().failureTimes())));
-    return new Read(new Fleet(today, rigs, parts, spares, terms), basis, items, prices);
+    return new Read(new PlannedFleet(today, rigs, parts, spares, terms), basis, items, prices);
   }
 
   /** Everything that the parts are made from. */
@@ -272,7 +273,7 @@ class FleetToPlan {
       Map<Long, List<Asked>> asked,
       Map<Work, Integer> minutes,
       Map<Kind, Priced> prices,
-      Map<Kind, Life> lives,
+      Map<Kind, Lifetime> lives,
       PlanRules.Basis basis,
       Map<Long, ItemRow> bodies) {}
 
@@ -284,7 +285,7 @@ class FleetToPlan {
         .collect(Collectors.toMap(ItemRow::rig, Function.identity()));
   }
 
-  private Part part(ItemRow item, boolean spare, Gathered of) {
+  private PlannedPart part(ItemRow item, boolean spare, Gathered of) {
     List<Routine> routines = routines(item, spare, of);
     Integer everyDays =
         routines.stream()
@@ -293,7 +294,7 @@ class FleetToPlan {
             .filter(Objects::nonNull)
             .findFirst()
             .orElse(null);
-    Life life =
+    Lifetime life =
         spare || item.pool()
             ? null
             : lives.of(
@@ -305,7 +306,7 @@ class FleetToPlan {
     ItemRow used = item.rig() == null ? item : of.bodies().getOrDefault(item.rig(), item);
     Use use = of.use().getOrDefault(used.id(), new Use(used.id(), 0, 0));
     double days = Math.max(SHORTEST_RECORD, Math.min(YEAR, days(used.since(), of.today())));
-    return new Part(
+    return new PlannedPart(
         item.code().display(),
         item.name(),
         item.kind(),

@@ -2,7 +2,7 @@ package club.ascham.planning;
 
 import club.ascham.life.LifeDesk;
 import club.ascham.plan.Kind;
-import club.ascham.plan.Life;
+import club.ascham.plan.Lifetime;
 import club.ascham.register.ItemKind;
 import club.ascham.rules.PlanRules;
 import club.ascham.statistics.WeibullFit;
@@ -26,16 +26,16 @@ class Lives {
   }
 
   /** Of the kinds of which the record tells a life. */
-  Map<Kind, Life> onRecord() {
-    Map<Kind, Life> lives = new EnumMap<>(Kind.class);
+  Map<Kind, Lifetime> onRecord() {
+    Map<Kind, Lifetime> lives = new EnumMap<>(Kind.class);
     for (Kind kind : Kind.values()) {
       desk.inDays(ItemKind.valueOf(kind.name())).ifPresent(fit -> lives.put(kind, life(fit)));
     }
     return lives;
   }
 
-  private static Life life(WeibullFit fit) {
-    return new Life(
+  private static Lifetime life(WeibullFit fit) {
+    return new Lifetime(
         fit.life().shape(),
         fit.life().scale(),
         "the club’s own record: %d of %d failed".formatted(fit.failures(), fit.parts()));
@@ -46,19 +46,19 @@ class Lives {
    * @param everyDays after which such a part is replaced in any case; null: only when it fails
    * @return null: it is not thought to fail of itself
    */
-  Life of(Life onRecord, PlanRules.Terms terms, PlanRules.Basis basis, Integer everyDays) {
+  Lifetime of(Lifetime onRecord, PlanRules.Terms terms, PlanRules.Basis basis, Integer everyDays) {
     if (onRecord != null) {
       return onRecord;
     }
     if (everyDays == null) {
-      return new Life(
+      return new Lifetime(
           SHAPE,
           terms.years() * DAYS_A_YEAR / Gamma.gamma(1 + 1 / SHAPE),
           "assumed: lasts %d years on average".formatted(terms.years()));
     }
     return basis.earlyFailurePercent() == 0
         ? null
-        : Life.failing(
+        : Lifetime.failing(
             basis.earlyFailurePercent() / 100.0,
             everyDays,
             SHAPE,

@@ -1,9 +1,9 @@
 package club.ascham.planning;
 
 import club.ascham.form.Words;
-import club.ascham.plan.Band;
 import club.ascham.plan.Kind;
 import club.ascham.plan.Plan;
+import club.ascham.plan.Spread;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -32,19 +32,19 @@ record PlanJson(
     Double hoursThatDo,
     Double hoursThatDoOnceCaughtUp,
     List<Plan.Job> lateWhateverTheHours,
-    Band mostRigsOut) {
+    Spread mostRigsOut) {
 
   /** A month. */
   record MonthJson(
       LocalDate from,
       Map<String, Double> planned,
       Map<String, Double> unplanned,
-      Band replaced,
-      Band cost,
-      Band costSoFar) {}
+      Spread replaced,
+      Spread cost,
+      Spread costSoFar) {}
 
   /** What is ordered in a month. */
-  record PurchaseJson(LocalDate month, String kind, String alike, Band count) {}
+  record PurchaseJson(LocalDate month, String kind, String alike, Spread count) {}
 
   static PlanJson of(Plan plan, String currency) {
     return new PlanJson(

@@ -1,8 +1,8 @@
 package club.ascham.planning;
 
 import club.ascham.plan.Plan;
+import club.ascham.plan.Progress;
 import club.ascham.plan.Simulation;
-import club.ascham.plan.Watch;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -10,7 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** One plan being reckoned, or reckoned. */
-final class PlanRun implements Watch {
+final class PlanRun implements Progress {
   private final long number;
   private final WhatIf whatIf;
   private final FleetToPlan.Read read;

@@ -1,10 +1,10 @@
 package club.ascham.planning;
 
 import club.ascham.concern.Concern;
-import club.ascham.plan.Band;
 import club.ascham.plan.EnoughHours;
 import club.ascham.plan.Kind;
 import club.ascham.plan.Plan;
+import club.ascham.plan.Spread;
 import club.ascham.rules.PlanRules;
 import club.ascham.upkeep.Work;
 import java.time.LocalDate;
@@ -119,7 +119,7 @@ public final class PlanView {
         .toList();
   }
 
-  private static Stream<Long> five(Band band) {
+  private static Stream<Long> five(Spread band) {
     return Stream.of(band.low90(), band.low50(), band.median(), band.high50(), band.high90());
   }
 
@@ -318,7 +318,7 @@ public final class PlanView {
   }
 
   public String mostOut() {
-    Band out = plan.mostOut();
+    Spread out = plan.mostOut();
     return out.low90() == out.high90()
         ? String.valueOf(out.median())
         : out.low90() + " to " + out.high90();

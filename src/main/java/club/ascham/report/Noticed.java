@@ -1,7 +1,7 @@
 package club.ascham.report;
 
 import club.ascham.form.Words;
-import club.ascham.verdict.Part;
+import club.ascham.verdict.BowPart;
 import java.util.Optional;
 
 /**
@@ -10,22 +10,26 @@ import java.util.Optional;
  */
 public enum Noticed {
   CRACK(
-      "a crack, or a line that may be one", "a limb may break when it is drawn", true, Part.LIMBS),
+      "a crack, or a line that may be one",
+      "a limb may break when it is drawn",
+      true,
+      BowPart.LIMBS),
   BANG("a bang or a crack was heard", "a limb or the riser may have given", true, null),
   CREAK("it creaks or clicks", "layers may be parting, or a limb is loose", true, null),
   FELL("it fell, or was knocked hard", "a crack may not show yet", true, null),
   LOOSED_WITHOUT_ARROW(
       "it was loosed without an arrow", "all of the force went into the limbs", true, null),
-  STRAND("a strand of the string is cut or broken", "the string may break", true, Part.STRING),
-  BOLT_LOOSE("a limb bolt, or a limb, is loose", "a limb may come off", true, Part.BOLTS),
+  STRAND("a strand of the string is cut or broken", "the string may break", true, BowPart.STRING),
+  BOLT_LOOSE("a limb bolt, or a limb, is loose", "a limb may come off", true, BowPart.BOLTS),
   LIMB_TWISTED(
       "a limb is twisted, or the string lies off its middle",
       "the string may jump off",
       true,
-      Part.LIMBS),
-  SERVING("the string is furred, or its serving is loose", "the string wears", false, Part.STRING),
-  NOCKING_POINT("the nocking point moved or is gone", "arrows sit wrongly", false, Part.STRING),
-  REST("the rest is loose, worn or gone", "arrows may fall off", false, Part.REST),
+      BowPart.LIMBS),
+  SERVING(
+      "the string is furred, or its serving is loose", "the string wears", false, BowPart.STRING),
+  NOCKING_POINT("the nocking point moved or is gone", "arrows sit wrongly", false, BowPart.STRING),
+  REST("the rest is loose, worn or gone", "arrows may fall off", false, BowPart.REST),
   SHOOTS_OTHERWISE(
       "it shoots, or draws, otherwise than before",
       "string, bolts or limbs may have changed",
@@ -37,9 +41,9 @@ public enum Noticed {
   private final String said;
   private final String mayMean;
   private final boolean dangerous;
-  private final Part part;
+  private final BowPart part;
 
-  Noticed(String said, String mayMean, boolean dangerous, Part part) {
+  Noticed(String said, String mayMean, boolean dangerous, BowPart part) {
     this.said = said;
     this.mayMean = mayMean;
     this.dangerous = dangerous;
@@ -61,7 +65,7 @@ public enum Noticed {
   }
 
   /** The part that it tells of; empty: any of them. */
-  public Optional<Part> part() {
+  public Optional<BowPart> part() {
     return Optional.ofNullable(part);
   }
 

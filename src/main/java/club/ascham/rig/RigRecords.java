@@ -206,7 +206,7 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
   /** A reading of the bow scale with these limbs, on whatever riser. */
   record Weighed(Instant happenedAt, String by, double drawIn, double forceLb, Integer riserIn) {
     public String said() {
-      return new Weighing(drawIn, forceLb).onTheScale()
+      return new WeighedAs(drawIn, forceLb).onTheScale()
           + (riserIn == null ? "" : ", on a %d in riser".formatted(riserIn));
     }
   }

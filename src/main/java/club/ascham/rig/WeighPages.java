@@ -57,7 +57,7 @@ class WeighPages {
         .whole(Obstacle.WHOLE)
         .page(
             () -> {
-              Weighing weighing = Weighing.parse(typed);
+              WeighedAs weighing = WeighedAs.parse(typed);
               return typed.sound() ? weighRig.weigh(rig, weighing) : Outcome.unread();
             },
             () -> page(rig, typed));

@@ -62,7 +62,7 @@ class WeighRig {
   }
 
   @Writes
-  Outcome<RigId> weigh(RigId id, Weighing weighing) {
+  Outcome<RigId> weigh(RigId id, WeighedAs weighing) {
     RigCard card =
         specs
             .of(id)

@@ -120,7 +120,7 @@ class WeightApi {
         .json(
             201,
             () -> {
-              Weighing weighing = Weighing.parse(typed);
+              WeighedAs weighing = WeighedAs.parse(typed);
               return typed.sound() ? weighRig.weigh(new RigId(id), weighing) : Outcome.unread();
             },
             rig -> strength(id));

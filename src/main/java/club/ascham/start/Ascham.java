@@ -37,7 +37,7 @@ public class Ascham {
     if (failure == null) {
       System.exit(exitCode);
     }
-    Refusal refusal = Refusal.in(failure);
+    NotStarting refusal = NotStarting.in(failure);
     if (refusal != null) {
       System.err.println(refusal.getMessage());
     } else {

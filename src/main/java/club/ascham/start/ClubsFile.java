@@ -40,7 +40,7 @@ class ClubsFile {
     Path file = folder.file();
     if (!Files.exists(file)) {
       if (Files.exists(folder.restoring())) {
-        throw Refusal.because(
+        throw NotStarting.because(
             "A restore ended half-way: run it again, with the same backup. What was there before is"
                 + " in the newest folder set-aside-… of the data folder.");
       }
@@ -55,7 +55,7 @@ class ClubsFile {
       throw readOnly(file);
     }
     if (Soundness.atAGlance(file) instanceof Soundness.Unsound unsound) {
-      throw Refusal.because(
+      throw NotStarting.because(
           "The club's file " + file.toAbsolutePath() + " is damaged. " + unsound.why() + wayBack());
     }
     tryWriting(file);
@@ -77,7 +77,7 @@ class ClubsFile {
       left.add("backups");
     }
     if (!left.isEmpty()) {
-      throw Refusal.because(
+      throw NotStarting.because(
           "The data folder holds "
               + String.join(" and ", left)
               + ", but the club's file "
@@ -117,12 +117,12 @@ class ClubsFile {
       throw switch (kind) {
         case READ_ONLY -> readOnly(file);
         case LOCKED ->
-            Refusal.because(
+            NotStarting.because(
                 "Another program holds the club's file "
                     + file.toAbsolutePath()
                     + ": end that program first.");
         default ->
-            Refusal.because(
+            NotStarting.because(
                 "The club's file "
                     + file.toAbsolutePath()
                     + " can't be written ("
@@ -133,7 +133,7 @@ class ClubsFile {
   }
 
   private static RuntimeException readOnly(Path file) {
-    return Refusal.because(
+    return NotStarting.because(
         "The club's file "
             + file.toAbsolutePath()
             + " can be read but not written: let the one who runs the server write it and its folder.");
@@ -143,7 +143,7 @@ class ClubsFile {
     try {
       return Files.size(file) == 0;
     } catch (IOException failure) {
-      throw Refusal.because("The club's file " + file.toAbsolutePath() + " can't be read.");
+      throw NotStarting.because("The club's file " + file.toAbsolutePath() + " can't be read.");
     }
   }
 
@@ -161,7 +161,7 @@ class ClubsFile {
       String before = named(pending[0]);
       Backups.Outcome outcome = backups.makeBefore(before);
       if (outcome instanceof Backups.Failed failed) {
-        throw Refusal.because(
+        throw NotStarting.because(
             "The club's file has to be brought up to date ("
                 + before
                 + "), and no backup could be made before: "
@@ -181,7 +181,7 @@ class ClubsFile {
         .findFirst()
         .ifPresent(
             one -> {
-              throw Refusal.because(
+              throw NotStarting.because(
                   "The club's file was written by a newer Ascham (schema "
                       + one.getVersion()
                       + "): start that one, or bring back a backup from before.");

@@ -87,7 +87,7 @@ class Opening {
     if (known.isEmpty()) {
       firstStart.fill();
     } else if (known.get().demo() != settings.demo()) {
-      throw Refusal.because(
+      throw NotStarting.because(
           known.get().demo()
               ? "This data folder holds the demo club. Start with ASCHAM_DEMO=true, or choose another"
                   + " folder with ASCHAM_DATA_DIR."
@@ -122,7 +122,7 @@ class Opening {
       }
       sameFile.is(file);
     } catch (SQLException | IOException failure) {
-      throw Refusal.because("The club's file " + file.toAbsolutePath() + " can't be read.");
+      throw NotStarting.because("The club's file " + file.toAbsolutePath() + " can't be read.");
     }
   }
 
@@ -140,13 +140,13 @@ class Opening {
           InUse.take(folder)
               .orElseThrow(
                   () ->
-                      Refusal.because(
+                      NotStarting.because(
                           "Another Ascham runs on the data folder "
                               + folder.path().toAbsolutePath()
                               + ": stop that one first, or choose another folder with"
                               + " ASCHAM_DATA_DIR."));
     } catch (IOException failure) {
-      throw Refusal.because(
+      throw NotStarting.because(
           "The data folder "
               + folder.path().toAbsolutePath()
               + " can't be written: let the one who runs the server write it.");

@@ -28,16 +28,18 @@ public record PooledLife(WeibullFit together, Map<String, WeibullFit> groups) {
   private static final int STEPS = 100;
   private static final double NEAR_ENOUGH = 1e-10;
 
-  /** Empty where even all parts together carry no life: {@link Life#of} of them says why. */
+  /**
+   * Empty where even all parts together carry no life: {@link LifeEstimate#of} of them says why.
+   */
   public static Optional<PooledLife> of(Map<String, List<Service>> groups) {
     List<Service> all = groups.values().stream().flatMap(List::stream).toList();
-    if (!(Life.of(all) instanceof Life.Fitted fitted)) {
+    if (!(LifeEstimate.of(all) instanceof LifeEstimate.Fitted fitted)) {
       return Optional.empty();
     }
     WeibullFit together = fitted.fit();
     List<WeibullFit> own = new ArrayList<>();
     for (List<Service> group : groups.values()) {
-      if (Life.of(group) instanceof Life.Fitted alone) {
+      if (LifeEstimate.of(group) instanceof LifeEstimate.Fitted alone) {
         own.add(alone.fit());
       }
     }

@@ -26,7 +26,7 @@ public record AskAgain(List<Question> questions) implements Judgement {
     LIMBS,
     BOLTS;
 
-    static About of(Part part) {
+    static About of(BowPart part) {
       return switch (part) {
         case STRING -> STRING;
         case LIMBS -> LIMBS;

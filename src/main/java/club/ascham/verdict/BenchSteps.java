@@ -203,7 +203,7 @@ final class BenchSteps {
   }
 
   /** What a withdrawn part needs. */
-  static Saying work(Part part, Build build) {
+  static Saying work(BowPart part, Build build) {
     return switch (part) {
       case STRING -> Saying.STRING_NEEDS;
       case LIMBS -> Saying.LIMBS_NEED;

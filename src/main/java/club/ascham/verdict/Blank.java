@@ -45,7 +45,7 @@ enum Blank {
   SPAN(Band.class, Blank::span),
   POINT(BracePoint.class, Blank::point),
   SIDE(Side.class, side -> side.name().toLowerCase(Locale.ROOT)),
-  PART(Part.class, part -> capital(part.words())),
+  PART(BowPart.class, part -> capital(part.words())),
   QUANTITY(Quantity.class, quantity -> capital(quantity.words())),
   /** Another saying within this one. */
   SAYING(Remark.class, Remark::words);

@@ -12,7 +12,7 @@ import java.util.Set;
  * @param builds the builds of bow that can show it
  */
 public record KnownSign(
-    String key, Part part, Gravity gravity, String words, String source, Set<Build> builds) {
+    String key, BowPart part, Gravity gravity, String words, String source, Set<Build> builds) {
 
   public Sign seen() {
     return new Sign(part, gravity, words, source);

@@ -41,7 +41,7 @@ final class OpenQuestions {
   /** What was not looked at yet. */
   static List<Question> ofLooks(OnRecord bow, Seen seen) {
     List<Question> open = new ArrayList<>();
-    for (Part part : Signs.mustAnswer(bow.rig().build())) {
+    for (BowPart part : Signs.mustAnswer(bow.rig().build())) {
       if (seen.signs().stream().noneMatch(sign -> sign.part() == part)) {
         open.add(
             new Question(

@@ -41,8 +41,8 @@ public record Remark(Saying saying, List<Object> of) {
   }
 
   /** The part that it is said of; empty: none by itself. */
-  public Optional<Part> part() {
-    return of.stream().filter(Part.class::isInstance).map(Part.class::cast).findFirst();
+  public Optional<BowPart> part() {
+    return of.stream().filter(BowPart.class::isInstance).map(BowPart.class::cast).findFirst();
   }
 
   public static List<String> words(List<Remark> remarks) {

@@ -11,14 +11,14 @@ import static club.ascham.bow.InPrint.MAKER_WARNINGS;
 import static club.ascham.bow.InPrint.SCHOOLS;
 import static club.ascham.bow.InPrint.SEASON_START;
 import static club.ascham.bow.InPrint.STRING_CHANGE;
+import static club.ascham.verdict.BowPart.BOLTS;
+import static club.ascham.verdict.BowPart.LIMBS;
+import static club.ascham.verdict.BowPart.REST;
+import static club.ascham.verdict.BowPart.RISER;
+import static club.ascham.verdict.BowPart.STRING;
 import static club.ascham.verdict.Gravity.FINE;
 import static club.ascham.verdict.Gravity.NOTE;
 import static club.ascham.verdict.Gravity.STOP;
-import static club.ascham.verdict.Part.BOLTS;
-import static club.ascham.verdict.Part.LIMBS;
-import static club.ascham.verdict.Part.REST;
-import static club.ascham.verdict.Part.RISER;
-import static club.ascham.verdict.Part.STRING;
 
 import club.ascham.bow.Build;
 import java.util.Arrays;
@@ -200,7 +200,7 @@ public final class Signs {
   }
 
   /** The signs that a part of this build of bow can show. */
-  public static List<KnownSign> of(Part part, Build build) {
+  public static List<KnownSign> of(BowPart part, Build build) {
     return KNOWN.stream()
         .filter(known -> known.part() == part && known.builds().contains(build))
         .toList();
@@ -211,19 +211,19 @@ public final class Signs {
   }
 
   /** The parts that a bow of this build has, in the order in which they are looked at. */
-  public static List<Part> parts(Build build) {
-    return Arrays.stream(Part.values()).filter(part -> !of(part, build).isEmpty()).toList();
+  public static List<BowPart> parts(Build build) {
+    return Arrays.stream(BowPart.values()).filter(part -> !of(part, build).isEmpty()).toList();
   }
 
   /** The parts that need a deliberate answer, fine or not, before a bow can be called fit. */
-  public static List<Part> mustAnswer(Build build) {
+  public static List<BowPart> mustAnswer(Build build) {
     return parts(build).stream()
         .filter(part -> part == STRING || part == LIMBS || part == BOLTS)
         .toList();
   }
 
   private static KnownSign all(
-      String key, Part part, Gravity gravity, String words, String source) {
+      String key, BowPart part, Gravity gravity, String words, String source) {
     return new KnownSign(key, part, gravity, words, source, ALL);
   }
 

@@ -13,7 +13,7 @@ import java.util.Set;
 /** What takes a bow out of use, whatever else is fine. */
 final class Stops {
   private final Build build;
-  private final Set<Part> parts = EnumSet.noneOf(Part.class);
+  private final Set<BowPart> parts = EnumSet.noneOf(BowPart.class);
   private final List<Remark> reasons = new ArrayList<>();
   private final List<Remark> work = new ArrayList<>();
   private final Evidence evidence;
@@ -50,9 +50,9 @@ final class Stops {
 
   private void dryLooseOrFall() {
     reasons.add(Remark.of(Saying.FALL));
-    parts.addAll(EnumSet.of(Part.STRING, Part.LIMBS, Part.RISER));
-    if (Signs.parts(build).contains(Part.BOLTS)) {
-      parts.add(Part.BOLTS);
+    parts.addAll(EnumSet.of(BowPart.STRING, BowPart.LIMBS, BowPart.RISER));
+    if (Signs.parts(build).contains(BowPart.BOLTS)) {
+      parts.add(BowPart.BOLTS);
     }
     evidence.rest(Saying.FALL_HARMS, InPrint.CLUB_CARE);
   }
@@ -69,7 +69,7 @@ final class Stops {
     if (tiller.moved()) {
       reasons.add(Remark.of(Saying.FIXED_TILLER_CHANGED));
     }
-    parts.add(Part.LIMBS);
+    parts.add(BowPart.LIMBS);
     work.add(
         Remark.of(
             build == Build.SCREW_IN ? Saying.LOOK_AT_SCREW_IN_TILLER : Saying.LOOK_AT_TILLER));
@@ -83,7 +83,7 @@ final class Stops {
       return;
     }
     reasons.add(moved.said());
-    parts.add(Part.LIMBS);
+    parts.add(BowPart.LIMBS);
     work.add(Remark.of(Saying.LOOK_AT_BOTH_SEATS));
     evidence.rest(Saying.NO_BOLTS_DOING, DistancesMoved.OUT_OF_PLACE, DistancesMoved.LOOK_FIRST);
   }
@@ -91,9 +91,9 @@ final class Stops {
   private Withdraw withdraw() {
     List<Remark> all = new ArrayList<>();
     if (unstrung
-        || parts.contains(Part.LIMBS)
-        || parts.contains(Part.RISER)
-        || parts.contains(Part.STRING)) {
+        || parts.contains(BowPart.LIMBS)
+        || parts.contains(BowPart.RISER)
+        || parts.contains(BowPart.STRING)) {
       all.add(Remark.of(Saying.UNSTRING));
     }
     all.addAll(work);

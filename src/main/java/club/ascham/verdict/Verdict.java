@@ -100,7 +100,7 @@ public sealed interface Verdict extends Judgement {
   record Withdraw(
       List<Remark> reasons,
       List<Remark> work,
-      Set<Part> parts,
+      Set<BowPart> parts,
       List<Remark> notes,
       List<Finding> findings,
       List<Remark> basis)

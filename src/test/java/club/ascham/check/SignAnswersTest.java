@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.Build;
 import club.ascham.form.Typed;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
-import club.ascham.verdict.Part;
 import club.ascham.verdict.Sign;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -47,7 +47,7 @@ class SignAnswersTest {
   @Test
   void ownWords_weighWhatThePersonSays_andNeedAWeight() {
     typed.with("string", "note").with("stringWords", "grey at the top loop");
-    assertEquals(List.of(new Sign(Part.STRING, Gravity.NOTE, "grey at the top loop")), read());
+    assertEquals(List.of(new Sign(BowPart.STRING, Gravity.NOTE, "grey at the top loop")), read());
 
     typed.with("limbs", "fine").with("limbsWords", "odd line");
     read();

@@ -77,7 +77,7 @@ class DemoVerdictsTest {
     }
   }
 
-  record Mark(long check, club.ascham.verdict.Part part, Gravity gravity, String words) {}
+  record Mark(long check, club.ascham.verdict.BowPart part, Gravity gravity, String words) {}
 
   record ClubBand(int bowLengthIn, Length low, Length high) {}
 

@@ -24,7 +24,7 @@ import net.jqwik.api.Provide;
 class FleetLawsTest {
   @Property(tries = 200)
   void everyTraitOfTheRigs_countsEachRigOnce(@ForAll("rigs") List<FleetRig> rigs) {
-    Fleet fleet = Rigs.fleet(rigs);
+    Fleet fleet = CountedRigs.fleet(rigs);
     ToIntFunction<List<Figure>> sum = figures -> figures.stream().mapToInt(Figure::count).sum();
     assertEquals(rigs.size(), sum.applyAsInt(fleet.byState()));
     for (var lines : List.of(fleet.byLength(), fleet.byWeight(), fleet.byHand())) {
@@ -43,7 +43,7 @@ class FleetLawsTest {
 
   @Property(tries = 200)
   void theCourseTable_addsUpToItsTotals(@ForAll("rigs") List<FleetRig> rigs) {
-    Fleet fleet = Rigs.fleet(rigs);
+    Fleet fleet = CountedRigs.fleet(rigs);
     int asTheyAre = 0;
     int afterWork = 0;
     for (var line : fleet.courseLines()) {
@@ -60,7 +60,7 @@ class FleetLawsTest {
 
   @Property(tries = 200)
   void everyFigureOfTheRigs_opensIntoExactlyAsManyRows(@ForAll("rigs") List<FleetRig> rigs) {
-    Fleet fleet = Rigs.fleet(rigs);
+    Fleet fleet = CountedRigs.fleet(rigs);
     List<Figure> all =
         new ArrayList<>(
             List.of(fleet.all(), fleet.asTheyAre(), fleet.afterWork(), fleet.notCounted()));
@@ -91,7 +91,8 @@ class FleetLawsTest {
     Arbitrary<Hand> hands = Arbitraries.of(Hand.class).injectNull(0.2);
     Arbitrary<Integer> lengths = Arbitraries.of(48, 54, 62, 66, 68, 70).injectNull(0.1);
     Arbitrary<Double> weights = Arbitraries.doubles().between(5, 80).ofScale(1).injectNull(0.1);
-    Arbitrary<LocalDate> days = Arbitraries.integers().between(-10, 20).map(Rigs.TODAY::plusDays);
+    Arbitrary<LocalDate> days =
+        Arbitraries.integers().between(-10, 20).map(CountedRigs.TODAY::plusDays);
     return Combinators.combine(
             states,
             hands,
@@ -100,7 +101,7 @@ class FleetLawsTest {
             weights,
             days,
             days.injectNull(0.3))
-        .as(Rigs::rig)
+        .as(CountedRigs::rig)
         .list()
         .ofMaxSize(40);
   }

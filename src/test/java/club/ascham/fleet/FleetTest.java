@@ -33,8 +33,9 @@ class FleetTest {
   })
   void whatCanBeFielded_dependsOnStateAndDays(
       State state, LocalDate dueOn, LocalDate blockedFrom, Fielding expected) {
-    Against then = Rigs.against(state, blockedFrom, Rigs.COURSE);
-    assertEquals(expected, Fielding.of(dueOn, then, Rigs.TODAY, Rigs.COURSE).fielding());
+    Against then = CountedRigs.against(state, blockedFrom, CountedRigs.COURSE);
+    assertEquals(
+        expected, Fielding.of(dueOn, then, CountedRigs.TODAY, CountedRigs.COURSE).fielding());
   }
 
   @ParameterizedTest(name = "{0} of {1}: {2}")
@@ -51,10 +52,10 @@ class FleetTest {
     "NOT_CHECKED,       ,                   CHECK_FIRST",
   })
   void whatKeepsARigFromACourse_isWhatBlocksItThen(Matter matter, Work work, Fielding expected) {
-    Concern blocks = Rigs.blocks(matter, work, Rigs.TODAY);
+    Concern blocks = CountedRigs.blocks(matter, work, CountedRigs.TODAY);
     assertEquals(
         new Fielding.Reason(expected, blocks),
-        Fielding.of(null, new Against(List.of(blocks)), Rigs.TODAY, Rigs.COURSE));
+        Fielding.of(null, new Against(List.of(blocks)), CountedRigs.TODAY, CountedRigs.COURSE));
   }
 
   @ParameterizedTest(name = "{0} lb is {1}")
@@ -92,7 +93,7 @@ class FleetTest {
 
   @Test
   void withoutRigs_everyFigureIsNought_andNoTableHasALine() {
-    Fleet none = Rigs.fleet(List.of());
+    Fleet none = CountedRigs.fleet(List.of());
     assertEquals(0, none.all().count());
     assertEquals(List.of(), none.byLength());
     assertEquals(List.of(), none.courseLines());
@@ -101,10 +102,12 @@ class FleetTest {
 
   @Test
   void aRigWithoutRiser_isCountedAsNotKnown_notAsForEitherHand() {
-    FleetRig limbsAlone = Rigs.rig(null, false, null, 20.0, State.IN_THE_WORKSHOP);
-    FleetRig junior = Rigs.rig(null, true, 48, 10.0, State.READY);
+    FleetRig limbsAlone = CountedRigs.rig(null, false, null, 20.0, State.IN_THE_WORKSHOP);
+    FleetRig junior = CountedRigs.rig(null, true, 48, 10.0, State.READY);
     List<String> hands =
-        Rigs.fleet(List.of(limbsAlone, junior)).byHand().stream().map(Fleet.Line::said).toList();
+        CountedRigs.fleet(List.of(limbsAlone, junior)).byHand().stream()
+            .map(Fleet.Line::said)
+            .toList();
     assertEquals(List.of("either hand", "hand not known"), hands);
   }
 }

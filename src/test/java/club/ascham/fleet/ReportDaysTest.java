@@ -50,7 +50,7 @@ class ReportDaysTest {
   @Test
   void twelveMonths_beginAtTheClubsMidnight() {
     LocalDate today = LocalDate.of(2023, 7, 1);
-    Report before = reporting.lastTwelveMonths(today);
+    AnnualReport before = reporting.lastTwelveMonths(today);
     for (String at : List.of(BEFORE, FIRST_OF_JULY)) {
       rows.change(
           "INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why, released_at,"
@@ -63,7 +63,7 @@ class ReportDaysTest {
           rig.riser(),
           at);
     }
-    Report after = reporting.lastTwelveMonths(today);
+    AnnualReport after = reporting.lastTwelveMonths(today);
     assertEquals(before.withdrawn() + 1, after.withdrawn());
     assertEquals(done(before) + 1, done(after));
   }
@@ -92,7 +92,7 @@ class ReportDaysTest {
         .sum();
   }
 
-  private static int done(Report report) {
-    return report.work().stream().mapToInt(Report.WorkDone::done).sum();
+  private static int done(AnnualReport report) {
+    return report.work().stream().mapToInt(AnnualReport.WorkDone::done).sum();
   }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.statistics.Life;
+import club.ascham.statistics.LifeEstimate;
 import club.ascham.statistics.Service;
 import club.ascham.statistics.WeibullFit;
 import java.util.List;
@@ -22,7 +22,7 @@ class ProposalTest {
             .limit(400)
             .map(age -> new Service(0, Math.min(age, oldest), age < oldest))
             .toList();
-    return assertInstanceOf(Life.Fitted.class, Life.of(services)).fit();
+    return assertInstanceOf(LifeEstimate.Fitted.class, LifeEstimate.of(services)).fit();
   }
 
   @Test

@@ -3,11 +3,11 @@ package club.ascham.measure;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.plan.Assumptions;
-import club.ascham.plan.Fleet;
 import club.ascham.plan.Fleets;
 import club.ascham.plan.Plan;
+import club.ascham.plan.PlannedFleet;
+import club.ascham.plan.Progress;
 import club.ascham.plan.Simulation;
-import club.ascham.plan.Watch;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
@@ -36,7 +36,7 @@ public class PlanSpeedTest {
     @Param({"25", "10"})
     public double hoursAWeek;
 
-    private final Fleet fleet = Fleets.large(500, 3);
+    private final PlannedFleet fleet = Fleets.large(500, 3);
 
     @Benchmark
     public Plan thousandReplications() {
@@ -50,7 +50,7 @@ public class PlanSpeedTest {
               0.2,
               Map.of(),
               Map.of());
-      return Simulation.of(fleet, assumed, 2, Watch.NOBODY).orElseThrow();
+      return Simulation.of(fleet, assumed, 2, Progress.NOBODY).orElseThrow();
     }
   }
 

@@ -19,7 +19,7 @@ record Bow(long rig, String hand, String body, Map<String, String> seen, JsonNod
    * Every ready rig whose tiller can be set (of the others a reading that changes keeps the bow in)
    * and of which nothing is told that a check would have to answer.
    */
-  static List<Bow> ready(Caller officer) throws IOException, InterruptedException {
+  static List<Bow> ready(ApiCaller officer) throws IOException, InterruptedException {
     List<Bow> bows = new ArrayList<>();
     for (JsonNode line : officer.get("/api/rigs?state=ready&size=" + ALL).body().path("items")) {
       boolean told =

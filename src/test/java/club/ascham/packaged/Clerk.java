@@ -1,6 +1,6 @@
 package club.ascham.packaged;
 
-import club.ascham.packaged.Caller.Answer;
+import club.ascham.packaged.ApiCaller.Answer;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -66,7 +66,7 @@ final class Clerk {
   }
 
   /** Works until no answer comes any more. */
-  void work(Caller officer, Runnable afterEachSave) throws InterruptedException {
+  void work(ApiCaller officer, Runnable afterEachSave) throws InterruptedException {
     try {
       while (!Thread.interrupted()) {
         one(officer);
@@ -78,13 +78,13 @@ final class Clerk {
   }
 
   /** Sends again what was not acknowledged. */
-  void settle(Caller officer) throws IOException, InterruptedException {
+  void settle(ApiCaller officer) throws IOException, InterruptedException {
     if (pending != null) {
       one(officer);
     }
   }
 
-  private void one(Caller officer) throws IOException, InterruptedException {
+  private void one(ApiCaller officer) throws IOException, InterruptedException {
     if (pending == null) {
       pending = call(works.get(turn++ % works.size()));
     }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 class FileGoneIT {
   @TempDir Path folder;
 
-  private static Caller.Answer enter(Caller officer, String name)
+  private static ApiCaller.Answer enter(ApiCaller officer, String name)
       throws IOException, InterruptedException {
     return officer.post(
         "/api/borrowers",
@@ -28,12 +28,12 @@ class FileGoneIT {
     Path file = data.resolve("ascham.db");
     Path away = folder.resolve("away.db");
     try (PackagedServer server = PackagedServer.demo(data)) {
-      Caller officer = server.as("officer");
+      ApiCaller officer = server.as("officer");
       assertEquals(201, enter(officer, "Saved Before").status());
       assertEquals(201, officer.post("/api/backups", Map.of()).status());
 
       Files.move(file, away);
-      Caller.Answer refused = enter(officer, "Saved Into Nothing");
+      ApiCaller.Answer refused = enter(officer, "Saved Into Nothing");
       assertEquals(503, refused.status(), () -> refused.body().toString());
       assertTrue(refused.body().toString().contains("moved, replaced or cut short"));
       assertEquals(503, officer.get("/q/health/ready").status());
@@ -44,9 +44,9 @@ class FileGoneIT {
 
       Path log = data.resolve("ascham.db-wal");
       Path logAway = Files.move(log, folder.resolve("away.log"));
-      Caller.Answer withoutLog = enter(officer, "Saved Into No Log");
+      ApiCaller.Answer withoutLog = enter(officer, "Saved Into No Log");
       assertEquals(503, withoutLog.status(), () -> withoutLog.body().toString());
-      Caller.Answer noBackup = officer.post("/api/backups", Map.of());
+      ApiCaller.Answer noBackup = officer.post("/api/backups", Map.of());
       assertEquals(503, noBackup.status());
       assertTrue(noBackup.body().toString().contains("or its log"), noBackup.body().toString());
       assertEquals(503, officer.get("/q/health/ready").status());

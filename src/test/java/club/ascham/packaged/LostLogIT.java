@@ -21,8 +21,9 @@ class LostLogIT {
 
   @TempDir Path folder;
 
-  private static long enter(Caller officer, String name) throws IOException, InterruptedException {
-    Caller.Answer entered =
+  private static long enter(ApiCaller officer, String name)
+      throws IOException, InterruptedException {
+    ApiCaller.Answer entered =
         officer.post(
             "/api/borrowers",
             Map.of("name", name, "contact", "someone@example.org", "ageBand", "adult"));
@@ -30,11 +31,11 @@ class LostLogIT {
     return entered.id();
   }
 
-  private static JsonNode newestEntry(Caller officer) throws IOException, InterruptedException {
+  private static JsonNode newestEntry(ApiCaller officer) throws IOException, InterruptedException {
     return officer.get("/api/record?size=1").body().path("items").path(0);
   }
 
-  private static JsonNode worries(Caller officer) throws IOException, InterruptedException {
+  private static JsonNode worries(ApiCaller officer) throws IOException, InterruptedException {
     return officer.get("/api/server").body().path("items");
   }
 
@@ -55,8 +56,8 @@ class LostLogIT {
     Path data = folder.resolve("data");
     Path backup;
     try (PackagedServer server = PackagedServer.demo(data)) {
-      Caller officer = server.as("officer");
-      Caller.Answer made = officer.post("/api/backups", Map.of());
+      ApiCaller officer = server.as("officer");
+      ApiCaller.Answer made = officer.post("/api/backups", Map.of());
       assertEquals(201, made.status(), () -> made.body().toString());
       backup = data.resolve("backups").resolve(made.body().path("file").asText());
       long erased = enter(officer, "Wren Soon-Erased");
@@ -71,7 +72,7 @@ class LostLogIT {
     String lastSeal;
     long lost;
     try (PackagedServer server = PackagedServer.demo(data)) {
-      Caller officer = server.as("officer");
+      ApiCaller officer = server.as("officer");
       assertEquals("[]", worries(officer).toString(), "neither a kill nor an erasing is a loss");
       enter(officer, "Tess Lost");
       enter(officer, "Wilf Lost");
@@ -86,7 +87,7 @@ class LostLogIT {
     Files.deleteIfExists(data.resolve("ascham.db-shm"));
 
     try (PackagedServer server = PackagedServer.demo(data)) {
-      Caller officer = server.as("officer");
+      ApiCaller officer = server.as("officer");
       JsonNode said = worries(officer);
       assertEquals(1, said.size(), said::toString);
       assertEquals("record", said.path(0).path("about").asText());
@@ -98,7 +99,7 @@ class LostLogIT {
       server.stop();
     }
     try (PackagedServer server = PackagedServer.demo(data)) {
-      Caller officer = server.as("officer");
+      ApiCaller officer = server.as("officer");
       assertEquals(1, worries(officer).size(), "until it is read");
       assertEquals(200, officer.post("/api/server/read/record", Map.of()).status());
       assertEquals("[]", worries(officer).toString());

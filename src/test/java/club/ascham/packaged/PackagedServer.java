@@ -126,8 +126,8 @@ public final class PackagedServer implements AutoCloseable {
   }
 
   /** Someone of the demo club, calling the JSON API. */
-  public Caller as(String account) {
-    return new Caller(client, address(), account, "demo-fleet");
+  public ApiCaller as(String account) {
+    return new ApiCaller(client, address(), account, "demo-fleet");
   }
 
   /** Everything it has logged so far. */

@@ -3,7 +3,7 @@ package club.ascham.packaged;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.packaged.Caller.Answer;
+import club.ascham.packaged.ApiCaller.Answer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -102,7 +102,7 @@ class RaceIT {
       for (int i = 0; i < PEOPLE; i++) {
         Random random = new Random(i);
         String name = "racer-" + i + "-";
-        Caller officer = server.as("officer");
+        ApiCaller officer = server.as("officer");
         all.add(
             people.submit(
                 () -> {
@@ -127,7 +127,7 @@ class RaceIT {
   }
 
   /** Looks at the kit as others left it, and wants what would be next; someone may be faster. */
-  private void one(Caller officer, Bow kit, Random random, String name)
+  private void one(ApiCaller officer, Bow kit, Random random, String name)
       throws IOException, InterruptedException {
     JsonNode rig = officer.get("/api/rigs/" + kit.rig()).body();
     switch (rig.path("state").asText()) {
@@ -156,7 +156,7 @@ class RaceIT {
    * Most want it all the same. Only some check it: a check that another one follows at once puts
    * nothing back, so that sixty-four who all check would keep it in for good.
    */
-  private void toBeChecked(Caller officer, Bow kit, Random random, String name)
+  private void toBeChecked(ApiCaller officer, Bow kit, Random random, String name)
       throws IOException, InterruptedException {
     switch (random.nextInt(16)) {
       case 0 -> {

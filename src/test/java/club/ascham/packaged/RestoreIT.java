@@ -19,9 +19,9 @@ import org.junit.jupiter.api.io.TempDir;
 class RestoreIT {
   @TempDir Path folder;
 
-  private static Caller.Answer enter(Caller officer, String name)
+  private static ApiCaller.Answer enter(ApiCaller officer, String name)
       throws IOException, InterruptedException {
-    Caller.Answer entered =
+    ApiCaller.Answer entered =
         officer.post(
             "/api/borrowers",
             Map.of("name", name, "contact", "someone@example.org", "ageBand", "adult"));
@@ -29,12 +29,12 @@ class RestoreIT {
     return entered;
   }
 
-  private static String name(Caller officer, long borrower)
+  private static String name(ApiCaller officer, long borrower)
       throws IOException, InterruptedException {
     return officer.get("/api/borrowers/" + borrower).body().path("name").asText();
   }
 
-  private static String newestSeal(Caller officer) throws IOException, InterruptedException {
+  private static String newestSeal(ApiCaller officer) throws IOException, InterruptedException {
     return officer.get("/api/record?size=1").body().path("items").path(0).path("seal").asText();
   }
 
@@ -45,12 +45,12 @@ class RestoreIT {
     Path backup;
     String seal;
     try (PackagedServer server = PackagedServer.demo(data)) {
-      Caller officer = server.as("officer");
+      ApiCaller officer = server.as("officer");
       for (int i = 0; i < 20; i++) {
         saved.add(enter(officer, "Saved Before " + i).id());
       }
       seal = newestSeal(officer);
-      Caller.Answer made = officer.post("/api/backups", Map.of());
+      ApiCaller.Answer made = officer.post("/api/backups", Map.of());
       assertEquals(201, made.status(), () -> made.body().toString());
       backup = data.resolve("backups").resolve(made.body().path("file").asText());
       assertTrue(backup.getFileName().toString().contains(seal.substring(0, 12)), backup::toString);
@@ -78,7 +78,7 @@ class RestoreIT {
     }
 
     try (PackagedServer server = PackagedServer.demo(data)) {
-      Caller officer = server.as("officer");
+      ApiCaller officer = server.as("officer");
       for (int i = 0; i < saved.size(); i++) {
         assertEquals("Saved Before " + i, name(officer, saved.get(i)));
       }

@@ -59,7 +59,7 @@ class UpgradeIT {
   /** Step 3: what there is to see. Answers the file name of the backup from before. */
   private String looksRight(PackagedServer server) throws Exception {
     assertTrue(server.log().contains("is open."), server::log);
-    Caller officer = server.as("officer");
+    ApiCaller officer = server.as("officer");
     assertEquals(200, officer.get("/q/health/ready").status());
     assertEquals(200, officer.get("/q/health/well").status());
     officer.findsTheRecordWhole();

@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 class AboutToTest {
   @Test
   void whatIsDue_comesFirstByItsDay_thenWhatIsLikeliestToFail() {
-    Life life = new Life(2, 1000, "made up");
-    Part young = part("S1", 100, life);
-    Part old = part("S2", 900, life);
-    Part due = part("S3", 10, life, Fleets.replacement(365, 40));
-    Part overdue = part("S4", 10, life, Fleets.replacement(365, -3));
-    Part never = part("S5", 3000, null);
-    Fleet fleet =
+    Lifetime life = new Lifetime(2, 1000, "made up");
+    PlannedPart young = part("S1", 100, life);
+    PlannedPart old = part("S2", 900, life);
+    PlannedPart due = part("S3", 10, life, Fleets.replacement(365, 40));
+    PlannedPart overdue = part("S4", 10, life, Fleets.replacement(365, -3));
+    PlannedPart never = part("S5", 3000, null);
+    PlannedFleet fleet =
         Fleets.fleet(List.of(young, old, due, overdue, never), Map.of(), Fleets.terms(1, 1));
     List<AboutTo> about = AboutTo.within(90, fleet, Fleets.assumed(1, 1, 0));
     assertEquals(
@@ -38,14 +38,15 @@ class AboutToTest {
   }
 
   private static AboutTo.Due due(int days, int loans, int shots) {
-    Part part =
+    PlannedPart part =
         Fleets.usedString(
             new Routine("replacement", 30, 730, 60, 4000, days, loans, shots, 60, false, true));
-    Fleet fleet = Fleets.fleet(List.of(part), Map.of(), Fleets.terms(1, 1));
+    PlannedFleet fleet = Fleets.fleet(List.of(part), Map.of(), Fleets.terms(1, 1));
     return AboutTo.within(90, fleet, Fleets.assumed(1, 1, 0)).get(0).by();
   }
 
-  private static Part part(String code, double age, Life life, Routine... routines) {
-    return new Part(code, "string", Kind.STRING, "string", 0, age, 0, 0, life, List.of(routines));
+  private static PlannedPart part(String code, double age, Lifetime life, Routine... routines) {
+    return new PlannedPart(
+        code, "string", Kind.STRING, "string", 0, age, 0, 0, life, List.of(routines));
   }
 }

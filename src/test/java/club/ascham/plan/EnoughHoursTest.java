@@ -11,12 +11,12 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class EnoughHoursTest {
-  private static EnoughHours enough(List<Part> parts) {
+  private static EnoughHours enough(List<PlannedPart> parts) {
     return Simulation.of(
             Fleets.fleet(parts, Map.of(), Fleets.terms(100, 7)),
             Fleets.assumed(1, 1, 0),
             1,
-            Watch.NOBODY)
+            Progress.NOBODY)
         .orElseThrow()
         .enough();
   }
@@ -24,7 +24,7 @@ class EnoughHoursTest {
   /** Four hours of work in week 10, which may be done in weeks 8 to 10: 80 minutes in each. */
   @Test
   void whatOneWeekCannotHold_asksForTheHoursThatItsSlackSpreadsItOver() {
-    List<Part> parts =
+    List<PlannedPart> parts =
         IntStream.range(0, 4)
             .mapToObj(i -> Fleets.string(i, null, Fleets.inspection(1000, 70 + i, 60, 14)))
             .toList();
@@ -57,7 +57,7 @@ class EnoughHoursTest {
 
   @Test
   void moreWorkInAWeekThanAnyoneHasHours_saysSo() {
-    List<Part> parts =
+    List<PlannedPart> parts =
         IntStream.range(0, 21)
             .mapToObj(i -> Fleets.string(i, null, Fleets.inspection(1000, 3, 600, 0)))
             .toList();
@@ -67,7 +67,7 @@ class EnoughHoursTest {
   @Test
   void ofALargeFleet_soManyDo_andAQuarterOfAnHourLessDoNot() {
     for (int seed = 1; seed <= 20; seed++) {
-      Fleet fleet = Fleets.large(30, seed);
+      PlannedFleet fleet = Fleets.large(30, seed);
       double hours = plan(fleet, 1).enough().hoursAWeek();
       assertTrue(plan(fleet, hours).unfitting().isEmpty(), hours + " hours do");
       assertFalse(plan(fleet, hours - 0.25).unfitting().isEmpty(), hours + " hours are the fewest");
@@ -75,7 +75,7 @@ class EnoughHoursTest {
     }
   }
 
-  private static Plan plan(Fleet fleet, double hours) {
-    return Simulation.of(fleet, Fleets.assumed(1, hours, 0), 1, Watch.NOBODY).orElseThrow();
+  private static Plan plan(PlannedFleet fleet, double hours) {
+    return Simulation.of(fleet, Fleets.assumed(1, hours, 0), 1, Progress.NOBODY).orElseThrow();
   }
 }

@@ -27,17 +27,19 @@ public final class Fleets {
   }
 
   /** A string on the first rig, 100 days old, with 0.1 loans and 5 shots a day. */
-  static Part usedString(Routine routine) {
-    return new Part("S1", "string", Kind.STRING, "string", 0, 100, 0.1, 5, null, List.of(routine));
+  static PlannedPart usedString(Routine routine) {
+    return new PlannedPart(
+        "S1", "string", Kind.STRING, "string", 0, 100, 0.1, 5, null, List.of(routine));
   }
 
-  static Fleet fleet(List<Part> parts, Map<String, Integer> spares, Map<Kind, Terms> terms) {
+  static PlannedFleet fleet(
+      List<PlannedPart> parts, Map<String, Integer> spares, Map<Kind, Terms> terms) {
     int rigs = parts.stream().mapToInt(part -> part.rig() + 1).max().orElse(0);
-    List<Fleet.Rig> names = new ArrayList<>();
+    List<PlannedFleet.Rig> names = new ArrayList<>();
     for (int i = 0; i < rigs; i++) {
-      names.add(new Fleet.Rig("rig " + i, 0));
+      names.add(new PlannedFleet.Rig("rig " + i, 0));
     }
-    return new Fleet(TODAY, names, parts, spares, terms);
+    return new PlannedFleet(TODAY, names, parts, spares, terms);
   }
 
   static Assumptions assumed(int replications, double hoursAWeek, double usageSpread) {
@@ -52,8 +54,8 @@ public final class Fleets {
         Map.of());
   }
 
-  static Part string(int rig, Life life, Routine... routines) {
-    return new Part(
+  static PlannedPart string(int rig, Lifetime life, Routine... routines) {
+    return new PlannedPart(
         "S" + rig, "string", Kind.STRING, "string, 68 in", rig, 0, 0, 0, life, List.of(routines));
   }
 
@@ -78,14 +80,14 @@ public final class Fleets {
   }
 
   /** As large a club as anyone plans for, of every age and use, by chance from a seed. */
-  public static Fleet large(int rigs, long seed) {
+  public static PlannedFleet large(int rigs, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    List<Part> parts = new ArrayList<>();
+    List<PlannedPart> parts = new ArrayList<>();
     for (int rig = 0; rig < rigs; rig++) {
       double loans = random.nextDouble() * 0.15;
       double shots = loans * 60;
       parts.add(
-          new Part(
+          new PlannedPart(
               "R" + rig,
               "riser",
               Kind.RISER,
@@ -94,12 +96,12 @@ public final class Fleets {
               random.nextInt(4000),
               loans,
               shots,
-              new Life(2, 6000, "made up"),
+              new Lifetime(2, 6000, "made up"),
               List.of(
                   counted("bolt inspection", 180, 12, null, random, 21, true, false),
                   counted("riser inspection", 365, null, null, random, 30, true, false))));
       parts.add(
-          new Part(
+          new PlannedPart(
               "L" + rig,
               "limbs",
               Kind.LIMBS,
@@ -108,10 +110,10 @@ public final class Fleets {
               random.nextInt(3000),
               loans,
               shots,
-              new Life(2, 3000, "made up"),
+              new Lifetime(2, 3000, "made up"),
               List.of(counted("limb inspection", 365, null, null, random, 30, true, false))));
       parts.add(
-          new Part(
+          new PlannedPart(
               "S" + rig,
               "string",
               Kind.STRING,
@@ -120,7 +122,7 @@ public final class Fleets {
               random.nextInt(700),
               loans,
               shots,
-              new Life(2, 2500, "made up"),
+              new Lifetime(2, 2500, "made up"),
               List.of(counted("string replacement", 730, null, 4000, random, 90, false, true))));
     }
     Map<String, Integer> spares = Map.of("string 0", 3, "string 1", 1, "limbs 0", 2);

@@ -16,8 +16,8 @@ import net.jqwik.api.constraints.IntRange;
 class PlanLawsTest {
   private static final double ONE_PIECE_MINUTES = 15;
 
-  private static Plan plan(Fleet fleet, Assumptions assumed, int threads) {
-    return Simulation.of(fleet, assumed, threads, Watch.NOBODY).orElseThrow();
+  private static Plan plan(PlannedFleet fleet, Assumptions assumed, int threads) {
+    return Simulation.of(fleet, assumed, threads, Progress.NOBODY).orElseThrow();
   }
 
   @Property(tries = 60)
@@ -25,7 +25,7 @@ class PlanLawsTest {
       @ForAll @IntRange(min = 1, max = 60) int rigs,
       @ForAll @DoubleRange(min = 0.2, max = 6) double hours,
       @ForAll long seed) {
-    Fleet fleet = Fleets.large(rigs, seed);
+    PlannedFleet fleet = Fleets.large(rigs, seed);
     Assumptions assumed = Fleets.assumed(1, hours, 0.2);
     Map<String, Integer> slack =
         fleet.parts().stream()
@@ -63,7 +63,7 @@ class PlanLawsTest {
                     band.toString()));
   }
 
-  private static Stream<Band> bands(Plan plan) {
+  private static Stream<Spread> bands(Plan plan) {
     return Stream.of(
             Stream.of(plan.mostOut(), plan.lateSafetyMinutes()),
             plan.years().stream()
@@ -84,7 +84,7 @@ class PlanLawsTest {
       @ForAll @IntRange(min = 1, max = 60) int rigs,
       @ForAll @DoubleRange(min = 0.2, max = 6) double hours,
       @ForAll long seed) {
-    Fleet fleet = Fleets.large(rigs, seed);
+    PlannedFleet fleet = Fleets.large(rigs, seed);
     double fewer = plan(fleet, Fleets.assumed(20, hours, 0.2), 1).lateSafetyMinutes().mean();
     double more = plan(fleet, Fleets.assumed(20, hours * 1.3, 0.2), 1).lateSafetyMinutes().mean();
     assertTrue(
@@ -95,7 +95,7 @@ class PlanLawsTest {
   @Property(tries = 20)
   void theSameSeed_givesTheSamePlan_howeverManyThreads(
       @ForAll @IntRange(min = 1, max = 40) int rigs, @ForAll long seed) {
-    Fleet fleet = Fleets.large(rigs, seed);
+    PlannedFleet fleet = Fleets.large(rigs, seed);
     Assumptions assumed = Fleets.assumed(50, 3, 0.2);
     Plan alone = plan(fleet, assumed, 1);
     assertEquals(alone, plan(fleet, assumed, 2));
@@ -104,7 +104,7 @@ class PlanLawsTest {
 
   @Example
   void anotherSeed_givesAnotherCourse() {
-    Fleet fleet = Fleets.large(40, 1);
+    PlannedFleet fleet = Fleets.large(40, 1);
     Assumptions one = Fleets.assumed(50, 3, 0.2);
     Assumptions other = new Assumptions(8, 50, 3, 0, one.course(), 0.2, Map.of(), Map.of());
     assertNotEquals(

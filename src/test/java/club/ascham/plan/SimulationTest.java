@@ -16,17 +16,17 @@ import org.junit.jupiter.api.Test;
 class SimulationTest {
   private static final int DAYS = 731; // 25 November 2026 to 25 November 2028
 
-  private static Plan plan(Fleet fleet, Assumptions assumed) {
-    return Simulation.of(fleet, assumed, 2, Watch.NOBODY).orElseThrow();
+  private static Plan plan(PlannedFleet fleet, Assumptions assumed) {
+    return Simulation.of(fleet, assumed, 2, Progress.NOBODY).orElseThrow();
   }
 
-  private static Band exactly(long value) {
-    return new Band(value, value, value, value, value, value);
+  private static Spread exactly(long value) {
+    return new Spread(value, value, value, value, value, value);
   }
 
   @Test
   void whatNeverFails_isReplacedWhenDue_andOrderedTheLeadTimeBefore() {
-    Fleet fleet =
+    PlannedFleet fleet =
         Fleets.fleet(
             List.of(Fleets.string(0, null, Fleets.replacement(365, 40))),
             Map.of(),
@@ -54,7 +54,7 @@ class SimulationTest {
 
   @Test
   void aSpare_isUsedBeforeAnythingIsBought() {
-    Fleet fleet =
+    PlannedFleet fleet =
         Fleets.fleet(
             List.of(Fleets.string(0, null, Fleets.replacement(365, 40))),
             Map.of("string, 68 in", 1),
@@ -66,7 +66,7 @@ class SimulationTest {
 
   @Test
   void aWeekTooFull_isRelievedByTheWeeksBefore_asFarAsTheSlackGoes() {
-    List<Part> parts =
+    List<PlannedPart> parts =
         List.of(
             Fleets.string(0, null, Fleets.inspection(1000, 70, 60, 14)),
             Fleets.string(1, null, Fleets.inspection(1000, 71, 60, 14)),
@@ -89,8 +89,8 @@ class SimulationTest {
   void useOnRecord_bringsACountedIntervalForward_andACourseMoreSo() {
     Routine everyFourThousand =
         new Routine("replacement", 30, 730, null, 4000, 700, null, 1000, 0, false, true);
-    Part string = Fleets.usedString(everyFourThousand);
-    Fleet fleet = Fleets.fleet(List.of(string), Map.of(), Fleets.terms(1000, 0));
+    PlannedPart string = Fleets.usedString(everyFourThousand);
+    PlannedFleet fleet = Fleets.fleet(List.of(string), Map.of(), Fleets.terms(1000, 0));
     Assumptions asOnRecord = Fleets.assumed(1, 5, 0);
     assertEquals(
         Fleets.TODAY.plusDays(200), plan(fleet, asOnRecord).jobs().get(0).due(), "1000 at 5 a day");
@@ -102,7 +102,7 @@ class SimulationTest {
 
   @Test
   void anotherInterval_movesTheNextDay_andAnotherPriceTheCost() {
-    Fleet fleet =
+    PlannedFleet fleet =
         Fleets.fleet(
             List.of(Fleets.string(0, null, Fleets.replacement(730, 100))),
             Map.of(),
@@ -130,9 +130,9 @@ class SimulationTest {
   @Test
   @DisplayName("Weibull of shape 1: failures are a Poisson stream, expected number = time / scale")
   void ofShapeOne_failuresComeAtAConstantRate() {
-    List<Part> parts = new ArrayList<>();
+    List<PlannedPart> parts = new ArrayList<>();
     for (int i = 0; i < 40; i++) {
-      parts.add(Fleets.string(i, new Life(1, 300, "made up")));
+      parts.add(Fleets.string(i, new Lifetime(1, 300, "made up")));
     }
     Plan plan =
         plan(Fleets.fleet(parts, Map.of(), Fleets.terms(100, 0)), Fleets.assumed(2000, 50, 0));
@@ -150,15 +150,15 @@ class SimulationTest {
   @Test
   @DisplayName("renewal equation M(t) = F(t) + integral of M(t - x) dF(x), solved on a grid")
   void ofAWearingPart_asManyFailAsTheRenewalFunctionSays() {
-    Life life = new Life(3, 250, "made up");
-    List<Part> parts = IntStream.range(0, 40).mapToObj(i -> Fleets.string(i, life)).toList();
+    Lifetime life = new Lifetime(3, 250, "made up");
+    List<PlannedPart> parts = IntStream.range(0, 40).mapToObj(i -> Fleets.string(i, life)).toList();
     Plan plan =
         plan(Fleets.fleet(parts, Map.of(), Fleets.terms(100, 0)), Fleets.assumed(1000, 50, 0));
     double expected = 40 * renewals(life, DAYS);
     assertEquals(expected, unplanned(plan), 0.005 * expected);
   }
 
-  private static double renewals(Life life, int days) {
+  private static double renewals(Lifetime life, int days) {
     int steps = 4 * days;
     double step = (double) days / steps;
     double[] m = new double[steps + 1];
@@ -176,15 +176,15 @@ class SimulationTest {
   /** By hand: of this life all fail in days 94 to 102, so three times in 365 days. */
   @Test
   void whatFails_costsAsManyTimesItsPrice_asTheRuleSays_aSpareOnlySavesThePart() {
-    Part failing = Fleets.string(0, new Life(200, 99, "made up"));
-    Fleet bought = Fleets.fleet(List.of(failing), Map.of(), Fleets.terms(1150, 0, 5));
+    PlannedPart failing = Fleets.string(0, new Lifetime(200, 99, "made up"));
+    PlannedFleet bought = Fleets.fleet(List.of(failing), Map.of(), Fleets.terms(1150, 0, 5));
     Plan plan = plan(bought, Fleets.assumed(200, 50, 0));
     assertEquals(exactly(3 * 1150), plan.years().get(0).cost());
     assertEquals(exactly(3 * 4 * 1150), plan.years().get(0).besideParts());
     assertEquals(exactly(1150), plan.months().get(3).costSoFar());
     assertEquals(exactly(7 * 1150), plan.months().get(23).costSoFar());
 
-    Fleet withASpare =
+    PlannedFleet withASpare =
         Fleets.fleet(List.of(failing), Map.of("string, 68 in", 1), Fleets.terms(1150, 0, 5));
     Plan saving = plan(withASpare, Fleets.assumed(200, 50, 0));
     assertEquals(exactly(2 * 1150), saving.years().get(0).cost());
@@ -193,7 +193,7 @@ class SimulationTest {
 
   @Test
   void whatIsReplacedInTime_costsItsPrice_whateverAFailureCosts() {
-    Fleet fleet =
+    PlannedFleet fleet =
         Fleets.fleet(
             List.of(Fleets.string(0, null, Fleets.replacement(365, 40))),
             Map.of(),
@@ -206,12 +206,12 @@ class SimulationTest {
   @Test
   @DisplayName("a part of age a fails within t with 1 - S(a + t)/S(a)")
   void anOldPart_isReckonedFromItsAge() {
-    Life life = new Life(2, 1000, "made up");
-    List<Part> parts =
+    Lifetime life = new Lifetime(2, 1000, "made up");
+    List<PlannedPart> parts =
         IntStream.range(0, 50)
             .mapToObj(
                 i ->
-                    new Part(
+                    new PlannedPart(
                         "S" + i, "string", Kind.STRING, "string", i, 900, 0, 0, life, List.of()))
             .toList();
     // The new one is so long in coming that none fails twice.
@@ -228,8 +228,8 @@ class SimulationTest {
   @Test
   void aStop_endsItWithoutAPlan_andProgressIsTold() {
     int[] told = new int[1];
-    Watch untilTen =
-        new Watch() {
+    Progress untilTen =
+        new Progress() {
           @Override
           public synchronized void reckoned(int replications) {
             told[0] = Math.max(told[0], replications);
@@ -248,8 +248,8 @@ class SimulationTest {
   /** Of this life one in three fails within two years, and one in ten within two days. */
   @Test
   void whatFailsInTheLastWeek_rightAfterItWasReplaced_isBeyondThePlan() {
-    Life young = new Life(0.2, 100_000, "made up");
-    Fleet fleet =
+    Lifetime young = new Lifetime(0.2, 100_000, "made up");
+    PlannedFleet fleet =
         Fleets.fleet(
             List.of(Fleets.string(0, young, Fleets.replacement(1000, 728))),
             Map.of(),

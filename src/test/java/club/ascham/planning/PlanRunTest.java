@@ -3,8 +3,8 @@ package club.ascham.planning;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.plan.Fleet;
 import club.ascham.plan.Fleets;
+import club.ascham.plan.PlannedFleet;
 import club.ascham.rules.PlanRules;
 import java.time.Duration;
 import java.util.List;
@@ -15,7 +15,7 @@ class PlanRunTest {
   private static final Duration LONG = Duration.ofSeconds(60);
 
   private static PlanRun run(int rigs) {
-    Fleet fleet = Fleets.large(rigs, 1);
+    PlannedFleet fleet = Fleets.large(rigs, 1);
     PlanRules.Basis basis = new PlanRules.Basis(5, 3, 12, 6, 5, 20, "made up", null, null, 0);
     return new PlanRun(
         1, WhatIf.NOTHING, new FleetToPlan.Read(fleet, basis, List.of(), Map.of()), 60);

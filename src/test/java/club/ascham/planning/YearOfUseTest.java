@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import club.ascham.fleet.Rack;
 import club.ascham.id.LoanId;
-import club.ascham.plan.Part;
+import club.ascham.plan.PlannedPart;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.quarkus.test.junit.QuarkusTest;
@@ -28,7 +28,7 @@ class YearOfUseTest {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
     lent(rig, "2022-06-30T22:59:59.999Z");
     lent(rig, "2022-06-30T23:00:00.000Z");
-    Part riser =
+    PlannedPart riser =
         fleetToPlan.read(LocalDate.of(2023, 7, 1)).fleet().parts().stream()
             .filter(part -> part.code().equals(rig.riserCode()))
             .findFirst()

@@ -78,7 +78,7 @@ class ClubsFileTest {
 
   private String refused() {
     ClubsFile clubsFile = clubsFile("classpath:db/migration");
-    return assertThrows(Refusal.class, () -> clubsFile.lookAt(folder)).getMessage();
+    return assertThrows(NotStarting.class, () -> clubsFile.lookAt(folder)).getMessage();
   }
 
   private void damage() throws IOException {
@@ -213,7 +213,7 @@ class ClubsFileTest {
     Files.writeString(folder.backups(), "a file where the folder should be");
     Path more = oneMoreMigration("ALTER TABLE account ADD COLUMN nickname TEXT;");
     ClubsFile clubsFile = clubsFile("classpath:db/migration", "filesystem:" + more);
-    String said = assertThrows(Refusal.class, clubsFile::migrate).getMessage();
+    String said = assertThrows(NotStarting.class, clubsFile::migrate).getMessage();
     assertTrue(said.contains("(V900), and no backup could be made before"), said);
     assertEquals(
         0,
@@ -240,7 +240,7 @@ class ClubsFileTest {
     Path more = oneMoreMigration("ALTER TABLE account ADD COLUMN nickname TEXT;");
     clubsFile("classpath:db/migration", "filesystem:" + more).migrate();
     ClubsFile older = clubsFile("classpath:db/migration");
-    String said = assertThrows(Refusal.class, older::migrate).getMessage();
+    String said = assertThrows(NotStarting.class, older::migrate).getMessage();
     assertTrue(said.contains("written by a newer Ascham (schema 900)"), said);
   }
 

@@ -56,7 +56,8 @@ class LifeFoundTest {
       double shape = 1.2 + 1.8 * random.nextDouble();
       double scale = 400 + 400 * random.nextDouble();
       Weibull truth = new Weibull(shape, scale);
-      if (Life.of(fleet(strings, shape, scale, random)) instanceof Life.Fitted fitted) {
+      if (LifeEstimate.of(fleet(strings, shape, scale, random))
+          instanceof LifeEstimate.Fitted fitted) {
         WeibullFit fit = fitted.fit();
         count(held, "shape", fit.shape(LEVEL), shape);
         count(held, "scale", fit.scale(LEVEL), scale);
@@ -92,7 +93,8 @@ class LifeFoundTest {
       double shape = 1.6 + 1.4 * random.nextDouble();
       double scale = 400 + 400 * random.nextDouble();
       double truth = ReplacementAge.of(new Weibull(shape, scale), 1, 8).age();
-      Life.Fitted fitted = (Life.Fitted) Life.of(fleet(60, shape, scale, random));
+      LifeEstimate.Fitted fitted =
+          (LifeEstimate.Fitted) LifeEstimate.of(fleet(60, shape, scale, random));
       ReplacementAge.Likely likely = ReplacementAge.likely(fitted.fit(), 1, 8, i);
       boolean above = likely.low() != null && likely.low() <= truth;
       held += above && (likely.high() == null || truth <= likely.high()) ? 1 : 0;
@@ -118,7 +120,7 @@ class LifeFoundTest {
   }
 
   private static void add(double[] sums, List<Service> fleet) {
-    WeibullFit fit = ((Life.Fitted) Life.of(fleet)).fit();
+    WeibullFit fit = ((LifeEstimate.Fitted) LifeEstimate.of(fleet)).fit();
     sums[0] += Math.log(fit.life().shape() / 2);
     sums[1] += Math.log(fit.life().scale() / 500);
   }
@@ -164,7 +166,7 @@ class LifeFoundTest {
         Interval median = life.groups().get("material " + i).quantile(0.5, LEVEL);
         held += median.low() <= medians[i] && medians[i] <= median.high() ? 1 : 0;
         groups++;
-        if (Life.of(byMaterial.get("material " + i)) instanceof Life.Fitted own) {
+        if (LifeEstimate.of(byMaterial.get("material " + i)) instanceof LifeEstimate.Fitted own) {
           alone += Math.pow(Math.log(own.fit().life().quantile(0.5) / medians[i]), 2);
           pooled += Math.pow(Math.log(median.estimate() / medians[i]), 2);
         }

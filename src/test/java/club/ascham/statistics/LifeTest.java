@@ -35,7 +35,7 @@ class LifeTest {
   }
 
   private static WeibullFit fit(List<Service> services) {
-    return ((Life.Fitted) Life.of(services)).fit();
+    return ((LifeEstimate.Fitted) LifeEstimate.of(services)).fit();
   }
 
   @Test
@@ -182,14 +182,15 @@ class LifeTest {
         "7 8 9 10|3 4|4 of 6 parts failed; at least 5"
       })
   void whatTheDataCantCarry_isRefusedInWords(String failed, String suspended, String why) {
-    Life.Answer answer = Life.of(services(failed, suspended));
-    assertTrue(((Life.Refused) answer).why().contains(why), answer.toString());
+    LifeEstimate.Answer answer = LifeEstimate.of(services(failed, suspended));
+    assertTrue(((LifeEstimate.Refused) answer).why().contains(why), answer.toString());
   }
 
   @Test
   void agesAllButAlike_areRefused_notAnsweredAtABound() {
-    Life.Answer answer = Life.of(services("100 100.000001 100.000002 100.000003 100.000004", ""));
-    assertTrue(((Life.Refused) answer).why().contains("no shape"), answer.toString());
+    LifeEstimate.Answer answer =
+        LifeEstimate.of(services("100 100.000001 100.000002 100.000003 100.000004", ""));
+    assertTrue(((LifeEstimate.Refused) answer).why().contains("no shape"), answer.toString());
   }
 
   @Test
@@ -249,7 +250,7 @@ class LifeTest {
     }
     long begun = System.nanoTime();
     WeibullFit fit = fit(many);
-    KaplanMeier curve = KaplanMeier.of(many, Life.BAND);
+    KaplanMeier curve = KaplanMeier.of(many, LifeEstimate.BAND);
     double seconds = (System.nanoTime() - begun) / 1e9;
     assertEquals(2.5, fit.life().shape(), 0.1);
     assertEquals(400, fit.life().scale(), 8);

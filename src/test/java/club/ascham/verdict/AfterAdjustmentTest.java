@@ -1,9 +1,9 @@
 package club.ascham.verdict;
 
-import static club.ascham.verdict.Checks.adjustable;
-import static club.ascham.verdict.Checks.reading;
-import static club.ascham.verdict.Checks.seated;
 import static club.ascham.verdict.Remark.words;
+import static club.ascham.verdict.SeenBows.adjustable;
+import static club.ascham.verdict.SeenBows.reading;
+import static club.ascham.verdict.SeenBows.seated;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -146,21 +146,22 @@ class AfterAdjustmentTest {
   void aStopSeenAfterwards_withdrawsWhateverTillerDid() {
     WorkDone done = new WorkDone(null, UPPER_IN_LOWER_OUT, TILLER_HIGH);
     Seen seen =
-        Checks.seen(reading(220, 186.75, 174.25), new Sign(Part.LIMBS, Gravity.STOP, "a crack"));
+        SeenBows.seen(
+            reading(220, 186.75, 174.25), new Sign(BowPart.LIMBS, Gravity.STOP, "a crack"));
     assertInstanceOf(Withdraw.class, judge.afterAdjustment(adjustable(), done, seen, true));
   }
 
   @Test
   void notMeasuredAfterwards_isAskedFor() {
     WorkDone done = new WorkDone(null, UPPER_IN_LOWER_OUT, TILLER_HIGH);
-    Seen seen = new Seen(null, Checks.signs(), Reported.NOTHING, List.of(), true);
+    Seen seen = new Seen(null, SeenBows.signs(), Reported.NOTHING, List.of(), true);
     assertInstanceOf(AskAgain.class, judge.afterAdjustment(adjustable(), done, seen, true));
   }
 
   @Test
   void boltsTurnedWhereNoneSetsTiller_isRefused() {
     WorkDone done = new WorkDone(null, new Turns(0.25, 0), reading(195, 162, 158));
-    OnRecord bow = Checks.screwIn();
+    OnRecord bow = SeenBows.screwIn();
     Seen seen = seated(reading(195, 162, 158));
     assertThrows(
         IllegalArgumentException.class, () -> judge.afterAdjustment(bow, done, seen, true));

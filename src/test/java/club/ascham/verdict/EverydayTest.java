@@ -107,7 +107,7 @@ class EverydayTest {
     OnRecord wideBand =
         new OnRecord(
             bow.rig(),
-            Checks.setUp(208, 170, 166, 2.0, 2.0, 20),
+            SeenBows.setUp(208, 170, 166, 2.0, 2.0, 20),
             new Targets(wide, bow.targets().tiller(), bow.targets().nocking()));
     TwistAdvice twists = adjust(wideBand, OwnRecord.NONE, 227, 4).twists().orElseThrow();
     assertEquals(Reach.THIS_STRING, twists.reach());
@@ -158,13 +158,13 @@ class EverydayTest {
 
   @Test
   void screwInAndOnePieceBows_hearNothingOfBolts() {
-    for (OnRecord bow : List.of(Checks.screwIn(), Checks.onePiece())) {
+    for (OnRecord bow : List.of(SeenBows.screwIn(), SeenBows.onePiece())) {
       Judge judge = new Judge(new BenchAdvice(TwistLimits.IN_PRINT, OwnRecord.NONE));
       AdjustFirst adjust =
           assertInstanceOf(
               AdjustFirst.class,
-              judge.verdict(bow, Checks.seated(Checks.following(bow, 209, 162, 158)), true));
-      assertFalse(Checks.said(adjust).contains("bolt"), Checks.said(adjust));
+              judge.verdict(bow, SeenBows.seated(SeenBows.following(bow, 209, 162, 158)), true));
+      assertFalse(SeenBows.said(adjust).contains("bolt"), SeenBows.said(adjust));
       assertFalse(adjust.twists().orElseThrow().basis().contains("bolt"));
       assertTrue(adjust.bolts().isEmpty());
     }
@@ -177,14 +177,14 @@ class EverydayTest {
         new Judge(
             new BenchAdvice(
                 TwistLimits.IN_PRINT, new OwnRecord(List.of(), List.of(), List.of(wrong))));
-    WorkDone done = new WorkDone(null, new Turns(0.25, -0.25), Checks.reading(220, 186, 178));
+    WorkDone done = new WorkDone(null, new Turns(0.25, -0.25), SeenBows.reading(220, 186, 178));
     AdjustFirst adjust =
         assertInstanceOf(
             AdjustFirst.class,
             judge.afterAdjustment(
                 bow(40, Style.SPLIT_FINGER),
                 done,
-                Checks.seated(Checks.reading(220, 188, 177)),
+                SeenBows.seated(SeenBows.reading(220, 188, 177)),
                 true));
     assertTrue(adjust.forWorkshop());
     assertTrue(words(adjust, Key.UPPER_BOLT).contains("out (loosen) by a quarter"));
@@ -207,17 +207,17 @@ class EverydayTest {
 
   /** 68 in, 65 in string of 14 strands, set up at brace 220 mm, the maker allows 4 turns out. */
   private static OnRecord bow(int twists, Style style) {
-    RigSpec adjustable = Checks.adjustableRig(4.0, twists);
+    RigSpec adjustable = SeenBows.adjustableRig(4.0, twists);
     StringSpec string =
         new StringSpec(
             68, Length.ofInches(65), StringMaterial.POLYESTER, 14, Length.ofMm(0.45), twists);
     RigSpec rig = new RigSpec(adjustable.riser(), adjustable.limbs(), null, string, style);
     double lower = style == Style.THREE_UNDER ? 180 : 178;
     double upper = style == Style.THREE_UNDER ? 180 : 182;
-    var setUp = Checks.setUp(220, upper, lower, 2.0, 2.0, twists);
+    var setUp = SeenBows.setUp(220, upper, lower, 2.0, 2.0, twists);
     Targets byStyle = Targets.of(rig, BraceTable.TRADE_OUTREACH_2020, null, setUp);
     return new OnRecord(
-        rig, setUp, new Targets(Checks.BRACE_68, byStyle.tiller(), byStyle.nocking()));
+        rig, setUp, new Targets(SeenBows.BRACE_68, byStyle.tiller(), byStyle.nocking()));
   }
 
   private static AdjustFirst adjust(OnRecord bow, OwnRecord record, double brace, double tiller) {
@@ -227,7 +227,7 @@ class EverydayTest {
 
   private static Seen seen(double brace, double tiller) {
     double middle = 180 + brace - 220;
-    return Checks.seated(Checks.reading(brace, middle + tiller / 2, middle - tiller / 2));
+    return SeenBows.seated(SeenBows.reading(brace, middle + tiller / 2, middle - tiller / 2));
   }
 
   private static String words(AdjustFirst adjust, Key key) {

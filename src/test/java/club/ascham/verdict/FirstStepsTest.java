@@ -1,11 +1,11 @@
 package club.ascham.verdict;
 
-import static club.ascham.verdict.Checks.adjustable;
-import static club.ascham.verdict.Checks.following;
-import static club.ascham.verdict.Checks.reading;
-import static club.ascham.verdict.Checks.seated;
-import static club.ascham.verdict.Checks.seen;
 import static club.ascham.verdict.Remark.words;
+import static club.ascham.verdict.SeenBows.adjustable;
+import static club.ascham.verdict.SeenBows.following;
+import static club.ascham.verdict.SeenBows.reading;
+import static club.ascham.verdict.SeenBows.seated;
+import static club.ascham.verdict.SeenBows.seen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -74,9 +74,9 @@ class FirstStepsTest {
     AdjustFirst high = adjust(worn, seen(following(usual, 228.6, 182, 178)));
     assertEquals(List.of(Key.STRING_OFF, Key.COUNT_TWISTS, Key.OTHER_STRING), keys(high));
     assertTrue(high.steps().get(2).words().startsWith("Only then fit another string"));
-    assertFalse(Checks.said(high).contains("no twists go into"), Checks.said(high));
+    assertFalse(SeenBows.said(high).contains("no twists go into"), SeenBows.said(high));
     AdjustFirst low = adjust(worn, seen(following(usual, 214, 182, 178)));
-    assertTrue(Checks.said(low).contains("no twists go into this one, it is overdue"));
+    assertTrue(SeenBows.said(low).contains("no twists go into this one, it is overdue"));
   }
 
   @Test
@@ -86,9 +86,9 @@ class FirstStepsTest {
     assertTrue(twists.high() == null || -twists.high() > twists.room());
     assertTrue(twists.chance() >= 0.5);
     assertTrue(
-        Checks.said(adjust)
+        SeenBows.said(adjust)
             .contains("with a chance of about %.0f in 100".formatted(100 * twists.chance())),
-        Checks.said(adjust));
+        SeenBows.said(adjust));
   }
 
   @Test

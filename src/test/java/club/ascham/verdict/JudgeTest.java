@@ -1,13 +1,13 @@
 package club.ascham.verdict;
 
-import static club.ascham.verdict.Checks.adjustable;
-import static club.ascham.verdict.Checks.asSetUp;
-import static club.ascham.verdict.Checks.following;
-import static club.ascham.verdict.Checks.reading;
-import static club.ascham.verdict.Checks.seated;
-import static club.ascham.verdict.Checks.seen;
-import static club.ascham.verdict.Checks.signs;
 import static club.ascham.verdict.Remark.words;
+import static club.ascham.verdict.SeenBows.adjustable;
+import static club.ascham.verdict.SeenBows.asSetUp;
+import static club.ascham.verdict.SeenBows.following;
+import static club.ascham.verdict.SeenBows.reading;
+import static club.ascham.verdict.SeenBows.seated;
+import static club.ascham.verdict.SeenBows.seen;
+import static club.ascham.verdict.SeenBows.signs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -46,7 +46,7 @@ class JudgeTest {
   @ParameterizedTest
   @EnumSource(Build.class)
   void verdict_measuresAsSetUp_fitWithoutANote(Build build) {
-    OnRecord bow = Checks.of(build);
+    OnRecord bow = SeenBows.of(build);
     FitToIssue fit = fit(bow, seen(asSetUp(bow)));
     assertEquals(List.of(), words(fit.notes()));
     assertEquals(2, fit.findings().size());
@@ -85,18 +85,18 @@ class JudgeTest {
     "150.0, WITHDRAW"
   })
   void verdict_fixedTiller_isWithdrawnNeverAdjusted(double upper, Kind kind) {
-    assertEquals(kind, kind(Checks.screwIn(), seen(reading(195, upper, 158))));
-    assertEquals(kind, kind(Checks.onePiece(), seen(reading(195, upper, 158))));
+    assertEquals(kind, kind(SeenBows.screwIn(), seen(reading(195, upper, 158))));
+    assertEquals(kind, kind(SeenBows.onePiece(), seen(reading(195, upper, 158))));
   }
 
   @Test
   void verdict_fixedTillerBeyondItsOuterBandThoughUnchanged_withdraw() {
-    OnRecord screwIn = Checks.screwIn();
+    OnRecord screwIn = SeenBows.screwIn();
     OnRecord bow =
         new OnRecord(
-            screwIn.rig(), Checks.setUp(195, 169, 158, null, null, null), screwIn.targets());
+            screwIn.rig(), SeenBows.setUp(195, 169, 158, null, null, null), screwIn.targets());
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow)));
-    assertEquals(Set.of(Part.LIMBS), withdraw.parts());
+    assertEquals(Set.of(BowPart.LIMBS), withdraw.parts());
     assertEquals(1, withdraw.reasons().size());
     assertTrue(
         words(withdraw.reasons())
@@ -106,7 +106,7 @@ class JudgeTest {
 
   @Test
   void verdict_screwInTillerChanged_looksAtSeatsAndTightness() {
-    Withdraw withdraw = withdraw(Checks.screwIn(), seen(reading(195, 166, 158)));
+    Withdraw withdraw = withdraw(SeenBows.screwIn(), seen(reading(195, 166, 158)));
     assertEquals(
         List.of(
             "Tiller is 5/16 in · 8 mm, beyond the limits 1/16 in · 1 mm to 1/4 in · 7 mm.",
@@ -118,7 +118,7 @@ class JudgeTest {
 
   @Test
   void verdict_onePieceTillerChanged_saysNothingOfBolts() {
-    Withdraw withdraw = withdraw(Checks.onePiece(), seen(reading(195, 166, 158)));
+    Withdraw withdraw = withdraw(SeenBows.onePiece(), seen(reading(195, 166, 158)));
     assertFalse(String.join(" ", words(withdraw.work())).contains("bolt"));
     assertTrue(words(withdraw.work()).get(1).startsWith("Tiller: measure again"));
   }
@@ -130,7 +130,7 @@ class JudgeTest {
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), strand));
     assertEquals(
         List.of("String: A strand is cut or broken, be it only one"), words(withdraw.reasons()));
-    assertEquals(Set.of(Part.STRING), withdraw.parts());
+    assertEquals(Set.of(BowPart.STRING), withdraw.parts());
     assertEquals(
         List.of(
             "If it is strung: string off with the stringer, and leave it off. Don't draw it.",
@@ -142,8 +142,8 @@ class JudgeTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Part.class)
-  void verdict_aStopOnAnyPart_withdrawsThatPartAndSaysItsWork(Part part) {
+  @EnumSource(BowPart.class)
+  void verdict_aStopOnAnyPart_withdrawsThatPartAndSaysItsWork(BowPart part) {
     OnRecord bow = adjustable();
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), new Sign(part, Gravity.STOP, "broken")));
     assertEquals(Set.of(part), withdraw.parts());
@@ -153,7 +153,7 @@ class JudgeTest {
 
   @ParameterizedTest
   @CsvSource({"LIMBS, 2", "STRING, 2", "RISER, 2", "BOLTS, 1", "REST, 1"})
-  void verdict_whatCouldBreak_isUnstrungFirst(Part part, int lines) {
+  void verdict_whatCouldBreak_isUnstrungFirst(BowPart part, int lines) {
     OnRecord bow = adjustable();
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow), new Sign(part, Gravity.STOP, "broken")));
     assertEquals(lines, withdraw.work().size());
@@ -162,9 +162,9 @@ class JudgeTest {
 
   @Test
   void verdict_boltsOfAScrewInBow_areInspectedWithoutTurns() {
-    OnRecord bow = Checks.screwIn();
+    OnRecord bow = SeenBows.screwIn();
     Withdraw withdraw =
-        withdraw(bow, seen(asSetUp(bow), new Sign(Part.BOLTS, Gravity.STOP, "thread worn")));
+        withdraw(bow, seen(asSetUp(bow), new Sign(BowPart.BOLTS, Gravity.STOP, "thread worn")));
     assertEquals(
         List.of("Limb bolts: string off, then look at thread, seat, washer and tightness."),
         words(withdraw.work()));
@@ -181,12 +181,12 @@ class JudgeTest {
   @CsvSource({"ADJUSTABLE, true", "SCREW_IN, true", "ONE_PIECE, false"})
   void verdict_dryLooseReported_withdrawsEveryPartThatMayHaveBeenHarmed(
       Build build, boolean bolts) {
-    OnRecord bow = Checks.of(build);
+    OnRecord bow = SeenBows.of(build);
     Seen seen = new Seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
-    Set<Part> parts = withdraw(bow, seen).parts();
-    assertTrue(parts.containsAll(Set.of(Part.STRING, Part.LIMBS, Part.RISER)));
-    assertEquals(bolts, parts.contains(Part.BOLTS));
-    assertFalse(parts.contains(Part.REST));
+    Set<BowPart> parts = withdraw(bow, seen).parts();
+    assertTrue(parts.containsAll(Set.of(BowPart.STRING, BowPart.LIMBS, BowPart.RISER)));
+    assertEquals(bolts, parts.contains(BowPart.BOLTS));
+    assertFalse(parts.contains(BowPart.REST));
   }
 
   @Test
@@ -233,7 +233,7 @@ class JudgeTest {
 
   @Test
   void verdict_fixedTillerOutsideWhatIsAimedForElsewhere_fitWithANote() {
-    OnRecord usual = Checks.screwIn();
+    OnRecord usual = SeenBows.screwIn();
     OnRecord bow =
         new OnRecord(
             usual.rig(),
@@ -273,7 +273,7 @@ class JudgeTest {
   void verdict_braceFromAnotherPoint_isStillWithdrawnForItsTiller() {
     Reading fromButton =
         new Reading(Length.ofMm(195), BracePoint.BUTTON, Length.ofMm(170), Length.ofMm(158));
-    Withdraw withdraw = withdraw(Checks.screwIn(), seen(fromButton));
+    Withdraw withdraw = withdraw(SeenBows.screwIn(), seen(fromButton));
     assertEquals(
         List.of(Quantity.TILLER), withdraw.findings().stream().map(Finding::quantity).toList());
   }
@@ -288,7 +288,7 @@ class JudgeTest {
 
   @Test
   void verdict_onePiece_isNotAskedForBolts() {
-    OnRecord bow = Checks.onePiece();
+    OnRecord bow = SeenBows.onePiece();
     Seen unanswered = new Seen(asSetUp(bow), List.of(), Reported.NOTHING, List.of(), false);
     AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(bow, unanswered, false));
     assertEquals(List.of(About.STRING, About.LIMBS), abouts(again));
@@ -300,7 +300,7 @@ class JudgeTest {
     Seen some =
         new Seen(
             asSetUp(bow),
-            List.of(new Sign(Part.LIMBS, Gravity.FINE, "fine")),
+            List.of(new Sign(BowPart.LIMBS, Gravity.FINE, "fine")),
             Reported.NOTHING,
             List.of(),
             false);
@@ -312,7 +312,7 @@ class JudgeTest {
   void verdict_aStop_isAReasonAndNotANote() {
     OnRecord bow = adjustable();
     Withdraw withdraw =
-        withdraw(bow, seen(asSetUp(bow), new Sign(Part.LIMBS, Gravity.STOP, "crack")));
+        withdraw(bow, seen(asSetUp(bow), new Sign(BowPart.LIMBS, Gravity.STOP, "crack")));
     assertEquals(List.of(), words(withdraw.notes()));
     assertFalse(words(withdraw.basis()).contains("Limbs: crack (fine)"));
   }
@@ -325,7 +325,7 @@ class JudgeTest {
         words(withdraw(bow, dry).basis()).stream()
             .anyMatch(line -> line.contains("common practice")));
     assertTrue(
-        words(withdraw(Checks.screwIn(), seen(reading(195, 166, 158))).basis()).stream()
+        words(withdraw(SeenBows.screwIn(), seen(reading(195, 166, 158))).basis()).stream()
             .anyMatch(line -> line.contains("never adjusted (our judgement)")));
   }
 
@@ -437,7 +437,7 @@ class JudgeTest {
   void adjust_setUpTillerJustLargeEnoughToTurnOver_isSuspected() {
     OnRecord usual = adjustable();
     OnRecord bow =
-        new OnRecord(usual.rig(), Checks.setUp(220, 181, 178, null, null, null), usual.targets());
+        new OnRecord(usual.rig(), SeenBows.setUp(220, 181, 178, null, null, null), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(reading(220, 178, 181)), true);
     assertEquals(Key.LOOK_AT_LIMBS, keys(adjust).get(1));
   }
@@ -446,7 +446,8 @@ class JudgeTest {
   void adjust_setUpTillerItselfOutsideTheBand_turnedOverIntoIt_isFit() {
     OnRecord usual = adjustable();
     OnRecord bow =
-        new OnRecord(usual.rig(), Checks.setUp(220, 178, 181.5, null, null, null), usual.targets());
+        new OnRecord(
+            usual.rig(), SeenBows.setUp(220, 178, 181.5, null, null, null), usual.targets());
     assertEquals(Kind.FIT, kind(bow, seen(reading(220, 181, 178.5))));
   }
 
@@ -460,7 +461,7 @@ class JudgeTest {
   @Test
   void adjust_fewTwistsAndBraceTooHigh_anotherString() {
     OnRecord usual = adjustable();
-    OnRecord bow = new OnRecord(Checks.adjustableRig(null, 12), usual.setUp(), usual.targets());
+    OnRecord bow = new OnRecord(SeenBows.adjustableRig(null, 12), usual.setUp(), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(following(adjustable(), NINE_INCHES, 182, 178)), false);
     assertEquals(Key.OTHER_STRING, adjust.steps().get(2).key());
     assertTrue(
@@ -478,7 +479,7 @@ class JudgeTest {
   @Test
   void adjust_manyTwistsAndBraceTooLow_anotherString() {
     OnRecord usual = adjustable();
-    OnRecord bow = new OnRecord(Checks.adjustableRig(null, 58), usual.setUp(), usual.targets());
+    OnRecord bow = new OnRecord(SeenBows.adjustableRig(null, 58), usual.setUp(), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(following(adjustable(), 214, 182, 178)), false);
     assertTrue(adjust.steps().get(2).words().contains("shorter than this one"));
   }
@@ -486,7 +487,7 @@ class JudgeTest {
   @Test
   void adjust_anotherStringNeeded_tillerWaitsForIt() {
     OnRecord usual = adjustable();
-    OnRecord bow = new OnRecord(Checks.adjustableRig(null, 12), usual.setUp(), usual.targets());
+    OnRecord bow = new OnRecord(SeenBows.adjustableRig(null, 12), usual.setUp(), usual.targets());
     AdjustFirst adjust = adjust(bow, seated(following(adjustable(), NINE_INCHES, 186, 178)), true);
     assertEquals(2, adjust.reasons().size());
     assertTrue(adjust.bolts().isEmpty());
@@ -519,7 +520,7 @@ class JudgeTest {
 
   @Test
   void adjust_braceOfAnUntabledBowBeyondItsLimits_looksThenAimsAtTheSetUpFigure() {
-    OnRecord bow = Checks.screwIn();
+    OnRecord bow = SeenBows.screwIn();
     assertEquals(Kind.FIT, kind(bow, seen(following(bow, 204, 162, 158))));
     assertTrue(
         keys(adjust(bow, seen(following(bow, 206, 162, 158)), false)).contains(Key.LOOK_AT_LIMBS));
@@ -535,7 +536,7 @@ class JudgeTest {
     "ONE_PIECE, this bow's own string"
   })
   void adjust_look_speaksOfThisBuild(Build build, String words) {
-    OnRecord bow = Checks.of(build);
+    OnRecord bow = SeenBows.of(build);
     Reading far =
         new Reading(
             bow.setUp().brace().plus(Length.ofMm(30)),
@@ -666,7 +667,7 @@ class JudgeTest {
             usual.rig(),
             usual.setUp(),
             new Targets(
-                Checks.BRACE_68,
+                SeenBows.BRACE_68,
                 new Target(Band.ofMm(-6, 6), Band.ofMm(-10, 10), "wide"),
                 usual.targets().nocking()));
     assertEquals(Key.LOOK_AT_LIMBS, keys(adjust(bow, seen(reading(220, 178, 182)), true)).get(1));
@@ -677,7 +678,7 @@ class JudgeTest {
   void adjust_tillerTooSmallToTurnOver_isNotSuspected() {
     OnRecord usual = adjustable();
     OnRecord bow =
-        new OnRecord(usual.rig(), Checks.setUp(220, 181, 179, null, null, null), usual.targets());
+        new OnRecord(usual.rig(), SeenBows.setUp(220, 181, 179, null, null, null), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(reading(220, 179, 181)), true);
     assertFalse(keys(adjust).contains(Key.LOOK_AT_LIMBS));
   }
@@ -705,11 +706,11 @@ class JudgeTest {
   void distances_areJudgedNetOfBrace(
       Build build, double brace, double upper, double lower, boolean seated, Kind kind) {
     Reading reading = reading(brace, upper, lower);
-    OnRecord bow = Checks.of(build);
+    OnRecord bow = SeenBows.of(build);
     Judgement judged = judge.verdict(bow, seated ? seated(reading) : seen(reading), true);
     assertEquals(kind, assertInstanceOf(Verdict.class, judged).kind(), judged.toString());
     if (judged instanceof Withdraw withdraw) {
-      assertEquals(Set.of(Part.LIMBS), withdraw.parts());
+      assertEquals(Set.of(BowPart.LIMBS), withdraw.parts());
       assertTrue(words(withdraw.work()).toString().contains("Before it is strung again"));
     }
   }
@@ -728,12 +729,12 @@ class JudgeTest {
   @Test
   void theSameFigureThreeTimes_isAskedBack() {
     for (Build build : Build.values()) {
-      Judgement judged = judge.verdict(Checks.of(build), seen(reading(220, 221, 224)), true);
+      Judgement judged = judge.verdict(SeenBows.of(build), seen(reading(220, 221, 224)), true);
       assertEquals(List.of(About.EACH), abouts(assertInstanceOf(AskAgain.class, judged)));
     }
     OnRecord usual = adjustable();
     OnRecord alike =
-        new OnRecord(usual.rig(), Checks.setUp(220, 222, 218, null, null, null), usual.targets());
+        new OnRecord(usual.rig(), SeenBows.setUp(220, 222, 218, null, null, null), usual.targets());
     assertEquals(Kind.FIT, kind(alike, seen(asSetUp(alike))), "such a bow there is");
     Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
     assertEquals(Kind.WITHDRAW, kind(usual, seen(reading(220, 221, 224), crack)));
@@ -760,7 +761,7 @@ class JudgeTest {
   })
   void braceTheSameAsOneDistance_isAskedBack_andWithdrawsNothing(
       Build build, double brace, double upper, double lower, boolean asked) {
-    OnRecord bow = Checks.of(build);
+    OnRecord bow = SeenBows.of(build);
     Reading reading = reading(brace, upper, lower);
     Judgement judged = judge.verdict(bow, seen(reading), true);
     assertEquals(asked, judged instanceof AskAgain, judged.toString());
@@ -780,7 +781,7 @@ class JudgeTest {
       double brace, double upper, double lower, boolean asked) {
     OnRecord usual = adjustable();
     OnRecord alike =
-        new OnRecord(usual.rig(), Checks.setUp(220, 218, 190, null, null, null), usual.targets());
+        new OnRecord(usual.rig(), SeenBows.setUp(220, 218, 190, null, null, null), usual.targets());
     Judgement judged = judge.verdict(alike, seen(reading(brace, upper, lower)), true);
     assertEquals(asked, judged instanceof AskAgain, judged.toString());
   }
@@ -868,7 +869,7 @@ class JudgeTest {
   void adjust_stringWithoutTwists_goesTheWayOfItsServing() {
     BenchStep step =
         BenchSteps.twists(
-            Checks.adjustableRig(null, 0),
+            SeenBows.adjustableRig(null, 0),
             new TwistAdvice(
                 12,
                 10,
@@ -916,7 +917,7 @@ class JudgeTest {
     OnRecord bow = adjustable();
     Targets open =
         new Targets(
-            new Target(null, null, "silence"), Checks.SPLIT_FINGER, bow.targets().nocking());
+            new Target(null, null, "silence"), SeenBows.SPLIT_FINGER, bow.targets().nocking());
     assertThrows(IllegalArgumentException.class, () -> new OnRecord(bow.rig(), bow.setUp(), open));
   }
 

@@ -58,7 +58,9 @@ public final class RandomVerdicts {
   private OnRecord bow() {
     Build build = Build.values()[random.nextInt(Build.values().length)];
     OnRecord usual =
-        build == Build.ADJUSTABLE ? Checks.adjustable(turns(), turns(), turns()) : Checks.of(build);
+        build == Build.ADJUSTABLE
+            ? SeenBows.adjustable(turns(), turns(), turns())
+            : SeenBows.of(build);
     return new OnRecord(
         one(4) ? usual.rig().withTwists(one(2) ? null : random.nextInt(60)) : usual.rig(),
         usual.setUp(),
@@ -80,7 +82,7 @@ public final class RandomVerdicts {
   }
 
   private List<Sign> signs() {
-    List<Sign> signs = new ArrayList<>(Checks.signs());
+    List<Sign> signs = new ArrayList<>(SeenBows.signs());
     Signs.all().stream()
         .filter(known -> one(known.gravity() == Gravity.STOP ? 200 : 20))
         .map(KnownSign::seen)

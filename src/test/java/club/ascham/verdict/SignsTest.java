@@ -83,7 +83,7 @@ class SignsTest {
   @ParameterizedTest
   @EnumSource(Build.class)
   void everyPart_offersTheSoundOneFirstAndThenByGravity(Build build) {
-    for (Part part : Signs.parts(build)) {
+    for (BowPart part : Signs.parts(build)) {
       List<Gravity> gravities = Signs.of(part, build).stream().map(KnownSign::gravity).toList();
       assertEquals(Gravity.FINE, gravities.get(0));
       assertEquals(gravities.stream().sorted().toList(), gravities);
@@ -93,15 +93,15 @@ class SignsTest {
 
   @Test
   void mustAnswer_stringLimbsAndBoltsWhereThereAreAny() {
-    List<Part> all = List.of(Part.STRING, Part.LIMBS, Part.BOLTS);
+    List<BowPart> all = List.of(BowPart.STRING, BowPart.LIMBS, BowPart.BOLTS);
     assertEquals(all, Signs.mustAnswer(Build.ADJUSTABLE));
     assertEquals(all, Signs.mustAnswer(Build.SCREW_IN));
-    assertEquals(List.of(Part.STRING, Part.LIMBS), Signs.mustAnswer(Build.ONE_PIECE));
+    assertEquals(List.of(BowPart.STRING, BowPart.LIMBS), Signs.mustAnswer(Build.ONE_PIECE));
   }
 
   @Test
   void screwIn_knowsNoLockingScrewsAndNoTurnsOut() {
-    for (KnownSign sign : Signs.of(Part.BOLTS, Build.SCREW_IN)) {
+    for (KnownSign sign : Signs.of(BowPart.BOLTS, Build.SCREW_IN)) {
       assertFalse(sign.words().contains("locking"), sign.key());
       assertFalse(sign.words().contains("further out"), sign.key());
     }

@@ -54,7 +54,7 @@ class VerdictLawsTest {
               BracePoint.GRIP_THROAT,
               bow.setUp().tillerUpper().plus(Length.ofMm((brace + upper) * times)),
               bow.setUp().tillerLower().plus(Length.ofMm((brace + lower) * times)));
-      return new Seen(reading, Checks.signs(extra), Reported.NOTHING, List.of(), seated);
+      return new Seen(reading, SeenBows.signs(extra), Reported.NOTHING, List.of(), seated);
     }
   }
 
@@ -68,7 +68,7 @@ class VerdictLawsTest {
 
   @Property
   void oneMoreSign_neverMorePermissive(
-      @ForAll("cases") Case one, @ForAll Part part, @ForAll Gravity gravity) {
+      @ForAll("cases") Case one, @ForAll BowPart part, @ForAll Gravity gravity) {
     Sign more = new Sign(part, gravity, "seen");
     assertTrue(kind(one.bow(), one.seen()).compareTo(kind(one.bow(), one.seen(more))) <= 0);
   }
@@ -76,7 +76,7 @@ class VerdictLawsTest {
   @Property
   void graverSign_neverMorePermissive(
       @ForAll("cases") Case one,
-      @ForAll Part part,
+      @ForAll BowPart part,
       @ForAll Gravity gravity,
       @ForAll Gravity other) {
     Gravity light = gravity.compareTo(other) < 0 ? gravity : other;
@@ -152,7 +152,7 @@ class VerdictLawsTest {
             null,
             List.of("L-0109-5 is withdrawn: layers parting."));
     Seen seen = one.seen();
-    Seen looked = measured ? seen : Checks.seen(null);
+    Seen looked = measured ? seen : SeenBows.seen(null);
     Verdict verdict = (Verdict) judge.verdict(bow, looked, permit);
     if (verdict instanceof AdjustFirst left) {
       List<Key> keys = left.steps().stream().map(BenchStep::key).toList();
@@ -170,7 +170,7 @@ class VerdictLawsTest {
   }
 
   @Property
-  void anyStop_withdraws(@ForAll("cases") Case one, @ForAll Part part) {
+  void anyStop_withdraws(@ForAll("cases") Case one, @ForAll BowPart part) {
     Sign stop = new Sign(part, Gravity.STOP, "seen");
     assertEquals(Verdict.Kind.WITHDRAW, kind(one.bow(), one.seen(stop)));
   }
@@ -287,8 +287,8 @@ class VerdictLawsTest {
     BoltAdvice advice =
         new BenchAdvice(TwistLimits.IN_PRINT, OwnRecord.NONE)
             .bolts(
-                Checks.adjustableRig(max, 30),
-                Checks.setUp(220, 182, 178, upper, lower, null),
+                SeenBows.adjustableRig(max, 30),
+                SeenBows.setUp(220, 182, 178, upper, lower, null),
                 Length.ofMm(now),
                 Length.ofMm(aim));
     int wanted = Length.ofMm(aim).compareTo(Length.ofMm(now));
@@ -306,7 +306,7 @@ class VerdictLawsTest {
       @ForAll @DoubleRange(min = 200, max = 240) double aim) {
     TwistAdvice advice =
         new BenchAdvice(TwistLimits.IN_PRINT, OwnRecord.NONE)
-            .twists(Checks.adjustableRig(null, 30), Length.ofMm(now), Length.ofMm(aim));
+            .twists(SeenBows.adjustableRig(null, 30), Length.ofMm(now), Length.ofMm(aim));
     if (advice.reach() == TwistAdvice.Reach.THIS_STRING) {
       assertEquals(Math.signum(aim - now), Math.signum(advice.turns()));
       assertTrue(Math.abs(advice.low()) <= Math.abs(advice.turns()));
@@ -328,8 +328,8 @@ class VerdictLawsTest {
             .as(
                 (build, max, upper, lower) ->
                     build == Build.ADJUSTABLE
-                        ? Checks.adjustable(max, upper, lower)
-                        : Checks.of(build));
+                        ? SeenBows.adjustable(max, upper, lower)
+                        : SeenBows.of(build));
     Arbitrary<Double> near = Arbitraries.doubles().between(-4, 4).ofScale(2);
     Arbitrary<Double> far = Arbitraries.doubles().between(-25, 25).ofScale(2);
     Arbitrary<Double> distance = Arbitraries.oneOf(near, far);

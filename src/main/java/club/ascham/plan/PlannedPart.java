@@ -9,12 +9,12 @@ import java.util.List;
  * @param name maker and model, or the kind
  * @param alike what may stand in for it: parts of one word are bought and kept as spares for each
  *     other
- * @param rig the place of its rig in {@link Fleet#rigs()}; negative: it is fitted to none
+ * @param rig the place of its rig in {@link PlannedFleet#rigs()}; negative: it is fitted to none
  * @param ageDays in service so far
  * @param loansADay what it goes through on average (likewise shots)
  * @param life null: it does not fail of itself
  */
-public record Part(
+public record PlannedPart(
     String code,
     String name,
     Kind kind,
@@ -23,13 +23,14 @@ public record Part(
     double ageDays,
     double loansADay,
     double shotsADay,
-    Life life,
+    Lifetime life,
     List<Routine> routines) {
-  public Part {
+  public PlannedPart {
     routines = List.copyOf(routines);
   }
 
-  Part with(List<Routine> others) {
-    return new Part(code, name, kind, alike, rig, ageDays, loansADay, shotsADay, life, others);
+  PlannedPart with(List<Routine> others) {
+    return new PlannedPart(
+        code, name, kind, alike, rig, ageDays, loansADay, shotsADay, life, others);
   }
 }

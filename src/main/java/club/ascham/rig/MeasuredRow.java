@@ -7,11 +7,11 @@ import club.ascham.units.LengthText;
 import java.util.List;
 
 /** A quantity of a rig with its set-up figure and the last reading, in words. */
-record Reading(String what, String setUp, String last, String sign, String band, String basis) {
+record MeasuredRow(String what, String setUp, String last, String sign, String band, String basis) {
   /**
    * @param last the last check since the set-up; null: none yet
    */
-  static List<Reading> of(RigCard card, RigRecords.Checked last) {
+  static List<MeasuredRow> of(RigCard card, RigRecords.Checked last) {
     if (card.targets() == null) {
       return List.of();
     }
@@ -58,12 +58,12 @@ record Reading(String what, String setUp, String last, String sign, String band,
     return setUp.braceFrom() == BracePoint.BUTTON ? ", to the button" : ", to the throat";
   }
 
-  private static Reading distance(String what, String setUp, String last) {
-    return new Reading(what, setUp, last, null, null, null);
+  private static MeasuredRow distance(String what, String setUp, String last) {
+    return new MeasuredRow(what, setUp, last, null, null, null);
   }
 
-  private static Reading reading(String what, Gauge gauge, String basis) {
+  private static MeasuredRow reading(String what, Gauge gauge, String basis) {
     String band = gauge.innerText() != null ? gauge.innerText() : gauge.outerText();
-    return new Reading(what, gauge.setUpText(), gauge.readingText(), gauge.sign(), band, basis);
+    return new MeasuredRow(what, gauge.setUpText(), gauge.readingText(), gauge.sign(), band, basis);
   }
 }

@@ -13,12 +13,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Rigs for the tests of what is counted, on 2 June with a course a week later. */
-final class Rigs {
+/** CountedRigs for the tests of what is counted, on 2 June with a course a week later. */
+final class CountedRigs {
   static final LocalDate TODAY = LocalDate.of(2026, 6, 2);
   static final LocalDate COURSE = LocalDate.of(2026, 6, 9);
 
-  private Rigs() {}
+  private CountedRigs() {}
 
   static Fleet fleet(List<FleetRig> rigs) {
     return new Fleet(TODAY, COURSE, rigs, List.of(), List.of(), List.of(), List.of(), List.of());

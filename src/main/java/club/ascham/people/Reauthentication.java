@@ -11,12 +11,12 @@ import jakarta.ws.rs.core.MultivaluedMap;
  * what is wrong is told at its field.
  */
 @ApplicationScoped
-class AskAgain {
+class Reauthentication {
   private final SignIn signIn;
   private final Accounts accounts;
   private final Actor actor;
 
-  AskAgain(SignIn signIn, Accounts accounts, Actor actor) {
+  Reauthentication(SignIn signIn, Accounts accounts, Actor actor) {
     this.signIn = signIn;
     this.accounts = accounts;
     this.actor = actor;

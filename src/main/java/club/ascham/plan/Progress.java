@@ -1,10 +1,10 @@
 package club.ascham.plan;
 
 /** Whoever waits for a plan. Called from the threads that reckon it. */
-public interface Watch {
+public interface Progress {
   /** Nobody waits, and nobody stops it. */
-  Watch NOBODY =
-      new Watch() {
+  Progress NOBODY =
+      new Progress() {
         @Override
         public void reckoned(int replications) {}
 

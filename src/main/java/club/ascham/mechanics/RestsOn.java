@@ -1,10 +1,10 @@
 package club.ascham.mechanics;
 
 /** How it is said what a number rests on. */
-final class Learnt {
+final class RestsOn {
   static final String NONE_YET = "no adjustment of this bow yet";
 
-  private Learnt() {}
+  private RestsOn() {}
 
   static String from(int adjustments) {
     return adjustments == 1

@@ -28,7 +28,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
  * beginning, which every request looks up in the one statement that reads the account.
  */
 @ApplicationScoped
-class Sessions {
+class SignedInSessions {
   private final Rows rows;
   private final Clock clock;
   private final Duration idle;
@@ -36,7 +36,7 @@ class Sessions {
   private final Instant started;
   private final Map<Long, Instant> lastUsed = new ConcurrentHashMap<>();
 
-  Sessions(
+  SignedInSessions(
       Rows rows,
       Clock clock,
       Settings settings,

@@ -10,16 +10,16 @@ import java.util.Map;
  *
  * @param rigs by name, in a fixed order
  * @param parts in use: fitted, or unfitted and inspected all the same
- * @param spares unused parts by what they may stand in for ({@link Part#alike()})
+ * @param spares unused parts by what they may stand in for ({@link PlannedPart#alike()})
  * @param terms for every kind
  */
-public record Fleet(
+public record PlannedFleet(
     LocalDate today,
     List<Rig> rigs,
-    List<Part> parts,
+    List<PlannedPart> parts,
     Map<String, Integer> spares,
     Map<Kind, Terms> terms) {
-  public Fleet {
+  public PlannedFleet {
     rigs = List.copyOf(rigs);
     parts = List.copyOf(parts);
     spares = Map.copyOf(spares);

@@ -12,7 +12,7 @@ import java.util.Locale;
  * @param onLoan whether someone has it
  * @param asked whether somebody asked for it; else a rule makes it due
  */
-public record DueWork(
+public record DueNow(
     ItemCode code,
     String kind,
     String maker,

@@ -12,7 +12,7 @@ import java.util.Locale;
  * @param shots that the bows are thought to have fired
  * @param condition month by month, of twice as long
  */
-public record Report(
+public record AnnualReport(
     LocalDate from,
     LocalDate to,
     int kits,

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** How long parts last, as far as the record can say. */
-public final class Life {
+public final class LifeEstimate {
   /** With fewer failures than these no single life is told (judged). */
   public static final int FEWEST_FAILURES = 5;
 
   /** Of the band around the survival curve, and of what the pages call <i>likely between</i>. */
   public static final double BAND = 0.95;
 
-  private Life() {}
+  private LifeEstimate() {}
 
   /** A life, or why there is none. */
   public sealed interface Answer {}

@@ -9,8 +9,8 @@ import java.util.Objects;
  * @param scaleDays the age that 63.2 % have failed by
  * @param basis what it rests on, in words
  */
-public record Life(double shape, double scaleDays, String basis) {
-  public Life {
+public record Lifetime(double shape, double scaleDays, String basis) {
+  public Lifetime {
     if (!(shape > 0 && Double.isFinite(shape) && scaleDays > 0 && Double.isFinite(scaleDays))) {
       throw new IllegalArgumentException("no life: shape " + shape + ", scale " + scaleDays);
     }
@@ -18,8 +18,8 @@ public record Life(double shape, double scaleDays, String basis) {
   }
 
   /** The life of which a share (over 0, under 1) has failed by the given age. */
-  public static Life failing(double share, double byDays, double shape, String basis) {
-    return new Life(shape, byDays / Math.pow(-Math.log1p(-share), 1 / shape), basis);
+  public static Lifetime failing(double share, double byDays, double shape, String basis) {
+    return new Lifetime(shape, byDays / Math.pow(-Math.log1p(-share), 1 / shape), basis);
   }
 
   /** The probability that a new part lasts longer than so many days. */

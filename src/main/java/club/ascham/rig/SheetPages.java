@@ -39,7 +39,7 @@ import java.util.function.Supplier;
 /** The set-up sheet that leads the bench: one step at a time, in the safe order. */
 @Path("/rigs/{id:\\d+}/set-up")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
-class BenchPages {
+class SheetPages {
 
   /** A step that was done, with what was written down at it. */
   record Done(SetUpStep step, String saved, String again) {}
@@ -131,7 +131,7 @@ class BenchPages {
   private final ClubTime time;
   private final Presses presses;
 
-  BenchPages(
+  SheetPages(
       RigRecords records,
       Concerns concerns,
       SetUpWork work,

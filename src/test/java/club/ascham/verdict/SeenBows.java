@@ -23,13 +23,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Bows on record, and what was seen of them, for the tests of the verdict. */
-final class Checks {
+final class SeenBows {
   static final Target BRACE_68 =
       new Target(Band.ofInches(8.5, 8.75), Band.ofInches(8.1, 9.15), "a guide, 68 in");
   static final Target SPLIT_FINGER = new Target(Band.ofMm(0, 6), Band.ofMm(-4, 10), "split finger");
   static final Target FIXED = new Target(null, Band.ofMm(0, 10), "fixed");
 
-  private Checks() {}
+  private SeenBows() {}
 
   /** 68 in, brace 220 mm, tiller +4 mm (182 and 178), split finger, maker's turns unknown. */
   static OnRecord adjustable() {
@@ -151,7 +151,7 @@ final class Checks {
 
   static List<Sign> signs(Sign... extra) {
     List<Sign> signs = new ArrayList<>();
-    for (Part part : Part.values()) {
+    for (BowPart part : BowPart.values()) {
       signs.add(new Sign(part, Gravity.FINE, "fine"));
     }
     signs.addAll(Arrays.asList(extra));

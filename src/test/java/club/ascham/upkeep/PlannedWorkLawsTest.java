@@ -31,7 +31,7 @@ import org.flywaydb.core.Flyway;
  * Lending, receiving, inspecting (also entered late), buying, retiring and changing of rules, in
  * any order, done to a real file: what the file plans must be what a model counts by hand.
  */
-class PlanLawsTest {
+class PlannedWorkLawsTest {
   private static final List<String> KINDS = List.of("STRINGER", "ARROWS", "STRING", "LIMBS");
   private static final List<String> WORKS =
       List.of("STRINGER_INSPECTION", "ARROW_INSPECTION", "STRING_REPLACEMENT", "LIMB_INSPECTION");

@@ -19,7 +19,7 @@ import java.util.Base64;
  * A program that calls the JSON API for someone. An {@link IOException} means that no answer came:
  * nobody knows whether the call was heeded.
  */
-public final class Caller {
+public final class ApiCaller {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
@@ -27,7 +27,7 @@ public final class Caller {
   private final URI address;
   private final String credentials;
 
-  Caller(HttpClient client, URI address, String name, String password) {
+  ApiCaller(HttpClient client, URI address, String name, String password) {
     this.client = client;
     this.address = address;
     this.credentials =

@@ -1,7 +1,7 @@
 package club.ascham.verdict;
 
 /** A part of the bow that is looked at in a check. */
-public enum Part {
+public enum BowPart {
   STRING("string"),
   LIMBS("limbs"),
   BOLTS("limb bolts"),
@@ -10,7 +10,7 @@ public enum Part {
 
   private final String words;
 
-  Part(String words) {
+  BowPart(String words) {
     this.words = words;
   }
 

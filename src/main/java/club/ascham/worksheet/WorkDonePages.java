@@ -17,7 +17,7 @@ import org.jboss.resteasy.reactive.RestPath;
 /** What was done, and what comes next. */
 @Path("/upkeep/records")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
-class RecordPages {
+class WorkDonePages {
   private static final int NEXT_THINGS = 3;
 
   @CheckedTemplate(basePath = "worksheet", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
@@ -27,7 +27,7 @@ class RecordPages {
   private final WorkRecords records;
   private final DueWork dueWork;
 
-  RecordPages(WorkRecords records, DueWork dueWork) {
+  WorkDonePages(WorkRecords records, DueWork dueWork) {
     this.records = records;
     this.dueWork = dueWork;
   }
