@@ -10,11 +10,11 @@ import java.time.Duration;
 import java.time.Instant;
 
 /**
- * The clock that tests run by: the machine's, or one that said {@code test.clock.at} when the JVM
+ * The clock that tests run by: the machine's, or one that said {@code tests.begin.at} when the JVM
  * started and has been going since.
  */
 public final class TestClock {
-  private static final String AT = System.getProperty("test.clock.at", "");
+  private static final String AT = System.getProperty("tests.begin.at", "");
 
   private TestClock() {}
 
