@@ -20,11 +20,13 @@ public record Standing(
 
   /**
    * The state in SQL, for a row of either view named {@code s}, with today as parameter {@code ?1}.
-   * Inspections overdue turn a ready thing into one to be checked; all else is today's already.
+   * Inspections overdue turn a ready thing into one to be checked; all else is today's already. The
+   * view's state stands in it once, since the database reckons it anew wherever it is named; to
+   * replace nothing leaves it as it is.
    */
   public static final String STATE_TODAY =
-      "CASE WHEN s.state_if_inspected = 'READY' AND s.blocked_from < ?1 THEN 'TO_BE_CHECKED'"
-          + " ELSE s.state_if_inspected END";
+      "replace(s.state_if_inspected, CASE WHEN s.blocked_from < ?1 THEN 'READY' ELSE '' END,"
+          + " 'TO_BE_CHECKED')";
 
   public State on(LocalDate today) {
     if (retired) {
