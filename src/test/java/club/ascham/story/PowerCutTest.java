@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
  * part of another, and its record is whole.
  */
 @QuarkusTest
+@Order(2)
 class PowerCutTest {
   private static final int CUTS = 200;
   private static final long SEED = Long.getLong("ascham.cut-seed", 1545);

@@ -15,11 +15,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every page that links lead to, as every role: no placeholder of a template is left in any. */
 @QuarkusTest
+@Order(2)
 class NothingUnresolvedTest {
   /** Pages of one kind that are looked at: with more and with fewer things on them. */
   private static final int OF_ONE_KIND = 4;
