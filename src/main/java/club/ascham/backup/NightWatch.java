@@ -16,7 +16,7 @@ import org.jboss.logging.Logger;
 /**
  * Looks every few minutes whether the daily backup is due, and once a day lets others do what waits
  * for nobody. No hour is set for it: what is due follows from the backups there are, also after a
- * night without power.
+ * night without power. While the data folder is being opened, a long migration perhaps, it waits.
  */
 @ApplicationScoped
 public class NightWatch {
@@ -53,7 +53,7 @@ public class NightWatch {
     ended = true;
   }
 
-  @Scheduled(every = "5m", delayed = "1m")
+  @Scheduled(every = "5m", delayed = "1m", skipExecutionIf = Scheduled.ApplicationNotRunning.class)
   synchronized void look() {
     if (ended) {
       return;

@@ -22,6 +22,13 @@ public record BorrowerDetails(
   /** A number that can be dialled, or an address that can be written to. */
   private static final Pattern REACHES = Pattern.compile("\\d(?:[^\\d]{0,3}\\d){4}|\\S@\\S");
 
+  /** Whether what was said of the same person now says nothing else than this; silence agrees. */
+  boolean agreesWith(BorrowerDetails said) {
+    return ageBand == said.ageBand
+        && (said.memberNo == null || said.memberNo.equals(memberNo))
+        && (said.guardian == null || said.guardian.equals(guardian));
+  }
+
   /** As typed; empty when something is wrong, which then stands at its field. */
   static Optional<BorrowerDetails> parse(Typed typed) {
     AgeBand age =

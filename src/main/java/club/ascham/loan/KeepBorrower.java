@@ -26,6 +26,15 @@ class KeepBorrower {
   @Writes
   Outcome<BorrowerId> enter(BorrowerDetails details) {
     Borrower borrower = borrowers.samePerson(details).orElseGet(() -> new Borrower(details));
+    if (!borrower.details().agreesWith(details)) {
+      return Outcome.refused(
+          Refusal.now(
+              "Kept already",
+              "Someone of this name and contact is kept already, with another age, guardian or member"
+                  + " number: number "
+                  + borrower.id().value()
+                  + ". Nothing was changed; correct it there."));
+    }
     if (borrower.isNew()) {
       borrowers.persist(borrower);
       tell("Entered a borrower.");

@@ -13,7 +13,8 @@ import org.jboss.logging.Logger;
 
 /**
  * Lets the high-water mark follow the record each second, and once a minute tells the log what the
- * first page begins to tell officers, since nobody may look there for weeks.
+ * first page begins to tell officers, since nobody may look there for weeks. Not before the data
+ * folder is open: the scheduler begins before that.
  */
 @ApplicationScoped
 class Lookout {
@@ -36,7 +37,7 @@ class Lookout {
     highWater.follow();
   }
 
-  @Scheduled(every = "1s")
+  @Scheduled(every = "1s", skipExecutionIf = Scheduled.ApplicationNotRunning.class)
   void follow() {
     highWater.follow();
   }
@@ -46,7 +47,7 @@ class Lookout {
     highWater.follow();
   }
 
-  @Scheduled(every = "1m", delayed = "1m")
+  @Scheduled(every = "1m", delayed = "1m", skipExecutionIf = Scheduled.ApplicationNotRunning.class)
   synchronized void look() {
     Set<Worries.About> now = EnumSet.noneOf(Worries.About.class);
     for (Worries.Worry worry : worries.now()) {

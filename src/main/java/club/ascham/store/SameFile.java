@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -17,33 +18,57 @@ import java.util.Optional;
  */
 @ApplicationScoped
 public class SameFile {
-  /**
-   * @param name in a sentence
-   * @param key what the file system tells files apart by; null: it tells none
-   */
-  private record Opened(String name, Path file, Object key) {
-    static Opened now(String name, Path file) throws IOException {
-      return new Opened(name, file, attributes(file).fileKey());
-    }
+  /** Work on the file after which it, or its log, may be smaller. */
+  interface Shrinking<T> {
+    T done() throws SQLException, IOException;
+  }
 
-    /**
-     * @return its size in bytes; empty: another lies there
-     */
-    Optional<Long> bytes() throws IOException {
+  /** One of the files. */
+  private static final class Opened {
+    private final String name;
+    private final Path file;
+
+    /** What the file system tells files apart by; null: it tells none. */
+    private final Object key;
+
+    private volatile long bytes;
+
+    Opened(String name, Path file) throws IOException {
       BasicFileAttributes found = attributes(file);
-      return Objects.equals(found.fileKey(), key) ? Optional.of(found.size()) : Optional.empty();
+      this.name = name;
+      this.file = file;
+      this.key = found.fileKey();
+      this.bytes = found.size();
     }
 
     private static BasicFileAttributes attributes(Path file) throws IOException {
       return Files.readAttributes(file, BasicFileAttributes.class);
+    }
+
+    /** Null: it is the same. */
+    String trouble(boolean mayShrink) {
+      // Read before the file is looked at: it may grow meanwhile.
+      long atLeast = bytes;
+      try {
+        BasicFileAttributes found = attributes(file);
+        if (!Objects.equals(found.fileKey(), key)) {
+          return "another file stands in the place of " + name;
+        }
+        if (found.size() < atLeast && !mayShrink) {
+          return name + " was cut short";
+        }
+        bytes = found.size();
+        return null;
+      } catch (IOException gone) {
+        return name + " is gone from its folder";
+      }
     }
   }
 
   /** The club's file first; empty: none was opened yet. */
   private volatile List<Opened> opened = List.of();
 
-  /** Of the club's file, which only scrubbing makes smaller. */
-  private volatile long bytes;
+  private volatile boolean shrinking;
 
   /**
    * It is this one from now on, as large as it is, and what SQLite has laid beside it. Whoever says
@@ -51,37 +76,24 @@ public class SameFile {
    */
   public void is(Path file) throws IOException {
     List<Opened> found = new ArrayList<>();
-    found.add(Opened.now("the club’s file", file));
+    found.add(new Opened("the club’s file", file));
     Path log = Path.of(file + "-wal");
     if (Files.exists(log)) {
-      found.add(Opened.now("its log", log));
-      found.add(Opened.now("its log’s index", Path.of(file + "-shm")));
+      found.add(new Opened("its log", log));
+      found.add(new Opened("its log’s index", Path.of(file + "-shm")));
     }
-    bytes = Files.size(file);
     opened = List.copyOf(found);
   }
 
-  /** Why it is not; empty: it is, or none was opened yet. */
+  /**
+   * Why it is not; empty: it is, or none was opened yet. SQLite by itself makes neither file nor
+   * log smaller: it begins the log again from its first byte.
+   */
   public Optional<String> trouble() {
-    for (Opened each : opened) {
-      // Read before the file is looked at: it may grow meanwhile.
-      long atLeast = bytes;
-      try {
-        Optional<Long> found = each.bytes();
-        if (found.isEmpty()) {
-          return Optional.of("another file stands in the place of " + each.name());
-        }
-        if (each == opened.get(0)) {
-          if (found.get() < atLeast) {
-            return Optional.of(each.name() + " was cut short");
-          }
-          bytes = found.get();
-        }
-      } catch (IOException gone) {
-        return Optional.of(each.name() + " is gone from its folder");
-      }
-    }
-    return Optional.empty();
+    return opened.stream()
+        .map(each -> each.trouble(shrinking))
+        .filter(Objects::nonNull)
+        .findFirst();
   }
 
   /**
@@ -97,11 +109,14 @@ public class SameFile {
             });
   }
 
-  /** Scrubbed, it may be smaller. */
-  void scrubbed() throws IOException {
-    List<Opened> known = opened;
-    if (!known.isEmpty()) {
-      bytes = Files.size(known.get(0).file());
+  /** What only we do to the file: cleaned, it and its log may be smaller. */
+  <T> T whileItShrinks(Shrinking<T> work) throws SQLException, IOException {
+    shrinking = true;
+    try {
+      return work.done();
+    } finally {
+      trouble();
+      shrinking = false;
     }
   }
 }

@@ -92,8 +92,9 @@ public class Scrubbing {
 
   private void now() {
     try {
-      boolean emptied = Scrub.isOwed(file) ? Scrub.run(file) : Scrub.emptyLog(file);
-      sameFile.scrubbed();
+      boolean emptied =
+          sameFile.whileItShrinks(
+              () -> Scrub.isOwed(file) ? Scrub.run(file) : Scrub.emptyLog(file));
       worry = emptied ? null : erased ? LOG_IS_READ : LOG_NOT_CUT;
       erased &= !emptied;
     } catch (SQLException | IOException | RuntimeException failure) {

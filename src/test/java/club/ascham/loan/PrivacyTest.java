@@ -349,6 +349,34 @@ class PrivacyTest {
   }
 
   @Test
+  void someoneKeptAlready_isNotEnteredWithOtherParticulars_andNothingIsLostUnsaid() {
+    Map<String, String> grown =
+        Map.of("name", "Linnet Fane", "contact", "07700 900557", "ageBand", "adult");
+    Map<String, String> young =
+        Map.of(
+            "name", "Linnet Fane",
+            "contact", "07700 900557",
+            "ageBand", "from-13-to-14",
+            "guardian", "Mira Holt");
+    int kept =
+        as("officer").contentType("application/json").body(grown).post("/api/borrowers").path("id");
+    as("officer")
+        .contentType("application/json")
+        .body(grown)
+        .post("/api/borrowers")
+        .then()
+        .statusCode(201)
+        .body("id", equalTo(kept));
+    as("officer")
+        .contentType("application/json")
+        .body(young)
+        .post("/api/borrowers")
+        .then()
+        .statusCode(409)
+        .body("detail", containsString("number " + kept));
+  }
+
+  @Test
   void noList_thatDoesNotNeedThem_holdsNames() {
     long borrower = enter("Xanthe Brook");
     lend(borrower, null, 0);

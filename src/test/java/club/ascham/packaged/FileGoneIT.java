@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +53,13 @@ class FileGoneIT {
       assertEquals(503, officer.get("/q/health/ready").status());
       Files.move(logAway, log);
       assertEquals(201, enter(officer, "Saved With Its Log").status());
+
+      byte[] written = Files.readAllBytes(log);
+      Files.write(log, new byte[0], StandardOpenOption.TRUNCATE_EXISTING);
+      assertEquals(503, enter(officer, "Saved Into A Cut Log").status());
+      assertEquals(503, officer.get("/q/health/ready").status());
+      Files.write(log, written);
+      assertEquals(200, officer.get("/q/health/ready").status());
       server.stop();
     }
     Files.move(file, away);

@@ -64,10 +64,13 @@ class SameFileTest {
   }
 
   @Test
-  void theLog_mayBeEmptied_butNotTakenAwayOrReplaced() throws IOException {
+  void theLog_isNotCutShort_takenAwayOrReplaced() throws IOException {
     writtenByWayOfALog();
     Path log = folder.resolve("ascham.db-wal");
+    byte[] whole = Files.readAllBytes(log);
     Files.write(log, new byte[0], StandardOpenOption.TRUNCATE_EXISTING);
+    refuses("its log was cut short");
+    Files.write(log, whole);
     assertDoesNotThrow(sameFile::mustBe);
 
     Path away = Files.move(log, folder.resolve("log"));
@@ -86,17 +89,25 @@ class SameFileTest {
   }
 
   @Test
-  void scrubbed_itMayBeSmaller() throws IOException {
-    Files.write(file, new byte[4096], StandardOpenOption.TRUNCATE_EXISTING);
-    sameFile.scrubbed();
+  void cleaned_theyMayBeSmaller_andThenNotAgain() throws Exception {
+    writtenByWayOfALog();
+    Path log = folder.resolve("ascham.db-wal");
+    sameFile.whileItShrinks(
+        () -> {
+          Files.write(file, new byte[4096], StandardOpenOption.TRUNCATE_EXISTING);
+          assertDoesNotThrow(sameFile::mustBe);
+          return Files.write(log, new byte[2048], StandardOpenOption.TRUNCATE_EXISTING);
+        });
     assertDoesNotThrow(sameFile::mustBe);
+    Files.write(log, new byte[0], StandardOpenOption.TRUNCATE_EXISTING);
+    refuses("its log was cut short");
   }
 
   @Test
-  void beforeAnythingWasOpened_nothingIsAmiss() throws IOException {
+  void beforeAnythingWasOpened_nothingIsAmiss() throws Exception {
     SameFile none = new SameFile();
     assertDoesNotThrow(none::mustBe);
-    none.scrubbed();
+    none.whileItShrinks(() -> null);
     assertEquals(Optional.empty(), none.trouble());
   }
 }

@@ -8,6 +8,7 @@ import club.ascham.Settings;
 import club.ascham.store.DataFolder;
 import club.ascham.store.Rows;
 import club.ascham.store.RowsOf;
+import club.ascham.store.Scrubbing;
 import club.ascham.store.SqliteFile;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -42,12 +43,13 @@ class PowerCutTest {
 
   @Inject Settings settings;
   @Inject Rows rows;
+  @Inject Scrubbing scrubbing;
   @TempDir Path folder;
 
   @Test
   void cutAtAnyOfTwoHundredLengths_theFileHoldsJustWhatWasSavedBefore() throws Exception {
     DataFolder club = new DataFolder(settings.dataDir());
-    rows.texts("PRAGMA wal_checkpoint(TRUNCATE)");
+    scrubbing.atStart();
     assertEquals(0, Files.size(club.writeAheadLog()), "all is in the file");
     NavigableMap<Long, Long> newestEntryAtLength = new TreeMap<>();
     newestEntryAtLength.put(0L, rows.number("SELECT max(id) FROM story"));
