@@ -4,6 +4,7 @@ import club.ascham.backup.Backups;
 import club.ascham.backup.NightWatch;
 import club.ascham.backup.SecondFolder;
 import club.ascham.record.ClockCheck;
+import club.ascham.store.FileTrouble;
 import club.ascham.store.SameFile;
 import club.ascham.store.Scrubbing;
 import club.ascham.story.HighWater;
@@ -94,11 +95,7 @@ public class Worries {
   private static Optional<String> gone(SameFile sameFile) {
     return sameFile
         .trouble()
-        .map(
-            why ->
-                "Nothing that is saved now is kept: of the club’s file the server found that "
-                    + why
-                    + ". Stop the server, put the file and its log back (or bring back the newest backup), and start it again.");
+        .map(why -> FileTrouble.Kind.ANOTHER.said() + " What was found: " + why + ".");
   }
 
   private static Optional<String> lost(HighWater highWater) {

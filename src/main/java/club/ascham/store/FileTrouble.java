@@ -69,6 +69,11 @@ public class FileTrouble extends RuntimeException {
       return heading;
     }
 
+    /** The answer to the person. */
+    public String said() {
+      return said;
+    }
+
     /** Whether the same request will do in a moment. */
     public boolean passes() {
       return this == LOCKED;

@@ -144,9 +144,10 @@ class WorriesTest {
         .then()
         .statusCode(200)
         .body("items[0].about", equalTo("file"))
-        .body("items[0].said", containsString("it is gone from its folder. Stop the server"))
+        .body("items[0].said", containsString("Stop the server"))
+        .body("items[0].said", containsString("What was found: it is gone from its folder."))
         .body("items[0].readable", equalTo(false));
-    officer.get("/").then().body(containsString("Nothing that is saved now is kept"));
+    officer.get("/").then().body(containsString("nothing that is saved now is kept"));
   }
 
   @Test
