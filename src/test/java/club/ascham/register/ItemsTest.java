@@ -57,7 +57,6 @@ class ItemsTest {
               .orElseThrow();
       Item item = Item.of(ItemCode.of(details.kind().letter(), number).orElseThrow(), details, DAY);
       records.persist(item);
-      records.flush();
       return item.id();
     }
 
