@@ -2,6 +2,7 @@ package club.ascham.people;
 
 import club.ascham.id.AccountId;
 import club.ascham.units.LengthUnit;
+import io.quarkus.runtime.BlockingOperationNotAllowedException;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
@@ -66,7 +67,12 @@ public class Actor {
     return session == null ? 0 : session.number();
   }
 
+  /** Null: nobody, also where asking who it is failed and its failure is being answered. */
   private Accounts.Credentials account() {
-    return identity.getAttribute(Identities.ACCOUNT);
+    try {
+      return identity.getAttribute(Identities.ACCOUNT);
+    } catch (BlockingOperationNotAllowedException notKnownYet) {
+      return null;
+    }
   }
 }

@@ -93,9 +93,7 @@ public class Worries {
 
   /** What readiness says too: nothing else matters as long as it is so. */
   private static Optional<String> gone(SameFile sameFile) {
-    return sameFile
-        .trouble()
-        .map(why -> FileTrouble.Kind.ANOTHER.said() + " What was found: " + why + ".");
+    return sameFile.trouble().map(FileTrouble::getMessage);
   }
 
   private static Optional<String> lost(HighWater highWater) {

@@ -19,7 +19,11 @@ class ClubsFileIsThere implements HealthCheck {
   public HealthCheckResponse call() {
     return sameFile
         .trouble()
-        .map(why -> HealthCheckResponse.named("the club's file").down().withData("why", why))
+        .map(
+            trouble ->
+                HealthCheckResponse.named("the club's file")
+                    .down()
+                    .withData("why", trouble.getMessage()))
         .orElseGet(() -> HealthCheckResponse.named("the club's file").up())
         .build();
   }

@@ -42,8 +42,8 @@ public class FileTrouble extends RuntimeException {
         503,
         "The club’s file is not there",
         "The club’s file or its log was moved, replaced or cut short under the running server:"
-            + " nothing that is saved now is kept. Stop the server, put the file and its log back (or bring back the"
-            + " newest backup), and start it again."),
+            + " nothing can be saved. Stop the server, put the file and its log back (or bring back"
+            + " the newest backup), and start it again."),
     UNREACHABLE(
         503,
         "The file can’t be reached",
@@ -103,6 +103,15 @@ public class FileTrouble extends RuntimeException {
   protected FileTrouble(Kind kind, String message, Throwable cause) {
     super(message, cause);
     this.kind = kind;
+  }
+
+  /**
+   * @param found what was found, as half a sentence
+   * @param fate what became of what was sent
+   */
+  public static FileTrouble another(String found, String fate) {
+    return new FileTrouble(
+        Kind.ANOTHER, "%s %s What was found: %s.".formatted(Kind.ANOTHER.said, fate, found), null);
   }
 
   public Kind kind() {

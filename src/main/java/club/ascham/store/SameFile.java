@@ -70,6 +70,8 @@ public class SameFile {
 
   private volatile boolean shrinking;
 
+  private volatile boolean damaged;
+
   /**
    * It is this one from now on, as large as it is, and what SQLite has laid beside it. Whoever says
    * so keeps a connection open: at the last one's end SQLite takes the log away.
@@ -83,13 +85,32 @@ public class SameFile {
       found.add(new Opened("its log’s index", Path.of(file + "-shm")));
     }
     opened = List.copyOf(found);
+    damaged = false;
   }
 
   /**
-   * Why it is not; empty: it is, or none was opened yet. SQLite by itself makes neither file nor
+   * What SQLite once found damaged stays so until a start has looked through all of it: the next
+   * request may well read a page that is whole.
+   */
+  public void found(FileTrouble trouble) {
+    damaged |= trouble.kind() == FileTrouble.Kind.DAMAGED;
+  }
+
+  /**
+   * What is amiss; empty: nothing, or none was opened yet. SQLite by itself makes neither file nor
    * log smaller: it begins the log again from its first byte.
    */
-  public Optional<String> trouble() {
+  public Optional<FileTrouble> trouble() {
+    return why()
+        .map(why -> FileTrouble.another(why, "Nothing was changed."))
+        .or(
+            () ->
+                damaged
+                    ? Optional.of(new FileTrouble(FileTrouble.Kind.DAMAGED, null))
+                    : Optional.empty());
+  }
+
+  private Optional<String> why() {
     return opened.stream()
         .map(each -> each.trouble(shrinking))
         .filter(Objects::nonNull)
@@ -97,15 +118,31 @@ public class SameFile {
   }
 
   /**
-   * Asked before a transaction begins, and again before its save is acknowledged.
+   * Asked before a transaction begins.
    *
-   * @throws FileTrouble it is another, or smaller than it was
+   * @throws FileTrouble it is another, smaller than it was, or damaged
    */
   public void mustBe() {
     trouble()
         .ifPresent(
+            trouble -> {
+              throw trouble;
+            });
+  }
+
+  /**
+   * Asked before a save is acknowledged.
+   *
+   * @throws FileTrouble it is another or smaller by now; which of the two has the save, nobody
+   *     knows
+   */
+  void mustStillBe() {
+    why()
+        .ifPresent(
             why -> {
-              throw new FileTrouble(FileTrouble.Kind.ANOTHER, new IOException(why));
+              throw FileTrouble.another(
+                  why,
+                  "What was sent may be kept or not: look for it then, before it is sent again.");
             });
   }
 
@@ -115,7 +152,7 @@ public class SameFile {
     try {
       return work.done();
     } finally {
-      trouble();
+      why();
       shrinking = false;
     }
   }

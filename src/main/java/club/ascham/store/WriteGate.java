@@ -36,7 +36,7 @@ class WriteGate {
       sameFile.mustBe();
       Object outcome = use.proceed();
       if (GATE.getHoldCount() == 1) {
-        sameFile.mustBe();
+        sameFile.mustStillBe();
         scrubbing.ifAsked();
       }
       return outcome;

@@ -4,6 +4,7 @@ import club.ascham.form.Typed;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.FileTrouble;
 import club.ascham.store.GateIsFull;
+import club.ascham.store.SameFile;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import io.quarkus.qute.CheckedTemplate;
@@ -44,6 +45,12 @@ class Failures {
   private static final String READER_OF_KINDS =
       "org.jboss.resteasy.reactive.common.headers.MediaTypeHeaderDelegate";
 
+  private final SameFile sameFile;
+
+  Failures(SameFile sameFile) {
+    this.sameFile = sameFile;
+  }
+
   @CheckedTemplate(basePath = "web", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record FailurePage(String heading, String message) implements TemplateInstance {}
 
@@ -67,7 +74,9 @@ class Failures {
 
   @ServerExceptionMapper
   Response fileTrouble(FileTrouble trouble, UriInfo uri) {
-    LOG.errorf(trouble.getCause(), "the club's file: %s", trouble.kind());
+    sameFile.found(trouble);
+    // Where the file is, no trace tells: one line a refusal.
+    LOG.errorf(trouble.getCause(), "the club's file: %s: %s", trouble.kind(), trouble.getMessage());
     Response answer =
         answer(uri, trouble.kind().status(), trouble.kind().heading(), trouble.getMessage());
     return trouble.kind().passes()
@@ -86,7 +95,7 @@ class Failures {
 
   @ServerExceptionMapper
   Response unauthorized(UnauthorizedException failure, UriInfo uri) {
-    if (isApi(uri)) {
+    if (isForPrograms(uri)) {
       return Response.fromResponse(
               Problem.response(401, "Sign in", "Give name and password, or an access key."))
           .header("WWW-Authenticate", "Basic realm=\"Ascham\"")
@@ -188,7 +197,7 @@ class Failures {
   }
 
   private static Response answer(UriInfo uri, int status, String heading, String message) {
-    if (isApi(uri)) {
+    if (isForPrograms(uri)) {
       return Problem.response(status, heading, message);
     }
     return Response.status(status)
@@ -199,7 +208,7 @@ class Failures {
 
   /** A word in the query where a number belongs arrives here as an address that does not exist. */
   private static Optional<Response> unreadableNumber(WebApplicationException failure, UriInfo uri) {
-    if (!isApi(uri) || !(failure.getCause() instanceof NumberFormatException cause)) {
+    if (!isForPrograms(uri) || !(failure.getCause() instanceof NumberFormatException cause)) {
       return Optional.empty();
     }
     return uri.getQueryParameters().entrySet().stream()
@@ -217,7 +226,7 @@ class Failures {
             });
   }
 
-  private static boolean isApi(UriInfo uri) {
-    return uri.getPath().startsWith("/api/");
+  private static boolean isForPrograms(UriInfo uri) {
+    return uri.getPath().startsWith("/api/") || uri.getPath().startsWith("/q/");
   }
 }

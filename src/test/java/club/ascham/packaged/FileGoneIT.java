@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -67,5 +68,36 @@ class FileGoneIT {
         assertThrows(PackagedServer.DidNotStart.class, () -> PackagedServer.demo(data).close());
     assertTrue(refused.getMessage().contains("is gone or empty"), refused.getMessage());
     assertTrue(Files.notExists(file), "nothing was made in its place");
+  }
+
+  @Test
+  void whatIsFoundDamaged_staysSoUntilAStart_thoughItsBytesAreBack() throws Exception {
+    Path data = folder.resolve("data");
+    Path file = data.resolve("ascham.db");
+    try (PackagedServer server = PackagedServer.demo(data)) {
+      server.stop();
+    }
+    byte[] whole = Files.readAllBytes(file);
+    try (PackagedServer server = PackagedServer.demo(data)) {
+      ApiCaller officer = server.as("officer");
+      try (FileChannel open = FileChannel.open(file, StandardOpenOption.WRITE)) {
+        open.truncate(whole.length / 2);
+      }
+      ApiCaller.Answer read = officer.get("/api/borrowers");
+      assertEquals(503, read.status());
+      assertTrue(read.body().toString().contains("is damaged"), read.body().toString());
+      assertEquals(503, officer.get("/q/health/ready").status());
+
+      Files.write(file, whole, StandardOpenOption.WRITE);
+      ApiCaller.Answer refused = enter(officer, "Saved Into Damage");
+      assertEquals(503, refused.status(), () -> refused.body().toString());
+      assertTrue(refused.body().toString().contains("is damaged"), refused.body().toString());
+      assertEquals(503, officer.get("/q/health/ready").status());
+      server.stop();
+    }
+    try (PackagedServer server = PackagedServer.demo(data)) {
+      assertEquals(200, server.as("officer").get("/q/health/ready").status());
+      assertEquals(201, enter(server.as("officer"), "Saved After A Start").status());
+    }
   }
 }

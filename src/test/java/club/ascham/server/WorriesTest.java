@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.Settings;
 import club.ascham.backup.Backups;
 import club.ascham.store.DataFolder;
+import club.ascham.store.FileTrouble;
 import club.ascham.store.Rows;
 import club.ascham.store.SameFile;
 import club.ascham.story.HighWater;
@@ -133,8 +134,9 @@ class WorriesTest {
     QuarkusMock.installMockForType(
         new SameFile() {
           @Override
-          public Optional<String> trouble() {
-            return Optional.of("it is gone from its folder");
+          public Optional<FileTrouble> trouble() {
+            return Optional.of(
+                FileTrouble.another("it is gone from its folder", "Nothing was changed."));
           }
         },
         SameFile.class);
@@ -147,7 +149,7 @@ class WorriesTest {
         .body("items[0].said", containsString("Stop the server"))
         .body("items[0].said", containsString("What was found: it is gone from its folder."))
         .body("items[0].readable", equalTo(false));
-    officer.get("/").then().body(containsString("nothing that is saved now is kept"));
+    officer.get("/").then().body(containsString("nothing can be saved"));
   }
 
   @Test

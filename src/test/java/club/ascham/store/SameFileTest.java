@@ -3,6 +3,7 @@ package club.ascham.store;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,9 +28,26 @@ class SameFileTest {
   }
 
   private void refuses(String why) {
-    assertEquals(Optional.of(why), sameFile.trouble());
-    FileTrouble trouble = assertThrows(FileTrouble.class, sameFile::mustBe);
-    assertEquals(FileTrouble.Kind.ANOTHER, trouble.kind());
+    FileTrouble before = assertThrows(FileTrouble.class, sameFile::mustBe);
+    assertEquals(FileTrouble.Kind.ANOTHER, before.kind());
+    assertTrue(
+        before.getMessage().endsWith("Nothing was changed. What was found: " + why + "."),
+        before.getMessage());
+    FileTrouble after = assertThrows(FileTrouble.class, sameFile::mustStillBe);
+    assertTrue(after.getMessage().contains("What was sent may be kept or not"), after.getMessage());
+  }
+
+  @Test
+  void onceFoundDamaged_nothingIsSaved_untilItIsOpenedAgain() throws IOException {
+    sameFile.found(new FileTrouble(FileTrouble.Kind.LOCKED, null));
+    assertDoesNotThrow(sameFile::mustBe);
+    sameFile.found(new FileTrouble(FileTrouble.Kind.DAMAGED, null));
+    sameFile.found(new FileTrouble(FileTrouble.Kind.LOCKED, null));
+    FileTrouble refused = assertThrows(FileTrouble.class, sameFile::mustBe);
+    assertEquals(FileTrouble.Kind.DAMAGED, refused.kind());
+    assertDoesNotThrow(sameFile::mustStillBe, "what was saved meanwhile went well");
+    sameFile.is(file);
+    assertDoesNotThrow(sameFile::mustBe);
   }
 
   @Test
