@@ -7,6 +7,7 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /**
@@ -40,7 +41,9 @@ class Addresses {
 
   private static void plainOnly(RoutingContext routing) {
     HttpServerRequest request = routing.request();
-    if (!isPlain(String.valueOf(request.getHeader("Host")))) {
+    // RFC 9112, 3.2: of two, nobody knows which the proxy before us believed.
+    List<String> hosts = request.headers().getAll("Host");
+    if (hosts.size() > 1 || !hosts.stream().allMatch(Addresses::isPlain)) {
       routing.response().setStatusCode(400).end();
       return;
     }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -28,7 +29,7 @@ class Allowed {
   private static final String ALLOW = "Allow";
   private static final Pattern PARAMETER = Pattern.compile("\\{\\w+\\s*(?::\\s*([^}]+))?}");
 
-  private record Route(Pattern address, String verb) {}
+  private record Route(Pattern address, long parameters, String verb) {}
 
   private final List<Route> routes;
 
@@ -51,7 +52,8 @@ class Allowed {
           Path below = method.getAnnotation(Path.class);
           String template =
               type.getAnnotation(Path.class).value() + "/" + (below == null ? "" : below.value());
-          found.add(new Route(address(template), verb.value()));
+          long parameters = PARAMETER.matcher(template).results().count();
+          found.add(new Route(address(template), parameters, verb.value()));
         }
       }
     }
@@ -95,14 +97,16 @@ class Allowed {
     }
   }
 
-  /** Of an address of ours; empty: it is none. */
+  /** Of an address of ours; empty: it is none. What is named in full goes before a parameter. */
   private TreeSet<String> at(String path) {
-    TreeSet<String> verbs = new TreeSet<>();
-    for (Route route : routes) {
-      if (route.address().matcher(path).matches()) {
-        verbs.add(route.verb());
-      }
-    }
+    List<Route> here =
+        routes.stream().filter(route -> route.address().matcher(path).matches()).toList();
+    long fewest = here.stream().mapToLong(Route::parameters).min().orElse(0);
+    TreeSet<String> verbs =
+        here.stream()
+            .filter(route -> route.parameters() == fewest)
+            .map(Route::verb)
+            .collect(Collectors.toCollection(TreeSet::new));
     if (verbs.contains("GET")) {
       verbs.add("HEAD");
     }

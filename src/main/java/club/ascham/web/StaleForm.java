@@ -8,6 +8,7 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -53,7 +54,14 @@ class StaleForm {
   @ServerResponseFilter
   void giveBack(ContainerRequestContext request, ContainerResponseContext response) {
     String path = request.getUriInfo().getPath();
-    if (response.getStatus() != 400 || response.hasEntity() || path.startsWith("/api/")) {
+    if (response.getStatus() != 400 || response.hasEntity()) {
+      return;
+    }
+    if (path.startsWith("/api/")) {
+      Response said =
+          Problem.response(415, "Not that kind", "No address of a program takes a form.");
+      response.setStatus(said.getStatus());
+      response.setEntity(said.getEntity(), null, said.getMediaType());
       return;
     }
     List<Kept> fields = new ArrayList<>();

@@ -64,6 +64,25 @@ class HeadersTest {
   }
 
   @Test
+  void aRequestWithTwoHosts_isRefused() throws IOException {
+    String answer = raw("GET /sign-in HTTP/1.1\r\nHost: localhost\r\nHost: other\r\n\r\n");
+    assertTrue(answer.startsWith("HTTP/1.1 400"), answer);
+  }
+
+  @Test
+  void aFormOfManyParts_isNotForPrograms_whichIsSaid() {
+    given()
+        .auth()
+        .preemptive()
+        .basic("officer", "demo-fleet")
+        .multiPart("files", "b.csv", "number,name\n".getBytes(StandardCharsets.US_ASCII))
+        .post("/api/import")
+        .then()
+        .statusCode(415)
+        .contentType("application/problem+json");
+  }
+
+  @Test
   void aCallWithoutAHost_isToldSoAsAProblem() throws IOException {
     String answer = raw("GET /api/risers HTTP/1.1\r\nConnection: close\r\n\r\n");
     assertTrue(answer.startsWith("HTTP/1.1 400"), answer);
