@@ -57,4 +57,20 @@ public record LimbsSpec(
         makerBrace,
         List.of());
   }
+
+  /** The same limbs, after a bow scale. */
+  public LimbsSpec weighed(List<ScaleReading> readings) {
+    return new LimbsSpec(
+        build,
+        size,
+        bowLengthIn,
+        fitting,
+        model,
+        markedLb,
+        markedAtIn,
+        markedRiserIn,
+        hmpeTips,
+        makerBrace,
+        readings);
+  }
 }

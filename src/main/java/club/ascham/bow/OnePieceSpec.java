@@ -29,4 +29,10 @@ public record OnePieceSpec(
       Band makerBrace) {
     this(hand, bowLengthIn, markedLb, markedAtIn, hmpeTips, makerBrace, List.of());
   }
+
+  /** The same bow, after a bow scale. */
+  public OnePieceSpec weighed(List<ScaleReading> readings) {
+    return new OnePieceSpec(
+        hand, bowLengthIn, markedLb, markedAtIn, hmpeTips, makerBrace, readings);
+  }
 }

@@ -56,7 +56,7 @@ public class AddItem {
     List<ItemId> ids = new ArrayList<>();
     for (ItemCode code : codes) {
       Item item = Item.of(code, details, time.today());
-      records.persist(item);
+      records.add(item, details);
       ids.add(item.id());
     }
     story.tell(

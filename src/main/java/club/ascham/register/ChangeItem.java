@@ -21,6 +21,7 @@ import java.util.Optional;
 @ApplicationScoped
 public class ChangeItem {
   private final ItemRecords records;
+  private final Items items;
   private final Fitted fitted;
   private final Rows rows;
   private final Story story;
@@ -30,6 +31,7 @@ public class ChangeItem {
 
   ChangeItem(
       ItemRecords records,
+      Items items,
       Fitted fitted,
       Rows rows,
       Story story,
@@ -37,6 +39,7 @@ public class ChangeItem {
       ClubTime time,
       Settings settings) {
     this.records = records;
+    this.items = items;
     this.fitted = fitted;
     this.rows = rows;
     this.story = story;
@@ -57,49 +60,49 @@ public class ChangeItem {
               "You read version %d and it is version %d now. Read it again. Nothing was changed."
                   .formatted(version, item.version())));
     }
-    Optional<Refusal> refusal = refusal(item, details);
+    ItemDetails before = items.registered(List.of(id)).get(0).details();
+    Optional<Refusal> refusal = refusal(id, before, details);
     if (refusal.isPresent()) {
       return Outcome.refused(refusal.get());
     }
-    List<Changes.Change> changes = Changes.between(written(item.details()), written(details));
+    List<Changes.Change> changes =
+        Changes.between(details.kind(), written(before), written(details));
     if (!changes.isEmpty()) {
-      item.describe(details);
+      records.change(item, details);
       story.tell(Story.Told.ofItem(time.now(), actor.id(), id, Changes.sentence(changes)));
     }
     return Outcome.done(
         id, changes.isEmpty() ? "Nothing was different, so nothing was changed." : "Changed.");
   }
 
-  private Optional<Refusal> refusal(Item item, ItemDetails details) {
+  private Optional<Refusal> refusal(ItemId id, ItemDetails before, ItemDetails details) {
     if (details.particulars() instanceof Particulars.OfKitItem kit
         && details.kind() == ItemKind.ARROWS) {
-      return arrowsOut(item, kit);
+      return arrowsOut(id, (Particulars.OfKitItem) before.particulars(), kit);
     }
     return fitted
-        .rigOf(item.id())
+        .rigOf(id)
         .flatMap(
             rig ->
                 fitted
-                    .misfit(rig, item.id(), details.particulars())
+                    .misfit(rig, id, details.particulars())
                     .map(
                         misfit ->
                             new Refusal(
-                                field(misfit.kind(), item.kind()),
+                                field(misfit.kind(), details.kind()),
                                 "It is fitted to a rig whose parts would no longer fit: "
                                     + misfit.reason()
                                     + " Take it off the rig first.")));
   }
 
-  private Optional<Refusal> arrowsOut(Item item, Particulars.OfKitItem now) {
+  private Optional<Refusal> arrowsOut(
+      ItemId id, Particulars.OfKitItem before, Particulars.OfKitItem now) {
     long lines =
-        rows.number(
-            "SELECT count(*) FROM loan_line WHERE item_id = ?1 AND back_at IS NULL", item.id());
+        rows.number("SELECT count(*) FROM loan_line WHERE item_id = ?1 AND back_at IS NULL", id);
     long out =
         rows.number(
-            "SELECT sum(arrow_count) FROM loan_line WHERE item_id = ?1 AND back_at IS NULL",
-            item.id());
-    boolean wasPool = ((Particulars.OfKitItem) item.details().particulars()).pool();
-    if (lines > 0 && wasPool != now.pool()) {
+            "SELECT sum(arrow_count) FROM loan_line WHERE item_id = ?1 AND back_at IS NULL", id);
+    if (lines > 0 && before.pool() != now.pool()) {
       return Optional.of(
           new Refusal(
               "pool", "Some of these arrows are on loan: receive them before changing this."));

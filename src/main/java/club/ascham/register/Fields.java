@@ -1,9 +1,7 @@
 package club.ascham.register;
 
 import club.ascham.form.Typed;
-import club.ascham.units.Length;
-import club.ascham.units.LengthUnit;
-import club.ascham.units.Plausible;
+import club.ascham.units.Grains;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Set;
@@ -15,6 +13,9 @@ record Fields(Typed typed, ItemReader.Setting setting) {
   private static final Pattern WITH_UNIT =
       Pattern.compile(
           "(?<number>[0-9]+(?:[.,][0-9]+)?)\\s*(?<unit>\"|″|”|in|inch|inches|lbs?|#|g)");
+  private static final Pattern MASS =
+      Pattern.compile(
+          "(?<number>[0-9]{1,9}(?:[.,][0-9]{1,9})?)\\s*(?:(?<grains>gr|grains?)|(?<grams>g))?");
   private static final Set<String> NO = Set.of("", "no", "false", "0", "off");
 
   /** A whole number whose unit people like to write behind it: {@code 25"}, {@code 1150 g}. */
@@ -23,35 +24,35 @@ record Fields(Typed typed, ItemReader.Setting setting) {
     return typed.whole(field, low, high);
   }
 
-  Integer requiredWhole(String field, int low, int high, String missing) {
-    Integer number = whole(field, low, high);
-    if (number == null) {
-      typed.fault(field, missing);
-    }
-    return number;
-  }
-
   Double decimal(String field, double low, double high) {
     dropUnit(field);
     return typed.decimal(field, low, high);
   }
 
-  Double requiredDecimal(String field, double low, double high, String missing) {
-    Double number = decimal(field, low, high);
-    if (number == null) {
-      typed.fault(field, missing);
+  /** In grains unless it says grams; what makes sense in grams alone is asked back. */
+  Double grains(String field, double low, double high) {
+    Matcher mass = MASS.matcher(typed.value(field).toLowerCase(Locale.ROOT));
+    if (!mass.matches()) {
+      return typed.decimal(field, low, high);
     }
-    return number;
-  }
-
-  /** A length in the person's own unit unless it names another. */
-  Length length(String field, Plausible plausible) {
-    return typed.length(field, setting.unit(), plausible);
-  }
-
-  /** A small length that is always given in millimetres unless it names another unit. */
-  Length millimetres(String field, Plausible plausible) {
-    return typed.length(field, LengthUnit.MILLIMETRE, plausible);
+    String number = mass.group("number");
+    double asRead = Double.parseDouble(number.replace(',', '.'));
+    double asGrams = Grains.ofGrams(asRead);
+    double grains = mass.group("grams") == null ? asRead : asGrams;
+    if (grains >= low && grains <= high) {
+      return grains;
+    }
+    boolean named = mass.group("grams") != null || mass.group("grains") != null;
+    if (!named && asGrams >= low && asGrams <= high) {
+      typed.fault(
+          field,
+          "\"%s\" was read in grains. Did you mean %s g (%s)?"
+              .formatted(number, number, Grains.said(asGrams)),
+          number + " g");
+    } else {
+      typed.fault(field, "A whole arrow weighs from %.0f to %.0f gr.".formatted(low, high));
+    }
+    return null;
   }
 
   LocalDate pastDay(String field, String future) {
@@ -79,7 +80,9 @@ record Fields(Typed typed, ItemReader.Setting setting) {
    * holds.
    */
   <E extends Enum<E>> E wordOr(String open, String field, Class<E> words) {
-    return typed.value(field).equalsIgnoreCase(open) ? null : typed.word(field, words);
+    return open != null && typed.value(field).equalsIgnoreCase(open)
+        ? null
+        : typed.word(field, words);
   }
 
   /** Says at a field that things of this kind have no such thing, if it was filled. */

@@ -2,23 +2,21 @@ package club.ascham.register;
 
 import club.ascham.id.ItemId;
 import club.ascham.units.ItemCode;
-import club.ascham.units.Money;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
-import jakarta.persistence.Inheritance;
-import jakarta.persistence.InheritanceType;
-import jakarta.persistence.Version;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** A thing the club owns, under its own code. */
+/**
+ * A thing the club owns, under its own code. What is recorded of it because of its kind stands in a
+ * table of that kind ({@link ItemFields}); its version counts the changes of both.
+ */
 @Entity
-@Inheritance(strategy = InheritanceType.JOINED)
-abstract class Item {
+class Item {
   @Id
   @GeneratedValue(strategy = GenerationType.IDENTITY)
   private Long id;
@@ -43,33 +41,19 @@ abstract class Item {
 
   private String retiredNote;
 
-  @Version private int version;
+  private int version;
 
   /** A new item under this code. */
   static Item of(ItemCode code, ItemDetails details, LocalDate registeredOn) {
-    Particulars particulars = details.particulars();
-    Item item;
-    if (particulars instanceof Particulars.OfRiser) {
-      item = new Riser();
-    } else if (particulars instanceof Particulars.OfLimbs) {
-      item = new Limbs();
-    } else if (particulars instanceof Particulars.OfBow) {
-      item = new OnePieceBow();
-    } else if (particulars instanceof Particulars.OfString) {
-      item = new BowString();
-    } else if (particulars instanceof Particulars.OfStringer) {
-      item = new Stringer();
-    } else {
-      item = new KitItem();
-    }
     if (code.kindLetter() != details.kind().letter()) {
       throw new IllegalArgumentException(
           code.display() + " is no code of a " + details.kind().said());
     }
+    Item item = new Item();
     item.code = code.bare();
     item.kind = details.kind();
     item.registeredOn = registeredOn;
-    item.describe(details);
+    item.origin(details.provenance());
     return item;
   }
 
@@ -77,12 +61,12 @@ abstract class Item {
     return new ItemId(id);
   }
 
-  ItemCode code() {
-    return new ItemCode(code);
-  }
-
   ItemKind kind() {
     return kind;
+  }
+
+  ItemCode code() {
+    return new ItemCode(code);
   }
 
   int version() {
@@ -99,26 +83,16 @@ abstract class Item {
         : Optional.of(new Retirement(retiredOn, retiredWhy, retiredNote));
   }
 
-  ItemDetails details() {
-    return new ItemDetails(
-        kind,
-        new Provenance(
-            maker,
-            model,
-            batch,
-            serial,
-            boughtOn,
-            priceMinor == null ? null : new Money(priceMinor),
-            notes),
-        particulars(model));
-  }
-
-  /** Takes over what is recorded now; the kind stays. */
+  /** Takes over where it came from; the kind stays. */
   void describe(ItemDetails details) {
     if (details.kind() != kind) {
       throw new IllegalArgumentException("an item's kind never changes");
     }
-    Provenance from = details.provenance();
+    origin(details.provenance());
+    version++;
+  }
+
+  private void origin(Provenance from) {
     maker = from.maker();
     model = from.model();
     batch = from.batch();
@@ -126,7 +100,6 @@ abstract class Item {
     boughtOn = from.boughtOn();
     priceMinor = from.price() == null ? null : from.price().minor();
     notes = from.notes();
-    describe(details.particulars());
   }
 
   void retire(Retirement retirement) {
@@ -136,6 +109,7 @@ abstract class Item {
     retiredOn = retirement.on();
     retiredWhy = retirement.why();
     retiredNote = retirement.note();
+    version++;
   }
 
   void findAgain() {
@@ -145,9 +119,6 @@ abstract class Item {
     retiredOn = null;
     retiredWhy = null;
     retiredNote = null;
+    version++;
   }
-
-  abstract Particulars particulars(String model);
-
-  abstract void describe(Particulars particulars);
 }

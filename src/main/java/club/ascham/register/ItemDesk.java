@@ -21,6 +21,7 @@ import club.ascham.web.Problem;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Currency;
@@ -266,7 +267,12 @@ class ItemDesk {
   }
 
   private Optional<ItemDetails> read(ItemKind kind, Map<String, Object> body, Typed typed) {
-    copy(body, typed, ItemReader.fields(kind));
+    List<String> known =
+        new ArrayList<>(ItemFields.of(kind).stream().map(ItemField::name).toList());
+    if (kind.isKitItem()) {
+      known.add("kind");
+    }
+    copy(body, typed, known);
     return ItemReader.read(
         kind, typed, new ItemReader.Setting(actor.unit(), currency, time.today()));
   }

@@ -203,7 +203,7 @@ class ItemPages {
             now,
             typed,
             now.version(),
-            Changes.between(written(details.get()), written(now.details())))
+            Changes.between(now.kind(), written(details.get()), written(now.details())))
         : changePage(now, typed, version, List.of());
   }
 

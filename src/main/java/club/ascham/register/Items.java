@@ -3,10 +3,9 @@ package club.ascham.register;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.transaction.Status;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -21,12 +20,19 @@ import java.util.stream.Stream;
 public class Items {
   private static final String NAMED = "SELECT id, kind, code, maker, model FROM item ";
 
-  private final Rows rows;
-  private final ItemRecords records;
+  private static final ItemColumns ALL = new ItemColumns(ItemFields.everything(), 8);
+  private static final String REGISTERED =
+      "SELECT item.id, item.kind, item.code, item.version, item.registered_on, item.retired_on,"
+          + " item.retired_why, item.retired_note, "
+          + ALL.selected()
+          + " FROM item"
+          + ALL.joins()
+          + " WHERE ";
 
-  Items(Rows rows, ItemRecords records) {
+  private final Rows rows;
+
+  Items(Rows rows) {
     this.rows = rows;
-    this.records = records;
   }
 
   /** An item as other features name it. */
@@ -56,28 +62,29 @@ public class Items {
 
   /** All that the register holds of the item with this code, in one statement. */
   public Optional<Registered> registered(ItemCode code) {
-    return records.find("code", code.bare()).firstResultOptional().map(this::read);
+    return rows.list(Items::read, REGISTERED + "item.code = ?1", code.bare()).stream().findFirst();
   }
 
   /** All that the register holds of the items of these ids, in their order, in one statement. */
   List<Registered> registered(Collection<ItemId> ids) {
     Map<ItemId, Registered> found =
-        records.list("id IN ?1", ids.stream().map(ItemId::value).toList()).stream()
-            .map(this::read)
+        rows.list(Items::read, REGISTERED + "item.id IN " + places(ids), ids.toArray()).stream()
             .collect(Collectors.toMap(Registered::id, item -> item));
     return ids.stream().map(found::get).filter(Objects::nonNull).toList();
   }
 
-  /**
-   * Outside a transaction one session lives as long as the request: what it still held would be
-   * shown again after a change.
-   */
-  private Registered read(Item item) {
-    Registered registered = Registered.of(item);
-    if (QuarkusTransaction.getStatus() == Status.STATUS_NO_TRANSACTION) {
-      records.getEntityManager().detach(item);
-    }
-    return registered;
+  private static Registered read(Rows.Row row) {
+    ItemKind kind = row.value(2, ItemKind.class);
+    LocalDate retiredOn = row.value(6, LocalDate.class);
+    return new Registered(
+        row.value(1, ItemId.class),
+        new ItemCode(row.value(3, String.class)),
+        row.value(4, Integer.class),
+        row.value(5, LocalDate.class),
+        retiredOn == null
+            ? null
+            : new Retirement(retiredOn, row.value(7, RetiredWhy.class), row.value(8, String.class)),
+        ItemDetails.of(kind, ALL.read(row, kind)));
   }
 
   /** The highest number issued so far among the codes of a letter; 0 where none was. */

@@ -1,21 +1,13 @@
 package club.ascham.register;
 
-import club.ascham.bow.Band;
-import club.ascham.bow.Build;
-import club.ascham.bow.Hand;
-import club.ascham.bow.Known;
-import club.ascham.bow.LimbSize;
 import club.ascham.bow.LimbsSpec;
 import club.ascham.bow.OnePieceSpec;
 import club.ascham.bow.RiserSpec;
 import club.ascham.bow.ScaleReading;
-import club.ascham.bow.StringMaterial;
 import club.ascham.bow.StringSpec;
-import club.ascham.bow.StringerKind;
 import club.ascham.bow.StringerSpec;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
-import club.ascham.units.Length;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -29,23 +21,14 @@ import java.util.stream.Collectors;
 /** Reads what parts are, for the rules that decide about them: two statements at most for all. */
 @ApplicationScoped
 public class PartSpecs {
+  private static final ItemColumns TOLD = new ItemColumns(ItemFields.ofParts(), 6);
   private static final String PARTS =
-      """
-      SELECT i.id, i.kind, i.code, i.maker, i.model,
-             r.id, r.build, r.hand, r.length_in, r.limb_fitting, r.limb_model, r.max_turns_out, r.lateral,
-             l.id, l.build, l.size, l.bow_length_in, l.limb_fitting, l.marked_lb, l.marked_at_in,
-             l.marked_riser_in, l.hmpe_tips, l.brace_low, l.brace_high,
-             b.id, b.hand, b.bow_length_in, b.marked_lb, b.marked_at_in, b.hmpe_tips, b.brace_low, b.brace_high,
-             s.id, s.for_bow_in, s.measured_length, s.material, s.strands, s.strand_diameter, s.twists,
-             e.id, e.stringer_kind, e.bow_from_in, e.bow_to_in,
-             EXISTS (SELECT 1 FROM scale_reading w WHERE w.item_id = i.id)
-        FROM item i
-        LEFT JOIN riser r ON r.id = i.id
-        LEFT JOIN limbs l ON l.id = i.id
-        LEFT JOIN bow b ON b.id = i.id
-        LEFT JOIN bowstring s ON s.id = i.id
-        LEFT JOIN stringer e ON e.id = i.id
-       WHERE i.id IN\s""";
+      "SELECT item.id, item.kind, item.code, item.maker, item.model,"
+          + " EXISTS (SELECT 1 FROM scale_reading w WHERE w.item_id = item.id), "
+          + TOLD.selected()
+          + " FROM item"
+          + TOLD.joins()
+          + " WHERE item.id IN ";
 
   private final Rows rows;
 
@@ -91,11 +74,11 @@ public class PartSpecs {
       return Map.of();
     }
     String among = Items.places(ids);
-    Map<ItemId, Row> found =
-        rows.list(Row.class, PARTS + among, ids.toArray()).stream()
+    Map<ItemId, Found> found =
+        rows.list(Found::of, PARTS + among, ids.toArray()).stream()
             .collect(Collectors.toMap(row -> row.item().id(), row -> row));
     Map<ItemId, List<ScaleReading>> weighed =
-        found.values().stream().anyMatch(Row::weighed) ? weighed(among, ids) : Map.of();
+        found.values().stream().anyMatch(Found::weighed) ? weighed(among, ids) : Map.of();
     Map<ItemId, Described> described = new LinkedHashMap<>();
     for (ItemId id : ids) {
       Optional.ofNullable(found.get(id))
@@ -118,108 +101,34 @@ public class PartSpecs {
                 WeighedRow::item, Collectors.mapping(WeighedRow::reading, Collectors.toList())));
   }
 
-  private static Band band(Length low, Length high) {
-    return low == null ? null : new Band(low, high);
-  }
+  private record Found(Items.Named item, boolean weighed, Particulars particulars) {
+    static Found of(Rows.Row row) {
+      ItemKind kind = row.value(2, ItemKind.class);
+      return new Found(
+          new Items.Named(
+              row.value(1, ItemId.class),
+              kind,
+              row.value(3, String.class),
+              row.value(4, String.class),
+              row.value(5, String.class)),
+          row.value(6, Boolean.class),
+          kind.isKitItem() ? null : ItemDetails.particulars(kind, TOLD.read(row, kind)));
+    }
 
-  private record Row(
-      Items.Named item,
-      RiserRow riser,
-      LimbsRow limbs,
-      BowRow bow,
-      StringRow string,
-      StringerRow stringer,
-      boolean weighed) {
     Described described(List<ScaleReading> readings) {
       return new Described(
           item,
-          riser == null ? null : riser.spec(),
-          limbs == null ? null : limbs.spec(item.model(), readings),
-          bow == null ? null : bow.spec(readings),
-          string == null ? null : string.spec(),
-          stringer == null ? null : stringer.spec());
+          particulars instanceof Particulars.OfRiser riser ? riser.spec() : null,
+          particulars instanceof Particulars.OfLimbs limbs ? limbs.spec().weighed(readings) : null,
+          particulars instanceof Particulars.OfBow bow ? bow.spec().weighed(readings) : null,
+          particulars instanceof Particulars.OfString string ? string.spec() : null,
+          particulars instanceof Particulars.OfStringer stringer ? stringer.spec() : null);
     }
   }
 
   private record WeighedRow(ItemId item, double drawIn, double forceLb, Integer riserIn) {
     ScaleReading reading() {
       return new ScaleReading(drawIn, forceLb, riserIn);
-    }
-  }
-
-  private record RiserRow(
-      ItemId id,
-      Build build,
-      Hand hand,
-      int lengthIn,
-      String fitting,
-      String limbModel,
-      Double maxTurnsOut,
-      boolean lateral) {
-    RiserSpec spec() {
-      return new RiserSpec(build, hand, lengthIn, fitting, limbModel, maxTurnsOut, lateral);
-    }
-  }
-
-  private record LimbsRow(
-      ItemId id,
-      Build build,
-      LimbSize size,
-      Integer bowLengthIn,
-      String fitting,
-      double markedLb,
-      double markedAtIn,
-      Integer markedRiserIn,
-      Known hmpeTips,
-      Length braceLow,
-      Length braceHigh) {
-    LimbsSpec spec(String model, List<ScaleReading> weighed) {
-      return new LimbsSpec(
-          build,
-          size,
-          bowLengthIn,
-          fitting,
-          model,
-          markedLb,
-          markedAtIn,
-          markedRiserIn,
-          hmpeTips,
-          band(braceLow, braceHigh),
-          weighed);
-    }
-  }
-
-  private record BowRow(
-      ItemId id,
-      Hand hand,
-      int bowLengthIn,
-      double markedLb,
-      double markedAtIn,
-      Known hmpeTips,
-      Length braceLow,
-      Length braceHigh) {
-    OnePieceSpec spec(List<ScaleReading> weighed) {
-      return new OnePieceSpec(
-          hand, bowLengthIn, markedLb, markedAtIn, hmpeTips, band(braceLow, braceHigh), weighed);
-    }
-  }
-
-  private record StringRow(
-      ItemId id,
-      int forBowIn,
-      Length measured,
-      StringMaterial material,
-      Integer strands,
-      Length strandDiameter,
-      Integer twists) {
-    StringSpec spec() {
-      return new StringSpec(forBowIn, measured, material, strands, strandDiameter, twists);
-    }
-  }
-
-  private record StringerRow(ItemId id, StringerKind kind, int bowFromIn, int bowToIn) {
-    StringerSpec spec() {
-      return new StringerSpec(kind, bowFromIn, bowToIn);
     }
   }
 }

@@ -18,16 +18,6 @@ public record Registered(
     Retirement retirement,
     ItemDetails details) {
 
-  static Registered of(Item item) {
-    return new Registered(
-        item.id(),
-        item.code(),
-        item.version(),
-        item.registeredOn(),
-        item.retirement().orElse(null),
-        item.details());
-  }
-
   public ItemKind kind() {
     return details.kind();
   }

@@ -65,7 +65,7 @@ public class RetireItem {
     if (on != null && on.isAfter(today)) {
       typed.fault("on", "That day is still to come.");
     }
-    String note = typed.text("note", ItemReader.LONGEST_NOTES);
+    String note = typed.text("note", ItemFields.LONGEST_NOTES);
     return typed.sound()
         ? Optional.of(new Retirement(on == null ? today : on, why, note))
         : Optional.empty();

@@ -22,6 +22,8 @@ import java.util.function.Function;
 final class RowShape<R extends Record> {
   private static final Map<Class<?>, RowShape<?>> KNOWN = new ConcurrentHashMap<>();
 
+  private static final Map<Class<?>, Cell> CELLS = new ConcurrentHashMap<>();
+
   /** How the one component of a typed id is had, looked up once for each type of id. */
   private static final Map<Class<?>, Method> ONLY = new ConcurrentHashMap<>();
 
@@ -72,6 +74,21 @@ final class RowShape<R extends Record> {
       at += cells[i].width();
     }
     return made(constructor, values);
+  }
+
+  /** The values of whichever row the set stands at. */
+  static Rows.Row valuesOf(ResultSet found) {
+    return new Rows.Row() {
+      @Override
+      @SuppressWarnings("unchecked")
+      public <T> T value(int column, Class<T> type) {
+        try {
+          return (T) CELLS.computeIfAbsent(type, t -> orNull(cell(t))).read(found, column);
+        } catch (SQLException failure) {
+          throw new IllegalStateException("column " + column + " as " + type, failure);
+        }
+      }
+    };
   }
 
   /** A Java value as the file keeps it. */
@@ -136,7 +153,7 @@ final class RowShape<R extends Record> {
     if (type == double.class) {
       return ResultSet::getDouble;
     }
-    if (type == boolean.class) {
+    if (type == boolean.class || type == Boolean.class) {
       return ResultSet::getBoolean;
     }
     if (type == Long.class) {

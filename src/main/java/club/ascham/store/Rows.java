@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.function.Function;
 import javax.sql.DataSource;
 
 /**
@@ -37,6 +38,29 @@ public class Rows {
           List<R> rows = new ArrayList<>();
           while (found.next()) {
             rows.add(into.read(found));
+          }
+          return rows;
+        });
+  }
+
+  /** A row whose columns a table of fields tells, and no record. */
+  public interface Row {
+    /**
+     * @param column from 1
+     * @return null: nothing is there
+     */
+    <T> T value(int column, Class<T> type);
+  }
+
+  public <T> List<T> list(Function<Row, T> reading, String sql, Object... parameters) {
+    return read(
+        sql,
+        parameters,
+        found -> {
+          Row row = RowShape.valuesOf(found);
+          List<T> rows = new ArrayList<>();
+          while (found.next()) {
+            rows.add(reading.apply(row));
           }
           return rows;
         });

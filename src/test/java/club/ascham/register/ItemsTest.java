@@ -56,13 +56,13 @@ class ItemsTest {
                   details.kind().letter(), items.lastNumber(details.kind().letter()) + 1)
               .orElseThrow();
       Item item = Item.of(ItemCode.of(details.kind().letter(), number).orElseThrow(), details, DAY);
-      records.persist(item);
+      records.add(item, details);
       return item.id();
     }
 
     @Transactional
     public ItemDetails read(ItemId id) {
-      return records.findById(id.value()).details();
+      return items.registered(List.of(id)).get(0).details();
     }
   }
 

@@ -1,8 +1,9 @@
-package club.ascham.register;
+package club.ascham.exchange;
 
 import club.ascham.Settings;
-import club.ascham.exchange.RowRules;
 import club.ascham.form.Typed;
+import club.ascham.register.ItemKind;
+import club.ascham.register.ItemReader;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthUnit;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -12,11 +13,11 @@ import java.util.Currency;
 
 /** Holds the rows of an imported file to the rules that the register's forms hold people to. */
 @ApplicationScoped
-class FileRules {
+class ItemRowRules {
   private final ClubTime time;
   private final Currency currency;
 
-  FileRules(ClubTime time, Settings settings) {
+  ItemRowRules(ClubTime time, Settings settings) {
     this.time = time;
     this.currency = Currency.getInstance(settings.currency());
   }
