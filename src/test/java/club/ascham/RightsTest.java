@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.people.Role;
 import club.ascham.store.Rows;
+import club.ascham.web.Alternatives;
 import club.ascham.web.Visitor;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -224,8 +225,7 @@ class RightsTest {
             .map(JavaClass::reflect)
             .flatMap(
                 home ->
-                    Arrays.stream(home.getDeclaredMethods())
-                        .flatMap(method -> way(home, method).stream()))
+                    Arrays.stream(home.getDeclaredMethods()).flatMap(method -> way(home, method)))
             // Signing out last: what comes after would be nobody.
             .sorted(
                 Comparator.comparing((Way way) -> way.path().equals("/sign-out"))
@@ -233,21 +233,24 @@ class RightsTest {
             .toList();
   }
 
-  private static Optional<Way> way(Class<?> home, Method method) {
-    return verb(method)
-        .map(
+  private static Stream<Way> way(Class<?> home, Method method) {
+    return verb(method).stream()
+        .flatMap(
             verb ->
-                new Way(
-                    verb,
-                    path(home, method),
-                    Stream.of(
-                            method.getAnnotation(Consumes.class),
-                            home.getAnnotation(Consumes.class))
-                        .filter(consumes -> consumes != null)
-                        .map(consumes -> consumes.value()[0])
-                        .findFirst()
-                        .orElse(""),
-                    may(home, method)));
+                Alternatives.of(path(home, method)).stream()
+                    .map(path -> way(verb, path, home, method)));
+  }
+
+  private static Way way(String verb, String path, Class<?> home, Method method) {
+    return new Way(
+        verb,
+        path,
+        Stream.of(method.getAnnotation(Consumes.class), home.getAnnotation(Consumes.class))
+            .filter(consumes -> consumes != null)
+            .map(consumes -> consumes.value()[0])
+            .findFirst()
+            .orElse(""),
+        may(home, method));
   }
 
   private static Optional<String> verb(Method method) {

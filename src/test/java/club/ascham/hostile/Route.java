@@ -1,5 +1,6 @@
 package club.ascham.hostile;
 
+import club.ascham.web.Alternatives;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -40,7 +41,9 @@ record Route(String verb, String template, String consumes, Set<String> roles) {
           for (Annotation annotation : method.getAnnotations()) {
             HttpMethod verb = annotation.annotationType().getAnnotation(HttpMethod.class);
             if (verb != null) {
-              found.add(of(verb.value(), resource, method));
+              for (String template : Alternatives.of(declared(resource, method))) {
+                found.add(of(verb.value(), template, resource, method));
+              }
             }
           }
         }
@@ -53,12 +56,14 @@ record Route(String verb, String template, String consumes, Set<String> roles) {
     return found;
   }
 
-  private static Route of(String verb, Class<?> resource, Method method) {
+  private static String declared(Class<?> resource, Method method) {
     Path below = method.getAnnotation(Path.class);
-    String template =
-        resource.getAnnotation(Path.class).value()
-            + (below == null ? "" : below.value().startsWith("/") ? "" : "/")
-            + (below == null ? "" : below.value());
+    return resource.getAnnotation(Path.class).value()
+        + (below == null ? "" : below.value().startsWith("/") ? "" : "/")
+        + (below == null ? "" : below.value());
+  }
+
+  private static Route of(String verb, String template, Class<?> resource, Method method) {
     Consumes consumes =
         method.isAnnotationPresent(Consumes.class)
             ? method.getAnnotation(Consumes.class)

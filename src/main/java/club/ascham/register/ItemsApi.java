@@ -18,40 +18,43 @@ import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
 import club.ascham.web.Problem;
-import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.jboss.resteasy.reactive.RestPath;
 
-/** What the six lists of items do in the same way when asked in JSON. */
-@ApplicationScoped
-class ItemDesk {
+/**
+ * The things the club owns as JSON, in six lists: each address, its shape and its words are told
+ * apart by {@link ItemsInOpenApi}, {@code {one}} and {@code {many}} standing for what is in it.
+ */
+@Path("/api/{list:risers|limbs|bows|strings|stringers|kit-items}")
+@Produces(MediaType.APPLICATION_JSON)
+@Consumes(MediaType.APPLICATION_JSON)
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class ItemsApi {
   private static final Set<String> SEARCHED =
       Set.of("words", "state", "hand", "bowIn", "sort", "page");
-
-  /** Fields that a change may carry because they were read, and that it does not change. */
-  private static final Set<String> ONLY_READ =
-      Set.of(
-          "code",
-          "kind",
-          "state",
-          "version",
-          "registeredOn",
-          "retiredOn",
-          "retiredWhy",
-          "retiredNote",
-          "concerns",
-          "soundUpToLb",
-          "onceKey");
 
   private final Items items;
   private final Register register;
@@ -66,7 +69,7 @@ class ItemDesk {
   private final Presses presses;
   private final KeptAnswers answers;
 
-  ItemDesk(
+  ItemsApi(
       Items items,
       Register register,
       AddItem addItem,
@@ -93,52 +96,69 @@ class ItemDesk {
     this.answers = answers;
   }
 
-  /** How items of one list are written. */
-  interface Shape<J> extends BiFunction<ItemJson.Common, Registered, J> {}
-
-  <J> Response list(String slug, MultivaluedMap<String, String> query, Shape<J> shape) {
+  @GET
+  @Operation(
+      summary = "{many} in use, by code",
+      description =
+          "Query: words (each must occur in code, maker, model, batch, serial or notes), state"
+              + " (ready, on-loan, to-be-checked, withdrawn, in-the-workshop, retired; any: retired"
+              + " ones too), hand, bowIn (usable on a bow of so many inches), sort (code, maker,"
+              + " state, bought; with - backwards), page (from 1), size (up to 200).")
+  public Response list(@RestPath String list, @Context UriInfo uri) {
     Typed typed = Typed.nothing();
-    query.forEach(
-        (name, values) -> {
-          if (SEARCHED.contains(name) || name.equals("size")) {
-            typed.with(name, values.get(values.size() - 1));
-          } else {
-            typed.fault(name, "There is no such filter.");
-          }
-        });
+    uri.getQueryParameters()
+        .forEach(
+            (name, values) -> {
+              if (SEARCHED.contains(name) || name.equals("size")) {
+                typed.with(name, values.get(values.size() - 1));
+              } else {
+                typed.fault(name, "There is no such filter.");
+              }
+            });
     Integer size = typed.whole("size", 1, PageAsked.LARGEST);
     RegisterSearch search = RegisterSearch.read(typed);
     if (!typed.sound()) {
       return Problem.of(typed);
     }
     int many = size == null ? Register.PAGE : size;
-    List<ItemKind> kinds = kinds(slug);
+    List<ItemKind> kinds = kinds(list);
     List<RegisterRow> rows = register.page(search, kinds, many, time.today());
     Map<ItemId, State> states = new LinkedHashMap<>();
     rows.forEach(row -> states.put(row.id(), row.state()));
-    List<J> found = written(items.registered(states.keySet()), states, shape);
+    List<Map<String, Object>> found = written(items.registered(states.keySet()), states);
     long total = register.count(search, kinds, time.today());
-    return Response.ok(new ItemJson.Listed<>(found, search.page(), many, total)).build();
+    return Response.ok(new ItemJson.Listed(found, search.page(), many, total)).build();
   }
 
-  <J> J one(String slug, String code, Shape<J> shape) {
-    return written(registered(slug, code), shape);
+  @GET
+  @Path("/{code}")
+  @Operation(summary = "One {one}")
+  public Map<String, Object> one(@RestPath String list, @RestPath String code) {
+    return written(registered(list, code));
   }
 
-  <J> Response add(String slug, Map<String, Object> sent, Shape<J> shape) {
+  @POST
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "Register a {one}; its code is given",
+      description =
+          "Lengths carry their unit (26 in, 660.4 mm); one without is read in the account's own"
+              + " unit. 422 names each wrong field.")
+  @APIResponse(responseCode = "201", description = "Registered")
+  public Response add(@RestPath String list, Map<String, Object> sent) {
     Map<String, Object> body = orEmpty(sent);
     Typed typed = Typed.nothing();
     return presses
         .body(sent, typed, ItemId::new)
-        .at(item -> "/api/" + slug + "/" + added(item, 1).get(0).code().display())
+        .at(item -> "/api/" + list + "/" + added(item, 1).get(0).code().display())
         .json(
             201,
             () -> {
-              ItemKind kind = kind(slug, body, typed);
+              ItemKind kind = kind(list, body, typed);
               return added(
                   kind == null ? Optional.empty() : read(kind, body, typed), 1, body, typed);
             },
-            item -> written(added(item, 1).get(0), shape));
+            item -> written(added(item, 1).get(0)));
   }
 
   private Outcome<ItemId> added(
@@ -154,9 +174,21 @@ class ItemDesk {
   }
 
   /** So many more like one: the body may say what differs. */
-  <J> Response likeThis(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
+  @POST
+  @Path("/{code}/like-this")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "Register more like this one",
+      description =
+          "copies from 1 to 50; any other field says what differs. Serials, notes, day bought and"
+              + " what is measured on the thing itself are not taken over.")
+  @RequestBody(
+      content =
+          @Content(examples = @ExampleObject(name = "twelve more", value = "{\"copies\": 12}")))
+  @APIResponse(responseCode = "201", description = "Registered, each under its own code")
+  public Response likeThis(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
     Map<String, Object> body = orEmpty(sent);
-    Registered item = registered(slug, code);
+    Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     typed.with("copies", body.get("copies"));
     int copies = Copies.read(Typed.of(typed.all()));
@@ -166,9 +198,8 @@ class ItemDesk {
             201,
             () -> alike(item, body, typed),
             first -> {
-              List<J> all =
-                  added(first, copies).stream().map(each -> written(each, shape)).toList();
-              return new ItemJson.Listed<>(all, 1, all.size(), all.size());
+              List<Map<String, Object>> all = written(added(first, copies));
+              return new ItemJson.Listed(all, 1, all.size(), all.size());
             });
   }
 
@@ -183,13 +214,21 @@ class ItemDesk {
     return added(details, Copies.read(typed), body, typed);
   }
 
-  <J> Response change(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
+  @PUT
+  @Path("/{code}")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "Put new details in the place of the old ones",
+      description =
+          "The whole of it: what is left out is unknown from then on. version is the one that was"
+              + " read; 409 when someone saved first.")
+  public Response change(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
     Map<String, Object> body = orEmpty(sent);
-    Registered item = registered(slug, code);
+    Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     return presses
         .body(sent, typed, ItemId::new)
-        .json(200, () -> changed(item, body, typed), changed -> one(slug, code, shape));
+        .json(200, () -> changed(item, body, typed), changed -> one(list, code));
   }
 
   private Outcome<ItemId> changed(Registered item, Map<String, Object> body, Typed typed) {
@@ -204,9 +243,23 @@ class ItemDesk {
         : Outcome.unread();
   }
 
-  <J> Response retire(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
+  @POST
+  @Path("/{code}/retire")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "Retire it: scrapped, sold or lost",
+      description =
+          "Refused with 409 while it is fitted or on loan. on: the day, today where left out.")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "lost",
+                      value = "{\"why\": \"lost\", \"note\": \"not in its place since May\"}")))
+  public Response retire(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
     Map<String, Object> body = orEmpty(sent);
-    Registered item = registered(slug, code);
+    Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     return presses
         .body(sent, typed, ItemId::new)
@@ -218,11 +271,27 @@ class ItemDesk {
                   .map(retirement -> retireItem.retire(item.id(), retirement))
                   .orElseGet(Outcome::unread);
             },
-            retired -> one(slug, code, shape));
+            retired -> one(list, code));
   }
 
-  <J> Response found(String slug, String code, Map<String, Object> sent, Shape<J> shape) {
-    Registered item = registered(slug, code);
+  @POST
+  @Path("/{code}/found")
+  @RolesAllowed(Role.OFFICERS)
+  @Operation(
+      summary = "Found again: no longer retired, and how it came back",
+      description =
+          "The item, and in standsAgainst what it waits for from now on and what ends that: the"
+              + " inspections of its kind; a withdrawal too where it was scrapped, failed its newest"
+              + " inspection or was withdrawn before. 409 where it is not retired.")
+  @RequestBody(
+      content =
+          @Content(
+              examples =
+                  @ExampleObject(
+                      name = "in the shed",
+                      value = "{\"why\": \"It lay behind the nets in the shed.\"}")))
+  public Response found(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
+    Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     return presses
         .body(sent, typed, AnswerId::new)
@@ -235,9 +304,11 @@ class ItemDesk {
                   .map(why -> findAgain.found(item.id(), why))
                   .orElseGet(Outcome::unread);
             },
-            again ->
-                new ItemJson.FoundJson<>(
-                    one(slug, code, shape), answers.of(again, FoundAgain.class).stands()));
+            again -> {
+              Map<String, Object> json = one(list, code);
+              json.put("standsAgainst", answers.of(again, FoundAgain.class).stands());
+              return json;
+            });
   }
 
   // ---- reading a body
@@ -252,8 +323,8 @@ class ItemDesk {
     return sent == null ? Map.of() : sent;
   }
 
-  private ItemKind kind(String slug, Map<String, Object> body, Typed typed) {
-    List<ItemKind> kinds = kinds(slug);
+  private ItemKind kind(String list, Map<String, Object> body, Typed typed) {
+    List<ItemKind> kinds = kinds(list);
     if (kinds.size() == 1) {
       return kinds.get(0);
     }
@@ -282,7 +353,7 @@ class ItemDesk {
     body.forEach(
         (field, value) -> {
           boolean wanted = known.contains(field) || field.equals("onceKey");
-          if (!wanted && ONLY_READ.contains(field)) {
+          if (!wanted && ItemJson.ONLY_READ.contains(field)) {
             return;
           }
           if (value instanceof Map || value instanceof List) {
@@ -297,7 +368,7 @@ class ItemDesk {
 
   // ---- finding and writing
 
-  private Registered registered(String slug, String code) {
+  private Registered registered(String list, String code) {
     CodeParse parse = ItemCode.parse(code);
     if (!(parse instanceof CodeParse.Whole whole)) {
       throw new NoSuchThing(
@@ -309,7 +380,7 @@ class ItemDesk {
         items
             .registered(whole.code())
             .orElseThrow(() -> new NoSuchThing("There is no item " + code + "."));
-    if (!item.kind().slug().equals(slug)) {
+    if (!item.kind().slug().equals(list)) {
       throw new NoSuchThing(
           "%s is a %s: see /api/%s/%s."
               .formatted(
@@ -321,26 +392,29 @@ class ItemDesk {
     return item;
   }
 
-  private <J> J written(Registered item, Shape<J> shape) {
-    State state = register.row(item.id(), time.today()).orElseThrow().state();
-    return written(List.of(item), Map.of(item.id(), state), shape).get(0);
+  private Map<String, Object> written(Registered item) {
+    return written(List.of(item)).get(0);
   }
 
-  private <J> List<J> written(
-      Collection<Registered> all, Map<ItemId, State> states, Shape<J> shape) {
+  private List<Map<String, Object>> written(List<Registered> all) {
+    Map<ItemId, State> states = new LinkedHashMap<>();
+    for (Registered item : all) {
+      states.put(item.id(), register.row(item.id(), time.today()).orElseThrow().state());
+    }
+    return written(all, states);
+  }
+
+  private List<Map<String, Object>> written(List<Registered> all, Map<ItemId, State> states) {
     boolean prices = actor.role() != Role.VOLUNTEER;
     Map<ItemId, Against> against = concerns.ofItems(states.keySet());
     return all.stream()
         .map(
             item ->
-                shape.apply(
-                    ItemJson.Common.of(
-                        item, states.get(item.id()), against.get(item.id()), prices, currency),
-                    item))
+                ItemJson.of(item, states.get(item.id()), against.get(item.id()), prices, currency))
         .toList();
   }
 
-  private static List<ItemKind> kinds(String slug) {
-    return Arrays.stream(ItemKind.values()).filter(kind -> kind.slug().equals(slug)).toList();
+  private static List<ItemKind> kinds(String list) {
+    return Arrays.stream(ItemKind.values()).filter(kind -> kind.slug().equals(list)).toList();
   }
 }
