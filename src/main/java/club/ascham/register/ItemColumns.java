@@ -35,8 +35,8 @@ final class ItemColumns {
   }
 
   /** What the row holds of an item of this kind. */
-  Told read(Rows.Row row, ItemKind kind) {
-    Told told = new Told();
+  FieldValues read(Rows.Row row, ItemKind kind) {
+    FieldValues told = new FieldValues();
     for (ItemField<?> field : ItemFields.of(kind)) {
       Integer place = places.get(field.place());
       if (place != null) {

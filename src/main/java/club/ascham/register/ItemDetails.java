@@ -12,7 +12,7 @@ import club.ascham.units.Length;
 public record ItemDetails(ItemKind kind, Provenance provenance, Particulars particulars) {
 
   /** Of fields that are sound by themselves and together. */
-  static ItemDetails of(ItemKind kind, Told told) {
+  static ItemDetails of(ItemKind kind, FieldValues told) {
     return new ItemDetails(
         kind,
         new Provenance(
@@ -27,7 +27,7 @@ public record ItemDetails(ItemKind kind, Provenance provenance, Particulars part
   }
 
   /** What is recorded because of the kind. */
-  static Particulars particulars(ItemKind kind, Told told) {
+  static Particulars particulars(ItemKind kind, FieldValues told) {
     return switch (kind) {
       case RISER ->
           new Particulars.OfRiser(
@@ -86,7 +86,7 @@ public record ItemDetails(ItemKind kind, Provenance provenance, Particulars part
     };
   }
 
-  static StringSpec string(Told told) {
+  static StringSpec string(FieldValues told) {
     return new StringSpec(
         told.get(ItemFields.FOR_BOW_IN),
         told.get(ItemFields.MEASURED_LENGTH),

@@ -23,14 +23,14 @@ public final class ItemReader {
   /** Empty where anything is wrong; then the faults stand at their fields. */
   public static Optional<ItemDetails> read(ItemKind kind, Typed typed, Setting setting) {
     Fields fields = new Fields(typed, setting);
-    Told told = new Told();
+    FieldValues told = new FieldValues();
     for (ItemField<?> field : ItemFields.of(kind)) {
       told.put(field, field.values().read(fields, field.name()));
       if (field.missing() != null && told.get(field) == null) {
         typed.fault(field.name(), field.missing());
       }
     }
-    ItemRules.hold(kind, told, fields);
+    FieldsTogether.hold(kind, told, fields);
     return typed.sound() ? Optional.of(ItemDetails.of(kind, told)) : Optional.empty();
   }
 }

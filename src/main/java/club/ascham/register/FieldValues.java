@@ -4,18 +4,18 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** The values of an item's fields, as they were typed or as they are stored. */
-final class Told {
+final class FieldValues {
   private final Map<String, Object> values = new LinkedHashMap<>();
 
   /** Null puts nothing. */
-  Told put(ItemField<?> field, Object value) {
+  FieldValues put(ItemField<?> field, Object value) {
     if (value != null) {
       values.put(field.name(), value);
     }
     return this;
   }
 
-  /** What was told, or else what holds without; null: neither. */
+  /** What is known, or else what holds without; null: neither. */
   @SuppressWarnings("unchecked")
   <T> T get(ItemField<T> field) {
     return (T) values.getOrDefault(field.name(), field.otherwise());

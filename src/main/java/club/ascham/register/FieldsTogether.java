@@ -8,20 +8,20 @@ import java.time.LocalDate;
 import java.util.List;
 
 /** What the fields of one item must be together; each alone is bounded by {@link ItemFields}. */
-final class ItemRules {
+final class FieldsTogether {
   private final Fields fields;
   private final Typed typed;
-  private final Told told;
+  private final FieldValues values;
 
-  private ItemRules(Fields fields, Told told) {
+  private FieldsTogether(Fields fields, FieldValues values) {
     this.fields = fields;
     this.typed = fields.typed();
-    this.told = told;
+    this.values = values;
   }
 
   /** Leaves a fault at each field that is wrong beside the others. */
-  static void hold(ItemKind kind, Told told, Fields fields) {
-    ItemRules rules = new ItemRules(fields, told);
+  static void hold(ItemKind kind, FieldValues values, Fields fields) {
+    FieldsTogether rules = new FieldsTogether(fields, values);
     switch (kind) {
       case RISER -> rules.riser();
       case LIMBS -> rules.limbs();
@@ -54,10 +54,10 @@ final class ItemRules {
 
   private void limbs() {
     Build build = takeDown(ItemFields.LIMBS_BUILD);
-    boolean sized = told.get(ItemFields.LIMB_SIZE) != null;
+    boolean sized = values.get(ItemFields.LIMB_SIZE) != null;
     if (!sized && typed.messageAt("size") == null && !typed.has("bowLengthIn")) {
       typed.fault("size", "Give the size marked on the limbs, or the bow length they make.");
-    } else if (sized && told.get(ItemFields.LIMBS_BOW_IN) != null) {
+    } else if (sized && values.get(ItemFields.LIMBS_BOW_IN) != null) {
       typed.fault(
           "bowLengthIn",
           "Size or bow length, not both: by size, they make another bow on another riser.");
@@ -75,7 +75,7 @@ final class ItemRules {
   }
 
   private Build takeDown(ItemField<Build> field) {
-    Build build = told.get(field);
+    Build build = values.get(field);
     if (build == Build.ONE_PIECE) {
       typed.fault("build", "A one-piece bow is registered as one, not as its parts.");
     }
@@ -83,8 +83,8 @@ final class ItemRules {
   }
 
   private void band(ItemField<Length> lowEnd, ItemField<Length> highEnd) {
-    Length low = told.get(lowEnd);
-    Length high = told.get(highEnd);
+    Length low = values.get(lowEnd);
+    Length high = values.get(highEnd);
     if (typed.has("braceLow") != typed.has("braceHigh")) {
       typed.fault(
           typed.has("braceLow") ? "braceHigh" : "braceLow",
@@ -96,13 +96,13 @@ final class ItemRules {
   }
 
   private void string() {
-    LocalDate firstUsed = told.get(ItemFields.FIRST_USED);
-    LocalDate boughtOn = told.get(ItemFields.BOUGHT_ON);
+    LocalDate firstUsed = values.get(ItemFields.FIRST_USED);
+    LocalDate boughtOn = values.get(ItemFields.BOUGHT_ON);
     if (firstUsed != null && boughtOn != null && firstUsed.isBefore(boughtOn)) {
       typed.fault("firstUsed", "That is before it was bought: one of the two days is wrong.");
     }
-    if (told.get(ItemFields.FOR_BOW_IN) != null && told.get(ItemFields.MATERIAL) != null) {
-      Compatibility.measuredLength(ItemDetails.string(told))
+    if (values.get(ItemFields.FOR_BOW_IN) != null && values.get(ItemFields.MATERIAL) != null) {
+      Compatibility.measuredLength(ItemDetails.string(values))
           .ifPresent(
               confused ->
                   typed.fault("measuredLength", confused.reason() + " " + confused.remedy()));
@@ -110,8 +110,8 @@ final class ItemRules {
   }
 
   private void stringer() {
-    Integer from = told.get(ItemFields.BOW_FROM_IN);
-    Integer to = told.get(ItemFields.BOW_TO_IN);
+    Integer from = values.get(ItemFields.BOW_FROM_IN);
+    Integer to = values.get(ItemFields.BOW_TO_IN);
     if (from != null && to != null && from > to) {
       typed.fault("bowToIn", "The longest bow is shorter than the shortest one.");
     }
@@ -123,9 +123,9 @@ final class ItemRules {
     wants(
         ItemFields.ARROW_LENGTH,
         "Give the length, nock groove to the end of the shaft: it keeps the fingers safe.");
-    Integer count = told.get(ItemFields.ARROW_COUNT);
+    Integer count = values.get(ItemFields.ARROW_COUNT);
     wants(ItemFields.ARROW_COUNT, "Say how many arrows there are.");
-    if (count != null && count == 0 && !told.get(ItemFields.POOL)) {
+    if (count != null && count == 0 && !values.get(ItemFields.POOL)) {
       typed.fault("arrowCount", "A whole number from 1 to 2000, please: only a pool may be empty.");
     }
   }
@@ -141,7 +141,7 @@ final class ItemRules {
 
   /** A fault that is there already says more. */
   private void wants(ItemField<?> field, String missing) {
-    if (told.get(field) == null) {
+    if (values.get(field) == null) {
       typed.fault(field.name(), missing);
     }
   }
