@@ -3,6 +3,7 @@ package club.ascham;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import club.ascham.upkeep.Due;
 import club.ascham.upkeep.Work;
@@ -130,6 +131,10 @@ class ArchitectureTest {
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
               "java..", "club.ascham.units..", "club.ascham.form..", "club.ascham.id..");
+
+  @ArchTest
+  static final ArchRule no_rooms_lean_on_each_other =
+      slices().matching("club.ascham.(*)..").should().beFreeOfCycles();
 
   @ArchTest
   static final ArchRule entities_stay_in_their_room =

@@ -130,10 +130,6 @@ public class Accidents {
     }
   }
 
-  /** An accident after which what was lent is kept still. */
-  @TemplateData
-  public record Keeping(long id, Instant happened) {}
-
   /** Those kept still first, then the newest. */
   List<Head> all() {
     return rows.list(
@@ -158,13 +154,5 @@ public class Accidents {
           LEFT JOIN limbs m ON m.id = i.id LEFT JOIN withdrawal w ON w.id = k.withdrawal_id
          WHERE k.accident_id = ?1 ORDER BY k.id""",
         accident);
-  }
-
-  /** Which accidents with this loan are not closed. */
-  public List<Keeping> keeping(LoanId loan) {
-    return rows.list(
-        Keeping.class,
-        "SELECT id, happened_at FROM accident WHERE ended_at IS NULL AND loan_id = ?1 ORDER BY happened_at",
-        loan);
   }
 }

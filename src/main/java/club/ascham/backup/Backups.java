@@ -3,6 +3,7 @@ package club.ascham.backup;
 import club.ascham.Settings;
 import club.ascham.store.DataFolder;
 import club.ascham.store.FileTrouble;
+import club.ascham.store.OlderBackups;
 import club.ascham.store.SameFile;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -13,7 +14,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -26,7 +26,7 @@ import org.jboss.logging.Logger;
  * <p>It was opened, looked through and brought to the disk before.
  */
 @ApplicationScoped
-public class Backups {
+public class Backups implements OlderBackups {
   private static final Logger LOG = Logger.getLogger(Backups.class);
   private static final String COPY = "copy-";
   private static final String UNFINISHED = ".part";
@@ -162,25 +162,7 @@ public class Backups {
     return kept.all();
   }
 
-  /**
-   * What holds whom the club erases now, until its turn is over.
-   *
-   * @param lastDay on which the last backup goes that goes by itself; null: there is none
-   * @param stay backups whose day nobody knows: the last that were made before an update
-   * @param setAside folders in which a restore left a file, which nobody but a person deletes
-   * @param copies those in the second folder; null: none are asked for
-   */
-  public record Older(
-      LocalDate lastDay, int stay, List<String> setAside, SecondFolder.Older copies) {
-    public boolean none() {
-      return lastDay == null
-          && stay == 0
-          && setAside.isEmpty()
-          && (copies == null || copies.none());
-    }
-  }
-
-  /** What was kept until now. */
+  @Override
   public Older older() {
     Rota.End end = Rota.end(kept.names(), time.now(), time.zone());
     try (Stream<Path> files = Files.list(folder.path())) {

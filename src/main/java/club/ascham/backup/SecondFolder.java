@@ -1,6 +1,7 @@
 package club.ascham.backup;
 
 import club.ascham.Settings;
+import club.ascham.store.OlderBackups;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
@@ -9,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -169,27 +169,14 @@ public class SecondFolder {
     }
   }
 
-  /**
-   * What holds whom the club erases now.
-   *
-   * @param there whether the second folder's disk is; where not, nobody knows what it holds
-   * @param lastDay on which the last goes that goes by itself; null: there is none
-   * @param stay those whose day nobody knows
-   */
-  public record Older(boolean there, LocalDate lastDay, int stay) {
-    public boolean none() {
-      return there && lastDay == null && stay == 0;
-    }
-  }
-
   /** Null: no copies are asked for. */
-  Older older() {
+  OlderBackups.OlderCopies older() {
     if (folder == null) {
       return null;
     }
     return looked(there -> Rota.end(there.names(), time.now(), time.zone()))
-        .map(end -> new Older(true, end.lastDay(), end.stay()))
-        .orElseGet(() -> new Older(false, null, 0));
+        .map(end -> new OlderBackups.OlderCopies(true, end.lastDay(), end.stay()))
+        .orElseGet(() -> new OlderBackups.OlderCopies(false, null, 0));
   }
 
   /** The newest copy that is sound still. */

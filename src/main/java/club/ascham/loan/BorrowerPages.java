@@ -1,6 +1,5 @@
 package club.ascham.loan;
 
-import club.ascham.backup.Backups;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Outcome;
@@ -9,6 +8,7 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.LoanId;
 import club.ascham.people.Role;
+import club.ascham.store.OlderBackups;
 import club.ascham.story.FreeTexts;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
@@ -62,7 +62,7 @@ class BorrowerPages {
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ErasePage(
-      Borrowers.Row borrower, List<FreeTexts.Hit> hits, Backups.Older older, String refusal)
+      Borrowers.Row borrower, List<FreeTexts.Hit> hits, OlderBackups.Older older, String refusal)
       implements TemplateInstance {}
 
   private final Borrowers borrowers;
@@ -70,7 +70,7 @@ class BorrowerPages {
   private final KeepBorrower keepBorrower;
   private final BorrowerData borrowerData;
   private final EraseBorrower eraseBorrower;
-  private final Backups backups;
+  private final OlderBackups backups;
   private final Lending lending;
   private final Concerns concerns;
   private final Sought sought;
@@ -82,7 +82,7 @@ class BorrowerPages {
       KeepBorrower keepBorrower,
       BorrowerData borrowerData,
       EraseBorrower eraseBorrower,
-      Backups backups,
+      OlderBackups backups,
       Lending lending,
       Concerns concerns,
       Sought sought,

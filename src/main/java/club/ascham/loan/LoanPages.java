@@ -1,6 +1,5 @@
 package club.ascham.loan;
 
-import club.ascham.accident.Accidents;
 import club.ascham.askback.AskBack;
 import club.ascham.askback.Asked;
 import club.ascham.askback.DoNotShoot;
@@ -113,7 +112,7 @@ class LoanPages {
   record LoanPage(
       LoanSheet loan,
       Asked askBack,
-      List<Accidents.Keeping> accidents,
+      List<OpenAccidents.OpenAccident> accidents,
       List<LoanLine> out,
       List<LoanLine> back,
       int arrowsMissing,
@@ -141,7 +140,7 @@ class LoanPages {
   private final LoanLines lines;
   private final Reports reports;
   private final AskBack askBack;
-  private final Accidents accidents;
+  private final OpenAccidents accidents;
   private final ExtendLoan extendLoan;
   private final ChangeKit changeKit;
   private final ReportLost reportLost;
@@ -159,7 +158,7 @@ class LoanPages {
       LoanLines lines,
       Reports reports,
       AskBack askBack,
-      Accidents accidents,
+      OpenAccidents accidents,
       ExtendLoan extendLoan,
       ChangeKit changeKit,
       ReportLost reportLost,
@@ -307,7 +306,7 @@ class LoanPages {
     return new LoanPage(
         sheet,
         askBack.of(sheet.id()).orElse(null),
-        accidents.keeping(sheet.id()),
+        accidents.with(sheet.id()),
         out,
         all.stream().filter(line -> !line.isOut()).toList(),
         all.stream().map(LoanLine::missing).filter(Objects::nonNull).mapToInt(n -> n).sum(),

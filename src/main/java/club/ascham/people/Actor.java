@@ -2,28 +2,33 @@ package club.ascham.people;
 
 import club.ascham.id.AccountId;
 import club.ascham.units.LengthUnit;
+import club.ascham.web.WhoActs;
 import io.quarkus.runtime.BlockingOperationNotAllowedException;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.RequestScoped;
 import java.time.LocalDate;
+import java.util.Locale;
 
 /** The account that acts in this request. */
 @RequestScoped
-public class Actor {
+public class Actor implements WhoActs {
   private final SecurityIdentity identity;
 
   Actor(SecurityIdentity identity) {
     this.identity = identity;
   }
 
+  @Override
   public boolean signedIn() {
     return account() != null;
   }
 
+  @Override
   public AccountId id() {
     return account().id();
   }
 
+  @Override
   public String name() {
     return account().name();
   }
@@ -32,8 +37,19 @@ public class Actor {
     return account().role();
   }
 
+  @Override
   public boolean isOfficer() {
     return signedIn() && role() == Role.OFFICER;
+  }
+
+  @Override
+  public String roleWord() {
+    return role().name().toLowerCase(Locale.ROOT);
+  }
+
+  @Override
+  public boolean mayChange() {
+    return signedIn() && role() != Role.COMMITTEE;
   }
 
   /** Whether this person sees who borrows: those who hand out and take back need to. */

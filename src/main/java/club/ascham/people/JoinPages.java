@@ -1,10 +1,10 @@
 package club.ascham.people;
 
 import club.ascham.form.Typed;
-import club.ascham.rules.Club;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.WhoseClub;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.PermitAll;
@@ -34,10 +34,10 @@ class JoinPages {
 
   private final PasswordLinks links;
   private final ChangeAccounts changeAccounts;
-  private final Club club;
+  private final WhoseClub club;
   private final ClubTime time;
 
-  JoinPages(PasswordLinks links, ChangeAccounts changeAccounts, Club club, ClubTime time) {
+  JoinPages(PasswordLinks links, ChangeAccounts changeAccounts, WhoseClub club, ClubTime time) {
     this.links = links;
     this.changeAccounts = changeAccounts;
     this.club = club;
@@ -65,7 +65,7 @@ class JoinPages {
     }
     Typed typed = Typed.nothing();
     String password = Forms.exactly(form, "password");
-    PasswordRules.fault(password, List.of(link.get().name(), club.rules().name()))
+    PasswordRules.fault(password, List.of(link.get().name(), club.name()))
         .ifPresent(fault -> typed.fault("password", fault));
     if (!typed.sound()) {
       return Go.again(page(secret, link.get(), typed));

@@ -1,10 +1,10 @@
 package club.ascham.people;
 
 import club.ascham.form.Typed;
-import club.ascham.rules.Club;
 import club.ascham.units.LengthUnit;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.WhoseClub;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.security.RolesAllowed;
@@ -29,7 +29,7 @@ class MePages {
   private final MyAccount myAccount;
   private final SignedInSessions sessions;
   private final SessionCookie cookie;
-  private final Club club;
+  private final WhoseClub club;
   private final Actor actor;
 
   MePages(
@@ -40,7 +40,7 @@ class MePages {
       MyAccount myAccount,
       SignedInSessions sessions,
       SessionCookie cookie,
-      Club club,
+      WhoseClub club,
       Actor actor) {
     this.people = people;
     this.changeAccounts = changeAccounts;
@@ -85,7 +85,7 @@ class MePages {
   public Response password(MultivaluedMap<String, String> form, RoutingContext request) {
     Typed typed = Forms.typed(form);
     String fresh = Forms.exactly(form, "newPassword");
-    PasswordRules.fault(fresh, List.of(actor.name(), club.rules().name()))
+    PasswordRules.fault(fresh, List.of(actor.name(), club.name()))
         .ifPresent(fault -> typed.fault("newPassword", fault));
     if (typed.sound()) {
       askAgain.forPassword(typed, "oldPassword", form, request);

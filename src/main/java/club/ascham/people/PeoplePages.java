@@ -1,8 +1,8 @@
 package club.ascham.people;
 
-import club.ascham.backup.Backups;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.store.OlderBackups;
 import club.ascham.story.FreeTexts;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
@@ -62,7 +62,7 @@ class PeoplePages {
 
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record EraseAccountPage(
-      People.Listed account, List<FreeTexts.Hit> hits, Backups.Older older, Typed typed)
+      People.Listed account, List<FreeTexts.Hit> hits, OlderBackups.Older older, Typed typed)
       implements TemplateInstance {}
 
   /** A link, shown this once. */
@@ -73,7 +73,7 @@ class PeoplePages {
   private final ChangeAccounts changeAccounts;
   private final ChangeSecondStep changeSecondStep;
   private final EraseAccount eraseAccount;
-  private final Backups backups;
+  private final OlderBackups backups;
   private final AccountData accountData;
   private final Actor actor;
   private final ClubTime time;
@@ -83,7 +83,7 @@ class PeoplePages {
       ChangeAccounts changeAccounts,
       ChangeSecondStep changeSecondStep,
       EraseAccount eraseAccount,
-      Backups backups,
+      OlderBackups backups,
       AccountData accountData,
       Actor actor,
       ClubTime time) {

@@ -1,10 +1,10 @@
 package club.ascham.people;
 
 import club.ascham.form.Typed;
-import club.ascham.rules.Club;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.WhoseClub;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.ext.web.RoutingContext;
@@ -43,7 +43,7 @@ class SecondStepPages {
   private final MyAccount myAccount;
   private final SignedInSessions sessions;
   private final SessionCookie cookie;
-  private final Club club;
+  private final WhoseClub club;
   private final Actor actor;
   private final ClubTime time;
 
@@ -55,7 +55,7 @@ class SecondStepPages {
       MyAccount myAccount,
       SignedInSessions sessions,
       SessionCookie cookie,
-      Club club,
+      WhoseClub club,
       Actor actor,
       ClubTime time) {
     this.enrolments = enrolments;
@@ -156,7 +156,7 @@ class SecondStepPages {
   }
 
   private TemplateInstance page(SharedSecret secret, Typed typed) {
-    String address = secret.address(club.rules().name(), actor.name());
+    String address = secret.address(club.name(), actor.name());
     return new SecondStepPage(QrPath.of(address), secret.typed(), address, typed);
   }
 }

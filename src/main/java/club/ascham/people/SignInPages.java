@@ -1,10 +1,10 @@
 package club.ascham.people;
 
 import club.ascham.form.Typed;
-import club.ascham.rules.Club;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.WhoseClub;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.ext.web.RoutingContext;
@@ -39,7 +39,7 @@ class SignInPages {
   private final SessionCookie cookie;
   private final HalfWayCookie halfWayCookie;
   private final KnownBrowsers browsers;
-  private final Club club;
+  private final WhoseClub club;
   private final ClubTime time;
 
   SignInPages(
@@ -48,7 +48,7 @@ class SignInPages {
       SessionCookie cookie,
       HalfWayCookie halfWayCookie,
       KnownBrowsers browsers,
-      Club club,
+      WhoseClub club,
       ClubTime time) {
     this.signIn = signIn;
     this.sessions = sessions;
@@ -151,6 +151,6 @@ class SignInPages {
   }
 
   private TemplateInstance page(boolean wrong, String seconds, Typed typed) {
-    return new SignInPage(wrong, seconds, typed, club.rules().demo());
+    return new SignInPage(wrong, seconds, typed, club.demo());
   }
 }

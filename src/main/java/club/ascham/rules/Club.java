@@ -3,13 +3,14 @@ package club.ascham.rules;
 import club.ascham.bow.InPrint;
 import club.ascham.store.Rows;
 import club.ascham.units.Length;
+import club.ascham.web.WhoseClub;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** The club's rules, read once and again after each change: every page shows the name. */
 @ApplicationScoped
-public class Club {
+public class Club implements WhoseClub {
   private final Rows rows;
   private final AtomicReference<ClubRules> known = new AtomicReference<>();
 
@@ -24,6 +25,16 @@ public class Club {
       known.set(rules);
     }
     return rules;
+  }
+
+  @Override
+  public String name() {
+    return rules().name();
+  }
+
+  @Override
+  public boolean demo() {
+    return rules().demo();
   }
 
   /** Empty in a data folder that was never opened before. */

@@ -1,27 +1,23 @@
 package club.ascham.web;
 
-import club.ascham.people.Actor;
-import club.ascham.people.Role;
-import club.ascham.rules.Club;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 
 /** The frame around every page: whose club, who is signed in, what was just done. */
 @Named("chrome")
 @RequestScoped
 public class Chrome {
-  private final Club club;
-  private final Actor actor;
+  private final WhoseClub club;
+  private final WhoActs actor;
   private final RoutingContext request;
   private final Sought sought;
   private final Presses presses;
 
-  Chrome(Club club, Actor actor, RoutingContext request, Sought sought, Presses presses) {
+  Chrome(WhoseClub club, WhoActs actor, RoutingContext request, Sought sought, Presses presses) {
     this.club = club;
     this.actor = actor;
     this.request = request;
@@ -30,11 +26,11 @@ public class Chrome {
   }
 
   public String getClubName() {
-    return club.rules().name();
+    return club.name();
   }
 
   public boolean isDemo() {
-    return club.rules().demo();
+    return club.demo();
   }
 
   public boolean isSignedIn() {
@@ -47,7 +43,7 @@ public class Chrome {
 
   /** The role's word: officer, volunteer, committee. */
   public String getRole() {
-    return actor.role().name().toLowerCase(Locale.ROOT);
+    return actor.roleWord();
   }
 
   public boolean isOfficer() {
@@ -56,7 +52,7 @@ public class Chrome {
 
   /** Whether this person may change anything at all. */
   public boolean isHand() {
-    return actor.signedIn() && actor.role() != Role.COMMITTEE;
+    return actor.mayChange();
   }
 
   public String getPath() {

@@ -3,7 +3,6 @@ package club.ascham.web;
 import club.ascham.form.Sent;
 import club.ascham.form.Typed;
 import club.ascham.id.Made;
-import club.ascham.people.Actor;
 import club.ascham.store.IdempotencyKeys;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
@@ -27,11 +26,11 @@ public class Presses {
   private static final int LONGEST_KEY = 200;
 
   private final IdempotencyKeys keys;
-  private final Actor actor;
+  private final WhoActs actor;
   private final RoutingContext request;
   private SentBefore sentBefore;
 
-  Presses(IdempotencyKeys keys, Actor actor, RoutingContext request) {
+  Presses(IdempotencyKeys keys, WhoActs actor, RoutingContext request) {
     this.keys = keys;
     this.actor = actor;
     this.request = request;

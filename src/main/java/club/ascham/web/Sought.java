@@ -1,6 +1,5 @@
 package club.ascham.web;
 
-import club.ascham.people.Actor;
 import io.vertx.core.http.Cookie;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.RequestScoped;
@@ -25,10 +24,10 @@ public class Sought {
   private static final String COOKIE = "ascham-sought";
   private static final Duration KEPT = Duration.ofHours(1);
 
-  private final Actor actor;
+  private final WhoActs actor;
   private final RoutingContext request;
 
-  Sought(Actor actor, RoutingContext request) {
+  Sought(WhoActs actor, RoutingContext request) {
     this.actor = actor;
     this.request = request;
   }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.SettingsOf;
 import club.ascham.store.DataFolder;
+import club.ascham.store.OlderBackups;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -224,8 +225,8 @@ class CopiesInSecondFolderTest {
   @Test
   void atErasing_theCopiesAreCounted() throws IOException {
     made();
-    Backups.Older older = backups.older();
-    assertEquals(new SecondFolder.Older(true, older.lastDay(), 0), older.copies());
+    OlderBackups.Older older = backups.older();
+    assertEquals(new OlderBackups.OlderCopies(true, older.lastDay(), 0), older.copies());
     assertTrue(older.lastDay().isAfter(LocalDate.of(2026, 11, 25)));
     try (Stream<Path> files = Files.list(data.resolve("backups"))) {
       files.forEach(Snapshot::forget);
@@ -234,7 +235,7 @@ class CopiesInSecondFolderTest {
     assertEquals(older.lastDay(), backups.older().copies().lastDay(), "they stay when others go");
     assertTrue(!backups.older().none());
     Files.move(stick, tmp.resolve("in a pocket"));
-    assertEquals(new SecondFolder.Older(false, null, 0), backups.older().copies());
+    assertEquals(new OlderBackups.OlderCopies(false, null, 0), backups.older().copies());
     assertTrue(!backups.older().none(), "nobody knows what is on it");
   }
 
