@@ -9,6 +9,7 @@ import club.ascham.upkeep.Due;
 import club.ascham.upkeep.Work;
 import club.ascham.worksheet.Inspected;
 import club.ascham.worksheet.InspectionList;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -25,6 +26,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
+import java.util.List;
 
 /** The arrows of the house: a newcomer is told by a red test and not by a review. */
 @AnalyzeClasses(packages = "club.ascham", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -131,6 +133,65 @@ class ArchitectureTest {
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
               "java..", "club.ascham.units..", "club.ascham.form..", "club.ascham.id..");
+
+  /** From the ground up; what is told of each stands in the tour for developers. */
+  private static final List<List<String>> STOREYS =
+      List.of(
+          List.of(
+              "id", "time", "units", "bow", "mechanics", "statistics", "plan", "verdict", "form"),
+          List.of("store", "story", "standing", "drift", "web"),
+          List.of("people", "record", "backup", "server"),
+          List.of(
+              "upkeep",
+              "rules",
+              "withdrawal",
+              "report",
+              "recall",
+              "concern",
+              "askback",
+              "undo",
+              "register",
+              "learnt",
+              "life"),
+          List.of(
+              "rig",
+              "planning",
+              "bench",
+              "loan",
+              "worksheet",
+              "check",
+              "accident",
+              "receive",
+              "session"),
+          List.of("fleet", "exchange", "home", "demo", "start"));
+
+  @ArchTest
+  static void arrows_run_downward(JavaClasses house) {
+    for (int storey = 0; storey < STOREYS.size() - 1; storey++) {
+      noClasses()
+          .that()
+          .resideInAnyPackage(packages(STOREYS.subList(0, storey + 1)))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(packages(STOREYS.subList(storey + 1, STOREYS.size())))
+          .check(house);
+    }
+  }
+
+  @ArchTest
+  static final ArchRule every_room_stands_in_a_storey =
+      classes()
+          .that()
+          .doNotHaveFullyQualifiedName("club.ascham.Settings")
+          .should()
+          .resideInAnyPackage(packages(STOREYS));
+
+  private static String[] packages(List<List<String>> storeys) {
+    return storeys.stream()
+        .flatMap(List::stream)
+        .map(room -> "club.ascham." + room + "..")
+        .toArray(String[]::new);
+  }
 
   @ArchTest
   static final ArchRule no_rooms_lean_on_each_other =
