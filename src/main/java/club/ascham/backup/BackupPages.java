@@ -1,10 +1,12 @@
 package club.ascham.backup;
 
+import club.ascham.id.BackupId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.store.Scrubbing;
-import club.ascham.web.Go;
+import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -17,6 +19,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** Could we bring everything back? */
@@ -33,24 +36,27 @@ class BackupPages {
 
   private final Backups backups;
   private final BackupList list;
-  private final MakeBackup makeBackup;
+  private final TellBackup tellBackup;
   private final SecondFolder copies;
   private final Scrubbing scrubbing;
   private final Actor actor;
+  private final Presses presses;
 
   BackupPages(
       Backups backups,
       BackupList list,
-      MakeBackup makeBackup,
+      TellBackup tellBackup,
       SecondFolder copies,
       Scrubbing scrubbing,
-      Actor actor) {
+      Actor actor,
+      Presses presses) {
     this.backups = backups;
     this.list = list;
-    this.makeBackup = makeBackup;
+    this.tellBackup = tellBackup;
     this.copies = copies;
     this.scrubbing = scrubbing;
     this.actor = actor;
+    this.presses = presses;
   }
 
   @GET
@@ -65,16 +71,11 @@ class BackupPages {
   @Path("/make")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response make(MultivaluedMap<String, String> form) {
-    Backups.Outcome outcome = makeBackup.asked(actor.id());
-    if (outcome instanceof Backups.Made made) {
-      return Go.to(
-          "/backups",
-          "A backup is made and was looked through: it is sound. " + made.backup().size());
-    }
-    return Response.status(((Backups.Failed) outcome).status())
-        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-        .entity(page())
-        .build();
+    AtomicReference<Backups.Backup> made = new AtomicReference<>();
+    return presses
+        .form(Forms.typed(form), BackupId::new, backup -> "/backups")
+        .ahead(() -> made.set(backups.make()))
+        .page(() -> tellBackup.asked(made.get(), actor.id()), this::page);
   }
 
   @GET

@@ -56,24 +56,25 @@ public class Backups implements OlderBackups {
     }
   }
 
-  /** What became of a try to make one. */
-  public sealed interface Outcome permits Made, Failed {}
-
-  public record Made(Backup backup) implements Outcome {}
-
   /**
-   * @param status of HTTP
    * @param why what is in the way and what helps, in sentences
    */
-  public record Failed(Instant at, int status, String why) implements Outcome {}
+  private record Failed(Instant at, String why) {}
 
   /** Makes one now; people go on working. */
-  public Outcome make() {
-    Outcome outcome = make(null);
-    if (outcome instanceof Made) {
-      copies.follow(kept);
+  public Backup make() {
+    Backup made = make(null);
+    copies.follow(kept);
+    return made;
+  }
+
+  /** The daily one, where it is due; empty too where it failed, which is a {@link #worry}. */
+  Optional<Backup> makeIfDue() {
+    try {
+      return isDue() ? Optional.of(make()) : Optional.empty();
+    } catch (FileTrouble told) {
+      return Optional.empty();
     }
-    return outcome;
   }
 
   /**
@@ -82,25 +83,25 @@ public class Backups implements OlderBackups {
    *
    * @param migration such as {@code V011}
    */
-  public Outcome makeBefore(String migration) {
+  public Backup makeBefore(String migration) {
     return make(migration);
   }
 
   /** One at a time. */
-  private synchronized Outcome make(String before) {
+  private synchronized Backup make(String before) {
     Instant now = time.now();
     try {
       Backup made = made(now, before);
       lastFailure = null;
       LOG.infof("Backup %s is made and sound (%s).", made.name().fileName(), made.size());
       kept.thinOut(now, time.zone());
-      return new Made(made);
+      return made;
     } catch (FileTrouble failure) {
-      return failed(now, failure);
+      throw failed(now, failure);
     } catch (IOException failure) {
-      return failed(now, Snapshot.noFolder(failure));
+      throw failed(now, Snapshot.noFolder(failure));
     } catch (UncheckedIOException failure) {
-      return failed(now, Snapshot.noFolder(failure.getCause()));
+      throw failed(now, Snapshot.noFolder(failure.getCause()));
     }
   }
 
@@ -113,10 +114,10 @@ public class Backups implements OlderBackups {
     copies.again(kept);
   }
 
-  private Failed failed(Instant now, FileTrouble failure) {
+  private FileTrouble failed(Instant now, FileTrouble failure) {
     LOG.errorf(failure, "no backup was made: %s", failure.getMessage());
-    lastFailure = new Failed(now, failure.kind().status(), failure.getMessage());
-    return lastFailure;
+    lastFailure = new Failed(now, failure.getMessage());
+    return failure;
   }
 
   private Backup made(Instant now, String before) throws IOException {
@@ -202,8 +203,7 @@ public class Backups implements OlderBackups {
     }
   }
 
-  /** Whether the daily one is due. */
-  boolean isDue() {
+  private boolean isDue() {
     List<Instant> made = kept.names().stream().map(BackupName::moment).toList();
     Failed failure = lastFailure;
     return QuietHour.calls(made, failure == null ? null : failure.at(), time.now(), time.zone());

@@ -1,17 +1,21 @@
 package club.ascham.backup;
 
+import club.ascham.form.Typed;
+import club.ascham.id.BackupId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
-import club.ascham.web.Problem;
+import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestPath;
@@ -29,19 +33,28 @@ class BackupsApi {
    */
   public record All(List<BackupList.Line> items, String worry, SecondFolder.State copies) {}
 
+  record MakeBody(String onceKey) {}
+
   private final Backups backups;
   private final BackupList list;
-  private final MakeBackup makeBackup;
+  private final TellBackup tellBackup;
   private final SecondFolder copies;
   private final Actor actor;
+  private final Presses presses;
 
   BackupsApi(
-      Backups backups, BackupList list, MakeBackup makeBackup, SecondFolder copies, Actor actor) {
+      Backups backups,
+      BackupList list,
+      TellBackup tellBackup,
+      SecondFolder copies,
+      Actor actor,
+      Presses presses) {
     this.backups = backups;
     this.list = list;
-    this.makeBackup = makeBackup;
+    this.tellBackup = tellBackup;
     this.copies = copies;
     this.actor = actor;
+    this.presses = presses;
   }
 
   @GET
@@ -52,21 +65,22 @@ class BackupsApi {
   }
 
   @POST
+  @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Make one now, while people go on working")
-  public Response make() {
-    Backups.Outcome outcome = makeBackup.asked(actor.id());
-    if (outcome instanceof Backups.Made made) {
-      String file = made.backup().name().fileName();
-      return Response.created(URI.create("/api/backups/" + file))
-          .entity(
-              list.lines().stream()
-                  .filter(line -> line.file().equals(file))
-                  .findFirst()
-                  .orElseThrow())
-          .build();
-    }
-    Backups.Failed failed = (Backups.Failed) outcome;
-    return Problem.response(failed.status(), "No backup was made", failed.why());
+  public Response make(MakeBody body) {
+    AtomicReference<Backups.Backup> made = new AtomicReference<>();
+    return presses
+        .body(body, Typed.of(body), BackupId::new)
+        .at(backup -> "/api/backups/" + line(backup).file())
+        .ahead(() -> made.set(backups.make()))
+        .json(201, () -> tellBackup.asked(made.get(), actor.id()), this::line);
+  }
+
+  private BackupList.Line line(BackupId backup) {
+    return list.lines().stream()
+        .filter(line -> BackupId.of(line.seal()).equals(backup))
+        .findFirst()
+        .orElseThrow(() -> new NoSuchThing("That backup was thinned out since."));
   }
 
   @GET

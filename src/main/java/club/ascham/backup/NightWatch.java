@@ -23,7 +23,7 @@ public class NightWatch {
   private static final Logger LOG = Logger.getLogger(NightWatch.class);
 
   private final Backups backups;
-  private final MakeBackup makeBackup;
+  private final TellBackup tellBackup;
   private final Event<NightlyRound> round;
   private final Scrubbing scrubbing;
   private final ClubTime time;
@@ -33,12 +33,12 @@ public class NightWatch {
 
   NightWatch(
       Backups backups,
-      MakeBackup makeBackup,
+      TellBackup tellBackup,
       Event<NightlyRound> round,
       Scrubbing scrubbing,
       ClubTime time) {
     this.backups = backups;
-    this.makeBackup = makeBackup;
+    this.tellBackup = tellBackup;
     this.round = round;
     this.scrubbing = scrubbing;
     this.time = time;
@@ -60,7 +60,7 @@ public class NightWatch {
     }
     try {
       scrubbing.again();
-      makeBackup.ifDue();
+      backups.makeIfDue().ifPresent(tellBackup::atNight);
       backups.copyAgain();
       LocalDate today = time.today();
       if (!today.equals(lastRound)) {

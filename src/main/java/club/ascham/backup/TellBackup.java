@@ -1,6 +1,8 @@
 package club.ascham.backup;
 
+import club.ascham.form.Outcome;
 import club.ascham.id.AccountId;
+import club.ascham.id.BackupId;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -21,23 +23,26 @@ public class TellBackup {
   }
 
   @Writes
-  void asked(Backups.Made made, AccountId by) {
+  Outcome<BackupId> asked(Backups.Backup made, AccountId by) {
     tell(made, by, "Made a backup");
+    return Outcome.done(
+        BackupId.of(made.name().seal()),
+        "A backup is made and was looked through: it is sound. " + made.size());
   }
 
   @Writes
-  void atNight(Backups.Made made) {
+  void atNight(Backups.Backup made) {
     tell(made, null, "Made the daily backup");
   }
 
   /** Told once the migration went through: the file as it was could not take the sentence. */
   @Writes
-  public void beforeMigration(Backups.Made made) {
-    tell(made, null, "Made a backup before the migration " + made.backup().name().before());
+  public void beforeMigration(Backups.Backup made) {
+    tell(made, null, "Made a backup before the migration " + made.name().before());
   }
 
-  private void tell(Backups.Made made, AccountId by, String what) {
-    BackupName name = made.backup().name();
+  private void tell(Backups.Backup made, AccountId by, String what) {
+    BackupName name = made.name();
     story.tell(
         Story.Told.ofClub(name.moment(), by, what + ", of the seal " + name.shownSeal() + "."));
   }

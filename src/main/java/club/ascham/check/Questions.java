@@ -24,7 +24,7 @@ record Questions(List<AskAgain.Question> questions) {
 
   /** Puts each there. */
   void tell(Typed typed) {
-    Refusal.at(typed, at(typed.has("tillerUpper"), typed.has("tillerLower")));
+    Refusal.at(typed, at(typed.has("tillerUpper"), typed.has("tillerLower")), "form");
   }
 
   private List<Refusal> at(boolean upperGiven, boolean lowerGiven) {

@@ -49,32 +49,25 @@ public class SettleStranger {
     this.time = time;
   }
 
-  /** How it ended. */
-  public sealed interface Settled {
-    /** Done; {@code said} tells what was. */
-    record Done(String said) implements Settled {}
-
-    /** Not possible: whatever was written with it is to be taken back. */
-    record Refused(String message) implements Settled {}
-  }
-
   /**
-   * Inside the use case that took the bow back.
+   * Inside the use case that took the bow back; refused, whatever was written with it is to be
+   * taken back.
    *
    * @param about the bow, the loan and the receipt it came back with
    */
   @Writes
-  public Settled settle(StrangerBack back, About about) {
+  public Outcome<RigId> settle(StrangerBack back, About about) {
     String found = back.stranger().found(back.card());
     switch (back.answer()) {
       case PUT_RIGHT -> {
         tellReport.tell(telling(back, found), about);
         tellWhereItBelongs(back, about);
-        return new Settled.Done(found + ": the right part goes back on before it is measured.");
+        return Outcome.done(
+            about.rig(), found + ": the right part goes back on before it is measured.");
       }
       case WITHDRAW_BOTH -> {
         withdrawParts.both(back.card(), back.stranger(), about.noticed());
-        return new Settled.Done(found + ": both are withdrawn.");
+        return Outcome.done(about.rig(), found + ": both are withdrawn.");
       }
       case CORRECT_RECORD, EXCHANGED -> {
         return correct(back, about.loan());
@@ -117,7 +110,7 @@ public class SettleStranger {
         new About(stranger.rig(), null, about.receipt(), about.toldAt(), about.noticed()));
   }
 
-  private Settled correct(StrangerBack back, LoanId loan) {
+  private Outcome<RigId> correct(StrangerBack back, LoanId loan) {
     Optional<Part> listed = back.stranger().insteadOf(back.card());
     List<LoanLine> out =
         lines.of(loan).stream().filter(line -> line.isOut() && back.isOn(line.rig())).toList();
@@ -126,8 +119,8 @@ public class SettleStranger {
             .filter(line -> listed.filter(p -> p.id().equals(line.item())).isPresent())
             .findFirst();
     if (out.size() > (missing.isPresent() ? 1 : 0)) {
-      return new Settled.Refused(
-          "The bow itself is not back yet: its record is corrected when it is.");
+      return Outcome.refused(
+          "", "The bow itself is not back yet: its record is corrected when it is.");
     }
     Instant now = time.now();
     // What was listed did not come back with the bow: it is the borrower's to bring, by itself.
@@ -139,12 +132,9 @@ public class SettleStranger {
             back.answer() == StrangerAnswer.EXCHANGED,
             OptionalInt.empty(),
             AgainstAdvice.NOTHING_SAID);
-    if (outcome instanceof Outcome.Done<RigId> done) {
-      if (back.answer() == StrangerAnswer.CORRECT_RECORD) {
-        missing.ifPresent(line -> lines.lend(loan, line.item(), null, now, null));
-      }
-      return new Settled.Done(done.said());
+    if (outcome instanceof Outcome.Done && back.answer() == StrangerAnswer.CORRECT_RECORD) {
+      missing.ifPresent(line -> lines.lend(loan, line.item(), null, now, null));
     }
-    return new Settled.Refused(outcome.refusals().get(0).words());
+    return outcome;
   }
 }

@@ -72,12 +72,12 @@ class VerdictPages {
     Typed typed = Forms.typed(form);
     desk.view(new RigId(rig), check);
     return presses
-        .form(typed, MoveId::new, move -> CheckPages.HOME)
+        .form(typed, MoveId::new, move -> nextAfter(rig))
         .page(
             () -> putBack.putBack(check),
             done ->
                 Go.to(
-                    queue.next(new RigId(rig)).map(Queue.Waiting::page).orElse(CheckPages.HOME),
+                    nextAfter(rig),
                     done.said(),
                     new Go.Undo(done.made().value(), MoveKind.PUT_BACK.button())),
             () -> page(rig, check, typed));
@@ -112,14 +112,18 @@ class VerdictPages {
   @POST
   @Path("/workshop")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response workshop(@PathParam("rig") long rig, @PathParam("check") long check) {
-    RigId id = new RigId(rig);
-    Outcome<RigId> outcome = setUpWork.toWorkshop(id);
-    if (outcome instanceof Outcome.Done<RigId> done) {
-      return Go.to(queue.next(id).map(Queue.Waiting::page).orElse(CheckPages.HOME), done.said());
-    }
-    Typed typed = Typed.nothing();
-    typed.fault("check", outcome.refusals().get(0).words());
-    return Go.again(page(rig, check, typed));
+  public Response workshop(
+      @PathParam("rig") long rig,
+      @PathParam("check") long check,
+      MultivaluedMap<String, String> form) {
+    Typed typed = Forms.typed(form);
+    return presses
+        .form(typed, RigId::new, bow -> nextAfter(rig))
+        .whole("check")
+        .page(() -> setUpWork.toWorkshop(new RigId(rig)), () -> page(rig, check, typed));
+  }
+
+  private String nextAfter(long rig) {
+    return queue.next(new RigId(rig)).map(Queue.Waiting::page).orElse(CheckPages.HOME);
   }
 }

@@ -3,10 +3,9 @@ package club.ascham.exchange;
 import club.ascham.exchange.Import.CsvFile;
 import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
-import club.ascham.id.AnswerId;
+import club.ascham.id.ClubId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
-import club.ascham.store.KeptAnswers;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
@@ -93,7 +92,6 @@ class ExchangePages {
   private final TriedFiles triedFiles;
   private final Actor actor;
   private final Presses presses;
-  private final KeptAnswers answers;
 
   ExchangePages(
       Export export,
@@ -101,15 +99,13 @@ class ExchangePages {
       Import door,
       TriedFiles triedFiles,
       Actor actor,
-      Presses presses,
-      KeptAnswers answers) {
+      Presses presses) {
     this.export = export;
     this.everything = everything;
     this.door = door;
     this.triedFiles = triedFiles;
     this.actor = actor;
     this.presses = presses;
-    this.answers = answers;
   }
 
   @GET
@@ -156,14 +152,14 @@ class ExchangePages {
   @POST
   @Path("/import")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response take(@RestForm("files-key") String typedKey) {
+  public Response take(@RestForm(Presses.OF_A_FORM) String typedKey) {
+    // The form's key is the key of the files as well: they are imported once.
     String key = typedKey == null ? "" : typedKey;
-    // The key of the files is the form's one-time key as well: they are imported once.
     Typed typed = Typed.nothing().with(Presses.OF_A_FORM, key);
     Optional<Sheets> kept = triedFiles.kept(key).map(door::read);
     AtomicReference<ImportReport> unsound = new AtomicReference<>();
     return presses
-        .form(typed, AnswerId::new, answer -> HERE)
+        .form(typed, ClubId::new, club -> HERE)
         .page(
             () -> kept.map(files -> taken(files, unsound)).orElseGet(Outcome::unread),
             done -> {
@@ -177,19 +173,15 @@ class ExchangePages {
                     : page("Those files are no longer kept here: choose them again."));
   }
 
-  private Outcome<AnswerId> taken(Sheets files, AtomicReference<ImportReport> unsound) {
+  private Outcome<ClubId> taken(Sheets files, AtomicReference<ImportReport> unsound) {
     ImportReport report = door.take(files, actor.id());
     if (!report.sound()) {
       unsound.set(report);
       return Outcome.unread();
     }
     int rows = report.rows();
-    return Outcome.done(
-        answers.keep(new Rows(rows)), rows == 1 ? "One row is in." : rows + " rows are in.");
+    return Outcome.done(ClubId.ONE, rows == 1 ? "One row is in." : rows + " rows are in.");
   }
-
-  /** How much came in. */
-  private record Rows(int rows) {}
 
   private static List<CsvFile> files(List<FileUpload> uploads) {
     List<CsvFile> files = new ArrayList<>();

@@ -2,6 +2,8 @@ package club.ascham.form;
 
 import club.ascham.id.Made;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** What a press led to. */
 public sealed interface Outcome<T extends Made> {
@@ -46,6 +48,15 @@ public sealed interface Outcome<T extends Made> {
   @SuppressWarnings("unchecked") // nothing is ever put into an outcome
   static <T extends Made> Outcome<T> of(Outcome<? extends T> one) {
     return (Outcome<T>) one;
+  }
+
+  /**
+   * What comes of what was typed, where it could be read.
+   *
+   * @param read empty: each fault stands at its field
+   */
+  static <C, T extends Made> Outcome<T> of(Optional<C> read, Function<C, Outcome<T>> act) {
+    return read.map(act).orElseGet(Outcome::unread);
   }
 
   static <T extends Made> Outcome<T> done(T made, String said) {

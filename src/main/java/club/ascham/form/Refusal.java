@@ -38,13 +38,19 @@ public record Refusal(String field, String words, Cause cause, String title) {
     return new Refusal(field, words, Cause.HOW_IT_STANDS, title);
   }
 
-  public static Refusal notYours(String field, String words) {
-    return new Refusal(field, words, Cause.WHO_ASKS, "Not yours to do");
+  /** What was typed comes back with the newer version, to be sent again. */
+  public static Refusal savedFirst(String what) {
+    return now(
+        "Someone saved first",
+        "version",
+        "Someone changed "
+            + what
+            + " since you opened it. Below is what you typed; saving again puts it in the place of"
+            + " theirs.");
   }
 
-  /** Puts each at its field. */
-  public static void at(Typed typed, List<Refusal> refusals) {
-    at(typed, refusals, "form");
+  public static Refusal notYours(String field, String words) {
+    return new Refusal(field, words, Cause.WHO_ASKS, "Not yours to do");
   }
 
   /**

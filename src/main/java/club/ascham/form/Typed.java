@@ -239,6 +239,14 @@ public final class Typed {
     return number.intValue();
   }
 
+  public Integer requiredWhole(String field, int low, int high) {
+    Integer number = whole(field, low, high);
+    if (number == null) {
+      fault(field, "A whole number from " + low + " to " + high + ", please.");
+    }
+    return number;
+  }
+
   /**
    * A number between two bounds, both included, with a decimal point or comma; null where left
    * empty.

@@ -1,4 +1,4 @@
 package club.ascham.id;
 
 /** Names an account across features. */
-public record AccountId(long value) {}
+public record AccountId(long value) implements Made {}

@@ -1,6 +1,9 @@
 package club.ascham.life;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.form.Words;
+import club.ascham.id.RuleId;
 import club.ascham.life.LifeDesk.Group;
 import club.ascham.life.LifeDesk.Lasting;
 import club.ascham.life.LifeDesk.Ruled;
@@ -11,8 +14,8 @@ import club.ascham.statistics.KaplanMeier;
 import club.ascham.time.ClubTime;
 import club.ascham.upkeep.ShortenRule;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -117,11 +120,13 @@ class LifePages {
   private final LifeDesk desk;
   private final ShortenRule shortenRule;
   private final ClubTime time;
+  private final Presses presses;
 
-  LifePages(LifeDesk desk, ShortenRule shortenRule, ClubTime time) {
+  LifePages(LifeDesk desk, ShortenRule shortenRule, ClubTime time, Presses presses) {
     this.desk = desk;
     this.shortenRule = shortenRule;
     this.time = time;
+    this.presses = presses;
   }
 
   @GET
@@ -133,7 +138,7 @@ class LifePages {
       lines.add(
           new KindLine(
               capital(kind.plural()),
-              "/upkeep/life/" + word(kind),
+              "/upkeep/life/" + Words.of(kind),
               LifeWords.counts(new Group("", lasting.parts(), null)),
               LifeWords.line(lasting)));
     }
@@ -154,34 +159,31 @@ class LifePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response shorten(@RestPath String kind, MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Integer rule = typed.whole("rule", 1, Integer.MAX_VALUE);
-    Integer days = typed.whole("days", 1, 4000);
     Lasting lasting = desk.of(kind(kind), Measure.DAYS);
-    for (Ruled ruled : desk.ruled(lasting)) {
-      if (rule != null
-          && days != null
-          && ruled.rule().id() == rule
+    List<Ruled> proposed = desk.ruled(lasting);
+    return presses
+        .form(typed, RuleId::new, rule -> "/upkeep/life/" + kind)
+        .page(() -> shortened(lasting, proposed, typed), () -> page(lasting, typed));
+  }
+
+  private Outcome<RuleId> shortened(Lasting lasting, List<Ruled> proposed, Typed typed) {
+    for (Ruled ruled : proposed) {
+      if (typed.value("rule").equals(Long.toString(ruled.rule().id()))
           && ruled.proposal() instanceof Proposal.Shorten to
-          && to.days() == days
-          && typed.version().isPresent()
-          && shortenRule.shorten(
-              rule,
-              typed.version().getAsInt(),
-              days,
-              LifeWords.source(to, ruled, lasting, ClubTime.said(time.today())))) {
-        return Go.to(
-            "/upkeep/life/" + kind,
-            "The rule asks after " + days + " days now; what is due follows it.");
+          && typed.value("days").equals(Integer.toString(to.days()))) {
+        return shortenRule.shorten(
+            new RuleId(ruled.rule().id()),
+            typed.version(),
+            to.days(),
+            LifeWords.source(to, ruled, lasting, ClubTime.said(time.today())));
       }
     }
-    typed.fault(
-        "rule", "That is no longer what the record proposes, or the rule was changed since.");
-    return Go.again(page(lasting, typed));
+    return Outcome.refused("rule", "That is no longer what the record proposes.");
   }
 
   private TemplateInstance page(Lasting lasting, Typed typed) {
     return new LifePage(
-        word(lasting.kind()),
+        Words.of(lasting.kind()),
         capital(lasting.kind().plural()),
         lasting.measure().said(),
         LifeWords.line(lasting),
@@ -240,7 +242,7 @@ class LifePages {
 
   static ItemKind kind(String word) {
     return KINDS.stream()
-        .filter(kind -> word(kind).equals(word))
+        .filter(kind -> Words.of(kind).equals(word))
         .findFirst()
         .orElseThrow(
             () ->
@@ -255,10 +257,6 @@ class LifePages {
       }
     }
     return Measure.DAYS;
-  }
-
-  private static String word(ItemKind kind) {
-    return kind.name().toLowerCase(Locale.ROOT);
   }
 
   private static String capital(String words) {

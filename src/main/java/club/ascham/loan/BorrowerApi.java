@@ -8,7 +8,6 @@ import club.ascham.people.Role;
 import club.ascham.story.FreeTexts;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
-import club.ascham.web.Problem;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -191,11 +190,15 @@ class BorrowerApi {
       description =
           "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over. Each text is the key of one that GET lists as erasable and not sure; the answer lists what stays.")
   public Response erase(@RestPath long id, @RestQuery List<String> text) {
-    row(id);
-    EraseBorrower.Outcome outcome = eraseBorrower.onRequest(new BorrowerId(id), Set.copyOf(text));
-    return outcome instanceof EraseBorrower.Outcome.Erased erased
-        ? Response.ok(new Erased(one(id), erased.stays())).build()
-        : Problem.response(409, "Needed still", ((EraseBorrower.Outcome.Needed) outcome).why());
+    Set<String> chosen = Set.copyOf(text);
+    List<FreeTexts.Hit> stays =
+        naming(id).items().stream().filter(hit -> hit.stays(chosen)).toList();
+    return presses
+        .body(null, Typed.nothing(), BorrowerId::new)
+        .json(
+            200,
+            () -> eraseBorrower.onRequest(new BorrowerId(id), chosen),
+            erased -> new Erased(one(id), stays));
   }
 
   private Borrowers.Row row(long id) {

@@ -11,7 +11,6 @@ import club.ascham.people.Role;
 import club.ascham.store.OlderBackups;
 import club.ascham.story.FreeTexts;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
 import club.ascham.web.Sought;
@@ -30,7 +29,6 @@ import jakarta.ws.rs.core.UriInfo;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** Who borrows: for those who hand out and take back, not for the committee. */
@@ -58,7 +56,7 @@ class BorrowerPages {
       implements TemplateInstance {}
 
   /**
-   * @param refusal why they can't be erased yet; null: not asked
+   * @param refusal why they can't be erased yet; null: nothing is in the way
    */
   @CheckedTemplate(basePath = "loan", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ErasePage(
@@ -150,9 +148,9 @@ class BorrowerPages {
         .whole("version")
         .page(
             () ->
-                BorrowerDetails.parse(typed)
-                    .map(to -> keepBorrower.correct(row.id(), to, version(typed)))
-                    .orElseGet(Outcome::unread),
+                Outcome.of(
+                    BorrowerDetails.parse(typed),
+                    to -> keepBorrower.correct(row.id(), to, version(typed))),
             () -> page(row, typed, true));
   }
 
@@ -184,11 +182,13 @@ class BorrowerPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response erase(@RestPath long borrower, MultivaluedMap<String, String> form) {
     Borrowers.Row row = row(borrower);
-    Set<String> texts = Set.copyOf(form.getOrDefault("text", List.of()));
-    if (eraseBorrower.onRequest(row.id(), texts) instanceof EraseBorrower.Outcome.Needed needed) {
-      return Go.again(erasePage(row, needed.why()));
-    }
-    return Go.to("/borrowers/" + borrower, "Erased: from now on a number.");
+    Typed typed = Forms.typed(form, FreeTexts.TICKED);
+    return presses
+        .form(typed, BorrowerId::new, id -> "/borrowers/" + id.value())
+        .whole("form")
+        .page(
+            () -> eraseBorrower.onRequest(row.id(), FreeTexts.ticked(typed)),
+            () -> erasePage(row, typed.messageAt("form")));
   }
 
   private ErasePage erasePage(Borrowers.Row row, String refusal) {

@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
@@ -61,41 +63,23 @@ public class EraseBorrower {
     this.time = time;
   }
 
-  /** What came of it. */
-  sealed interface Outcome {
-    /**
-     * A number from now on, or already.
-     *
-     * @param stays the texts that named them, or may, and still do
-     */
-    record Erased(List<FreeTexts.Hit> stays) implements Outcome {}
-
-    /** The name is needed still. */
-    record Needed(String why) implements Outcome {}
-  }
-
   /**
-   * Erases one borrower because they, or an officer, asked for it.
+   * Erases one borrower because they, or an officer, asked for it: a number from now on, or
+   * already.
    *
    * @param texts keys of free texts that may mean them
    */
   @Writes
-  Outcome onRequest(BorrowerId id, Set<String> texts) {
+  Outcome<BorrowerId> onRequest(BorrowerId id, Set<String> texts) {
     Borrower borrower = borrowers.with(id).orElseThrow();
-    if (borrower.isErased()) {
-      return new Outcome.Erased(List.of());
+    if (!borrower.isErased()) {
+      Optional<String> needed = neededStill(id);
+      if (needed.isPresent()) {
+        return Outcome.refused(Refusal.now("Needed still", needed.get()));
+      }
+      erase(borrower, actor.id(), freeTexts.all(), texts);
     }
-    Optional<String> needed = neededStill(id);
-    if (needed.isPresent()) {
-      return new Outcome.Needed(needed.get());
-    }
-    List<FreeTexts.Text> all = freeTexts.all();
-    List<FreeTexts.Hit> stays =
-        freeTexts.naming(all, forgotten(id, borrower.details())).stream()
-            .filter(hit -> hit.stays(texts))
-            .toList();
-    erase(borrower, actor.id(), all, texts);
-    return new Outcome.Erased(stays);
+    return Outcome.done(id, "Erased: from now on a number.");
   }
 
   /** The texts that name them, or may. */
@@ -147,11 +131,7 @@ public class EraseBorrower {
             chosen,
             count -> {
               borrower.erase(time.today());
-              story.tell(
-                  Story.Told.ofClub(
-                      time.now(),
-                      by,
-                      "Erased what was kept of a borrower" + FreeTexts.said(count)));
+              story.tell(by, "Erased what was kept of a borrower" + FreeTexts.said(count));
             });
     personalValues.erase("borrower", borrower.id().value());
     scrubbing.onceSaved();
@@ -210,8 +190,7 @@ public class EraseBorrower {
       rows.change("UPDATE loan SET leader = ?2 WHERE id = ?1", session.id(), A_LEADER);
     }
     if (!sessions.isEmpty()) {
-      story.tell(
-          Story.Told.ofClub(time.now(), null, "Erased the names of leaders of past sessions."));
+      story.tell(null, "Erased the names of leaders of past sessions.");
       sessions.forEach(session -> personalValues.erase("loan", session.id().value()));
       scrubbing.onceSaved();
     }

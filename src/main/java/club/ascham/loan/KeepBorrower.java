@@ -5,7 +5,6 @@ import club.ascham.form.Refusal;
 import club.ascham.people.Actor;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
-import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 
 /** Enters a borrower, or corrects what is kept of one. */
@@ -14,13 +13,11 @@ class KeepBorrower {
   private final BorrowerRecords borrowers;
   private final Story story;
   private final Actor actor;
-  private final ClubTime time;
 
-  KeepBorrower(BorrowerRecords borrowers, Story story, Actor actor, ClubTime time) {
+  KeepBorrower(BorrowerRecords borrowers, Story story, Actor actor) {
     this.borrowers = borrowers;
     this.story = story;
     this.actor = actor;
-    this.time = time;
   }
 
   @Writes
@@ -37,7 +34,7 @@ class KeepBorrower {
     }
     if (borrower.isNew()) {
       borrowers.persist(borrower);
-      tell("Entered a borrower.");
+      story.tell(actor.id(), "Entered a borrower.");
     }
     return Outcome.done(borrower.id(), "");
   }
@@ -55,11 +52,7 @@ class KeepBorrower {
               "Someone saved first. Look at what is kept now, then correct it."));
     }
     borrower.correct(details);
-    tell("Corrected what is kept of a borrower.");
+    story.tell(actor.id(), "Corrected what is kept of a borrower.");
     return Outcome.done(id, "Corrected.");
-  }
-
-  private void tell(String sentence) {
-    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
   }
 }

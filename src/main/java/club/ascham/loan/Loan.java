@@ -35,7 +35,6 @@ public class Loan {
   private LoanKind kind;
 
   private Long borrowerId;
-  private String leader;
   private Instant issuedAt;
   private LocalDate dueOn;
   private long issuedBy;
@@ -90,14 +89,6 @@ public class Loan {
     loan.drew(archer.draw());
     loan.experience = archer.experience();
     loan.termsAccepted = true;
-    return loan;
-  }
-
-  /** Rigs for one evening. */
-  static Loan ofSession(
-      String leader, Instant issuedAt, LocalDate tonight, AccountId issuedBy, Instant recordedAt) {
-    Loan loan = new Loan(LoanKind.SESSION, issuedAt, tonight, issuedBy, recordedAt);
-    loan.leader = leader;
     return loan;
   }
 

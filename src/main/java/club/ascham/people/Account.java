@@ -48,6 +48,10 @@ public class Account {
     return new AccountId(id);
   }
 
+  String name() {
+    return name;
+  }
+
   void measureIn(LengthUnit unit) {
     this.lengthUnit = unit;
   }

@@ -1,5 +1,7 @@
 package club.ascham.people;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -7,14 +9,20 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.LengthUnit;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
+import java.util.OptionalInt;
 
-/** Makes and changes accounts. Secrets are handed back once and kept only as hashes. */
+/** Makes and changes accounts. Secrets are shown once and kept only as hashes. */
 @ApplicationScoped
 class ChangeAccounts {
+  private static final Outcome<AccountId> LAST_OFFICER =
+      Outcome.refused(
+          "role", "This is the last officer's account. Make someone else an officer first.");
+
   private final Accounts accounts;
   private final Passwords passwords;
   private final PasswordLinks links;
   private final SignedInSessions sessions;
+  private final FreshSecrets fresh;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
@@ -24,6 +32,7 @@ class ChangeAccounts {
       Passwords passwords,
       PasswordLinks links,
       SignedInSessions sessions,
+      FreshSecrets fresh,
       Story story,
       Actor actor,
       ClubTime time) {
@@ -31,45 +40,37 @@ class ChangeAccounts {
     this.passwords = passwords;
     this.links = links;
     this.sessions = sessions;
+    this.fresh = fresh;
     this.story = story;
     this.actor = actor;
     this.time = time;
   }
 
-  /** How a change went. */
-  enum Outcome {
-    CHANGED,
-    /** Someone saved since the form was opened; nothing was changed. */
-    STALE,
-    /** Nobody could make or change accounts any more; nothing was changed. */
-    LAST_OFFICER
-  }
-
-  boolean isTaken(String name) {
-    return accounts.count("lower(name) = lower(?1)", name) > 0;
-  }
+  /** An access key that was just made. */
+  record FreshKey(String key) {}
 
   /** Slow: hash before the transaction. */
   String hash(String password) {
     return passwords.hash(password);
   }
 
-  /** Makes an account that nobody can sign in with until the link, handed back here, is used. */
+  /** Makes an account that nobody can sign in with until its link is used. */
   @Writes
-  String invite(AccountDetails details) {
+  Outcome<AccountId> invite(AccountDetails details) {
     Account account = new Account(details.name(), "", details.role(), details.permitUntil());
     accounts.persist(account);
-    String secret = links.make(account.id());
-    tell("Made an account and a link to join.");
-    return secret;
+    fresh.keep(links.make(account.id()));
+    return done(account.id(), "Made an account and a link to join.", "");
   }
 
   /** A link to choose a new password; until it is used the old one stays. */
   @Writes
-  String newLink(AccountId id) {
-    String secret = links.make(id);
-    tell("Made a link to choose a new password.");
-    return secret;
+  Outcome<AccountId> newLink(AccountId id) {
+    if (!account(id).isOpen()) {
+      return Outcome.refused(Refusal.now("Closed", "It is closed: open it again first."));
+    }
+    fresh.keep(links.make(id));
+    return done(id, "Made a link to choose a new password.", "");
   }
 
   /** False: the link was used or ended meanwhile; nothing was changed. */
@@ -83,24 +84,26 @@ class ChangeAccounts {
     sessions.endAll(link.account());
     links.use(secret);
     links.endAll(link.account());
-    tell(link.account(), "Chose a password by a one-time link.");
+    story.tell(link.account(), "Chose a password by a one-time link.");
     return true;
   }
 
   @Writes
-  Outcome change(AccountId id, int version, AccountDetails details) {
+  Outcome<AccountId> change(AccountId id, OptionalInt version, AccountDetails details) {
     Account account = account(id);
-    if (account.version() != version) {
-      return Outcome.STALE;
+    if (account.version() != version.orElse(-1)) {
+      return Outcome.refused(Refusal.savedFirst("this account"));
     }
     if (account.role() == Role.OFFICER
         && details.role() != Role.OFFICER
         && accounts.isLastOfficer(id)) {
-      return Outcome.LAST_OFFICER;
+      return LAST_OFFICER;
     }
     account.serveAs(details.role(), details.permitUntil());
-    tell("Changed what an account is for.");
-    return Outcome.CHANGED;
+    return done(
+        id,
+        "Changed what an account is for.",
+        account.name() + " is changed; it holds from the next press.");
   }
 
   @Writes
@@ -108,66 +111,67 @@ class ChangeAccounts {
     account(id).changePassword(passwordHash);
     sessions.endAll(id);
     links.endAll(id);
-    tell("Set a new password.");
+    story.tell(actor.id(), "Set a new password.");
   }
 
   @Writes
-  Outcome close(AccountId id) {
-    if (account(id).role() == Role.OFFICER && accounts.isLastOfficer(id)) {
-      return Outcome.LAST_OFFICER;
+  Outcome<AccountId> close(AccountId id) {
+    Account account = account(id);
+    if (account.role() == Role.OFFICER && accounts.isLastOfficer(id)) {
+      return LAST_OFFICER;
     }
-    account(id).close(time.today());
+    account.close(time.today());
     sessions.endAll(id);
     links.endAll(id);
-    tell("Closed an account.");
-    return Outcome.CHANGED;
+    return done(id, "Closed an account.", "The account of " + account.name() + " is closed.");
   }
 
   /** For when someone forgot to sign out somewhere; password and key stay. */
   @Writes
-  void endSessions(AccountId id) {
+  Outcome<AccountId> endSessions(AccountId id) {
     sessions.endAll(id);
-    tell("Ended every session of an account.");
+    return done(
+        id,
+        "Ended every session of an account.",
+        account(id).name() + " is signed out everywhere.");
   }
 
-  /** False: it was erased, and opens no more; nothing was changed. */
   @Writes
-  boolean reopen(AccountId id) {
-    if (account(id).isErased()) {
-      return false;
+  Outcome<AccountId> reopen(AccountId id) {
+    Account account = account(id);
+    if (account.isErased()) {
+      return Outcome.refused(Refusal.now("Erased", "It was erased: it opens no more."));
     }
-    account(id).reopen();
-    tell("Opened an account again.");
-    return true;
+    account.reopen();
+    return done(
+        id, "Opened an account again.", "The account of " + account.name() + " is open again.");
   }
 
   @Writes
-  void measureIn(AccountId id, LengthUnit unit) {
+  Outcome<AccountId> measureIn(AccountId id, LengthUnit unit) {
     account(id).measureIn(unit);
-    tell("Chose the unit to measure in.");
+    return done(
+        id, "Chose the unit to measure in.", "A length without a unit is now read that way.");
   }
 
-  /** Makes a new access key, in the place of an earlier one, and hands it back this once. */
+  /** Makes a new access key, in the place of an earlier one. */
   @Writes
-  String newAccessKey(AccountId id) {
-    String key = passwords.secret();
-    account(id).useAccessKey(Passwords.digest(key));
-    tell("Made an access key.");
-    return key;
+  Outcome<AccountId> newAccessKey(AccountId id) {
+    FreshKey made = fresh.keep(new FreshKey(passwords.secret()));
+    account(id).useAccessKey(Passwords.digest(made.key()));
+    return done(id, "Made an access key.", "");
   }
 
   @Writes
-  void revokeAccessKey(AccountId id) {
+  Outcome<AccountId> revokeAccessKey(AccountId id) {
     account(id).useAccessKey(null);
-    tell("Took back an access key.");
+    fresh.forget(FreshKey.class);
+    return done(id, "Took back an access key.", "The access key no longer opens anything.");
   }
 
-  private void tell(String sentence) {
-    tell(actor.id(), sentence);
-  }
-
-  private void tell(AccountId by, String sentence) {
-    story.tell(Story.Told.ofClub(time.now(), by, sentence));
+  private Outcome<AccountId> done(AccountId id, String told, String said) {
+    story.tell(actor.id(), told);
+    return Outcome.done(id, said);
   }
 
   private Account account(AccountId id) {

@@ -1,10 +1,11 @@
 package club.ascham.people;
 
+import club.ascham.form.Outcome;
 import club.ascham.id.AccountId;
+import club.ascham.id.ClubId;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
-import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 
@@ -19,21 +20,14 @@ class ChangeSecondStep {
   private final SignedInSessions sessions;
   private final Story story;
   private final Actor actor;
-  private final ClubTime time;
 
   ChangeSecondStep(
-      Rows rows,
-      SecondSteps secondSteps,
-      SignedInSessions sessions,
-      Story story,
-      Actor actor,
-      ClubTime time) {
+      Rows rows, SecondSteps secondSteps, SignedInSessions sessions, Story story, Actor actor) {
     this.rows = rows;
     this.secondSteps = secondSteps;
     this.sessions = sessions;
     this.story = story;
     this.actor = actor;
-    this.time = time;
   }
 
   /**
@@ -48,7 +42,7 @@ class ChangeSecondStep {
       return List.of();
     }
     sessions.endAll(account);
-    tell(account, "Turned the second step on.");
+    story.tell(account, "Turned the second step on.");
     return secondSteps.newRecoveryCodes(account);
   }
 
@@ -59,7 +53,7 @@ class ChangeSecondStep {
       return false;
     }
     sessions.endAll(account);
-    tell(account, "Turned the second step off.");
+    story.tell(account, "Turned the second step off.");
     return true;
   }
 
@@ -70,7 +64,7 @@ class ChangeSecondStep {
       return List.of();
     }
     sessions.endAll(account);
-    tell(account, "Made new recovery codes.");
+    story.tell(account, "Made new recovery codes.");
     return secondSteps.newRecoveryCodes(account);
   }
 
@@ -80,7 +74,7 @@ class ChangeSecondStep {
     if (!secondSteps.use(account, code)) {
       return false;
     }
-    tell(account, "Used a recovery code in the place of the second step.");
+    story.tell(account, "Used a recovery code in the place of the second step.");
     return true;
   }
 
@@ -88,27 +82,31 @@ class ChangeSecondStep {
    * Someone else's, for who lost phone and recovery codes.
    *
    * @param why as asked of the officer
-   * @return false: it was off; nothing was changed
    */
   @Writes
-  boolean takeOff(AccountId account, String why) {
-    if (!secondSteps.remove(account)) {
-      return false;
+  Outcome<AccountId> takeOff(People.Listed account, String why) {
+    AccountId id = account.id();
+    if (id.equals(actor.id())) {
+      return Outcome.refused(
+          "", "Your own second step is turned off under My account, with a code.");
     }
-    sessions.endAll(account);
-    story.tell(
-        Story.Told.ofClub(time.now(), actor.id(), "Took the second step off an account.")
-            .because(why));
-    return true;
+    if (!secondSteps.remove(id)) {
+      return Outcome.done(id, account.name() + " had no second step.");
+    }
+    sessions.endAll(id);
+    story.tell(actor.id(), "Took the second step off an account.", why);
+    return Outcome.done(
+        id, account.name() + " signs in with the password alone, until a new second step is on.");
   }
 
   @Writes
-  void askOf(DoorRule rule) {
+  Outcome<ClubId> askOf(DoorRule rule) {
     rows.change("UPDATE door_rule SET second_step_for = ?1", rule);
-    tell(actor.id(), "Set who must have a second step: " + rule.said() + ".");
-  }
-
-  private void tell(AccountId by, String sentence) {
-    story.tell(Story.Told.ofClub(time.now(), by, sentence));
+    story.tell(actor.id(), "Set who must have a second step: " + rule.said() + ".");
+    return Outcome.done(
+        ClubId.ONE,
+        rule == DoorRule.NOBODY
+            ? "A second step is for each to choose."
+            : "Whoever of them has no second step is led to it at the next press.");
   }
 }

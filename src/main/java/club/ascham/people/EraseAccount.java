@@ -1,5 +1,8 @@
 package club.ascham.people;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.AccountId;
 import club.ascham.store.Rows;
 import club.ascham.store.Scrubbing;
 import club.ascham.store.Writes;
@@ -56,13 +59,13 @@ class EraseAccount {
   /**
    * @param why it is done, as asked of the officer
    * @param texts keys of texts that may mean its holder
-   * @return false: it is open still, or was erased before; nothing was changed
    */
   @Writes
-  boolean erase(People.Listed listed, String why, Set<String> texts) {
+  Outcome<AccountId> erase(People.Listed listed, String why, Set<String> texts) {
     Account account = accounts.findById(listed.id().value());
     if (account.isOpen() || account.isErased()) {
-      return false;
+      return Outcome.refused(
+          Refusal.now("Not closed", "Only a closed account can be erased, and only once."));
     }
     freeTexts.takeOut(
         freeTexts.all(),
@@ -70,12 +73,7 @@ class EraseAccount {
         texts,
         count -> {
           account.erase(time.today());
-          story.tell(
-              Story.Told.ofClub(
-                      time.now(),
-                      actor.id(),
-                      "Erased what was kept of an account" + FreeTexts.said(count))
-                  .because(why));
+          story.tell(actor.id(), "Erased what was kept of an account" + FreeTexts.said(count), why);
         });
     personalValues.erase("account", listed.id().value());
     rows.change("DELETE FROM second_step WHERE account_id = ?1", listed.id());
@@ -83,6 +81,7 @@ class EraseAccount {
     rows.change("DELETE FROM session WHERE account_id = ?1", listed.id());
     rows.change("DELETE FROM password_link WHERE account_id = ?1", listed.id());
     scrubbing.onceSaved();
-    return true;
+    return Outcome.done(
+        listed.id(), "Erased: from now on closed account " + listed.id().value() + ".");
   }
 }

@@ -54,7 +54,7 @@ public class FirstOfficer {
     }
     accounts.persist(
         new Account(name, passwords.hash(password), Role.OFFICER, time.today().plusYears(1)));
-    story.tell(Story.Told.ofClub(time.now(), null, "Made the first officer's account."));
+    story.tell(null, "Made the first officer's account.");
     code.set(null);
     return true;
   }

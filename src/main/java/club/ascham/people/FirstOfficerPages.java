@@ -15,7 +15,10 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 
-/** The first account of a new club. */
+/**
+ * The first account of a new club. The form has no key: nobody is signed in, it carries a password,
+ * and its code works once.
+ */
 @Path("/first-officer")
 class FirstOfficerPages {
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)

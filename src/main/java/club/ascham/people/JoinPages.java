@@ -19,7 +19,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 
-/** Where a one-time link leads: choosing a password. Looking at it does not use it up. */
+/**
+ * Where a one-time link leads: choosing a password. Looking at it does not use it up. The form has
+ * no key: nobody is signed in, it carries a password, and the link works once.
+ */
 @Path("/join")
 class JoinPages {
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)

@@ -1,9 +1,12 @@
 package club.ascham.people;
 
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
+import club.ascham.id.AccountId;
 import club.ascham.units.LengthUnit;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.Presses;
 import club.ascham.web.WhoseClub;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.ext.web.RoutingContext;
@@ -17,20 +20,25 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** One's own account: unit, password, access key. */
 @Path("/me")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class MePages {
+  private static final String HERE = "/me";
+
   private final People people;
   private final ChangeAccounts changeAccounts;
   private final AccountData accountData;
   private final Reauthentication askAgain;
   private final MyAccount myAccount;
   private final SignedInSessions sessions;
+  private final FreshSecrets fresh;
   private final SessionCookie cookie;
   private final WhoseClub club;
   private final Actor actor;
+  private final Presses presses;
 
   MePages(
       People people,
@@ -39,18 +47,22 @@ class MePages {
       Reauthentication askAgain,
       MyAccount myAccount,
       SignedInSessions sessions,
+      FreshSecrets fresh,
       SessionCookie cookie,
       WhoseClub club,
-      Actor actor) {
+      Actor actor,
+      Presses presses) {
     this.people = people;
     this.changeAccounts = changeAccounts;
     this.accountData = accountData;
     this.askAgain = askAgain;
     this.myAccount = myAccount;
     this.sessions = sessions;
+    this.fresh = fresh;
     this.cookie = cookie;
     this.club = club;
     this.actor = actor;
+    this.presses = presses;
   }
 
   @GET
@@ -71,14 +83,23 @@ class MePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response unit(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    LengthUnit unit = typed.requiredWord("unit", LengthUnit.class, "Which unit?");
-    if (!typed.sound()) {
-      return Go.again(myAccount.page(typed));
-    }
-    changeAccounts.measureIn(actor.id(), unit);
-    return Go.to("/me", "A length without a unit is now read that way.");
+    return press(
+        typed,
+        HERE,
+        () -> {
+          LengthUnit unit = typed.requiredWord("unit", LengthUnit.class, "Which unit?");
+          return typed.sound() ? changeAccounts.measureIn(actor.id(), unit) : Outcome.unread();
+        });
   }
 
+  private Response press(Typed typed, String page, Supplier<Outcome<AccountId>> work) {
+    return presses.form(typed, AccountId::new, me -> page).page(work, () -> myAccount.page(typed));
+  }
+
+  /**
+   * Without a key, since it carries passwords. Nor does it need one: the first press ends the
+   * session, so a second is led to the same page, and finds another password if it came as fast.
+   */
   @POST
   @Path("/password")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
@@ -103,30 +124,48 @@ class MePages {
   @Path("/sessions/end")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response endSession(MultivaluedMap<String, String> form, RoutingContext request) {
-    String number = Forms.typed(form).value("session");
-    if (number.matches("\\d{1,18}")) {
-      sessions.end(actor.id(), Long.parseLong(number));
-    }
-    if (!number.equals(Long.toString(actor.session()))) {
-      return Go.to("/me", "That session is ended: it asks for the password again.");
-    }
-    cookie.end(request);
-    return Go.to("/sign-in", "You are signed out here; your other sessions go on.");
+    Typed typed = Forms.typed(form);
+    String number = typed.value("session");
+    boolean here = number.equals(Long.toString(actor.session()));
+    return press(
+        typed,
+        here ? "/sign-in" : HERE,
+        () -> {
+          if (number.matches("\\d{1,18}")) {
+            sessions.end(actor.id(), Long.parseLong(number));
+          }
+          if (here) {
+            cookie.end(request);
+          }
+          return Outcome.done(
+              actor.id(),
+              here
+                  ? "You are signed out here; your other sessions go on."
+                  : "That session is ended: it asks for the password again.");
+        });
   }
 
   @POST
   @Path("/key")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response newKey(MultivaluedMap<String, String> form) {
-    String key = changeAccounts.newAccessKey(actor.id());
-    return Go.shown(myAccount.page(Typed.nothing(), key));
+    return press(Forms.typed(form), HERE + "/key", () -> changeAccounts.newAccessKey(actor.id()));
+  }
+
+  /** The key that was just made here. */
+  @GET
+  @Path("/key")
+  public Response key() {
+    return fresh
+        .newest(ChangeAccounts.FreshKey.class)
+        .map(made -> Go.shown(myAccount.page(Typed.nothing(), made.key())))
+        .orElseGet(() -> Go.to(HERE));
   }
 
   @POST
   @Path("/key/revoke")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response revokeKey(MultivaluedMap<String, String> form) {
-    changeAccounts.revokeAccessKey(actor.id());
-    return Go.to("/me", "The access key no longer opens anything.");
+    return press(Forms.typed(form), HERE, () -> changeAccounts.revokeAccessKey(actor.id()));
   }
 }

@@ -12,7 +12,7 @@ import java.util.Locale;
 @ApplicationScoped
 class MyAccount {
   /**
-   * @param newKey an access key just made, shown this once; null: none was
+   * @param newKey an access key just made; null: it is not to be shown
    * @param step the second step; null: it is off
    * @param stepAsked whether the club wants one of this account
    * @param here the number of the session that this page was asked in

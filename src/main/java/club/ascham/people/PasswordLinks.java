@@ -35,6 +35,13 @@ class PasswordLinks {
     }
   }
 
+  /**
+   * A link that was just made.
+   *
+   * @param secret that its address ends with
+   */
+  record Fresh(AccountId account, String secret, Instant until) {}
+
   /** Empty: no such link was ever made here. */
   Optional<Link> find(String secret) {
     return rows.one(
@@ -46,16 +53,16 @@ class PasswordLinks {
   }
 
   /** Makes a link inside the use case's transaction, and ends earlier ones. */
-  String make(AccountId account) {
+  Fresh make(AccountId account) {
     endAll(account);
-    String secret = passwords.secret();
+    Fresh link = new Fresh(account, passwords.secret(), time.now().plus(LASTS));
     rows.change(
         "INSERT INTO password_link (digest, account_id, made_at, expires_at) VALUES (?1, ?2, ?3, ?4)",
-        Passwords.digest(secret),
+        Passwords.digest(link.secret()),
         account,
         time.now(),
-        time.now().plus(LASTS));
-    return secret;
+        link.until());
+    return link;
   }
 
   void use(String secret) {

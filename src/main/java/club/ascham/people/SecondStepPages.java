@@ -19,7 +19,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
-/** One's own second step: turning it on and off, and recovery codes. */
+/**
+ * One's own second step: turning it on and off, and recovery codes. These forms have no key, since
+ * they carry a password or a code. A code is taken once, so a second press changes nothing.
+ */
 @Path("/me/second-step")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class SecondStepPages {
@@ -36,7 +39,7 @@ class SecondStepPages {
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record RecoveryCodesPage(List<String> codes, boolean turnedOn) implements TemplateInstance {}
 
-  private final Enrolments enrolments;
+  private final FreshSecrets fresh;
   private final ChangeSecondStep changeSecondStep;
   private final SecondSteps secondSteps;
   private final Reauthentication askAgain;
@@ -48,7 +51,7 @@ class SecondStepPages {
   private final ClubTime time;
 
   SecondStepPages(
-      Enrolments enrolments,
+      FreshSecrets fresh,
       ChangeSecondStep changeSecondStep,
       SecondSteps secondSteps,
       Reauthentication askAgain,
@@ -58,7 +61,7 @@ class SecondStepPages {
       WhoseClub club,
       Actor actor,
       ClubTime time) {
-    this.enrolments = enrolments;
+    this.fresh = fresh;
     this.changeSecondStep = changeSecondStep;
     this.secondSteps = secondSteps;
     this.askAgain = askAgain;
@@ -81,8 +84,7 @@ class SecondStepPages {
     if (!typed.sound()) {
       return Go.again(myAccount.page(typed));
     }
-    SharedSecret secret = enrolments.begin(actor.id(), actor.session());
-    return Go.shown(page(secret, Typed.nothing()));
+    return Go.shown(page(fresh.keep(SharedSecret.fresh()), Typed.nothing()));
   }
 
   /** Nothing is kept before a code proved that the phone knows the secret. */
@@ -90,7 +92,7 @@ class SecondStepPages {
   @Path("/confirm")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response confirm(MultivaluedMap<String, String> form, RoutingContext request) {
-    Optional<SharedSecret> begun = enrolments.begun(actor.id(), actor.session());
+    Optional<SharedSecret> begun = fresh.newest(SharedSecret.class);
     if (begun.isEmpty()) {
       return Go.to("/me", "That took too long, and nothing was changed. Please begin again.");
     }
@@ -104,7 +106,7 @@ class SecondStepPages {
               + " whether the phone’s clock is right.");
       return Go.again(page(secret, typed));
     }
-    enrolments.end(actor.session());
+    fresh.forget(SharedSecret.class);
     return handedOut(changeSecondStep.turnOn(actor.id(), secret, step.getAsLong()), true, request);
   }
 

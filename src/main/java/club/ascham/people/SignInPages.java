@@ -18,7 +18,10 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Optional;
 
-/** Signing in. */
+/**
+ * Signing in. The forms have no key: nobody is signed in yet, and they carry a password or a code.
+ * Who signs in twice is signed in twice.
+ */
 @Path("/sign-in")
 class SignInPages {
   /**

@@ -10,7 +10,10 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 
-/** Signing out, here and everywhere. */
+/**
+ * Signing out, here and everywhere. The form has no key: a second press finds nobody signed in, and
+ * is led to the same page.
+ */
 @Path("/sign-out")
 class SignOutPages {
   private final Actor actor;

@@ -2,7 +2,6 @@ package club.ascham.receive;
 
 import club.ascham.Settings;
 import club.ascham.check.SettleStranger;
-import club.ascham.check.SettleStranger.Settled;
 import club.ascham.check.StrangerBack;
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
@@ -122,7 +121,7 @@ public class ReceiveLoan {
           rig -> new About(rig, loan, receipt, About.ToldAt.RECEIVING, details.happened()));
     }
     if (details.stranger() != null) {
-      Settled settled =
+      Outcome<RigId> settled =
           settleStranger.settle(
               details.stranger(),
               new About(
@@ -131,9 +130,10 @@ public class ReceiveLoan {
                   receipt,
                   About.ToldAt.RECEIVING,
                   details.happened()));
-      if (settled instanceof Settled.Refused refused) {
+      if (!(settled instanceof Outcome.Done)) {
         QuarkusTransaction.setRollbackOnly();
-        return Outcome.refused(StrangerBack.Fields.PLAIN.answer(), refused.message());
+        return Outcome.refused(
+            StrangerBack.Fields.PLAIN.answer(), settled.refusals().get(0).words());
       }
     }
     moves.received(loan, receipt);

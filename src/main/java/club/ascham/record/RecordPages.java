@@ -72,11 +72,10 @@ class RecordPages {
 
   @GET
   @Path("/{id}")
-  public TemplateInstance entry(@RestPath String id) {
+  public TemplateInstance entry(@RestPath long id) {
     Entries.Entry entry =
-        (id.matches("\\d{1,12}")
-                ? entries.numbered(Long.parseLong(id))
-                : Optional.<Entries.Entry>empty())
+        entries
+            .numbered(id)
             .orElseThrow(() -> new NoSuchThing("There is no such entry in the record."));
     return new EntryPage(entry, entries.changes(entry.id(), MOST_ROWS_SHOWN));
   }

@@ -1,6 +1,5 @@
 package club.ascham.rig;
 
-import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.standing.State;
 import java.time.LocalDate;
@@ -110,9 +109,5 @@ record PartOnHand(
   /** The word under which an enum's name was kept. */
   static String said(String name) {
     return name == null ? null : name.toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  String placeWord() {
-    return Words.of(part.place());
   }
 }

@@ -1,5 +1,8 @@
 package club.ascham.rules;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.ClubId;
 import club.ascham.people.Actor;
 import club.ascham.plan.Kind;
 import club.ascham.store.Rows;
@@ -11,6 +14,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 /** Changes what the plan takes for granted; the next plan is reckoned with it. */
 @ApplicationScoped
 class ChangePlanRules {
+  private static final Outcome<ClubId> SAVED_FIRST = Outcome.refused(Refusal.savedFirst("this"));
+
   private final Rows rows;
   private final Story story;
   private final Actor actor;
@@ -23,9 +28,8 @@ class ChangePlanRules {
     this.time = time;
   }
 
-  /** Answers false, and changes nothing, when someone saved since the form was opened. */
   @Writes
-  boolean change(PlanRuleDetails to) {
+  Outcome<ClubId> change(PlanRuleDetails to) {
     boolean changed =
         rows.change(
                 """
@@ -44,19 +48,18 @@ class ChangePlanRules {
                 time.now(),
                 to.version())
             == 1;
-    if (changed) {
-      to.minutes()
-          .forEach(
-              (work, minutes) ->
-                  rows.change("UPDATE work_time SET minutes = ?2 WHERE work = ?1", work, minutes));
-      tell("Changed what the plan takes for granted.");
+    if (!changed) {
+      return SAVED_FIRST;
     }
-    return changed;
+    to.minutes()
+        .forEach(
+            (work, minutes) ->
+                rows.change("UPDATE work_time SET minutes = ?2 WHERE work = ?1", work, minutes));
+    return done("Changed what the plan takes for granted.");
   }
 
-  /** Answers false, and changes nothing, when someone saved since the form was opened. */
   @Writes
-  boolean change(Kind kind, PlanRuleDetails.Replacement to) {
+  Outcome<ClubId> change(Kind kind, PlanRuleDetails.Replacement to) {
     boolean changed =
         rows.change(
                 """
@@ -74,13 +77,13 @@ class ChangePlanRules {
                 time.now(),
                 to.failureTimes())
             == 1;
-    if (changed) {
-      tell("Changed what a new " + PlanRules.kindSaid(kind) + " costs and takes.");
-    }
-    return changed;
+    return changed
+        ? done("Changed what a new " + PlanRules.kindSaid(kind) + " costs and takes.")
+        : SAVED_FIRST;
   }
 
-  private void tell(String sentence) {
-    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
+  private Outcome<ClubId> done(String sentence) {
+    story.tell(actor.id(), sentence);
+    return Outcome.done(ClubId.ONE, "The next plan is reckoned with this.");
   }
 }

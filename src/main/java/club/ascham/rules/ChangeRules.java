@@ -1,5 +1,8 @@
 package club.ascham.rules;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
+import club.ascham.id.ClubId;
 import club.ascham.people.Actor;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
@@ -22,9 +25,8 @@ class ChangeRules {
     this.time = time;
   }
 
-  /** Answers false, and changes nothing, when someone saved since the form was opened. */
   @Writes
-  boolean change(ClubRulesDetails to) {
+  Outcome<ClubId> change(ClubRulesDetails to) {
     boolean changed =
         rows.change(
                 """
@@ -55,15 +57,14 @@ class ChangeRules {
                 to.slip().braceMayMove(),
                 to.slip().source())
             == 1;
-    if (changed) {
-      tell("Changed the club's rules.");
-    }
-    return changed;
+    return changed
+        ? done("Changed the club's rules.", "The club's rules are changed.")
+        : Outcome.refused(Refusal.savedFirst("these rules"));
   }
 
   /** Adds the band, or puts it in the place of the one for the same bow length. */
   @Writes
-  void keep(OwnBand band) {
+  Outcome<ClubId> keep(OwnBand band) {
     rows.change(
         """
         INSERT INTO club_brace_band (bow_length_in, low, high, source) VALUES (?1, ?2, ?3, ?4)
@@ -72,16 +73,21 @@ class ChangeRules {
         band.low(),
         band.high(),
         band.source());
-    tell("Entered a brace band of the club's own.");
+    return done(
+        "Entered a brace band of the club's own.",
+        "The club's own band for bows of " + band.bowLengthIn() + " in is in force.");
   }
 
   @Writes
-  void remove(int bowLengthIn) {
+  Outcome<ClubId> remove(int bowLengthIn) {
     rows.change("DELETE FROM club_brace_band WHERE bow_length_in = ?1", bowLengthIn);
-    tell("Removed a brace band of the club's own.");
+    return done(
+        "Removed a brace band of the club's own.",
+        "The club's own band for bows of " + bowLengthIn + " in is gone.");
   }
 
-  private void tell(String sentence) {
-    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
+  private Outcome<ClubId> done(String told, String said) {
+    story.tell(actor.id(), told);
+    return Outcome.done(ClubId.ONE, said);
   }
 }

@@ -51,15 +51,15 @@ record ClubRulesDetails(
     String name = typed.required("name", LONGEST_NAME, "The club's name, please.");
     BraceTable table =
         typed.requiredWord("braceTable", BraceTable.class, "Which table is in force?");
-    Integer looks = needed(typed, "fullCheckEveryLooks", 0, 100);
-    Integer days = needed(typed, "loanDays", 1, 400);
+    Integer looks = typed.requiredWhole("fullCheckEveryLooks", 0, 100);
+    Integer days = typed.requiredWhole("loanDays", 1, 400);
     Money deposit = typed.money("deposit", currency);
     Double sessions = typed.decimal("sessionsAWeek", 0, 14);
     if (sessions == null) {
       typed.fault("sessionsAWeek", "How many, on average?");
     }
-    Integer shots = needed(typed, "shotsASession", 0, 1000);
-    Integer names = needed(typed, "keepNamesDays", 1, 4000);
+    Integer shots = typed.requiredWhole("shotsASession", 0, 1000);
+    Integer names = typed.requiredWhole("keepNamesDays", 1, 4000);
     Integer weigh = typed.whole("weighLimbsDays", 30, 4000);
     TwistLimits twists = twists(typed);
     String source =
@@ -113,8 +113,8 @@ record ClubRulesDetails(
 
   /** Null where it can't be read; its faults are told. */
   private static TwistLimits twists(Typed typed) {
-    Integer fewest = needed(typed, "fewestTwists", 0, TwistLimits.MOST_AT_ALL - LEAST_ROOM);
-    Integer most = needed(typed, "mostTwists", LEAST_ROOM, TwistLimits.MOST_AT_ALL);
+    Integer fewest = typed.requiredWhole("fewestTwists", 0, TwistLimits.MOST_AT_ALL - LEAST_ROOM);
+    Integer most = typed.requiredWhole("mostTwists", LEAST_ROOM, TwistLimits.MOST_AT_ALL);
     if (fewest == null || most == null) {
       return null;
     }
@@ -123,13 +123,5 @@ record ClubRulesDetails(
       return null;
     }
     return new TwistLimits(fewest, most);
-  }
-
-  private static Integer needed(Typed typed, String field, int low, int high) {
-    Integer number = typed.whole(field, low, high);
-    if (number == null) {
-      typed.fault(field, "A whole number from " + low + " to " + high + ", please.");
-    }
-    return number;
   }
 }

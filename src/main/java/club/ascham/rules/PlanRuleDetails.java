@@ -35,9 +35,9 @@ record PlanRuleDetails(
       int version) {
     static Optional<Replacement> parse(Typed typed, Currency currency) {
       Money price = typed.money("price", currency);
-      Integer lead = needed(typed, "leadDays", 0, 365);
-      Integer minutes = needed(typed, "minutes", 1, LONGEST_WORK);
-      Integer years = needed(typed, "years", 1, 50);
+      Integer lead = typed.requiredWhole("leadDays", 0, 365);
+      Integer minutes = typed.requiredWhole("minutes", 1, LONGEST_WORK);
+      Integer years = typed.requiredWhole("years", 1, 50);
       Double failure = typed.decimal("failureTimes", 1, 1000);
       if (failure == null) {
         typed.fault("failureTimes", "From 1 to 1000, please: 1 where it costs no more.");
@@ -58,14 +58,14 @@ record PlanRuleDetails(
     if (hours == null) {
       typed.fault("hoursAWeek", "How many hours have volunteers for upkeep in a week?");
     }
-    Integer terms = needed(typed, "termsAYear", 1, 12);
-    Integer archers = needed(typed, "archersACourse", 1, 200);
-    Integer evenings = needed(typed, "eveningsACourse", 1, 60);
-    Integer early = needed(typed, "earlyFailurePercent", 0, 90);
-    Integer spread = needed(typed, "usageSpreadPercent", 0, 90);
+    Integer terms = typed.requiredWhole("termsAYear", 1, 12);
+    Integer archers = typed.requiredWhole("archersACourse", 1, 200);
+    Integer evenings = typed.requiredWhole("eveningsACourse", 1, 60);
+    Integer early = typed.requiredWhole("earlyFailurePercent", 0, 90);
+    Integer spread = typed.requiredWhole("usageSpreadPercent", 0, 90);
     Map<Work, Integer> minutes = new EnumMap<>(Work.class);
     for (Work work : Work.values()) {
-      minutes.put(work, needed(typed, Words.of(work), 1, LONGEST_WORK));
+      minutes.put(work, typed.requiredWhole(Words.of(work), 1, LONGEST_WORK));
     }
     String source = typed.source("source", LONGEST_SOURCE, WHENCE);
     askForVersion(typed);
@@ -88,13 +88,5 @@ record PlanRuleDetails(
     if (typed.version().isEmpty()) {
       typed.fault("version", "This form is from before: open it again.");
     }
-  }
-
-  private static Integer needed(Typed typed, String field, int low, int high) {
-    Integer number = typed.whole(field, low, high);
-    if (number == null) {
-      typed.fault(field, "A whole number from " + low + " to " + high + ", please.");
-    }
-    return number;
   }
 }

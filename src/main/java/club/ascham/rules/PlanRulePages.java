@@ -1,14 +1,16 @@
 package club.ascham.rules;
 
 import club.ascham.Settings;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.ClubId;
 import club.ascham.people.Role;
 import club.ascham.plan.Kind;
 import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -21,17 +23,12 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Currency;
 import java.util.List;
-import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** What the plan takes for granted: hours, courses, and what a new part costs and takes. */
 @Path("/rules/plan")
 @RolesAllowed(Role.OFFICERS)
 class PlanRulePages {
-  private static final String TOO_LATE =
-      "Someone changed this since you opened it. Below is what you typed; saving again puts it in"
-          + " the place of theirs.";
-
   @CheckedTemplate(basePath = "rules", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record PlanBasisPage(int version, Typed typed, List<Work> works) implements TemplateInstance {}
 
@@ -40,11 +37,14 @@ class PlanRulePages {
 
   private final PlanRules rules;
   private final ChangePlanRules changePlanRules;
+  private final Presses presses;
   private final Currency currency;
 
-  PlanRulePages(PlanRules rules, ChangePlanRules changePlanRules, Settings settings) {
+  PlanRulePages(
+      PlanRules rules, ChangePlanRules changePlanRules, Presses presses, Settings settings) {
     this.rules = rules;
     this.changePlanRules = changePlanRules;
+    this.presses = presses;
     this.currency = Currency.getInstance(settings.currency());
   }
 
@@ -60,13 +60,11 @@ class PlanRulePages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response change(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<PlanRuleDetails> details = PlanRuleDetails.parse(typed);
-    if (details.isPresent() && !changePlanRules.change(details.get())) {
-      typed.fault("version", TOO_LATE);
-    }
-    return typed.sound()
-        ? Go.to("/rules#plan", "The next plan is reckoned with this.")
-        : Go.again(page(rules.basis().version(), typed));
+    return presses
+        .form(typed, ClubId::new, club -> "/rules#plan")
+        .page(
+            () -> Outcome.of(PlanRuleDetails.parse(typed), changePlanRules::change),
+            () -> page(rules.basis().version(), typed));
   }
 
   @GET
@@ -82,14 +80,14 @@ class PlanRulePages {
   public Response change(@RestPath String kind, MultivaluedMap<String, String> form) {
     Kind of = of(kind).kind();
     Typed typed = Forms.typed(form);
-    Optional<PlanRuleDetails.Replacement> details =
-        PlanRuleDetails.Replacement.parse(typed, currency);
-    if (details.isPresent() && !changePlanRules.change(of, details.get())) {
-      typed.fault("version", TOO_LATE);
-    }
-    return typed.sound()
-        ? Go.to("/rules#plan", "The next plan is reckoned with this.")
-        : Go.again(new TermsPage(of(kind), typed));
+    return presses
+        .form(typed, ClubId::new, club -> "/rules#plan")
+        .page(
+            () ->
+                Outcome.of(
+                    PlanRuleDetails.Replacement.parse(typed, currency),
+                    terms -> changePlanRules.change(of, terms)),
+            () -> new TermsPage(of(kind), typed));
   }
 
   private static TemplateInstance page(int version, Typed typed) {

@@ -3,8 +3,10 @@ package club.ascham.rules;
 import club.ascham.Settings;
 import club.ascham.bow.BraceTable;
 import club.ascham.bow.InPrint;
+import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.id.ClubId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.store.Rows;
@@ -13,6 +15,8 @@ import club.ascham.units.Money;
 import club.ascham.upkeep.UpkeepRules;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
+import club.ascham.web.Press;
+import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -28,7 +32,6 @@ import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -38,6 +41,8 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/rules")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class RulesPages {
+  private static final String HERE = "/rules";
+
   /** A published table that can be put in force. */
   public record Table(String value, String label, String hint) {}
 
@@ -82,6 +87,7 @@ class RulesPages {
   private final PlanRules planRules;
   private final Rows rows;
   private final Actor actor;
+  private final Presses presses;
   private final Currency currency;
 
   RulesPages(
@@ -91,6 +97,7 @@ class RulesPages {
       PlanRules planRules,
       Rows rows,
       Actor actor,
+      Presses presses,
       Settings settings) {
     this.club = club;
     this.changeRules = changeRules;
@@ -98,6 +105,7 @@ class RulesPages {
     this.planRules = planRules;
     this.rows = rows;
     this.actor = actor;
+    this.presses = presses;
     this.currency = Currency.getInstance(settings.currency());
   }
 
@@ -141,19 +149,23 @@ class RulesPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response change(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<ClubRulesDetails> details = ClubRulesDetails.parse(typed, currency, actor.unit());
-    if (details.isPresent() && !changeRules.change(details.get())) {
-      club.forget();
-      typed.fault(
-          "version",
-          "Someone changed these rules since you opened them. Below is what you typed; saving again"
-              + " puts it in the place of theirs.");
-    }
-    if (!typed.sound()) {
-      return Go.again(new ClubPage(tables(), club.rules().version(), typed));
-    }
-    club.forget();
-    return Go.to("/rules", "The club's rules are changed.");
+    return press(typed)
+        .page(
+            () ->
+                Outcome.of(
+                    ClubRulesDetails.parse(typed, currency, actor.unit()), changeRules::change),
+            done -> {
+              club.forget();
+              return Go.to(HERE, done.said());
+            },
+            () -> {
+              club.forget();
+              return new ClubPage(tables(), club.rules().version(), typed);
+            });
+  }
+
+  private Press<ClubId> press(Typed typed) {
+    return presses.form(typed, ClubId::new, club -> HERE);
   }
 
   @POST
@@ -162,14 +174,10 @@ class RulesPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response keepBand(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    Optional<OwnBand> band = OwnBand.parse(typed, actor.unit());
-    if (band.isEmpty()) {
-      return Go.again(page(typed));
-    }
-    changeRules.keep(band.get());
-    return Go.to(
-        "/rules",
-        "The club's own band for bows of " + band.get().bowLengthIn() + " in is in force.");
+    return press(typed)
+        .page(
+            () -> Outcome.of(OwnBand.parse(typed, actor.unit()), changeRules::keep),
+            () -> page(typed));
   }
 
   @POST
@@ -177,8 +185,8 @@ class RulesPages {
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response removeBand(@RestPath int bowLengthIn, MultivaluedMap<String, String> form) {
-    changeRules.remove(bowLengthIn);
-    return Go.to("/rules", "The club's own band for bows of " + bowLengthIn + " in is gone.");
+    Typed typed = Forms.typed(form);
+    return press(typed).page(() -> changeRules.remove(bowLengthIn), () -> page(typed));
   }
 
   private TemplateInstance page(Typed typed) {

@@ -42,8 +42,10 @@ class ClockWatch {
   }
 
   synchronized void read() {
-    since = reading();
-    known = null;
+    if (jump().isPresent()) {
+      since = reading();
+      known = null;
+    }
   }
 
   /** What an officer has to know; empty: it went on as time did. */

@@ -1,7 +1,11 @@
 package club.ascham.server;
 
+import club.ascham.form.Outcome;
 import club.ascham.id.AccountId;
+import club.ascham.id.ClubId;
+import club.ascham.store.Writes;
 import club.ascham.story.HighWater;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
@@ -11,33 +15,33 @@ import java.util.List;
 class ReadWorry {
   private final HighWater highWater;
   private final ClockWatch clock;
-  private final TellRead tellRead;
+  private final Story story;
   private final ClubTime time;
 
-  ReadWorry(HighWater highWater, ClockWatch clock, TellRead tellRead, ClubTime time) {
+  ReadWorry(HighWater highWater, ClockWatch clock, Story story, ClubTime time) {
     this.highWater = highWater;
     this.clock = clock;
-    this.tellRead = tellRead;
+    this.story = story;
     this.time = time;
   }
 
-  /**
-   * The record is told first: cut off in between, it is merely asked again.
-   *
-   * @return whether there was anything to read
-   */
-  boolean read(Worries.About about, AccountId officer) {
+  /** Tells the record who read it. */
+  @Writes
+  Outcome<ClubId> tell(Worries.About about, AccountId officer) {
     List<String> what = what(about);
-    if (what.isEmpty()) {
-      return false;
-    }
-    tellRead.tell(what, officer);
+    what.forEach(one -> story.tell(officer, "Read that " + one + "."));
+    return Outcome.done(
+        ClubId.ONE,
+        what.isEmpty() ? "It was read before." : "Noted in the record that you have read it.");
+  }
+
+  /** Once the record is told: cut off in between, it is merely asked again. */
+  void end(Worries.About about) {
     switch (about) {
       case RECORD -> highWater.allRead();
       case CLOCK -> clock.read();
-      default -> throw new IllegalStateException(about.toString());
+      default -> {}
     }
-    return true;
   }
 
   private List<String> what(Worries.About about) {

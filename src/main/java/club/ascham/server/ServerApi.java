@@ -1,5 +1,6 @@
 package club.ascham.server;
 
+import club.ascham.form.Words;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import jakarta.annotation.security.RolesAllowed;
@@ -45,8 +46,7 @@ class ServerApi {
         worries.now().stream()
             .map(
                 worry ->
-                    new WorryJson(
-                        ServerPages.path(worry.about()), worry.said(), worry.press() != null))
+                    new WorryJson(Words.of(worry.about()), worry.said(), worry.press() != null))
             .toList());
   }
 
@@ -54,7 +54,9 @@ class ServerApi {
   @Path("/read/{about}")
   @Operation(summary = "Say that it was read, which the record then tells")
   public All read(@RestPath String about) {
-    readWorry.read(ServerPages.named(about), actor.id());
+    Worries.About worry = ServerPages.named(about);
+    readWorry.tell(worry, actor.id());
+    readWorry.end(worry);
     return all();
   }
 }

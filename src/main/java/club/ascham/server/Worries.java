@@ -3,6 +3,7 @@ package club.ascham.server;
 import club.ascham.backup.Backups;
 import club.ascham.backup.NightWatch;
 import club.ascham.backup.SecondFolder;
+import club.ascham.form.Words;
 import club.ascham.record.ClockCheck;
 import club.ascham.store.FileTrouble;
 import club.ascham.store.SameFile;
@@ -81,7 +82,7 @@ public class Worries {
 
     /** Where it is said that it was read; null: it ends by being put right. */
     public String press() {
-      return about.readable ? "/server/read/" + ServerPages.path(about) : null;
+      return about.readable ? "/server/read/" + Words.of(about) : null;
     }
   }
 

@@ -2,7 +2,6 @@ package club.ascham.session;
 
 import club.ascham.check.Given;
 import club.ascham.check.SettleStranger;
-import club.ascham.check.SettleStranger.Settled;
 import club.ascham.check.StrangerBack;
 import club.ascham.check.Verdicts;
 import club.ascham.concern.Against;
@@ -167,13 +166,15 @@ class ReturnSession {
     }
     // Once all is taken back: what is on one bow may belong to another of the same session.
     for (RigBack each : back) {
-      if (each.stranger() != null
-          && receipts.containsKey(each.rig())
-          && settleStranger.settle(
-                  each.stranger(), about(loan, receipts.get(each.rig()), each, now))
-              instanceof Settled.Refused refused) {
+      if (each.stranger() == null || !receipts.containsKey(each.rig())) {
+        continue;
+      }
+      Outcome<RigId> settled =
+          settleStranger.settle(each.stranger(), about(loan, receipts.get(each.rig()), each, now));
+      if (!(settled instanceof Outcome.Done)) {
         QuarkusTransaction.setRollbackOnly();
-        return Outcome.refused(StrangerBack.Fields.of(each.rig()).answer(), refused.message());
+        return Outcome.refused(
+            StrangerBack.Fields.of(each.rig()).answer(), settled.refusals().get(0).words());
       }
     }
     return Outcome.done(

@@ -152,23 +152,23 @@ class ClubsFile {
    *
    * @return that backup, to be told once the record can take a sentence; empty: none was made
    */
-  Optional<Backups.Made> migrate() {
+  Optional<Backups.Backup> migrate() {
     MigrationInfoService info = flyway.info();
     refuseNewer(info);
     MigrationInfo[] pending = info.pending();
-    Optional<Backups.Made> backup = Optional.empty();
+    Optional<Backups.Backup> backup = Optional.empty();
     if (pending.length > 0 && info.applied().length > 0) {
       String before = named(pending[0]);
-      Backups.Outcome outcome = backups.makeBefore(before);
-      if (outcome instanceof Backups.Failed failed) {
+      try {
+        backup = Optional.of(backups.makeBefore(before));
+      } catch (FileTrouble failed) {
         throw NotStarting.because(
             "The club's file has to be brought up to date ("
                 + before
                 + "), and no backup could be made before: "
-                + failed.why()
+                + failed.getMessage()
                 + " Nothing was changed.");
       }
-      backup = Optional.of((Backups.Made) outcome);
     }
     flyway.migrate();
     return backup;

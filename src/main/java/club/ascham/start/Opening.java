@@ -79,7 +79,7 @@ class Opening {
     take(folder);
     clubsFile.lookAt(folder);
     highWater.opens(folder, newestBackup());
-    Optional<Backups.Made> backup = clubsFile.migrate();
+    Optional<Backups.Backup> backup = clubsFile.migrate();
     scrubbing.atStart();
     clubsDays.keep();
     remember(folder.file());

@@ -19,7 +19,8 @@ import java.util.function.Supplier;
  *
  * <p>What is kept is kind and id of what was made, so the same press gets the first answer, and the
  * same key with other values is refused. What is answered must follow from what was made; what does
- * not is kept in {@link KeptAnswers}.
+ * not is kept in {@link KeptAnswers}. A form with a password or a code in it has no key: the digest
+ * would be a fast hash of it.
  */
 @ApplicationScoped
 public class IdempotencyKeys {
@@ -61,13 +62,7 @@ public class IdempotencyKeys {
   @Writes
   public <T extends Made> Outcome<T> once(
       Press press, Named<T> made, Supplier<Outcome<T>> work, Function<T, Outcome<T>> otherwise) {
-    Optional<Kept> before =
-        rows.one(
-            Kept.class,
-            "SELECT digest, made_kind, made_id FROM idempotency_key WHERE account_id = ?1 AND call = ?2 AND key = ?3",
-            press.by(),
-            press.call(),
-            press.key());
+    Optional<Kept> before = kept(press);
     if (before.isPresent()) {
       T then = made.by(before.get().kind(), before.get().made());
       return before.get().digest().equals(press.digest())
@@ -81,6 +76,20 @@ public class IdempotencyKeys {
       QuarkusTransaction.setRollbackOnly();
     }
     return outcome;
+  }
+
+  /** Whether this key was sent before, with whatever values. */
+  public boolean knows(Press press) {
+    return kept(press).isPresent();
+  }
+
+  private Optional<Kept> kept(Press press) {
+    return rows.one(
+        Kept.class,
+        "SELECT digest, made_kind, made_id FROM idempotency_key WHERE account_id = ?1 AND call = ?2 AND key = ?3",
+        press.by(),
+        press.call(),
+        press.key());
   }
 
   private void keep(Press press, Made made) {

@@ -1,9 +1,11 @@
 package club.ascham.story;
 
+import club.ascham.form.Typed;
 import club.ascham.store.Rows;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,9 @@ import java.util.stream.Stream;
  */
 @ApplicationScoped
 public class FreeTexts {
+  /** The field in which a form ticks those that mean whom it erases. */
+  public static final String TICKED = "text";
+
   private static final String GONE = "[erased]";
   private static final String THE_RECORD = "story";
 
@@ -134,6 +139,11 @@ public class FreeTexts {
     public boolean stays(Set<String> chosen) {
       return !goes(erasable, sure, key, chosen);
     }
+  }
+
+  /** The keys of those that were ticked. */
+  public static Set<String> ticked(Typed typed) {
+    return Set.copyOf(Arrays.asList(typed.value(TICKED).split(",")));
   }
 
   private static boolean goes(boolean erasable, boolean sure, String key, Set<String> chosen) {

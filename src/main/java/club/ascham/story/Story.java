@@ -79,6 +79,15 @@ public class Story {
       String why,
       Long loanId) {}
 
+  /** Tells something of now, of the club as a whole. */
+  public void tell(AccountId by, String sentence) {
+    tell(by, sentence, null);
+  }
+
+  public void tell(AccountId by, String sentence, String why) {
+    tell(Told.ofClub(time.now(), by, sentence).because(why));
+  }
+
   public void tell(Told told) {
     String salt = told.why() == null ? null : salt();
     rows.change(

@@ -1,5 +1,7 @@
 package club.ascham.upkeep;
 
+import club.ascham.form.Outcome;
+import club.ascham.form.Refusal;
 import club.ascham.id.RuleId;
 import club.ascham.people.Actor;
 import club.ascham.store.Rows;
@@ -7,6 +9,7 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.OptionalInt;
 
 /** Adds, changes and removes the rules that plan upkeep; what is due follows at once. */
 @ApplicationScoped
@@ -24,7 +27,7 @@ class ChangeUpkeepRule {
   }
 
   @Writes
-  RuleId add(RuleDetails rule) {
+  Outcome<RuleId> add(RuleDetails rule) {
     long id =
         rows.number(
             """
@@ -45,13 +48,14 @@ class ChangeUpkeepRule {
             actor.id(),
             time.now(),
             rule.beyondPercent());
-    tell("Added a rule of upkeep.");
-    return new RuleId(id);
+    return done(
+        id,
+        "Added a rule of upkeep.",
+        "The rule is added; what it asks for stands in the upkeep list.");
   }
 
-  /** Answers false, and changes nothing, when someone saved since the form was opened. */
   @Writes
-  boolean change(long id, int version, RuleDetails to) {
+  Outcome<RuleId> change(long id, OptionalInt version, RuleDetails to) {
     boolean changed =
         rows.change(
                 """
@@ -60,7 +64,7 @@ class ChangeUpkeepRule {
                        changed_by = ?13, changed_at = ?14, beyond_percent = ?15, version = version + 1
                  WHERE id = ?1 AND version = ?2""",
                 id,
-                version,
+                version.orElse(-1),
                 to.itemKind(),
                 to.build(),
                 to.material(),
@@ -75,20 +79,22 @@ class ChangeUpkeepRule {
                 time.now(),
                 to.beyondPercent())
             == 1;
-    if (changed) {
-      tell("Changed a rule of upkeep.");
-    }
-    return changed;
+    return changed
+        ? done(id, "Changed a rule of upkeep.", "The rule is changed; what is due follows it.")
+        : Outcome.refused(Refusal.savedFirst("this rule"));
   }
 
   @Writes
-  void remove(long id) {
-    if (rows.change("DELETE FROM upkeep_rule WHERE id = ?1", id) == 1) {
-      tell("Removed a rule of upkeep.");
-    }
+  Outcome<RuleId> remove(long id) {
+    rows.change("DELETE FROM upkeep_rule WHERE id = ?1", id);
+    return done(
+        id,
+        "Removed a rule of upkeep.",
+        "The rule is removed. What was done under it stays on record.");
   }
 
-  private void tell(String sentence) {
-    story.tell(Story.Told.ofClub(time.now(), actor.id(), sentence));
+  private Outcome<RuleId> done(long id, String told, String said) {
+    story.tell(actor.id(), told);
+    return Outcome.done(new RuleId(id), said);
   }
 }

@@ -1,11 +1,14 @@
 package club.ascham.upkeep;
 
+import club.ascham.form.Outcome;
+import club.ascham.id.RuleId;
 import club.ascham.people.Actor;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.OptionalInt;
 
 /**
  * Takes over what the club's own record proposes for a rule: it asks earlier, never later.
@@ -28,12 +31,10 @@ public class ShortenRule {
   }
 
   /**
-   * Answers false, and changes nothing, when the rule was changed since, or asks as early already.
-   *
    * @param source what the number rests on
    */
   @Writes
-  public boolean shorten(long rule, int version, int everyDays, String source) {
+  public Outcome<RuleId> shorten(RuleId rule, OptionalInt version, int everyDays, String source) {
     boolean changed =
         rows.change(
                 """
@@ -41,20 +42,20 @@ public class ShortenRule {
                        version = version + 1
                  WHERE id = ?1 AND version = ?2 AND every_days > ?3""",
                 rule,
-                version,
+                version.orElse(-1),
                 everyDays,
                 source,
                 actor.id(),
                 time.now())
             == 1;
-    if (changed) {
-      story.tell(
-          Story.Told.ofClub(
-                  time.now(),
-                  actor.id(),
-                  "Shortened a rule of upkeep to " + everyDays + " days, as the record proposed.")
-              .because(source));
+    if (!changed) {
+      return Outcome.refused("rule", "The rule was changed since, or asks as early already.");
     }
-    return changed;
+    story.tell(
+        actor.id(),
+        "Shortened a rule of upkeep to " + everyDays + " days, as the record proposed.",
+        source);
+    return Outcome.done(
+        rule, "The rule asks after " + everyDays + " days now; what is due follows it.");
   }
 }

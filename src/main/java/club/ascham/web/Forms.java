@@ -11,10 +11,6 @@ import java.util.Map;
 public final class Forms {
   private Forms() {}
 
-  public static Typed typed(MultivaluedMap<String, String> form) {
-    return typed(form, new String[0]);
-  }
-
   /** Of the fields that begin with one of these names every tick counts, as one text by commas. */
   public static Typed typed(MultivaluedMap<String, String> form, String... ticksOf) {
     Map<String, String> texts = new LinkedHashMap<>();

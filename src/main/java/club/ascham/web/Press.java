@@ -27,6 +27,7 @@ public final class Press<T extends Made> {
   private final IdempotencyKeys.Named<T> made;
   private Function<T, String> at = thing -> null;
   private String whole;
+  private Runnable ahead;
 
   /**
    * @param press null: it has no key, and nothing is kept
@@ -61,10 +62,21 @@ public final class Press<T extends Made> {
     return this;
   }
 
+  /**
+   * What takes too long for the gate: run before the work, and where the key is known not at all.
+   */
+  public Press<T> ahead(Runnable slow) {
+    this.ahead = slow;
+    return this;
+  }
+
   /** Does the work once. */
   public Outcome<T> once(Supplier<Outcome<T>> work) {
     if (!typed.sound() && typed.messageAt(keyField) != null) {
       return Outcome.unread();
+    }
+    if (ahead != null && (press == null || !keys.knows(press))) {
+      ahead.run();
     }
     try {
       return press == null ? work.get() : keys.once(press, made, work, this::sentOtherwise);

@@ -11,7 +11,6 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 
 /** What was done, and what comes next. */
@@ -34,11 +33,10 @@ class WorkDonePages {
 
   @GET
   @Path("/{id}")
-  public TemplateInstance one(@RestPath String id) {
+  public TemplateInstance one(@RestPath long id) {
     WorkRecords.Done done =
-        (id.matches("\\d{1,9}")
-                ? records.record(Long.parseLong(id))
-                : Optional.<WorkRecords.Done>empty())
+        records
+            .record(id)
             .orElseThrow(() -> new NoSuchThing("There is no upkeep record " + id + "."));
     return new RecordPage(
         done,

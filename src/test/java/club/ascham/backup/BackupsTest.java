@@ -37,7 +37,6 @@ class BackupsTest {
   private static final Map<String, String> NOTHING = Map.of();
 
   @Inject Backups backups;
-  @Inject MakeBackup makeBackup;
   @Inject TellBackup tellBackup;
   @Inject VerifyRecord verifyRecord;
   @Inject SealedEntries sealed;
@@ -49,7 +48,7 @@ class BackupsTest {
     if (Files.isRegularFile(folder())) {
       Files.delete(folder());
     }
-    assertInstanceOf(Backups.Made.class, backups.make());
+    backups.make();
   }
 
   private Path folder() {
@@ -57,7 +56,7 @@ class BackupsTest {
   }
 
   private Backups.Backup made() {
-    return assertInstanceOf(Backups.Made.class, backups.make()).backup();
+    return backups.make();
   }
 
   @Test
@@ -171,23 +170,23 @@ class BackupsTest {
     try (Stream<Path> files = Files.list(folder())) {
       files.forEach(Snapshot::forget);
     }
-    makeBackup.ifDue();
+    backups.makeIfDue().ifPresent(tellBackup::atNight);
     String seal = backups.all().get(0).name().shownSeal();
     List<String> told = newestSentence();
     assertEquals(List.of("Ascham: Made the daily backup, of the seal " + seal + "."), told);
     long entries = rows.number("SELECT count(*) FROM story");
-    makeBackup.ifDue();
+    backups.makeIfDue().ifPresent(tellBackup::atNight);
     assertEquals(entries, rows.number("SELECT count(*) FROM story"), "it is not due twice");
   }
 
   @Test
   void aBackupBeforeAMigration_isToldWithItsName_onceTheRecordCanTakeIt() {
-    Backups.Made made = assertInstanceOf(Backups.Made.class, backups.makeBefore("V900"));
+    Backups.Backup made = backups.makeBefore("V900");
     tellBackup.beforeMigration(made);
     assertEquals(
         List.of(
             "Ascham: Made a backup before the migration V900, of the seal "
-                + made.backup().name().shownSeal()
+                + made.name().shownSeal()
                 + "."),
         newestSentence());
   }

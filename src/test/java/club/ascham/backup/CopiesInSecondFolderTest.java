@@ -67,7 +67,7 @@ class CopiesInSecondFolderTest {
   }
 
   private String made() {
-    return assertInstanceOf(Backups.Made.class, backups.make()).backup().name().fileName();
+    return backups.make().name().fileName();
   }
 
   private String madeAfter(Duration later) {
@@ -216,10 +216,10 @@ class CopiesInSecondFolderTest {
 
   @Test
   void aBackupBeforeAMigration_isCopiedLater_sinceNoStartWaitsForADisk() throws IOException {
-    Backups.Made made = assertInstanceOf(Backups.Made.class, backups.makeBefore("V900"));
+    Backups.Backup made = backups.makeBefore("V900");
     assertEquals(List.of(), in(stick));
     backups.copyAgain();
-    assertEquals(List.of(made.backup().name().fileName()), in(stick));
+    assertEquals(List.of(made.name().fileName()), in(stick));
   }
 
   @Test

@@ -47,7 +47,7 @@ class NightWatchTest {
     night =
         new NightWatch(
             backups,
-            new MakeBackup(backups, null),
+            new TellBackup(null),
             round(),
             ScrubbingOf.nothingOwed(settings),
             ClubTimeOf.clock(CLOCK, settings));

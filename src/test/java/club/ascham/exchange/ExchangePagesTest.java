@@ -29,7 +29,7 @@ class ExchangePagesTest {
   private static final String STRINGERS =
       "code,maker,model,batch,serial,boughtOn,price,notes,stringerKind,bowFromIn,bowToIn,"
           + "registeredOn,retiredOn,retiredWhy,retiredNote\n";
-  private static final Pattern KEY = Pattern.compile("name=\"files-key\" value=\"([^\"]+)\"");
+  private static final Pattern KEY = Pattern.compile("name=\"once-key\" value=\"([^\"]+)\"");
 
   @Inject Rows rows;
 
@@ -70,7 +70,7 @@ class ExchangePagesTest {
             .asString();
     assertEquals(0, stringers(model), "a dry run changes nothing");
 
-    Map<String, String> form = Map.of("files-key", key(tried));
+    Map<String, String> form = Map.of("once-key", key(tried));
     officer.post("/exchange/import", form).then().statusCode(303);
     officer.get("/exchange").then().body(containsString("2 rows are in."));
     officer.post("/exchange/import", form).then().statusCode(303);
@@ -125,7 +125,7 @@ class ExchangePagesTest {
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/exchange");
     officer
-        .post("/exchange/import", Map.of("files-key", key))
+        .post("/exchange/import", Map.of("once-key", key))
         .then()
         .statusCode(422)
         .body(containsString("no longer kept"));

@@ -134,7 +134,8 @@ class LifePagesTest {
         rows.texts("SELECT source FROM upkeep_rule WHERE id = " + rule)
             .get(0)
             .contains("failed; " + days + " days cost least"));
-    officer.post(page + "/shorten", accept).then().statusCode(422);
+    officer.post(page + "/shorten", accept).then().statusCode(303);
+    assertEquals(1, rows.number("SELECT version FROM upkeep_rule WHERE id = ?1", rule), "once");
     Visitor.signedInAs("volunteer").post(page + "/shorten", accept).then().statusCode(403);
     rows.change("DELETE FROM upkeep_rule WHERE id = ?1", rule);
   }

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.form.Sent;
 import club.ascham.store.Rows;
 import club.ascham.story.VerifyRecord;
 import club.ascham.time.TestClock;
@@ -17,6 +18,7 @@ import jakarta.inject.Inject;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hamcrest.Matchers;
@@ -39,7 +41,7 @@ class PeoplePagesTest {
     String name = "petra-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people").then().statusCode(200);
-    String link = link(invite(officer, name, "volunteer"));
+    String link = invited(officer, name, "volunteer");
     officer.get("/people").then().body(containsString(name), not(containsString(link)));
     assertEquals(401, api(name, ""));
     Visitor petra = Visitor.unknown();
@@ -57,7 +59,7 @@ class PeoplePagesTest {
     String name = "pola-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String link = link(invite(officer, name, "committee"));
+    String link = invited(officer, name, "committee");
     Visitor pola = Visitor.unknown();
     pola.get(link);
     pola.post(link, Map.of("password", PASSWORD)).then().statusCode(303);
@@ -74,9 +76,9 @@ class PeoplePagesTest {
     String name = "pan-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String first = link(invite(officer, name, "committee"));
+    String first = invited(officer, name, "committee");
     long id = id(name);
-    String second = link(officer.post("/people/" + id + "/link", Map.of()));
+    String second = link(officer.led("/people/" + id + "/link", Map.of()));
     Visitor visitor = Visitor.unknown();
     visitor.get(first).then().statusCode(410).body(containsString("Ask an officer for a new one"));
     visitor.get(second).then().statusCode(200);
@@ -93,6 +95,52 @@ class PeoplePagesTest {
   }
 
   @Test
+  void aLinkPressedTwice_isOne_shownAgainToThatBrowserAlone_forSomeMinutes() {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    Map<String, String> form =
+        Map.of("name", "paz-" + System.nanoTime(), "role", "committee", "once-key", "paz");
+    String link = link(officer.led("/people", form));
+    long links = rows.number("SELECT count(*) FROM password_link");
+    assertEquals(link, link(officer.led("/people", form)));
+    assertEquals(links, rows.number("SELECT count(*) FROM password_link"));
+    String page = "/people/" + id(form.get("name")) + "/link";
+    assertEquals(link, link(officer.get(page)));
+    Visitor.signedInAs("officer").get(page).then().statusCode(303);
+    officer.get("/people/" + id("committee") + "/link").then().statusCode(303);
+    QuarkusMock.installMockForType(
+        Clock.offset(TestClock.running(), FreshSecrets.LASTS), Clock.class);
+    officer.get(page).then().statusCode(303);
+    Visitor.unknown().get(link).then().statusCode(200);
+  }
+
+  @Test
+  void noKeyIsKept_ofAFormThatCarriesAPassword_orOfWhatIsSecret() {
+    String name = "pixie-" + System.nanoTime();
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/people");
+    join(officer, name, "committee");
+    Visitor pixie = signedIn(name, PASSWORD);
+    pixie.get("/me");
+    String secret = secret(pixie.led("/me/key", Map.of("once-key", "pixie")));
+    pixie
+        .post(
+            "/me/password",
+            Map.of("oldPassword", PASSWORD, "newPassword", ANOTHER, "once-key", "pixie"))
+        .then()
+        .statusCode(303);
+    assertEquals(
+        List.of(
+            "POST /me/key pixie account " + id(name) + " " + Sent.of(Map.of()).digest(Set.of())),
+        rows.texts(
+            """
+            SELECT call || ' ' || key || ' ' || made_kind || ' ' || made_id || ' ' || digest
+              FROM idempotency_key WHERE account_id = ?1""",
+            id(name)));
+    assertEquals(200, api(name, secret));
+  }
+
+  @Test
   void aLinkThatWasNeverMade_tellsNothing() {
     Visitor.unknown()
         .get("/join/AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA")
@@ -105,7 +153,7 @@ class PeoplePagesTest {
   void onlyTheDigestOfALink_isKept() {
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String link = link(invite(officer, "pepa-" + System.nanoTime(), "committee"));
+    String link = invited(officer, "pepa-" + System.nanoTime(), "committee");
     String secret = link.substring("/join/".length());
     assertEquals(32, secret.length());
     assertEquals(0, rows.number("SELECT count(*) FROM password_link WHERE digest = ?1", secret));
@@ -119,7 +167,7 @@ class PeoplePagesTest {
   void aPasswordThatManyChoose_isRefusedAtItsField() {
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String link = link(invite(officer, "pip-" + System.nanoTime(), "committee"));
+    String link = invited(officer, "pip-" + System.nanoTime(), "committee");
     Visitor pip = Visitor.unknown();
     pip.get(link);
     for (String common : new String[] {"short", "password1234", "111111111111"}) {
@@ -174,7 +222,7 @@ class PeoplePagesTest {
     officer.get("/people");
     join(officer, name, "committee");
     Visitor paul = signedIn(name, PASSWORD);
-    String link = link(officer.post("/people/" + id(name) + "/link", Map.of()));
+    String link = link(officer.led("/people/" + id(name) + "/link", Map.of()));
     assertEquals(200, api(name, PASSWORD), "until the link is used the old one works");
     paul.get("/me").then().statusCode(200);
     Visitor elsewhere = Visitor.unknown();
@@ -194,7 +242,7 @@ class PeoplePagesTest {
     long id = id(name);
     Visitor pat = signedIn(name, PASSWORD);
     pat.get("/me");
-    String key = secret(pat.post("/me/key", Map.of()));
+    String key = secret(pat.led("/me/key", Map.of()));
     officer.post("/people/" + id + "/close", Map.of()).then().statusCode(303);
     pat.get("/me").then().statusCode(302);
     assertEquals(401, api(name, PASSWORD));
@@ -204,7 +252,7 @@ class PeoplePagesTest {
     assertEquals(401, api(name, PASSWORD));
     assertEquals(401, api(name, key));
     assertEquals(401, api(name, ""), "no password is no empty password");
-    String link = link(officer.post("/people/" + id + "/link", Map.of()));
+    String link = link(officer.led("/people/" + id + "/link", Map.of()));
     pat.get(link);
     pat.post(link, Map.of("password", ANOTHER)).then().statusCode(303);
     assertEquals(200, api(name, ANOTHER));
@@ -330,7 +378,7 @@ class PeoplePagesTest {
     String name = "pam-" + System.nanoTime();
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/people");
-    String link = link(invite(officer, name, "committee"));
+    String link = invited(officer, name, "committee");
     Visitor pam = Visitor.unknown();
     pam.get(link);
     pam.post(link, Map.of("password", " " + PASSWORD + " ")).then().statusCode(303);
@@ -347,7 +395,7 @@ class PeoplePagesTest {
     join(officer, name, "committee");
     Visitor prue = signedIn(name, PASSWORD);
     prue.get("/me");
-    String key = secret(prue.post("/me/key", Map.of()));
+    String key = secret(prue.led("/me/key", Map.of()));
     assertTrue(key.length() >= 32);
     assertEquals(200, api(name, key));
     prue.get("/me").then().body(not(containsString(key)), containsString("There is a key"));
@@ -432,8 +480,12 @@ class PeoplePagesTest {
     return officer.post("/people", Map.of("name", name, "role", role));
   }
 
+  private static String invited(Visitor officer, String name, String role) {
+    return link(officer.led("/people", Map.of("name", name, "role", role)));
+  }
+
   private static void join(Visitor officer, String name, String role) {
-    String link = link(invite(officer, name, role));
+    String link = invited(officer, name, role);
     Visitor person = Visitor.unknown();
     person.get(link);
     person.post(link, Map.of("password", PASSWORD)).then().statusCode(303);
@@ -448,7 +500,7 @@ class PeoplePagesTest {
 
   private static String link(Visitor officer, long id) {
     officer.get("/people/" + id);
-    return link(officer.post("/people/" + id + "/link", Map.of()));
+    return link(officer.led("/people/" + id + "/link", Map.of()));
   }
 
   private static String link(Response shown) {

@@ -97,7 +97,7 @@ class SecondStepTest {
     private Holder(String role) {
       name = role + "-" + System.nanoTime();
       Visitor officer = officer();
-      String link = found(LINK, officer.post("/people", Map.of("name", name, "role", role)));
+      String link = found(LINK, officer.led("/people", Map.of("name", name, "role", role)));
       choose(link, PASSWORD);
       browser = signedInByPassword();
     }
@@ -309,7 +309,7 @@ class SecondStepTest {
         .then()
         .statusCode(303)
         .header("Location", endsWith("/me"));
-    later(Enrolments.LASTS);
+    later(FreshSecrets.LASTS);
     pia.browser.post("/me/second-step/confirm", Map.of("code", pia.code(0))).then().statusCode(303);
     assertEquals(0, count("second_step", pia.id()));
   }
@@ -390,7 +390,7 @@ class SecondStepTest {
   void overHttpBasic_thePasswordIsWrong_andTheAccessKeyGoesOn() {
     Holder pia = new Holder("volunteer").withSecondStep();
     pia.browser.get("/me");
-    String key = found(KEY, pia.browser.post("/me/key", Map.of("x", "y")));
+    String key = found(KEY, pia.browser.led("/me/key", Map.of("x", "y")));
     String right = basic(pia.name, PASSWORD).statusCode(401).extract().asString();
     assertEquals(basic(pia.name, "guess").statusCode(401).extract().asString(), right);
     assertEquals(200, api(pia.name, key));
@@ -402,7 +402,7 @@ class SecondStepTest {
   void anAccessKey_opensNoSession() {
     Holder pia = new Holder("volunteer");
     pia.browser.get("/me");
-    String key = found(KEY, pia.browser.post("/me/key", Map.of("x", "y")));
+    String key = found(KEY, pia.browser.led("/me/key", Map.of("x", "y")));
     Visitor visitor = Visitor.unknown();
     visitor.get("/sign-in");
     visitor.post("/sign-in", Map.of("name", pia.name, "password", key)).then().statusCode(422);
@@ -469,7 +469,7 @@ class SecondStepTest {
       chief.browser.get("/people").then().statusCode(200);
       chief.browser.post("/people/second-step", Map.of()).then().statusCode(422);
       assertEquals(200, api(chief.name, PASSWORD));
-      String key = found(KEY, chief.browser.post("/me/key", Map.of("x", "y")));
+      String key = found(KEY, chief.browser.led("/me/key", Map.of("x", "y")));
       chief
           .browser
           .post("/people/second-step", Map.of("secondStepFor", rule))
@@ -653,7 +653,7 @@ class SecondStepTest {
   }
 
   private static String link(Holder holder) {
-    return found(LINK, officer().post("/people/" + holder.id().value() + "/link", Map.of()));
+    return found(LINK, officer().led("/people/" + holder.id().value() + "/link", Map.of()));
   }
 
   private static void choose(String link, String password) {

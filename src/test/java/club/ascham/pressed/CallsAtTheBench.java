@@ -204,17 +204,17 @@ class CallsAtTheBench {
         });
   }
 
-  private Map<String, Object> parts() {
+  Map<String, Object> parts() {
     return Map.of("body", item("risers"), "limbs", item("limbs"), "string", item("strings"));
   }
 
-  private int begun() {
+  int begun() {
     int rig = done("/api/rigs", parts()).path("id");
     as("officer").post("/api/rigs/" + rig + "/set-ups").then().statusCode(200);
     return rig;
   }
 
-  private int withdrawal() {
+  int withdrawal() {
     return done("/api/withdrawals", Map.of("item", item("limbs"), "why", "It looks twisted."))
         .path("id");
   }
@@ -237,7 +237,7 @@ class CallsAtTheBench {
         Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
   }
 
-  private int check(CheckBench.Bow bow, int braceMm) {
+  static int check(CheckBench.Bow bow, int braceMm) {
     return done("/api/checks", checked(bow, braceMm)).path("id");
   }
 }

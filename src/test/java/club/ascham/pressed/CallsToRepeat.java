@@ -69,6 +69,7 @@ class CallsToRepeat {
     ofSessions(all);
     ofWhatIsTold(all);
     all.putAll(bench.all());
+    all.put("post /api/backups", () -> new Sent("/api/backups", Map.of(), null));
     all.put("post /api/import", this::aFile);
     return all;
   }

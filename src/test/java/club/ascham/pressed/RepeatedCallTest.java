@@ -44,7 +44,6 @@ class RepeatedCallTest {
       Set.of(
           "post /api/fit",
           "post /api/plan/stop/{run}",
-          "post /api/backups",
           "post /api/borrowers/{id}/erasure",
           "post /api/server/read/{about}",
           "post /api/rigs/{id}/set-ups");

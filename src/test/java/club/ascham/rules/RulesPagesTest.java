@@ -240,6 +240,7 @@ class RulesPagesTest {
     rule.put("version", "0");
     rule.put("everyDays", "1112");
     officer.post("/rules/upkeep/" + id, rule).then().statusCode(303);
+    rule.put("once-key", "later-" + System.nanoTime());
     officer
         .post("/rules/upkeep/" + id, rule)
         .then()

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
@@ -20,6 +21,7 @@ import club.ascham.story.RecordEnd;
 import club.ascham.story.VerifyRecord;
 import club.ascham.time.ClubTime;
 import club.ascham.time.TestElapsed;
+import club.ascham.web.FormOnPage;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
@@ -184,9 +186,13 @@ class WorriesTest {
   void readTwice_itIsToldOnce() throws IOException {
     lose();
     Visitor officer = Visitor.signedInAs("officer");
-    officer.get("/");
-    officer.post("/server/read/record", NOTHING).then().statusCode(303);
+    Map<String, String> form =
+        FormOnPage.on(officer.get("/").asString(), "/server/read/record").orElseThrow();
+    assertTrue(form.containsKey("once-key"), form.toString());
+    officer.post("/server/read/record", form).then().statusCode(303);
     long entries = rows.number("SELECT count(*) FROM story");
+    officer.post("/server/read/record", form).then().statusCode(303);
+    officer.get("/").then().body(not(containsString("It was read before.")));
     officer.post("/server/read/record", NOTHING).then().statusCode(303);
     officer.get("/").then().body(containsString("It was read before."));
     assertEquals(entries, rows.number("SELECT count(*) FROM story"));
@@ -271,7 +277,7 @@ class WorriesTest {
     Files.move(folder, aside);
     Files.writeString(folder, "a file where the folder should be");
     try {
-      backups.make();
+      assertThrows(FileTrouble.class, backups::make);
       JsonPath answer = check("/q/health/well", "backups");
       assertEquals("DOWN", answer.getString("status"));
       assertTrue(answer.getString("data.why").startsWith("The last backup failed."));

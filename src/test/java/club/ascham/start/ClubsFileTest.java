@@ -103,14 +103,13 @@ class ClubsFileTest {
 
   @Test
   void aFileThatIsGone_isNoNewClub_whereAnythingOfItIsLeft() throws IOException {
-    Backups.Made made = (Backups.Made) backups.make();
+    Backups.Backup made = backups.make();
     Files.delete(folder.file());
     String said = refused();
     assertTrue(said.contains("holds backups, but the club's file"), said);
     assertTrue(
         said.endsWith(
-            "restore "
-                + folder.backups().resolve(made.backup().name().fileName()).toAbsolutePath()),
+            "restore " + folder.backups().resolve(made.name().fileName()).toAbsolutePath()),
         said);
     assertFalse(Files.exists(folder.file()), "nothing was made in its place");
     Files.createFile(folder.file());
@@ -131,7 +130,7 @@ class ClubsFileTest {
 
   @Test
   void aDamagedFile_isRefused_namingTheBackupToBringBack_andLeftAsItIs() throws IOException {
-    Backups.Made made = (Backups.Made) backups.make();
+    Backups.Backup made = backups.make();
     damage();
     byte[] before = Files.readAllBytes(folder.file());
     String said = refused();
@@ -139,15 +138,15 @@ class ClubsFileTest {
     assertTrue(
         said.endsWith(
             "java -jar quarkus-run.jar restore "
-                + folder.backups().resolve(made.backup().name().fileName()).toAbsolutePath()),
+                + folder.backups().resolve(made.name().fileName()).toAbsolutePath()),
         said);
     Assertions.assertArrayEquals(before, Files.readAllBytes(folder.file()));
   }
 
   @Test
   void aDamagedBackup_isNotTheOneThatIsNamed() throws IOException {
-    Backups.Made made = (Backups.Made) backups.make();
-    Path newest = folder.backups().resolve(made.backup().name().fileName());
+    Backups.Backup made = backups.make();
+    Path newest = folder.backups().resolve(made.name().fileName());
     Files.write(newest, Arrays.copyOf(Files.readAllBytes(newest), 20_000));
     damage();
     String said = refused();
@@ -197,10 +196,10 @@ class ClubsFileTest {
   @Test
   void beforeAMigration_aBackupIsMade_ofTheFileAsItWas() throws Exception {
     Path more = oneMoreMigration("ALTER TABLE account ADD COLUMN nickname TEXT;");
-    Backups.Made told =
+    Backups.Backup told =
         clubsFile("classpath:db/migration", "filesystem:" + more).migrate().orElseThrow();
     List<Backups.Backup> made = backups.all();
-    assertEquals(List.of(told.backup()), made);
+    assertEquals(List.of(told), made);
     assertEquals("V900", made.get(0).name().before());
     Path backup = folder.backups().resolve(made.get(0).name().fileName());
     String column = "SELECT count(*) FROM pragma_table_info('account') WHERE name = 'nickname'";
@@ -252,9 +251,8 @@ class ClubsFileTest {
     Said missing = command("restore", tmp.resolve("none.db").toString());
     assertEquals(1, missing.code());
     assertTrue(missing.words().endsWith("Nothing was changed.\n"), missing.words());
-    Backups.Made made = (Backups.Made) backups.make();
-    Said done =
-        command("restore", folder.backups().resolve(made.backup().name().fileName()).toString());
+    Backups.Backup made = backups.make();
+    Said done = command("restore", folder.backups().resolve(made.name().fileName()).toString());
     assertEquals(0, done.code(), done.words());
     assertTrue(done.words().contains("What was there before is kept in "), done.words());
   }

@@ -65,6 +65,11 @@ public final class Visitor {
     return request().formParam("csrf-token", token).formParams(form).post(path);
   }
 
+  /** Posts a form, and looks at the page that it leads to. */
+  public Response led(String path, Map<String, ?> form) {
+    return get(post(path, form).then().statusCode(303).extract().header("Location"));
+  }
+
   /** Posts a form's body as it is, after the token. */
   public Response postRaw(String path, String form) {
     return request()

@@ -1,0 +1,429 @@
+package club.ascham.pressed;
+
+import static club.ascham.pressed.CallsToRepeat.ITEMS;
+import static club.ascham.pressed.CallsToRepeat.done;
+import static club.ascham.pressed.CallsToRepeat.item;
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import club.ascham.loan.KitRoom;
+import club.ascham.time.ClubTime;
+import club.ascham.web.Visitor;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** One form of each kind that saves, on its page, each ready to be pressed now and once only. */
+@ApplicationScoped
+class FormsToPress {
+  private final KitRoom room;
+  private final FormsAtTheBench bench;
+  private final ClubTime time;
+
+  FormsToPress(KitRoom room, FormsAtTheBench bench, ClubTime time) {
+    this.room = room;
+    this.bench = bench;
+    this.time = time;
+  }
+
+  /**
+   * A form on its page, and what is typed into it.
+   *
+   * @param page as an officer gets it
+   * @param field that may be typed otherwise; null: it has none, or its page is gone with what it
+   *     did
+   */
+  record Form(
+      Function<Visitor, String> page,
+      String address,
+      Map<String, String> typed,
+      String field,
+      String otherwise) {}
+
+  static Form on(
+      String page, String address, Map<String, String> typed, String field, String otherwise) {
+    return new Form(officer -> officer.get(page).asString(), address, typed, field, otherwise);
+  }
+
+  static Form on(String page, String address, Map<String, String> typed) {
+    return on(page, address, typed, null, null);
+  }
+
+  /** By the path that it is sent to. */
+  Map<String, Supplier<Form>> all() {
+    Map<String, Supplier<Form>> all = new LinkedHashMap<>();
+    ofLoans(all);
+    ofBorrowersAndSessions(all);
+    ofTheRegister(all);
+    ofPeople(all);
+    ofOneself(all);
+    ofRules(all);
+    all.put("/backups/make", () -> on("/backups", "/backups/make", Map.of()));
+    all.put("/exchange/import", this::aFile);
+    all.putAll(bench.all());
+    return all;
+  }
+
+  private void ofLoans(Map<String, Supplier<Form>> all) {
+    all.put(
+        "/issue",
+        () ->
+            on(
+                "/issue?hand=right&drawLength=27 in&ageBand=adult&experience=beginner&rig="
+                    + room.aReadyRig(20).id().value(),
+                "/issue",
+                Map.of(
+                    "name", "Orla Wensum",
+                    "contact", "07700 900333",
+                    "termsAccepted", "on",
+                    "briefingGiven", "on"),
+                "name",
+                "Wilhelmina Marram"));
+    all.put(
+        "/receive/{loan}",
+        () -> {
+          String page = "/receive/" + loan();
+          return on(page, page, Map.of("allBack", "yes"), "words", "It creaked a little.");
+        });
+    all.put(
+        "/loans/{loan}/extend",
+        () -> {
+          String page = "/loans/" + loan();
+          return on(
+              page,
+              page + "/extend",
+              Map.of("dueOn", time.today().plusDays(50).toString()),
+              "dueOn",
+              time.today().plusDays(60).toString());
+        });
+    all.put(
+        "/loans/{loan}/items",
+        () -> {
+          String page = "/loans/" + loan();
+          return on(
+              page,
+              page + "/items",
+              Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()),
+              "item",
+              room.aKitItem("TAB", "RIGHT", "L").code());
+        });
+    all.put(
+        "/loans/{loan}/lost",
+        () -> {
+          long loan = loan();
+          done(
+              "/api/loans/" + loan + "/items",
+              Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()));
+          long line = room.number("SELECT max(id) FROM loan_line WHERE loan_id = ?1", loan);
+          return on(
+              "/loans/" + loan,
+              "/loans/" + loan + "/lost",
+              Map.of("line-" + line, "on", "words", "left on a bus"),
+              "words",
+              "left on a train");
+        });
+    all.put(
+        "/undo/{move}",
+        () -> {
+          done("/api/receipts", Map.of("loanId", loan()));
+          String page = "/undo/" + room.number("SELECT max(id) FROM move");
+          return on(page, page, Map.of());
+        });
+  }
+
+  private void ofBorrowersAndSessions(Map<String, Supplier<Form>> all) {
+    all.put(
+        "/borrowers/{borrower}",
+        () -> {
+          String page = "/borrowers/" + borrower();
+          return on(page, page, Map.of("contact", "07700 900779"), "contact", "07700 900780");
+        });
+    all.put(
+        "/borrowers/{borrower}/erase",
+        () -> {
+          String page = "/borrowers/" + borrower() + "/erase";
+          return on(page, page, Map.of());
+        });
+    all.put(
+        "/sessions/new",
+        () ->
+            on(
+                "/sessions/new?anew=yes",
+                "/sessions/new",
+                Map.of("leader", "Quenby", "rig-" + room.aReadyRig(20).id().value(), "on"),
+                "leader",
+                "Otto"));
+    all.put(
+        "/sessions/{id}",
+        () -> {
+          long rig = room.aReadyRig(20).id().value();
+          String page = "/sessions/" + session(rig);
+          return on(page, page, Map.of(), "words-" + rig, "serving loose at the top");
+        });
+    all.put(
+        "/sessions/{id}/archers",
+        () -> {
+          long rig = room.aReadyRig(14).id().value();
+          String page = "/sessions/" + session(rig);
+          return on(
+              page,
+              page + "/archers",
+              Map.of("rig", "" + rig, "ageBand", "adult", "draw", "26 in"),
+              "draw",
+              "27 in");
+        });
+  }
+
+  private void ofTheRegister(Map<String, Supplier<Form>> all) {
+    all.put(
+        "/register/new",
+        () ->
+            on(
+                "/register/new?kind=string",
+                "/register/new",
+                Map.of("forBowIn", "68", "material", "polyester", "strands", "12"),
+                "model",
+                "Longline of our own"));
+    all.put(
+        "/items/{code}/edit",
+        () -> ofItem(item("strings"), "edit", Map.of("maker", "Kestrow"), "maker", "Thornsea"));
+    all.put(
+        "/items/{code}/retire",
+        () -> ofItem(item("strings"), "retire", Map.of("why", "lost"), "note", "On the range."));
+    all.put(
+        "/items/{code}/found",
+        () -> {
+          String code = item("strings");
+          done("/api/strings/" + code + "/retire", Map.of("why", "lost"));
+          return ofItem(
+              code,
+              "found",
+              Map.of("why", "It lay behind the nets in the shed."),
+              "why",
+              "It hung on the wrong hook all the time.");
+        });
+    all.put(
+        "/items/{code}/withdraw",
+        () ->
+            ofItem(
+                item("limbs"),
+                "withdraw",
+                Map.of("why", "Upper limb looks twisted."),
+                "why",
+                "Lower limb looks twisted instead."));
+    all.put(
+        "/recall",
+        () -> {
+          Map<String, Object> string = new HashMap<>(ITEMS.get("strings"));
+          String batch = "B" + System.nanoTime();
+          string.put("batch", batch);
+          done("/api/strings", string);
+          return on(
+              "/recall?batch=" + batch,
+              "/recall",
+              Map.of("why", "Maker's notice of 3 May: the serving may slip."),
+              "why",
+              "Maker's notice of 4 May: the serving may slip.");
+        });
+  }
+
+  private static Form ofItem(
+      String code, String what, Map<String, String> typed, String field, String otherwise) {
+    String page = "/items/" + code + "/" + what;
+    return on(page, page, typed, field, otherwise);
+  }
+
+  private void ofPeople(Map<String, Supplier<Form>> all) {
+    all.put(
+        "/people",
+        () ->
+            on(
+                "/people",
+                "/people",
+                Map.of("name", "vera-" + System.nanoTime(), "role", "volunteer"),
+                "role",
+                "committee"));
+    all.put(
+        "/people/second-step",
+        () ->
+            on(
+                "/people",
+                "/people/second-step",
+                Map.of("secondStepFor", "nobody"),
+                "secondStepFor",
+                "everyone"));
+    all.put(
+        "/people/{id}",
+        () -> {
+          String page = "/people/" + account();
+          return on(page, page, Map.of("role", "committee"), "role", "volunteer");
+        });
+    for (String press : List.of("link", "end-sessions", "close")) {
+      all.put(
+          "/people/{id}/" + press,
+          () -> {
+            String page = "/people/" + account();
+            return on(page, page + "/" + press, Map.of());
+          });
+    }
+    all.put(
+        "/people/{id}/second-step/off",
+        () -> {
+          long account = account();
+          room.change(
+              "INSERT INTO second_step VALUES (?1, lower(hex(randomblob(48))), ?2)",
+              account,
+              time.now());
+          return on(
+              "/people/" + account,
+              "/people/" + account + "/second-step/off",
+              Map.of("why", "The phone is lost; they came to the range."),
+              "why",
+              "The phone was stolen; they came to the range.");
+        });
+    all.put(
+        "/people/{id}/reopen",
+        () -> {
+          String page = "/people/" + closed();
+          return on(page, page + "/reopen", Map.of());
+        });
+    all.put(
+        "/people/{id}/erase",
+        () -> {
+          String page = "/people/" + closed() + "/erase";
+          return on(page, page, Map.of("why", "They asked for it in a letter."));
+        });
+  }
+
+  private void ofOneself(Map<String, Supplier<Form>> all) {
+    all.put("/me/unit", () -> on("/me", "/me/unit", Map.of("unit", "inch"), "unit", "centimetre"));
+    all.put(
+        "/me/sessions/end",
+        () -> {
+          Visitor.signedInAs("officer");
+          String other = Long.toString(room.number("SELECT max(id) FROM session"));
+          return on("/me", "/me/sessions/end", Map.of("session", other));
+        });
+    all.put("/me/key", () -> on("/me", "/me/key", Map.of()));
+    all.put(
+        "/me/key/revoke",
+        () -> {
+          post("/me/key", Map.of());
+          return on("/me", "/me/key/revoke", Map.of());
+        });
+  }
+
+  private void ofRules(Map<String, Supplier<Form>> all) {
+    all.put(
+        "/rules/club",
+        () -> on("/rules/club", "/rules/club", Map.of("loanDays", "30"), "loanDays", "31"));
+    all.put("/rules/bands", () -> on("/rules", "/rules/bands", band(58), "high", "8 1/4 in"));
+    all.put(
+        "/rules/bands/{bowLengthIn}/remove",
+        () -> {
+          post("/rules/bands", band(60));
+          return on("/rules", "/rules/bands/60/remove", Map.of());
+        });
+    all.put(
+        "/rules/plan",
+        () -> on("/rules/plan", "/rules/plan", Map.of("hoursAWeek", "5"), "hoursAWeek", "6"));
+    all.put(
+        "/rules/plan/{kind}",
+        () -> {
+          String page = "/rules/plan/string";
+          return on(page, page, Map.of("leadDays", "9"), "leadDays", "10");
+        });
+    all.put(
+        "/rules/upkeep/new",
+        () -> on("/rules/upkeep/new", "/rules/upkeep/new", rule(), "everyDays", "901"));
+    all.put(
+        "/rules/upkeep/{id}",
+        () -> {
+          String page = newRule();
+          return on(page, page, Map.of("everyDays", "800"), "everyDays", "801");
+        });
+    all.put(
+        "/rules/upkeep/{id}/remove",
+        () -> {
+          String page = newRule();
+          return on(page, page + "/remove", Map.of());
+        });
+  }
+
+  private Form aFile() {
+    String line = "number,name,contact,memberNo,ageBand,guardian\n,Bryony Reed,%d,,adult,\n";
+    byte[] file = line.formatted(System.nanoTime()).getBytes(UTF_8);
+    return new Form(
+        officer -> {
+          officer.get("/exchange");
+          return officer.postFile("/exchange/try", "files", "borrowers.csv", file).asString();
+        },
+        "/exchange/import",
+        Map.of(),
+        null,
+        null);
+  }
+
+  // ---- what they need
+
+  static void post(String address, Map<String, String> form) {
+    Visitor officer = Visitor.signedInAs("officer");
+    officer.get("/me");
+    officer.post(address, form).then().statusCode(303);
+  }
+
+  private static Map<String, String> band(int bow) {
+    return Map.of(
+        "bowLengthIn", "" + bow, "low", "7 in", "high", "8 in", "source", "common practice");
+  }
+
+  private static Map<String, String> rule() {
+    return Map.of(
+        "itemKind", "string",
+        "work", "string-replacement",
+        "everyDays", "900",
+        "soonDays", "14",
+        "source", "common practice");
+  }
+
+  private String newRule() {
+    post("/rules/upkeep/new", rule());
+    return "/rules/upkeep/" + room.number("SELECT max(id) FROM upkeep_rule");
+  }
+
+  private long account() {
+    room.change(
+        "INSERT INTO account (name, password_hash, role) VALUES (?1, '', 'VOLUNTEER')",
+        "fern-" + System.nanoTime());
+    return room.number("SELECT max(id) FROM account");
+  }
+
+  private long closed() {
+    long account = account();
+    room.change("UPDATE account SET closed_on = ?2 WHERE id = ?1", account, time.today());
+    return account;
+  }
+
+  private long borrower() {
+    return done(
+            "/api/borrowers",
+            Map.of("name", "Ivy Marram", "contact", "" + System.nanoTime(), "ageBand", "adult"))
+        .jsonPath()
+        .getLong("id");
+  }
+
+  private static int session(long rig) {
+    return done("/api/sessions", Map.of("leader", "Otto", "rigIds", List.of(rig))).path("id");
+  }
+
+  private long loan() {
+    return room.lent(
+        room.aReadyRig(20),
+        "Nell Harker",
+        time.today().minusDays(14).toString(),
+        time.today().plusDays(7).toString());
+  }
+}
