@@ -277,7 +277,9 @@ final class ListImport {
         // No fault of this row: the next would meet it too.
         throw trouble.get();
       }
-      refuse(row, "", Refused.said(refusal));
+      // What no rule said is a defect, and no fault of the row.
+      Refused said = Refused.by(list, refusal).orElseThrow(() -> refusal);
+      refuse(row, said.column(), said.message());
       return;
     }
     then.run();
