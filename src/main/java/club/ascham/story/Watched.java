@@ -28,6 +28,7 @@ record Watched(String table, List<String> columns) {
           "session",
           "clock_offset",
           "taking_in",
+          "name_stays",
           "password_link",
           "code_taken",
           "recovery_code");

@@ -138,4 +138,14 @@ class ReasonsInFilesTest {
         .body("errors[0].message", containsString("An import adds and never changes."));
     assertEquals("WITHDRAWN", shelf.state(stringer));
   }
+
+  @Test
+  void aFile_addsNothingToWhatACheckDecided() {
+    long check = rows.number("SELECT min(check_id) FROM verdict_line");
+    post("number,check,place,kind,saying,saidOf,step,byWhom,thousandths\n,%d,900,reason,as-said,\"[\"\"Fine.\"\"]\",,,\n"
+            .formatted(check))
+        .statusCode(422)
+        .body("errors[0].field", containsString("check"))
+        .body("errors[0].message", containsString("comes in together with its check"));
+  }
 }
