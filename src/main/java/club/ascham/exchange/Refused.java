@@ -87,7 +87,7 @@ record Refused(String column, String message) {
           Map.entry("json_valid(said_of)", "it is a list in square brackets, such as [\"Worn.\"]"),
           Map.entry(
               "what-was-decided-stays",
-              "that check was decided before: what a verdict says comes in together with its check"),
+              "that check was decided before: its lines come with it, or all at once after it, and none is added"),
           Map.entry(
               "story-comes-after-what-is-sealed",
               "that number lies behind the record’s newest seal: leave it empty, and one is given"),

@@ -8,6 +8,7 @@ import static club.ascham.exchange.Codecs.text;
 import static club.ascham.exchange.Codecs.whole;
 import static club.ascham.exchange.Codecs.word;
 import static club.ascham.exchange.Codecs.yesNo;
+import static club.ascham.exchange.Column.onlyTold;
 import static club.ascham.exchange.Column.optional;
 import static club.ascham.exchange.Column.required;
 import static club.ascham.exchange.Column.usually;
@@ -116,13 +117,14 @@ final class UpkeepLists {
             optional("by", "story.account_id", account()),
             required("sentence", "story.sentence", WORDS),
             optional("why", "story.why", WORDS),
-            optional("loan", "story.loan_id", number("loan", "loan"))),
+            optional("loan", "story.loan_id", number("loan", "loan")),
+            onlyTold("takenInWith", "story.taken_in_with", RecordLists.NUMBER)),
         CsvList.of(
             "stories-about",
             "What each story is about",
             "story_about",
             // It has no number of its own, so the database's own count of rows serves.
-            optional("number", "story_about.rowid", whole(1, 1_000_000_000)),
+            optional("number", "story_about.rowid", RecordLists.NUMBER),
             required("story", "story_about.story_id", number("story", "story")),
             optional("item", "story_about.item_id", item()),
             optional("rig", "story_about.rig_id", number("rig", "rig"))));

@@ -6,6 +6,7 @@ import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
+import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.security.SecureRandom;
 import java.time.Instant;
@@ -69,6 +70,20 @@ public class Story {
     }
   }
 
+  /**
+   * How an entry came from a file, whoever it says told it; null: it was told here.
+   *
+   * @param entry that took it in
+   * @param by who brought the file
+   */
+  @TemplateData
+  public record TakenIn(long entry, String by, Instant at) {
+    /** The columns of entry {@code s}, in this order. */
+    public static final String OF_ENTRY =
+        " s.taken_in_with, (SELECT a.name FROM story w JOIN account a ON a.id = w.account_id WHERE w.id = s.taken_in_with),"
+            + " (SELECT w.recorded_at FROM story w WHERE w.id = s.taken_in_with) ";
+  }
+
   /** A line of a story as shown. */
   public record Line(
       long id,
@@ -77,7 +92,8 @@ public class Story {
       String by,
       String sentence,
       String why,
-      Long loanId) {}
+      Long loanId,
+      TakenIn takenIn) {}
 
   public void tell(Told told) {
     String salt = told.why() == null ? null : salt();
@@ -121,6 +137,19 @@ public class Story {
     }
   }
 
+  /**
+   * Lets entries that came from a file say so: they came with the one told last, and what was
+   * changed besides them is its own.
+   */
+  public void tookIn(Collection<Long> entries) {
+    for (String took :
+        List.of(
+            "UPDATE story SET taken_in_with = (SELECT max(id) FROM story) WHERE id IN (SELECT value FROM json_each(?1))",
+            "UPDATE change SET story_id = (SELECT max(id) FROM story) WHERE story_id IN (SELECT value FROM json_each(?1))")) {
+      rows.change(took, entries.toString());
+    }
+  }
+
   private String salt() {
     byte[] salt = new byte[16];
     random.nextBytes(salt);
@@ -139,7 +168,9 @@ public class Story {
 
   private static final String LINES =
       """
-      SELECT s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, s.loan_id
+      SELECT s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, s.loan_id,"""
+          + TakenIn.OF_ENTRY
+          + """
         FROM story_about a JOIN story s ON s.id = a.story_id LEFT JOIN account p ON p.id = s.account_id
        """;
   private static final String NEWEST_FIRST = " ORDER BY s.happened_at DESC, s.id DESC LIMIT ?2";

@@ -48,7 +48,7 @@ class VerdictLinesInFilesTest {
     ImportReport report = club.take(EmptyClub.file("lines.csv", LINES + NEXT.formatted(1)));
     assertEquals("check", report.bad().get(0).column());
     assertEquals(
-        "that check was decided before: what a verdict says comes in together with its check",
+        "that check was decided before: its lines come with it, or all at once after it, and none is added",
         report.bad().get(0).message());
   }
 
