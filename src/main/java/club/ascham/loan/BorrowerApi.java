@@ -81,7 +81,8 @@ class BorrowerApi {
   record Naming(List<FreeTexts.Hit> items) {}
 
   /**
-   * @param stays the texts that named them, or may, and still do
+   * @param stays the texts that named them, or may, and are there still; null: it was more than
+   *     thirty days ago, and nothing tells any more
    */
   record Erased(BorrowerLine borrower, List<FreeTexts.Hit> stays) {}
 
@@ -189,7 +190,7 @@ class BorrowerApi {
   @Operation(
       summary = "Make a borrower a number; refused while they have anything of the club's",
       description =
-          "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over. Each text is the key of one that GET lists as erasable and not sure; the answer lists what stays.")
+          "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over. Each text is the key of one that GET lists as erasable and not sure; the answer lists what stays, and lists it again for thirty days. What is another person’s stays too.")
   public Response erase(@RestPath long id, @RestQuery List<String> text) {
     row(id);
     EraseBorrower.Outcome outcome = eraseBorrower.onRequest(new BorrowerId(id), Set.copyOf(text));

@@ -4,6 +4,7 @@ import club.ascham.id.AccountId;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.rules.Club;
+import club.ascham.store.IdempotencyKeys;
 import club.ascham.store.Rows;
 import club.ascham.store.Scrubbing;
 import club.ascham.store.Writes;
@@ -66,7 +67,8 @@ public class EraseBorrower {
     /**
      * A number from now on, or already.
      *
-     * @param stays the texts that named them, or may, and still do
+     * @param stays the texts that named them, or may, and are there still; null: it was longer ago
+     *     than a press is repeated, and what names a number is not kept for ever
      */
     record Erased(List<FreeTexts.Hit> stays) implements Outcome {}
 
@@ -83,24 +85,40 @@ public class EraseBorrower {
   Outcome onRequest(BorrowerId id, Set<String> texts) {
     Borrower borrower = borrowers.with(id).orElseThrow();
     if (borrower.isErased()) {
-      return new Outcome.Erased(List.of());
+      return new Outcome.Erased(stays(id));
     }
     Optional<String> needed = neededStill(id);
     if (needed.isPresent()) {
       return new Outcome.Needed(needed.get());
     }
-    List<FreeTexts.Text> all = freeTexts.all();
-    List<FreeTexts.Hit> stays =
-        freeTexts.naming(all, forgotten(id, borrower.details())).stream()
-            .filter(hit -> hit.stays(texts))
-            .toList();
-    erase(borrower, actor.id(), all, texts);
-    return new Outcome.Erased(stays);
+    erase(borrower, actor.id(), freeTexts.all(), texts);
+    return new Outcome.Erased(stays(id));
+  }
+
+  private List<FreeTexts.Hit> stays(BorrowerId id) {
+    Instant kept = time.now().minus(IdempotencyKeys.KEPT);
+    rows.change("DELETE FROM name_stays WHERE at < ?1", kept);
+    return rows.number(
+                "SELECT count(*) FROM borrower WHERE id = ?1 AND erased_on < ?2",
+                id,
+                time.dayOf(kept))
+            > 0
+        ? null
+        : freeTexts.still(
+            rows.list(
+                FreeTexts.Stayed.class,
+                "SELECT text_key, earlier, sure FROM name_stays WHERE borrower_id = ?1 ORDER BY id",
+                id));
   }
 
   /** The texts that name them, or may. */
   List<FreeTexts.Hit> naming(BorrowerId id, BorrowerDetails details) {
-    return freeTexts.naming(forgotten(id, details));
+    return naming(id, details, freeTexts.all());
+  }
+
+  private List<FreeTexts.Hit> naming(
+      BorrowerId id, BorrowerDetails details, List<FreeTexts.Text> all) {
+    return freeTexts.naming(all, forgotten(id, details), "/borrowers/" + id.value());
   }
 
   /** By every name, contact and guardian they ever had here: older texts hold older names. */
@@ -140,6 +158,17 @@ public class EraseBorrower {
 
   private int erase(
       Borrower borrower, AccountId by, List<FreeTexts.Text> texts, Set<String> chosen) {
+    List<List<Object>> stay =
+        naming(borrower.id(), borrower.details(), texts).stream()
+            .filter(hit -> hit.stays(chosen))
+            .map(
+                hit ->
+                    List.<Object>of(
+                        borrower.id(), hit.key(), hit.earlier(), hit.sure(), time.now()))
+            .toList();
+    if (!stay.isEmpty()) {
+      rows.add("name_stays (borrower_id, text_key, earlier, sure, at)", stay);
+    }
     int taken =
         freeTexts.takeOut(
             texts,
