@@ -23,12 +23,6 @@ BEGIN
   SELECT RAISE(ABORT, 'no-verdict-says-that');
 END;
 
--- The entry that took this one in from a file; null: it was told here. It says so as long as it stands, under its seal.
-ALTER TABLE story ADD COLUMN taken_in_with INTEGER;
-CREATE TRIGGER story_was_taken_in_once BEFORE UPDATE OF taken_in_with ON story WHEN old.hash IS NOT NULL
-BEGIN
-  SELECT RAISE(ABORT, 'story-is-never-changed');
-END;
 -- Behind the newest seal nothing would ever be sealed.
 CREATE TRIGGER story_comes_after_what_is_sealed AFTER INSERT ON story
 WHEN EXISTS (SELECT 1 FROM story WHERE id > new.id AND hash IS NOT NULL)

@@ -60,10 +60,7 @@ record Sheet(CsvList list, String file, List<Row> rows) {
     for (int i = 0; i < places.length; i++) {
       Column column = list.columns().get(i);
       String cell = line.cells().get(places[i]);
-      cells.add(
-          column.onlyTold()
-              ? CellReading.NOTHING
-              : cell.isBlank() ? nothingIn(column, around) : column.codec().read(cell, around));
+      cells.add(cell.isBlank() ? nothingIn(column, around) : column.codec().read(cell, around));
     }
     return new Row(
         line.number(), "", cells, rules == null ? List.of() : askTheForm(header, line, rules));

@@ -17,6 +17,7 @@ import static club.ascham.exchange.RecordLists.numbered;
 
 import club.ascham.bow.Build;
 import club.ascham.bow.StringMaterial;
+import club.ascham.story.Story;
 import club.ascham.upkeep.Request;
 import java.util.List;
 
@@ -32,6 +33,24 @@ final class UpkeepLists {
           "ARROW_INSPECTION");
   private static final Codec WORDS = text(4000);
   private static final Codec BRACE = length("brace height", 100, 300);
+
+  private static final Codec TAKEN_IN_WITH =
+      new Codec() {
+        @Override
+        public String selected(String entry) {
+          return Story.TakenIn.with(entry);
+        }
+
+        @Override
+        public String written(Object selected, Surroundings around) {
+          return selected.toString();
+        }
+
+        @Override
+        public CellReading read(String text, Surroundings around) {
+          return CellReading.NOTHING;
+        }
+      };
 
   private UpkeepLists() {}
 
@@ -118,7 +137,7 @@ final class UpkeepLists {
             required("sentence", "story.sentence", WORDS),
             optional("why", "story.why", WORDS),
             optional("loan", "story.loan_id", number("loan", "loan")),
-            onlyTold("takenInWith", "story.taken_in_with", RecordLists.NUMBER)),
+            onlyTold("takenInWith", "story.id", TAKEN_IN_WITH)),
         CsvList.of(
             "stories-about",
             "What each story is about",

@@ -8,25 +8,20 @@ import java.util.Optional;
 /** Reads entries as their seals cover them. */
 @ApplicationScoped
 public class SealedEntries {
-  private static final String FIELDS =
+  /**
+   * An entry as its seal covers it: number, happened, recorded, account, sentence, hash of why,
+   * loan, what it is about as [item, rig], and the changed rows as [number, table, row, fields from
+   * and to, personal fields with their hashes].
+   */
+  static final String ENTRY =
       """
-      s.id, s.happened_at, s.recorded_at, s.account_id, s.sentence, coalesce(s.why_hash, s.why), s.loan_id,
+      json_array(s.id, s.happened_at, s.recorded_at, s.account_id, s.sentence, coalesce(s.why_hash, s.why), s.loan_id,
         (SELECT json_group_array(json_array(a.item_id, a.rig_id) ORDER BY a.rowid)
            FROM story_about a WHERE a.story_id = s.id),
         (SELECT json_group_array(json_array(c.id, c.table_name, c.row_id, json(c.what),
                   (SELECT json_group_object(p.field, p.hash ORDER BY p.id) FROM personal p WHERE p.change_id = c.id))
                 ORDER BY c.id)
-           FROM change c WHERE c.story_id = s.id)""";
-
-  /**
-   * An entry as its seal covers it: number, happened, recorded, account, sentence, hash of why,
-   * loan, what it is about as [item, rig], the changed rows as [number, table, row, fields from and
-   * to, personal fields with their hashes], and of one that came from a file the entry that took it
-   * in.
-   */
-  static final String ENTRY =
-      "iif(s.taken_in_with IS NULL, json_array(%1$s), json_array(%1$s, s.taken_in_with))"
-          .formatted(FIELDS);
+           FROM change c WHERE c.story_id = s.id))""";
 
   /** A number before that of every entry. */
   public static final long BEFORE_ALL = -1;

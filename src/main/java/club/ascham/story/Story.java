@@ -80,8 +80,14 @@ public class Story {
   public record TakenIn(long entry, String by, Instant at) {
     /** The columns of entry {@code s}, in this order. */
     public static final String OF_ENTRY =
-        " s.taken_in_with, (SELECT a.name FROM story w JOIN account a ON a.id = w.account_id WHERE w.id = s.taken_in_with),"
-            + " (SELECT w.recorded_at FROM story w WHERE w.id = s.taken_in_with) ";
+        " %1$s, (SELECT a.name FROM story w JOIN account a ON a.id = w.account_id WHERE w.id = %1$s), (SELECT w.recorded_at FROM story w WHERE w.id = %1$s) "
+            .formatted(with("s.id"));
+
+    /** The entry that took in the one so numbered, as SQL. */
+    public static String with(String entry) {
+      return "(SELECT t.what ->> '$.taken_in_with[1]' FROM change t WHERE t.table_name = 'story' AND t.row_id = %s)"
+          .formatted(entry);
+    }
   }
 
   /** A line of a story as shown. */
@@ -138,14 +144,15 @@ public class Story {
   }
 
   /**
-   * Lets entries that came from a file say so: they came with the one told last, and what was
-   * changed besides them is its own.
+   * Lets entries that came from a file say so, under their seals: they came with the one told last.
+   * What was changed besides them is that one's own.
    */
   public void tookIn(Collection<Long> entries) {
     for (String took :
         List.of(
-            "UPDATE story SET taken_in_with = (SELECT max(id) FROM story) WHERE id IN (SELECT value FROM json_each(?1))",
-            "UPDATE change SET story_id = (SELECT max(id) FROM story) WHERE story_id IN (SELECT value FROM json_each(?1))")) {
+            "UPDATE change SET story_id = (SELECT max(id) FROM story) WHERE story_id IN (SELECT value FROM json_each(?1))",
+            "INSERT INTO change (story_id, table_name, row_id, what) SELECT value, 'story', value,"
+                + " json_object('taken_in_with', json_array(NULL, (SELECT max(id) FROM story))) FROM json_each(?1)")) {
       rows.change(took, entries.toString());
     }
   }
