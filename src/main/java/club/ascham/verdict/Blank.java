@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -51,6 +52,8 @@ enum Blank {
   QUANTITY(Quantity.class, quantity -> capital(quantity.words())),
   /** Another saying within this one. */
   SAYING(Remark.class, Remark::words);
+
+  private static final Pattern ANY_BREAK = Pattern.compile("\\R");
 
   /** Beyond any bow, string or reading; the database refuses it too. */
   private static final int LONGEST_MM = 3_000;
@@ -169,7 +172,7 @@ enum Blank {
   }
 
   static String oneLine(String words) {
-    return words.lines().map(String::strip).collect(Collectors.joining(" "));
+    return ANY_BREAK.splitAsStream(words).map(String::strip).collect(Collectors.joining(" "));
   }
 
   private static String capital(String words) {
