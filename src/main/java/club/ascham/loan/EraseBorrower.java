@@ -96,12 +96,10 @@ public class EraseBorrower {
   }
 
   private List<FreeTexts.Hit> stays(BorrowerId id) {
-    Instant kept = time.now().minus(IdempotencyKeys.KEPT);
-    rows.change("DELETE FROM name_stays WHERE at < ?1", kept);
     return rows.number(
                 "SELECT count(*) FROM borrower WHERE id = ?1 AND erased_on < ?2",
                 id,
-                time.dayOf(kept))
+                time.dayOf(forgetWhatStayed()))
             > 0
         ? null
         : freeTexts.still(
@@ -109,6 +107,13 @@ public class EraseBorrower {
                 FreeTexts.Stayed.class,
                 "SELECT text_key, earlier, sure FROM name_stays WHERE borrower_id = ?1 ORDER BY id",
                 id));
+  }
+
+  /** What names a number is kept no longer than a press may be repeated; answers since when. */
+  private Instant forgetWhatStayed() {
+    Instant since = time.now().minus(IdempotencyKeys.KEPT);
+    rows.change("DELETE FROM name_stays WHERE at < ?1", since);
+    return since;
   }
 
   /** The texts that name them, or may. */
@@ -201,6 +206,7 @@ public class EraseBorrower {
    */
   @Writes
   public int whoseTimeIsOver() {
+    forgetWhatStayed();
     LocalDate lastDay = time.today().minusDays(club.rules().keepNamesDays());
     Instant before = time.momentOf(lastDay.atStartOfDay());
     // Entry 0 only says how the record found them, not when anyone last needed them.

@@ -92,4 +92,11 @@ class NumbersInFilesTest {
         report.bad().get(0).message());
     assertEquals(List.of(), take(STORIES + "10," + AT + "," + AT + ",,Told.,,,\n").bad());
   }
+
+  @Test
+  void anOlderExport_ofEntriesThatDidNotSayHowTheyCame_isTaken() throws SQLException {
+    String older = STORIES.replace(",takenInWith", "") + "1," + AT + "," + AT + ",,Told.,,\n";
+    assertEquals(List.of(), take(older).bad());
+    assertEquals(1, take(older).lists().get(0).unchanged());
+  }
 }
