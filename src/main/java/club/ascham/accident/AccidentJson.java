@@ -1,5 +1,6 @@
 package club.ascham.accident;
 
+import club.ascham.story.Story;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -148,10 +149,22 @@ final class AccidentJson {
   /** A sentence of the record, with its number there. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record SentenceJson(
-      long entry, Instant happenedAt, Instant recordedAt, String by, String sentence, String why) {
+      long entry,
+      Instant happenedAt,
+      Instant recordedAt,
+      String by,
+      String sentence,
+      String why,
+      Story.TakenIn takenIn) {
     static SentenceJson of(Histories.Sentence one) {
       return new SentenceJson(
-          one.id(), one.happened(), one.recorded(), one.by(), one.sentence(), one.why());
+          one.id(),
+          one.happened(),
+          one.recorded(),
+          one.by(),
+          one.sentence(),
+          one.why(),
+          one.takenIn());
     }
   }
 }

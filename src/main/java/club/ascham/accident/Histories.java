@@ -4,6 +4,7 @@ import club.ascham.check.Given;
 import club.ascham.check.Verdicts;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
+import club.ascham.story.Story;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -36,6 +37,7 @@ class Histories {
    *
    * @param id its number in the record
    * @param seal shortened; null: not sealed
+   * @param takenIn null: it was told here
    */
   @TemplateData
   record Sentence(
@@ -46,7 +48,8 @@ class Histories {
       String by,
       String sentence,
       String why,
-      String seal) {}
+      String seal,
+      Story.TakenIn takenIn) {}
 
   /** What was measured, done, lent and told, and the record's own sentences. */
   @TemplateData

@@ -1,5 +1,7 @@
 package club.ascham.accident;
 
+import club.ascham.story.Story;
+
 /** The statements that read the past of items, whose ids come as a JSON array in {@code ?1}. */
 final class HistorySql {
   private HistorySql() {}
@@ -85,7 +87,8 @@ final class HistorySql {
           + "JOIN scale_reading x ON x.item_id = t.value JOIN account p ON p.id = x.weighed_by";
 
   static final String STORIES =
-      "SELECT a.item_id, s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, substr(s.hash, 1, 12)"
+      "SELECT a.item_id, s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, substr(s.hash, 1, 12),"
+          + Story.TakenIn.OF_ENTRY
           + OF_ITEMS
           + "JOIN story_about a ON a.item_id = t.value JOIN story s ON s.id = a.story_id LEFT JOIN account p ON p.id = s.account_id"
           + " ORDER BY s.happened_at, s.id";

@@ -7,6 +7,7 @@ import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
@@ -16,11 +17,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Keeps what checks decided, line by line as data, and reads it: of many checks at once. */
 @ApplicationScoped
 public class Verdicts {
-  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
   private final Rows rows;
 
@@ -124,8 +127,27 @@ public class Verdicts {
    * @throws IllegalArgumentException for what is none
    */
   public static Remark read(String saying, String saidOf) {
+    return Remark.read(saying, list(saidOf));
+  }
+
+  /**
+   * The words in what is kept of a remark, before they are put on one line.
+   *
+   * @throws IllegalArgumentException for what is no list
+   */
+  public static Stream<String> texts(String saidOf) {
+    return texts(list(saidOf));
+  }
+
+  private static Stream<String> texts(Object kept) {
+    return kept instanceof List<?> some
+        ? some.stream().flatMap(Verdicts::texts)
+        : Stream.of(kept).filter(String.class::isInstance).map(String.class::cast);
+  }
+
+  private static List<Object> list(String saidOf) {
     try {
-      return Remark.read(saying, JSON.readValue(saidOf, new TypeReference<List<Object>>() {}));
+      return JSON.readValue(saidOf, new TypeReference<List<Object>>() {});
     } catch (JsonProcessingException unreadable) {
       throw new IllegalArgumentException(saidOf + " is no list", unreadable);
     }

@@ -6,9 +6,16 @@ package club.ascham.exchange;
  *
  * @param required whether every row must have a value
  * @param otherwise stored where the cell is empty; null: nothing is stored
+ * @param onlyTold an export tells it, and an import passes it over
  */
 record Column(
-    String name, String table, String field, Codec codec, boolean required, Object otherwise) {
+    String name,
+    String table,
+    String field,
+    Codec codec,
+    boolean required,
+    Object otherwise,
+    boolean onlyTold) {
 
   static Column optional(String name, String place, Codec codec) {
     return at(name, place, codec, false, null);
@@ -23,11 +30,19 @@ record Column(
     return at(name, place, codec, false, otherwise);
   }
 
+  /**
+   * What is this club's own to know: whatever a file says of it is neither taken nor held against.
+   */
+  static Column onlyTold(String name, String place, Codec codec) {
+    Column told = at(name, place, codec, false, null);
+    return new Column(name, told.table, told.field, codec, false, null, true);
+  }
+
   private static Column at(
       String name, String place, Codec codec, boolean required, Object otherwise) {
     int dot = place.indexOf('.');
     return new Column(
-        name, place.substring(0, dot), place.substring(dot + 1), codec, required, otherwise);
+        name, place.substring(0, dot), place.substring(dot + 1), codec, required, otherwise, false);
   }
 
   String selected() {

@@ -2,6 +2,7 @@ package club.ascham.exchange;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * One list of the club as a file: which columns it has, and from which tables they come.
@@ -41,6 +42,12 @@ record CsvList(
 
   List<String> header() {
     return columns.stream().map(Column::name).toList();
+  }
+
+  /** Whether these name its columns; what an export only tells may be missing. */
+  boolean isOf(Set<String> names) {
+    return Set.copyOf(header()).containsAll(names)
+        && columns.stream().allMatch(c -> c.onlyTold() || names.contains(c.name()));
   }
 
   /** Whether its rows are items with codes. */

@@ -120,7 +120,8 @@ class ExchangeApi {
               + CsvText.MOST_BYTES
               + " bytes and "
               + CsvText.MOST_LINES
-              + " lines; a longer list is sent in parts, each with the line that names the columns.")
+              + " lines; a longer list is sent in parts, each with the line that names the columns."
+              + " All that one verdict says goes together.")
   @RequestBody(
       content =
           @Content(

@@ -117,6 +117,7 @@ public class Import {
                 report.newItems().stream().map(ItemId::new).toList(),
                 List.of())
             : Story.Told.ofClub(time.now(), by, "Took in a file."));
+    story.tookIn(report.newEntries());
   }
 
   /**

@@ -10,17 +10,20 @@ import java.util.List;
  * @param badInAll how many there are, of which {@code bad} holds the first
  * @param newItems the items that were added, by id
  * @param changedRules the upkeep rules that were added or changed, by number
+ * @param newEntries the entries of the record that were added, by number
  */
 record ImportReport(
     List<PerList> lists,
     List<BadCell> bad,
     int badInAll,
     List<Long> newItems,
-    List<Long> changedRules) {
+    List<Long> changedRules,
+    List<Long> newEntries) {
   ImportReport {
     lists = List.copyOf(lists);
     newItems = List.copyOf(newItems);
     changedRules = List.copyOf(changedRules);
+    newEntries = List.copyOf(newEntries);
     bad = List.copyOf(bad);
   }
 

@@ -49,7 +49,12 @@ final class ImportRun {
           .filter(one -> one.list().equals(rule.list()) && !one.lines().isEmpty())
           .forEach(one -> rule.check(one).forEach(bad::add));
     }
-    return new ImportReport(done, bad.first(), bad.inAll(), newItems, changedRules);
+    List<Long> newEntries =
+        added.stream()
+            .filter(one -> one.list().equals("stories"))
+            .flatMap(one -> one.lines().keySet().stream())
+            .toList();
+    return new ImportReport(done, bad.first(), bad.inAll(), newItems, changedRules, newEntries);
   }
 
   private void run(String sql) throws SQLException {

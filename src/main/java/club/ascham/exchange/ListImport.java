@@ -22,6 +22,12 @@ import java.util.Set;
 final class ListImport {
   private static final int NOWHERE = -1;
 
+  /**
+   * So far beyond what is there may a new number lie: more than any club writes of one kind, and so
+   * little that what the club writes after it stays within what an import reads.
+   */
+  private static final long FARTHEST = 1_000_000;
+
   private final Sheet sheet;
   private final CsvList list;
   private final KnownRows known;
@@ -158,18 +164,22 @@ final class ListImport {
       return false;
     }
     for (int i = 0; i < values.length; i++) {
-      if (values[i] == null || !values[i].canonical().equals(existing.get(i))) {
+      if (values[i] == null || differs(i, values[i], existing)) {
         return false;
       }
     }
     return true;
   }
 
+  private boolean differs(int place, CellReading.Value value, List<String> existing) {
+    return !list.columns().get(place).onlyTold() && !value.canonical().equals(existing.get(place));
+  }
+
   private void alreadyThere(Sheet.Row row, CellReading.Value[] values, List<String> existing)
       throws SQLException {
     for (int i = 0; i < values.length; i++) {
       String here = values[i].canonical();
-      if (!here.equals(existing.get(i))) {
+      if (differs(i, values[i], existing)) {
         if (list.settings()) {
           written(
               row,
@@ -207,7 +217,16 @@ final class ListImport {
       fill(values, registeredAt, today.toString());
     } else if (list.isNumbered()) {
       Object number = values[0].stored();
-      id = number == null ? known.nextNumber(list.tables().get(0)) : (Long) number;
+      long next = known.nextNumber(list.tables().get(0));
+      id = number == null ? next : (Long) number;
+      if (id > next + FARTHEST) {
+        refuse(
+            row,
+            list.key().name(),
+            "%d is far beyond the next free number, %d: give a number near it, or leave it empty"
+                .formatted(id, next));
+        return;
+      }
     } else {
       id = 0;
     }
@@ -277,7 +296,9 @@ final class ListImport {
         // No fault of this row: the next would meet it too.
         throw trouble.get();
       }
-      refuse(row, "", Refused.said(refusal));
+      // What no rule said is a defect, and no fault of the row.
+      Refused said = Refused.by(list, refusal).orElseThrow(() -> refusal);
+      refuse(row, said.column(), said.message());
       return;
     }
     then.run();

@@ -47,7 +47,7 @@ final class Lists {
   /** The list whose columns these are, in whatever order; no two lists have the same. */
   static Optional<CsvList> withHeader(List<String> header) {
     Set<String> names = Set.copyOf(new HashSet<>(header));
-    return ALL.stream().filter(list -> Set.copyOf(list.header()).equals(names)).findFirst();
+    return ALL.stream().filter(list -> list.isOf(names)).findFirst();
   }
 
   /** Why no list has these columns, beside the list that comes nearest. */

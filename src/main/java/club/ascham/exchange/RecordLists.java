@@ -30,6 +30,10 @@ import java.util.List;
 /** The files of rigs, of lending and of checking: what happened, each row with its number. */
 final class RecordLists {
   private static final Codec WORDS = text(4000);
+
+  /** As many digits as an address takes; {@link ListImport} says how far a new one may reach. */
+  static final Codec NUMBER = whole(1, 999_999_999_999L);
+
   private static final Codec AGE_BAND =
       word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT");
   private static final Codec TYPED = line(60);
@@ -381,6 +385,6 @@ final class RecordLists {
 
   /** Left empty, the next number is given. */
   static Column numbered(String table) {
-    return optional("number", table + ".id", whole(1, 1_000_000_000));
+    return optional("number", table + ".id", NUMBER);
   }
 }

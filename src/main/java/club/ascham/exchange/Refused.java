@@ -2,11 +2,30 @@ package club.ascham.exchange;
 
 import club.ascham.store.DatabaseRefusal;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/** What to say of a row that the database refuses, by the constraint that spoke. */
-final class Refused {
-  private static final Map<String, String> SAID =
+/**
+ * What to say of a row that the database refuses, by the constraint that spoke.
+ *
+ * @param column that is to blame; empty: the row as a whole
+ */
+record Refused(String column, String message) {
+  private static final Pattern CONSTRAINT =
+      Pattern.compile("(CHECK|UNIQUE|NOT NULL|FOREIGN KEY) constraint failed(.*)", Pattern.DOTALL);
+
+  /** The column where a trigger's sentence belongs. */
+  private static final Map<String, String> AT =
+      Map.of(
+          "what-was-decided-stays", "check",
+          "no-verdict-says-that", "saidOf",
+          "story-comes-after-what-is-sealed", "number");
+
+  static final Map<String, String> SAID =
       Map.ofEntries(
           Map.entry(
               "(retired_on IS NULL) = (retired_why IS NULL)",
@@ -48,8 +67,8 @@ final class Refused {
               "(briefed_by IS NULL) = (briefed_at IS NULL)",
               "briefedAt and briefedBy belong together: give both or neither"),
           Map.entry(
-              "kind = 'LOOK' OR (brace IS NOT NULL",
-              "a check needs brace, braceFrom and both tillers; without them it is a look"),
+              "kind = 'LOOK' OR verdict <> 'FIT'",
+              "a check that finds a bow fit needs brace, braceFrom and both tillers; without them it is a look"),
           Map.entry(
               "released_at IS NULL OR (verdict = 'FIT'",
               "only what is fit is put back, and by somebody: see verdict and releasedBy"),
@@ -65,6 +84,42 @@ final class Refused {
           Map.entry(
               "UNIQUE constraint failed: verdict_line.check_id",
               "that check says something in that place already"),
+          Map.entry("json_valid(said_of)", "it is a list in square brackets, such as [\"Worn.\"]"),
+          Map.entry(
+              "what-was-decided-stays",
+              "that check was decided before: its lines come with it, or all at once after it, and none is added"),
+          Map.entry(
+              "story-comes-after-what-is-sealed",
+              "that number lies behind the record’s newest seal: leave it empty, and one is given"),
+          Map.entry("undone_at >= made_at", "it is undone before it is made"),
+          Map.entry(
+              "(undone_at IS NULL) = (undone_by IS NULL)",
+              "undoneAt and undoneBy belong together: give both or neither"),
+          Map.entry(
+              "(kind = 'PUT_BACK') = (check_id", "put-back is of a check, and nothing else is"),
+          Map.entry(
+              "(kind = 'PUT_BACK') = (loan_id", "put-back is of no loan, and all else is of one"),
+          Map.entry(
+              "(receipt_id IS NOT NULL) + (line_id",
+              "it moved one thing: give a receipt, a line or a check"),
+          Map.entry(
+              "(line_id IS NULL) = (went IS NULL)",
+              "line and went belong together: give both or neither"),
+          Map.entry("kept_with IS NULL OR (went", "keptWith is of what went out"),
+          Map.entry("answered_at >= happened_at", "it is answered before it happened"),
+          Map.entry(
+              "(answer IS NULL) = (answered_at IS NULL)",
+              "answer, answeredAt and answeredBy belong together: give all or none"),
+          Map.entry(
+              "(answer IS NOT NULL AND answer = 'WATCH')",
+              "watchUntil is the day until which a watch is kept, and of no other answer"),
+          Map.entry("answer IS NULL OR length(answer_words)", "an answer needs its answerWords"),
+          Map.entry("ended_at >= recorded_at", "it is ended before it is recorded"),
+          Map.entry(
+              "loan_id IS NOT NULL OR rig_id IS NOT NULL", "an accident is of a loan or of a rig"),
+          Map.entry(
+              "(ended_at IS NULL) = (ended_by IS NULL)",
+              "endedAt, endedBy and endWhy belong together: give all or none"),
           Map.entry("released_at >= happened_at", "it is released before it is withdrawn"),
           Map.entry(
               "(released_at IS NULL) = (released_by IS NULL)",
@@ -97,15 +152,41 @@ final class Refused {
           Map.entry(
               "UNIQUE constraint failed: upkeep_task.item_id", "that work is asked for already"));
 
-  private Refused() {}
-
-  static String said(SQLException refusal) {
+  /** Empty: no rule of the database spoke. */
+  static Optional<Refused> by(CsvList list, SQLException refusal) {
     String words = String.valueOf(refusal.getMessage());
-    return SAID.entrySet().stream()
-        .filter(entry -> words.contains(entry.getKey()))
-        .map(Map.Entry::getValue)
-        .findFirst()
-        .or(() -> DatabaseRefusal.in(refusal).map(DatabaseRefusal::getMessage))
-        .orElse("the database refuses it (" + words + ")");
+    Optional<Refused> said =
+        SAID.entrySet().stream()
+            .filter(entry -> words.contains(entry.getKey()))
+            .findFirst()
+            .map(entry -> new Refused(AT.getOrDefault(entry.getKey(), ""), entry.getValue()));
+    Matcher constraint = CONSTRAINT.matcher(words);
+    if (said.isPresent() || !constraint.find()) {
+      return said.or(() -> DatabaseRefusal.in(refusal).map(rule -> at(rule)));
+    }
+    List<String> columns =
+        list.columns().stream()
+            .filter(column -> constraint.group(2).matches("(?s).*\\b" + column.field() + "\\b.*"))
+            .map(Column::name)
+            .toList();
+    String all = columns.stream().collect(Collectors.joining(" and "));
+    return switch (constraint.group(1)) {
+      case "UNIQUE" -> told(columns, "another row has the same " + all);
+      case "NOT NULL" -> told(columns, "it is empty; every row needs it");
+      case "FOREIGN KEY" -> Optional.of(new Refused("", "it names something that is not there"));
+      default ->
+          columns.size() == 1
+              ? told(columns, "that is outside what may stand there")
+              : Optional.empty();
+    };
+  }
+
+  private static Refused at(DatabaseRefusal rule) {
+    return new Refused(AT.getOrDefault(rule.rule(), ""), rule.getMessage());
+  }
+
+  private static Optional<Refused> told(List<String> columns, String message) {
+    return Optional.of(
+        new Refused(columns.isEmpty() ? "" : columns.get(columns.size() - 1), message));
   }
 }

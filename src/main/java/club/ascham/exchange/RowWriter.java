@@ -41,7 +41,9 @@ final class RowWriter implements AutoCloseable {
     List<Integer> places = new ArrayList<>();
     for (int i = 0; i < list.columns().size(); i++) {
       Column column = list.columns().get(i);
-      if (column.table().equals(table) && !(ownId(table) && column.field().equals(idField()))) {
+      if (column.table().equals(table)
+          && !column.onlyTold()
+          && !(ownId(table) && column.field().equals(idField()))) {
         places.add(i);
       }
     }

@@ -59,7 +59,7 @@ record Sheet(CsvList list, String file, List<Row> rows) {
     List<CellReading> cells = new ArrayList<>(places.length);
     for (int i = 0; i < places.length; i++) {
       Column column = list.columns().get(i);
-      String cell = line.cells().get(places[i]);
+      String cell = places[i] < 0 ? "" : line.cells().get(places[i]);
       cells.add(cell.isBlank() ? nothingIn(column, around) : column.codec().read(cell, around));
     }
     return new Row(

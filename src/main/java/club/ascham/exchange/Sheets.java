@@ -55,7 +55,7 @@ record Sheets(List<Sheet> sheets, List<BadCell> unreadable) {
     bad.add(
         BadCell.ofFile(
             "All files together",
-            "They have %,d lines, and %,d are taken at once, so that others get their turn to save. Send them in several goes, in this order: %s."
+            "They have %,d lines, and %,d are taken at once, so that others get their turn to save. Send them in several goes, in this order: %s. All that one verdict says goes together."
                 .formatted(
                     all,
                     lines,

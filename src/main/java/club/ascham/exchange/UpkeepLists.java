@@ -8,6 +8,7 @@ import static club.ascham.exchange.Codecs.text;
 import static club.ascham.exchange.Codecs.whole;
 import static club.ascham.exchange.Codecs.word;
 import static club.ascham.exchange.Codecs.yesNo;
+import static club.ascham.exchange.Column.onlyTold;
 import static club.ascham.exchange.Column.optional;
 import static club.ascham.exchange.Column.required;
 import static club.ascham.exchange.Column.usually;
@@ -16,6 +17,7 @@ import static club.ascham.exchange.RecordLists.numbered;
 
 import club.ascham.bow.Build;
 import club.ascham.bow.StringMaterial;
+import club.ascham.story.Story;
 import club.ascham.upkeep.Request;
 import java.util.List;
 
@@ -31,6 +33,24 @@ final class UpkeepLists {
           "ARROW_INSPECTION");
   private static final Codec WORDS = text(4000);
   private static final Codec BRACE = length("brace height", 100, 300);
+
+  private static final Codec TAKEN_IN_WITH =
+      new Codec() {
+        @Override
+        public String selected(String entry) {
+          return Story.TakenIn.with(entry);
+        }
+
+        @Override
+        public String written(Object selected, Surroundings around) {
+          return selected.toString();
+        }
+
+        @Override
+        public CellReading read(String text, Surroundings around) {
+          return CellReading.NOTHING;
+        }
+      };
 
   private UpkeepLists() {}
 
@@ -116,13 +136,14 @@ final class UpkeepLists {
             optional("by", "story.account_id", account()),
             required("sentence", "story.sentence", WORDS),
             optional("why", "story.why", WORDS),
-            optional("loan", "story.loan_id", number("loan", "loan"))),
+            optional("loan", "story.loan_id", number("loan", "loan")),
+            onlyTold("takenInWith", "story.id", TAKEN_IN_WITH)),
         CsvList.of(
             "stories-about",
             "What each story is about",
             "story_about",
             // It has no number of its own, so the database's own count of rows serves.
-            optional("number", "story_about.rowid", whole(1, 1_000_000_000)),
+            optional("number", "story_about.rowid", RecordLists.NUMBER),
             required("story", "story_about.story_id", number("story", "story")),
             optional("item", "story_about.item_id", item()),
             optional("rig", "story_about.rig_id", number("rig", "rig"))));

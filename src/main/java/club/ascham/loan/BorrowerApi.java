@@ -80,7 +80,8 @@ class BorrowerApi {
   record Naming(List<FreeTexts.Hit> items) {}
 
   /**
-   * @param stays the texts that named them, or may, and still do
+   * @param stays the texts that named them, or may, and are there still; null: it was more than
+   *     thirty days ago, and nothing tells any more
    */
   record Erased(BorrowerLine borrower, List<FreeTexts.Hit> stays) {}
 
@@ -188,17 +189,16 @@ class BorrowerApi {
   @Operation(
       summary = "Make a borrower a number; refused while they have anything of the club's",
       description =
-          "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over. Each text is the key of one that GET lists as erasable and not sure; the answer lists what stays.")
+          "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over. Each text is the key of one that GET lists as erasable and not sure; the answer lists what stays, and lists it again for thirty days. What is another person’s stays too.")
   public Response erase(@RestPath long id, @RestQuery List<String> text) {
     Set<String> chosen = Set.copyOf(text);
-    List<FreeTexts.Hit> stays =
-        naming(id).items().stream().filter(hit -> hit.stays(chosen)).toList();
+    row(id);
     return presses
         .body(null, Typed.nothing(), BorrowerId::new)
         .json(
             200,
             () -> eraseBorrower.onRequest(new BorrowerId(id), chosen),
-            erased -> new Erased(one(id), stays));
+            erased -> new Erased(one(id), eraseBorrower.stays(erased)));
   }
 
   private Borrowers.Row row(long id) {

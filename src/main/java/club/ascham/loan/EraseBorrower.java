@@ -6,6 +6,7 @@ import club.ascham.id.AccountId;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
 import club.ascham.rules.Club;
+import club.ascham.store.IdempotencyKeys;
 import club.ascham.store.Rows;
 import club.ascham.store.Scrubbing;
 import club.ascham.store.Writes;
@@ -82,9 +83,40 @@ public class EraseBorrower {
     return Outcome.done(id, "Erased: from now on a number.");
   }
 
+  /**
+   * The texts that named someone erased, or may have, and are there still; null: it was longer ago
+   * than a press is repeated, and what names a number is not kept for ever.
+   */
+  List<FreeTexts.Hit> stays(BorrowerId id) {
+    Instant since = stillTold();
+    return rows.number(
+                "SELECT count(*) FROM borrower WHERE id = ?1 AND erased_on < ?2",
+                id,
+                time.dayOf(since))
+            > 0
+        ? null
+        : freeTexts.still(
+            rows.list(
+                FreeTexts.Stayed.class,
+                """
+                SELECT text_key, earlier, sure FROM name_stays
+                 WHERE borrower_id = ?1 AND at >= ?2 ORDER BY id""",
+                id,
+                since));
+  }
+
+  private Instant stillTold() {
+    return time.now().minus(IdempotencyKeys.KEPT);
+  }
+
   /** The texts that name them, or may. */
   List<FreeTexts.Hit> naming(BorrowerId id, BorrowerDetails details) {
-    return freeTexts.naming(forgotten(id, details));
+    return naming(id, details, freeTexts.all());
+  }
+
+  private List<FreeTexts.Hit> naming(
+      BorrowerId id, BorrowerDetails details, List<FreeTexts.Text> all) {
+    return freeTexts.naming(all, forgotten(id, details), "/borrowers/" + id.value());
   }
 
   /** By every name, contact and guardian they ever had here: older texts hold older names. */
@@ -124,6 +156,17 @@ public class EraseBorrower {
 
   private int erase(
       Borrower borrower, AccountId by, List<FreeTexts.Text> texts, Set<String> chosen) {
+    List<List<Object>> stay =
+        naming(borrower.id(), borrower.details(), texts).stream()
+            .filter(hit -> hit.stays(chosen))
+            .map(
+                hit ->
+                    List.<Object>of(
+                        borrower.id(), hit.key(), hit.earlier(), hit.sure(), time.now()))
+            .toList();
+    if (!stay.isEmpty()) {
+      rows.add("name_stays (borrower_id, text_key, earlier, sure, at)", stay);
+    }
     int taken =
         freeTexts.takeOut(
             texts,
@@ -152,6 +195,7 @@ public class EraseBorrower {
    */
   @Writes
   public int whoseTimeIsOver() {
+    rows.change("DELETE FROM name_stays WHERE at < ?1", stillTold());
     LocalDate lastDay = time.today().minusDays(club.rules().keepNamesDays());
     Instant before = time.momentOf(lastDay.atStartOfDay());
     // Entry 0 only says how the record found them, not when anyone last needed them.

@@ -4,6 +4,7 @@ import club.ascham.form.Words;
 import club.ascham.id.AccountId;
 import club.ascham.store.Rows;
 import club.ascham.story.PersonalValues;
+import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.Response;
@@ -50,8 +51,18 @@ class AccountData {
       List<Told> told,
       List<PersonalValues.Kept> changes) {}
 
-  /** An entry that it told. */
-  public record Told(long entry, Instant happened, Instant recorded, String sentence, String why) {}
+  /**
+   * An entry that it told.
+   *
+   * @param takenIn how it came from a file, which says so; null: it was told here
+   */
+  public record Told(
+      long entry,
+      Instant happened,
+      Instant recorded,
+      String sentence,
+      String why,
+      Story.TakenIn takenIn) {}
 
   Response file(People.Listed account) {
     return Response.ok(of(account))
@@ -76,7 +87,9 @@ class AccountData {
         sessions.open(id).stream().map(SignedInSessions.Open::since).toList(),
         rows.list(
             Told.class,
-            "SELECT id, happened_at, recorded_at, sentence, why FROM story WHERE account_id = ?1 ORDER BY id",
+            "SELECT s.id, s.happened_at, s.recorded_at, s.sentence, s.why,"
+                + Story.TakenIn.OF_ENTRY
+                + "FROM story s WHERE s.account_id = ?1 ORDER BY s.id",
             id),
         personalValues.of("account", id.value()));
   }

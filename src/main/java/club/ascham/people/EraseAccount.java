@@ -48,7 +48,7 @@ class EraseAccount {
 
   /** The texts that name its holder, or may. */
   List<FreeTexts.Hit> naming(People.Listed listed) {
-    return freeTexts.naming(forgotten(listed));
+    return freeTexts.naming(forgotten(listed), "/people/" + listed.id().value());
   }
 
   private Forgotten forgotten(People.Listed listed) {

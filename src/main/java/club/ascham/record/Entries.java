@@ -3,6 +3,7 @@ package club.ascham.record;
 import club.ascham.Settings;
 import club.ascham.store.Rows;
 import club.ascham.story.Seal;
+import club.ascham.story.Story;
 import club.ascham.units.ItemCode;
 import club.ascham.verdict.Remark;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -41,6 +42,7 @@ class Entries {
    *     none
    * @param rig that it is about; null: none
    * @param changed how many rows it changed
+   * @param takenIn null: it was told here
    */
   public record Entry(
       long id,
@@ -53,7 +55,8 @@ class Entries {
       String seal,
       String itemCodes,
       Long rig,
-      long changed) {
+      long changed,
+      Story.TakenIn takenIn) {
     public List<String> things() {
       return itemCodes == null
           ? List.of()
@@ -82,7 +85,9 @@ class Entries {
              (SELECT group_concat(code, ' ') FROM (
                SELECT i.code FROM story_about t JOIN item i ON i.id = t.item_id WHERE t.story_id = s.id LIMIT 3)),
              (SELECT min(t.rig_id) FROM story_about t WHERE t.story_id = s.id),
-             (SELECT count(*) FROM change c WHERE c.story_id = s.id)
+             (SELECT count(*) FROM change c WHERE c.story_id = s.id),"""
+          + Story.TakenIn.OF_ENTRY
+          + """
         FROM story s LEFT JOIN account a ON a.id = s.account_id
       """;
 

@@ -2,6 +2,7 @@ package club.ascham.record;
 
 import club.ascham.form.Typed;
 import club.ascham.people.Role;
+import club.ascham.story.Story;
 import club.ascham.story.VerifyRecord;
 import club.ascham.web.Forms;
 import club.ascham.web.Problem;
@@ -37,6 +38,7 @@ class RecordApi {
    * @param by the account's name, or the program's own
    * @param items codes of the first few things that it is about
    * @param seal SHA-256 over the entry and the seal before it
+   * @param takenIn how it came from a file; null: it was told here
    */
   public record EntryJson(
       long number,
@@ -49,6 +51,7 @@ class RecordApi {
       List<String> items,
       Long rig,
       String seal,
+      Story.TakenIn takenIn,
       List<Entries.RowChange> changes) {}
 
   /**
@@ -105,6 +108,7 @@ class RecordApi {
                         e.things(),
                         e.rig(),
                         e.seal(),
+                        e.takenIn(),
                         entries.changes(e.id(), MOST_ROWS)))
             .toList();
     return Response.ok(new RecordPage(items, goesOn ? items.get(atMost - 1).number() : null))

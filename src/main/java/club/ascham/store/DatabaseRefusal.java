@@ -70,6 +70,9 @@ public class DatabaseRefusal extends RuntimeException {
           Map.entry(
               "what-was-decided-stays",
               "What a check decided stays as it was given: check the bow again, and correct it."),
+          Map.entry(
+              "no-verdict-says-that",
+              "A verdict says words on one line, and no length beyond 3 m."),
           Map.entry("undone-once", "It was undone already: both presses stay as they are told."),
           Map.entry("a-press-is-never-changed", "What was pressed stays as it was pressed."),
           Map.entry("a-press-is-never-deleted", "What was pressed is undone, and never deleted."),

@@ -25,7 +25,7 @@ import java.util.function.Supplier;
 @ApplicationScoped
 public class IdempotencyKeys {
   /** No form is left open for so long, and no program tries again so late. */
-  static final Duration KEPT = Duration.ofDays(30);
+  public static final Duration KEPT = Duration.ofDays(30);
 
   private final Rows rows;
   private final ClubTime time;

@@ -21,8 +21,10 @@ import java.util.stream.Stream;
  *
  * <p>An officer sees each such text before the press. A full name, a telephone number or an address
  * goes with it; a family name alone only where it is ticked, since Brook is also a maker. What
- * stays is listed as staying: the program's own sentences, what a check saw, and the sources of
- * rules.
+ * stays is listed as staying: the program's own sentences, what a check saw and said, readings as
+ * they were typed, the sources of rules, and what is kept of somebody else.
+ *
+ * <p>Every column of text is among these, or can't hold a name: a test goes through the schema.
  */
 @ApplicationScoped
 public class FreeTexts {
@@ -37,18 +39,48 @@ public class FreeTexts {
    *
    * @param page whose text it is, as SQL over its row {@code t}
    */
-  record Column(String table, String name, String said, String page) {}
+  record Column(String table, String name, String said, String page) {
+    /** Its words as SQL: of what is kept as data, those within it. */
+    String words() {
+      return name.equals("said_of")
+          ? "(SELECT group_concat(atom, ' ') FROM json_tree(t.said_of) WHERE type = 'text' AND atom GLOB '*[^A-Z_]*')"
+          : "t." + name;
+    }
+
+    /** Whether the record keeps it apart, so that a name in it goes with whom it names. */
+    boolean isKeptApart() {
+      return !WHO_ELSE.contains(table) && Watched.isPersonal(table, name);
+    }
+  }
+
+  /** What is kept of somebody else is theirs, and goes with them. */
+  private static final Set<String> WHO_ELSE = Set.of("borrower", "account");
 
   private static final String ITEM = "'/items/' || t.code";
   private static final String ITS_ITEM =
       "'/items/' || (SELECT code FROM item WHERE id = t.item_id)";
+  private static final String PART = "'/items/' || (SELECT code FROM item WHERE id = t.id)";
   private static final String LOAN = "'/loans/' || t.id";
   private static final String RIG = "'/rigs/' || t.rig_id";
+  private static final String ITS_CHECK =
+      "'/rigs/' || (SELECT rig_id FROM bow_check WHERE id = t.check_id)";
+  private static final String BORROWER = "'/borrowers/' || t.id";
+  private static final String RULES = "'/rules'";
 
   static final List<Column> COLUMNS =
       List.of(
           new Column("item", "notes", "notes of an item", ITEM),
           new Column("item", "retired_note", "note of a retirement", ITEM),
+          new Column("item", "maker", "maker of an item", ITEM),
+          new Column("item", "model", "model of an item", ITEM),
+          new Column("item", "batch", "batch of an item", ITEM),
+          new Column("item", "serial", "serial of an item", ITEM),
+          new Column("riser", "limb_fitting", "limb fitting", PART),
+          new Column("riser", "limb_model", "model of limbs", PART),
+          new Column("limbs", "limb_fitting", "limb fitting", PART),
+          new Column("limbs", "serial_upper", "serial of a limb", PART),
+          new Column("limbs", "serial_lower", "serial of a limb", PART),
+          new Column("kit_item", "size", "size of an item", PART),
           new Column("loan", "leader", "leader of a session", LOAN),
           new Column("loan", "override_why", "reason at an issue", LOAN),
           new Column("loan", "override_coach", "coach who agreed to a weight", LOAN),
@@ -67,11 +99,16 @@ public class FreeTexts {
           new Column("report", "words", "what was told of a bow", "'/reports/' || t.id"),
           new Column("report", "answer_words", "answer to what was told", "'/reports/' || t.id"),
           new Column("bow_check", "correction_why", "reason of a correction", RIG),
-          new Column(
-              "check_sign",
-              "words",
-              "what a check saw",
-              "'/rigs/' || (SELECT rig_id FROM bow_check WHERE id = t.check_id)"),
+          new Column("check_sign", "words", "what a check saw", ITS_CHECK),
+          new Column("verdict_line", "said_of", "what a verdict says", ITS_CHECK),
+          new Column("bow_check", "brace_typed", "a reading as typed", RIG),
+          new Column("bow_check", "upper_typed", "a reading as typed", RIG),
+          new Column("bow_check", "lower_typed", "a reading as typed", RIG),
+          new Column("set_up", "brace_typed", "a reading as typed", RIG),
+          new Column("set_up", "upper_typed", "a reading as typed", RIG),
+          new Column("set_up", "lower_typed", "a reading as typed", RIG),
+          new Column("set_up", "nocking_typed", "a reading as typed", RIG),
+          new Column("set_up", "steps_done", "steps of a set-up", RIG),
           new Column("adjustment", "words", "words of an adjustment", RIG),
           new Column("withdrawal", "why", "reason of a withdrawal", ITS_ITEM),
           new Column("withdrawal", "release_why", "reason of a release", ITS_ITEM),
@@ -81,14 +118,24 @@ public class FreeTexts {
           new Column("accident", "words", "what happened in an accident", "'/accidents/' || t.id"),
           new Column("accident", "end_why", "why a keeping ended", "'/accidents/' || t.id"),
           new Column("upkeep_record", "found", "what an inspection found", ITS_ITEM),
+          new Column("upkeep_record", "measured", "what an inspection measured", ITS_ITEM),
           new Column("upkeep_record", "parts_used", "parts used", ITS_ITEM),
           new Column("upkeep_task", "why", "reason of work asked for", ITS_ITEM),
-          new Column("upkeep_rule", "source", "source of an upkeep rule", "'/rules'"),
-          new Column("club_brace_band", "source", "source of a brace band", "'/rules'"),
-          new Column("club", "terms", "the club’s terms of a loan", "'/rules'"),
-          new Column("club", "brace_may_move_source", "source of a brace rule", "'/rules'"),
-          new Column("replacement_terms", "source", "source of a price", "'/rules'"),
-          new Column("plan_rule", "source", "source of the plan", "'/rules'"),
+          new Column("upkeep_rule", "source", "source of an upkeep rule", RULES),
+          new Column("club_brace_band", "source", "source of a brace band", RULES),
+          new Column("club", "name", "the club’s name", RULES),
+          new Column("club", "telephone", "whom the slip says to call", RULES),
+          new Column("club", "mail", "whom the slip says to write to", RULES),
+          new Column("club", "twists_source", "source of the twists", RULES),
+          new Column("club", "terms", "the club’s terms of a loan", RULES),
+          new Column("club", "brace_may_move_source", "source of a brace rule", RULES),
+          new Column("replacement_terms", "source", "source of a price", RULES),
+          new Column("plan_rule", "source", "source of the plan", RULES),
+          new Column("borrower", "name", "another borrower", BORROWER),
+          new Column("borrower", "contact", "contact of another borrower", BORROWER),
+          new Column("borrower", "member_no", "member number of another", BORROWER),
+          new Column("borrower", "guardian", "guardian of another borrower", BORROWER),
+          new Column("account", "name", "another account", "'/people/' || t.id"),
           new Column(THE_RECORD, "why", "reason in the record", "'/record/' || t.id"),
           new Column(THE_RECORD, "sentence", "sentence of the record", "'/record/' || t.id"));
 
@@ -121,16 +168,27 @@ public class FreeTexts {
     String key() {
       return table + "." + column + "." + row;
     }
+
+    private Hit hit(boolean sure) {
+      return new Hit(key(), place, page, words, erasable, sure, earlier);
+    }
   }
 
   /**
    * A text that names someone.
    *
    * @param sure whether it can hardly be anyone else
+   * @param earlier whether it was replaced since, so that the record alone still has it
    */
   @TemplateData
   public record Hit(
-      String key, String place, String page, String words, boolean erasable, boolean sure) {
+      String key,
+      String place,
+      String page,
+      String words,
+      boolean erasable,
+      boolean sure,
+      boolean earlier) {
     /**
      * Whether it outlasts the erasing.
      *
@@ -155,9 +213,13 @@ public class FreeTexts {
     return texts == 0 ? "." : ", and the name in " + texts + (texts == 1 ? " text." : " texts.");
   }
 
-  /** The texts that name this person, those that surely do first. */
-  public List<Hit> naming(Forgotten person) {
-    return naming(all(), person);
+  /**
+   * The texts that name this person, those that surely do first.
+   *
+   * @param own the page of what is kept of them, which goes as a whole
+   */
+  public List<Hit> naming(Forgotten person, String own) {
+    return naming(all(), person, own);
   }
 
   /**
@@ -165,17 +227,30 @@ public class FreeTexts {
    *
    * @param all as {@link #all()} answered
    */
-  public List<Hit> naming(List<Text> all, Forgotten person) {
+  public List<Hit> naming(List<Text> all, Forgotten person, String own) {
     return matching(all, person).stream()
-        .map(
-            found ->
-                new Hit(
-                    found.text().key(),
-                    found.text().place(),
-                    found.text().page(),
-                    found.text().words(),
-                    found.text().erasable(),
-                    found.sure()))
+        .filter(found -> !found.text().page().equals(own))
+        .map(found -> found.text().hit(found.sure()))
+        .toList();
+  }
+
+  /**
+   * A text that outlasted an erasing, by what it was then.
+   *
+   * @param key of the text
+   */
+  public record Stayed(String key, boolean earlier, boolean sure) {}
+
+  /** Those that are there still, with the words that they have now. */
+  public List<Hit> still(List<Stayed> stayed) {
+    Map<String, Text> all =
+        all().stream()
+            .collect(
+                Collectors.toMap(
+                    text -> text.key() + text.earlier(), text -> text, (one, more) -> one));
+    return stayed.stream()
+        .filter(one -> all.containsKey(one.key() + one.earlier()))
+        .map(one -> all.get(one.key() + one.earlier()).hit(one.sure()))
         .toList();
   }
 
@@ -245,9 +320,8 @@ public class FreeTexts {
     List<Text> all = new ArrayList<>();
     for (Column column : COLUMNS) {
       String sql =
-          "SELECT t.rowid, %s, t.%s, %s FROM %s t WHERE t.%s IS NOT NULL"
-              .formatted(
-                  column.page(), column.name(), erasable(column), column.table(), column.name());
+          "SELECT t.rowid, %1$s, %2$s, %3$s FROM %4$s t WHERE %2$s IS NOT NULL"
+              .formatted(column.page(), column.words(), erasable(column), column.table());
       for (Stored text : rows.list(Stored.class, sql)) {
         all.add(
             new Text(
@@ -270,7 +344,7 @@ public class FreeTexts {
     if (column.table().equals(THE_RECORD)) {
       return column.name().equals("why") ? "t.why_hash IS NOT NULL" : "0";
     }
-    return Watched.isPersonal(column.table(), column.name())
+    return column.isKeptApart()
         ? "NOT EXISTS (SELECT 1 FROM change c WHERE c.table_name = '%s' AND c.row_id = t.rowid AND c.what ->> '%s' IS NOT NULL)"
             .formatted(column.table(), column.name())
         : "0";
@@ -281,7 +355,7 @@ public class FreeTexts {
   private List<Text> earlier() {
     String fields =
         COLUMNS.stream()
-            .filter(column -> Watched.isPersonal(column.table(), column.name()))
+            .filter(Column::isKeptApart)
             .map(column -> "'" + column.table() + "." + column.name() + "'")
             .collect(Collectors.joining(", "));
     return rows

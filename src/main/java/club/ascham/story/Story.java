@@ -6,6 +6,7 @@ import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
+import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.security.SecureRandom;
 import java.time.Instant;
@@ -69,6 +70,26 @@ public class Story {
     }
   }
 
+  /**
+   * How an entry came from a file, whoever it says told it; null: it was told here.
+   *
+   * @param entry that took it in
+   * @param by who brought the file
+   */
+  @TemplateData
+  public record TakenIn(long entry, String by, Instant at) {
+    /** The columns of entry {@code s}, in this order. */
+    public static final String OF_ENTRY =
+        " %1$s, (SELECT a.name FROM story w JOIN account a ON a.id = w.account_id WHERE w.id = %1$s), (SELECT w.recorded_at FROM story w WHERE w.id = %1$s) "
+            .formatted(with("s.id"));
+
+    /** The entry that took in the one so numbered, as SQL. */
+    public static String with(String entry) {
+      return "(SELECT t.what ->> '$.taken_in_with[1]' FROM change t WHERE t.table_name = 'story' AND t.row_id = %s)"
+          .formatted(entry);
+    }
+  }
+
   /** A line of a story as shown. */
   public record Line(
       long id,
@@ -77,7 +98,8 @@ public class Story {
       String by,
       String sentence,
       String why,
-      Long loanId) {}
+      Long loanId,
+      TakenIn takenIn) {}
 
   /** Tells something of now, of the club as a whole. */
   public void tell(AccountId by, String sentence) {
@@ -130,6 +152,20 @@ public class Story {
     }
   }
 
+  /**
+   * Lets entries that came from a file say so, under their seals: they came with the one told last.
+   * What was changed besides them is that one's own.
+   */
+  public void tookIn(Collection<Long> entries) {
+    for (String took :
+        List.of(
+            "UPDATE change SET story_id = (SELECT max(id) FROM story) WHERE story_id IN (SELECT value FROM json_each(?1))",
+            "INSERT INTO change (story_id, table_name, row_id, what) SELECT value, 'story', value,"
+                + " json_object('taken_in_with', json_array(NULL, (SELECT max(id) FROM story))) FROM json_each(?1)")) {
+      rows.change(took, entries.toString());
+    }
+  }
+
   private String salt() {
     byte[] salt = new byte[16];
     random.nextBytes(salt);
@@ -148,7 +184,9 @@ public class Story {
 
   private static final String LINES =
       """
-      SELECT s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, s.loan_id
+      SELECT s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, s.loan_id,"""
+          + TakenIn.OF_ENTRY
+          + """
         FROM story_about a JOIN story s ON s.id = a.story_id LEFT JOIN account p ON p.id = s.account_id
        """;
   private static final String NEWEST_FIRST = " ORDER BY s.happened_at DESC, s.id DESC LIMIT ?2";

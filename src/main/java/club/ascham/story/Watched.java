@@ -28,6 +28,7 @@ record Watched(String table, List<String> columns) {
           "session",
           "clock_offset",
           "taking_in",
+          "name_stays",
           "password_link",
           "code_taken",
           "recovery_code");
@@ -43,7 +44,10 @@ record Watched(String table, List<String> columns) {
           Map.entry("loan", Set.of("leader", "override_why", "override_coach", "deposit_kept_why")),
           Map.entry("session_archer", Set.of("override_why", "override_coach")),
           Map.entry("account", Set.of("name")),
-          Map.entry("item", Set.of("notes", "retired_note")),
+          Map.entry("item", Set.of("maker", "model", "batch", "serial", "notes", "retired_note")),
+          Map.entry("riser", Set.of("limb_fitting", "limb_model")),
+          Map.entry("limbs", Set.of("limb_fitting", "serial_upper", "serial_lower")),
+          Map.entry("kit_item", Set.of("size")),
           Map.entry("receipt", Set.of("words")),
           Map.entry("report", Set.of("words", "answer_words")),
           Map.entry("bow_check", Set.of("correction_why")),
@@ -52,7 +56,7 @@ record Watched(String table, List<String> columns) {
           Map.entry(
               "withdrawal",
               Set.of("why", "release_why", "no_work_why", "looked_at", "looked_by_name")),
-          Map.entry("upkeep_record", Set.of("found", "parts_used")),
+          Map.entry("upkeep_record", Set.of("found", "measured", "parts_used")),
           Map.entry("upkeep_task", Set.of("why")));
 
   /** That these changed is recorded, never what they are. */

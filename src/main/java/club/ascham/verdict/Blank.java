@@ -2,11 +2,14 @@ package club.ascham.verdict;
 
 import club.ascham.bow.Band;
 import club.ascham.bow.BracePoint;
+import club.ascham.mechanics.TwistLimits;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -50,6 +53,20 @@ enum Blank {
   /** Another saying within this one. */
   SAYING(Remark.class, Remark::words);
 
+  private static final Pattern ANY_BREAK = Pattern.compile("\\R");
+
+  /** Beyond any bow, string or reading; the database refuses it too. */
+  private static final int LONGEST_MM = 3_000;
+
+  /** Of a limb bolt, as the register takes them. */
+  private static final int MOST_TURNS_OUT = 12;
+
+  /** Of one bolt in one adjustment, as a person may tell them. */
+  private static final int MOST_TURNS_PUT_BACK = 4;
+
+  /** What the largest tiller asks for of a bow that hardly answers. */
+  private static final int MOST_TURNS_OF_BOTH = 40;
+
   private final Class<?> type;
   private final Function<Object, String> said;
 
@@ -60,6 +77,33 @@ enum Blank {
 
   boolean takes(Object value) {
     return type.isInstance(value);
+  }
+
+  /** What is beyond anything that the program says there; empty: nothing. */
+  Optional<String> beyond(Object value) {
+    return switch (this) {
+      case COUNT, TWISTS -> outside((Integer) value, 0, TwistLimits.MOST_AT_ALL);
+      case QUARTERS -> outside((Integer) value, 0, 4 * MOST_TURNS_OF_BOTH);
+      case TURN -> outside((Double) value, 0, MOST_TURNS_PUT_BACK);
+      case NUMBER -> outside((Double) value, 0, MOST_TURNS_OUT);
+      case LENGTH, ABOUT, ROSE, LARGER, LONGER -> tooLong((Length) value);
+      case BAND, SPAN -> tooLong(((Band) value).low()).or(() -> tooLong(((Band) value).high()));
+      case SAYING -> ((Remark) value).beyond();
+      case TEXT, CAPITAL, POINT, SIDE, PART, QUANTITY -> Optional.empty();
+    };
+  }
+
+  private static Optional<String> outside(Number value, int low, int high) {
+    double number = value.doubleValue();
+    return number >= low && number <= high
+        ? Optional.empty()
+        : Optional.of("%s is outside %d to %d".formatted(value, low, high));
+  }
+
+  private static Optional<String> tooLong(Length length) {
+    return Math.abs(length.mm()) <= LONGEST_MM
+        ? Optional.empty()
+        : Optional.of("%d is longer than %d mm".formatted(length.units(), LONGEST_MM));
   }
 
   String said(Object value) {
@@ -105,7 +149,7 @@ enum Blank {
     }
     if (kept instanceof List<?> some) {
       if (type == Remark.class && !some.isEmpty()) {
-        return Remark.read(some.get(0).toString(), some.subList(1, some.size()));
+        return Remark.read(String.valueOf(some.get(0)), some.subList(1, some.size()));
       }
       if (type == Band.class && some.size() == 2) {
         return new Band((Length) LENGTH.read(some.get(0)), (Length) LENGTH.read(some.get(1)));
@@ -128,7 +172,7 @@ enum Blank {
   }
 
   static String oneLine(String words) {
-    return words.lines().map(String::strip).collect(Collectors.joining(" "));
+    return ANY_BREAK.splitAsStream(words).map(String::strip).collect(Collectors.joining(" "));
   }
 
   private static String capital(String words) {

@@ -49,6 +49,11 @@ public record Remark(Saying saying, List<Object> of) {
     return remarks.stream().map(Remark::words).toList();
   }
 
+  /** What of it is beyond anything that a verdict says; empty: nothing. */
+  public Optional<String> beyond() {
+    return saying.beyond(of);
+  }
+
   /** What it is said of as it is kept: whole numbers, numbers, words, and lists of these. */
   public List<Object> kept() {
     return of.stream().map(Blank::kept).toList();

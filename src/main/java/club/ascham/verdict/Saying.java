@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -262,6 +263,14 @@ public enum Saying {
       takes = blanks.get(i).takes(of.get(i));
     }
     return takes;
+  }
+
+  Optional<String> beyond(List<?> of) {
+    List<Blank> blanks = blanks();
+    return IntStream.range(0, of.size())
+        .mapToObj(i -> blanks.get(i).beyond(of.get(i)))
+        .flatMap(Optional::stream)
+        .findFirst();
   }
 
   /** What goes into the blanks, of what was kept. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
 import club.ascham.store.RowsOf;
+import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.RandomVerdicts;
 import club.ascham.verdict.Remark;
 import java.io.IOException;
@@ -17,6 +18,8 @@ import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -75,7 +78,22 @@ class KeptVerdictsLawsTest {
               Given kept = verdicts.of(check);
               assertEquals(given, kept);
               assertEquals(given.text(), kept.text());
+              assertEquals(List.of(), beyondWhatAFileMayBring(kept));
             });
+  }
+
+  private static List<String> beyondWhatAFileMayBring(Given given) {
+    return Stream.of(
+            given.reasons(),
+            given.steps().stream().map(BenchStep::says).toList(),
+            given.expected(),
+            given.work(),
+            given.notes(),
+            given.basis())
+        .flatMap(List::stream)
+        .map(Remark::beyond)
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   @Example

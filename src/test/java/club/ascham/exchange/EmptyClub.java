@@ -39,8 +39,11 @@ record EmptyClub(Connection connection) implements AutoCloseable {
   }
 
   ImportReport take(List<CsvFile> files, long shiftDays) throws SQLException {
-    return new ImportRun(connection, POUNDS, TODAY, List.of())
-        .run(Sheets.read(files, new Surroundings(POUNDS, shiftDays), Map.of()));
+    return take(Sheets.read(files, new Surroundings(POUNDS, shiftDays), Map.of()));
+  }
+
+  ImportReport take(Sheets files) throws SQLException {
+    return new ImportRun(connection, POUNDS, TODAY, List.of()).run(files);
   }
 
   String csv(String list) throws SQLException {

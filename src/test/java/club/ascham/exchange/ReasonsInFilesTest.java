@@ -138,4 +138,28 @@ class ReasonsInFilesTest {
         .body("errors[0].message", containsString("An import adds and never changes."));
     assertEquals("WITHDRAWN", shelf.state(stringer));
   }
+
+  private ValidatableResponse line(long check, int place) {
+    return post(
+        "number,check,place,kind,saying,saidOf,step,byWhom,thousandths\n,%d,%d,reason,as-said,\"[\"\"Fine.\"\"]\",,,\n"
+            .formatted(check, place));
+  }
+
+  @Test
+  void aFile_addsNothingToWhatACheckDecided() {
+    line(rows.number("SELECT min(check_id) FROM verdict_line"), 900)
+        .statusCode(422)
+        .body("errors[0].field", containsString("check"))
+        .body("errors[0].message", containsString("none is added"));
+  }
+
+  @Test
+  void ofACheckThatAFileBrought_theLinesComeOnce() {
+    long check = rows.number("SELECT max(id) + 1 FROM bow_check");
+    post("number,rig,kind,happenedAt,recordedAt,by,setUp,allAsListed,brace,braceTyped,braceFrom,tillerUpper,upperTyped,tillerLower,lowerTyped,dryLooseOrFall,cameBackStrung,verdict,corrects,correctionWhy,releasedAt,releasedBy\n%d,1,look,%s,%s,officer,,yes,,,,,,,,,,adjust,,,,\n"
+            .formatted(check, "2024-12-01T10:00:00.000Z", "2024-12-01T10:00:00.000Z"))
+        .statusCode(200);
+    line(check, 1).statusCode(200);
+    line(check, 2).statusCode(422).body("errors[0].message", containsString("none is added"));
+  }
 }

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
@@ -222,7 +223,59 @@ class PrivacyTest {
         .then()
         .body("items.size()", equalTo(0));
     as("volunteer").get("/api/borrowers/" + borrower + "/erasure").then().statusCode(403);
+    assertEquals(answer.getList("stays"), eraseAgain(borrower));
     notes.write(item + 2, null);
+    assertEquals(answer.getList("stays").subList(0, 1), eraseAgain(borrower));
+    notes.age(borrower);
+    assertNull(eraseAgain(borrower), "what names a number is not kept for ever");
+    assertEquals(
+        0, rows.number("SELECT count(*) FROM name_stays WHERE borrower_id = ?1", borrower));
+  }
+
+  private static List<Object> eraseAgain(long borrower) {
+    return as("officer")
+        .contentType("application/json")
+        .post("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .statusCode(200)
+        .extract()
+        .jsonPath()
+        .getList("stays");
+  }
+
+  @Test
+  void whatIsKeptOfAnother_isShown_andStaysWithThem() {
+    long borrower = enter("Alban Fennimore");
+    as("officer")
+        .contentType("application/json")
+        .body(
+            Map.of(
+                "name", "Piers Fennimore",
+                "contact", "07700 900688",
+                "ageBand", "up-to-12",
+                "guardian", "Alban Fennimore"))
+        .post("/api/borrowers")
+        .then()
+        .statusCode(201);
+    long junior = rows.number("SELECT max(id) FROM borrower");
+    assertEquals(
+        List.of("borrower.guardian." + junior, "borrower.name." + junior),
+        as("officer")
+            .get("/api/borrowers/" + borrower + "/erasure")
+            .jsonPath()
+            .getList("items.key"));
+    as("officer")
+        .contentType("application/json")
+        .queryParam("text", "borrower.name." + junior)
+        .post("/api/borrowers/" + borrower + "/erasure")
+        .then()
+        .statusCode(200)
+        .body("stays.size()", equalTo(2));
+    assertEquals(
+        List.of("Piers Fennimore", "Alban Fennimore"),
+        rows.texts(
+            "SELECT name FROM borrower WHERE id = ?1 UNION ALL SELECT guardian FROM borrower WHERE id = ?1",
+            junior));
   }
 
   /** Notes, written as a use case writes them. */
@@ -236,6 +289,18 @@ class PrivacyTest {
     void write(long item, String words) {
       rows.change("UPDATE item SET notes = ?2 WHERE id = ?1", item, words);
       say("Noted.");
+    }
+
+    /** As if they had been erased two months ago. */
+    @Writes
+    void age(long borrower) {
+      rows.change(
+          "UPDATE name_stays SET at = ?2 WHERE borrower_id = ?1", borrower, Ago.days(time, 60));
+      rows.change(
+          "UPDATE borrower SET erased_on = ?2 WHERE id = ?1",
+          borrower,
+          time.dayOf(Ago.days(time, 60)));
+      say("Aged.");
     }
 
     @Writes

@@ -206,7 +206,7 @@ class ErasedEverywhereTest {
     aWithdrawalThatNeededNoWork();
     Map<String, String> notPlanted = new TreeMap<>();
     for (FreeTexts.Column column : FreeTexts.COLUMNS) {
-      if (Watched.isPersonal(column.table(), column.name())) {
+      if (column.isKeptApart()) {
         try {
           if (planted.into(column, words(column)) != 1) {
             notPlanted.put(column.toString(), "no row");

@@ -47,34 +47,34 @@ class RecordTest {
     @Inject Story story;
 
     @Writes
-    void note(long item, String notes, String sentence) {
-      rows.change("UPDATE item SET batch = ?2 WHERE id = ?1", item, notes);
+    void note(long setUp, String notes, String sentence) {
+      rows.change("UPDATE set_up SET brace_typed = ?2 WHERE id = ?1", setUp, notes);
       if (sentence != null) {
         story.tell(Story.Told.ofClub(Instant.parse("2026-01-02T03:04:05Z"), null, sentence));
       }
     }
 
     @Writes
-    void inTwoSteps(long item) {
-      note(item, "first", "Wrote the first.");
-      note(item, "second", "Wrote the second.");
+    void inTwoSteps(long setUp) {
+      note(setUp, "first", "Wrote the first.");
+      note(setUp, "second", "Wrote the second.");
     }
   }
 
   @BeforeEach
   void tellWhatIsLoose() {
     // Whatever another test wrote behind the record's back is told by this.
-    useCases.note(item(), "noted " + System.nanoTime(), "Noted.");
+    useCases.note(setUp(), "noted " + System.nanoTime(), "Noted.");
   }
 
-  private long item() {
-    return rows.number("SELECT min(id) FROM item");
+  private long setUp() {
+    return rows.number("SELECT min(id) FROM set_up");
   }
 
   @Test
   void aChange_isRecordedFromAndTo_andSealed() {
-    useCases.note(item(), "before", "Wrote before.");
-    useCases.note(item(), "after", "Wrote after.");
+    useCases.note(setUp(), "before", "Wrote before.");
+    useCases.note(setUp(), "after", "Wrote after.");
     given()
         .auth()
         .preemptive()
@@ -84,30 +84,32 @@ class RecordTest {
         .statusCode(200)
         .body("items[0].sentence", equalTo("Wrote after."))
         .body("items[0].by", equalTo("Ascham"))
-        .body("items[0].changes[0].thing", equalTo("item"))
-        .body("items[0].changes[0].fields.find { it.field == 'batch' }.from", equalTo("before"))
-        .body("items[0].changes[0].fields.find { it.field == 'batch' }.to", equalTo("after"))
+        .body("items[0].changes[0].thing", equalTo("set up"))
+        .body(
+            "items[0].changes[0].fields.find { it.field == 'brace typed' }.from", equalTo("before"))
+        .body("items[0].changes[0].fields.find { it.field == 'brace typed' }.to", equalTo("after"))
         .body("items[0].seal.length()", equalTo(64))
         .body("older", greaterThan(0));
   }
 
   @Test
   void aChangeWithoutASentence_isTakenBack() {
-    useCases.note(item(), "as it was", "Wrote it.");
+    useCases.note(setUp(), "as it was", "Wrote it.");
     IllegalStateException refused =
-        assertThrows(IllegalStateException.class, () -> useCases.note(item(), "untold", null));
+        assertThrows(IllegalStateException.class, () -> useCases.note(setUp(), "untold", null));
     assertTrue(refused.getMessage().contains("changed without a sentence"), refused.getMessage());
-    assertEquals("as it was", rows.texts("SELECT batch FROM item WHERE id = ?1", item()).get(0));
+    assertEquals(
+        "as it was", rows.texts("SELECT brace_typed FROM set_up WHERE id = ?1", setUp()).get(0));
   }
 
   @Test
   void useCasesWithinAUseCase_areSealedOnce_eachChangeWithItsSentence() {
-    useCases.inTwoSteps(item());
+    useCases.inTwoSteps(setUp());
     assertEquals(
         List.of("second", "first"),
         rows.texts(
             """
-            SELECT json_extract(c.what, '$.batch[1]') FROM change c JOIN story s ON s.id = c.story_id
+            SELECT json_extract(c.what, '$.brace_typed[1]') FROM change c JOIN story s ON s.id = c.story_id
              ORDER BY s.id DESC LIMIT 2"""));
     assertTrue(verifyRecord.verify().whole());
   }
@@ -128,10 +130,10 @@ class RecordTest {
 
   @Test
   void whatSomeOtherProgramWrites_isFound_andToldAtTheNextSave() {
-    rows.change("UPDATE item SET batch = 'by hand' WHERE id = ?1", item());
+    rows.change("UPDATE set_up SET brace_typed = 'by hand' WHERE id = ?1", setUp());
     assertTrue(
         verifyRecord.verify().faults().stream().anyMatch(f -> f.contains("have no sentence")));
-    useCases.note(item(), "by a use case", "Wrote it.");
+    useCases.note(setUp(), "by a use case", "Wrote it.");
     assertEquals(
         List.of("Wrote it.", Story.OUTSIDE),
         rows.texts("SELECT sentence FROM story ORDER BY id DESC LIMIT 2"));
@@ -148,12 +150,12 @@ class RecordTest {
         "UPDATE story SET hash = printf('%064d', 0) WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
         "DELETE FROM story WHERE id = (SELECT max(id) - 1 FROM story) | Entry",
         "DELETE FROM change WHERE id = (SELECT max(id) FROM change) | Entry",
-        "UPDATE change SET what = json_set(what, '$.batch[1]', 'other') WHERE id = (SELECT max(id) FROM change) | Entry",
+        "UPDATE change SET what = json_set(what, '$.brace_typed[1]', 'other') WHERE id = (SELECT max(id) FROM change) | Entry",
         "UPDATE personal SET value = json_array(NULL, 'Somebody Else') WHERE id = (SELECT min(id) FROM personal WHERE value IS NOT NULL) | A personal value",
         "UPDATE story SET why = 'No reason.' WHERE id = (SELECT max(id) FROM story WHERE why IS NOT NULL) | The reason",
         "UPDATE story SET why_hash = printf('%064d', 0) WHERE id = (SELECT max(id) FROM story WHERE why IS NOT NULL) | Entry",
         "DELETE FROM personal WHERE id = (SELECT min(id) FROM personal) | Entry",
-        "UPDATE item SET batch = 'changed behind its back' WHERE id = (SELECT min(id) FROM item) | item",
+        "UPDATE set_up SET brace_typed = 'changed behind its back' WHERE id = (SELECT min(id) FROM set_up) | set_up",
         "UPDATE borrower SET name = 'Somebody Else' WHERE id = (SELECT min(id) FROM borrower WHERE erased_on IS NULL) | borrower",
         "UPDATE set_up SET brace = brace + 1 WHERE id = (SELECT min(id) FROM set_up WHERE brace IS NOT NULL) | set_up",
         "DELETE FROM check_sign WHERE rowid = (SELECT min(rowid) FROM check_sign) | check_sign",
@@ -239,7 +241,7 @@ class RecordTest {
 
   @Test
   void anOfficer_verifiesOnThePage_andReadsWhatAnEntryChanged() {
-    useCases.note(item(), "one <b>bold</b> note", "Wrote on the page.");
+    useCases.note(setUp(), "one <b>bold</b> note", "Wrote on the page.");
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/record").then().statusCode(200).body(containsString("Wrote on the page."));
     officer

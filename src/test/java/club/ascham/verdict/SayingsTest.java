@@ -24,6 +24,12 @@ class SayingsTest {
     }
   }
 
+  @Test
+  void wordsOfSeveralLines_areSaidOnOne_whateverBreaksThem() {
+    assertEquals(
+        "Worn. Frayed. Cut. Old.", Remark.asSaid("Worn.\nFrayed.\r\n Cut.\u2028Old.").words());
+  }
+
   private static String kept(Saying saying) {
     return saying
         + saying.blanks().stream()
