@@ -140,7 +140,7 @@ class ArchitectureTest {
           List.of(
               "id", "time", "units", "bow", "mechanics", "statistics", "plan", "verdict", "form"),
           List.of("store", "story", "standing", "drift", "web"),
-          List.of("people", "record", "backup", "server"),
+          List.of("people", "door", "record", "backup", "server"),
           List.of(
               "upkeep",
               "rules",

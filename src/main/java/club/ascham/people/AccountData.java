@@ -14,7 +14,7 @@ import java.util.List;
 
 /** Everything that is kept of an account's holder, to be handed to them. */
 @ApplicationScoped
-class AccountData {
+public class AccountData {
   private final Rows rows;
   private final PersonalValues personalValues;
   private final SignedInSessions sessions;
@@ -64,7 +64,7 @@ class AccountData {
       String why,
       Story.TakenIn takenIn) {}
 
-  Response file(People.Listed account) {
+  public Response file(People.Listed account) {
     return Response.ok(of(account))
         .header(
             "Content-Disposition",

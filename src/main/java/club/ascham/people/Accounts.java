@@ -23,7 +23,7 @@ public class Accounts implements PanacheRepository<Account> {
    * @param secondStep whether it has one
    * @param secondStepAsked whether the club's rule wants one of it
    */
-  record Credentials(
+  public record Credentials(
       AccountId id,
       String name,
       String passwordHash,
@@ -35,7 +35,7 @@ public class Accounts implements PanacheRepository<Account> {
       boolean secondStepAsked) {
 
     /** Whether a password alone is not enough, now or by the rule. */
-    boolean needsTwoSteps() {
+    public boolean needsTwoSteps() {
       return secondStep || secondStepAsked;
     }
 
@@ -53,16 +53,16 @@ public class Accounts implements PanacheRepository<Account> {
                 OR second_step_for = 'OFFICERS' AND a.role = 'OFFICER')
         FROM account a WHERE closed_on IS NULL AND\s""";
 
-  Optional<Credentials> named(String name) {
+  public Optional<Credentials> named(String name) {
     return rows.one(Credentials.class, OPEN + "name = ?1", name);
   }
 
-  Optional<Credentials> numbered(AccountId account) {
+  public Optional<Credentials> numbered(AccountId account) {
     return rows.one(Credentials.class, OPEN + "id = ?1", account);
   }
 
   /** The account that this session is of, unless it was ended or never was. */
-  Optional<Credentials> in(Session session) {
+  public Optional<Credentials> in(Session session) {
     return rows.one(
         Credentials.class,
         OPEN

@@ -12,6 +12,9 @@ import java.util.Locale;
 /** The account that acts in this request. */
 @RequestScoped
 public class Actor implements WhoActs {
+  public static final String ACCOUNT = "account";
+  public static final String SESSION = "session";
+
   private final SecurityIdentity identity;
 
   Actor(SecurityIdentity identity) {
@@ -73,20 +76,20 @@ public class Actor implements WhoActs {
   }
 
   /** Whether this account must have a second step and has none yet. */
-  boolean lacksSecondStep() {
+  public boolean lacksSecondStep() {
     return signedIn() && account().lacksSecondStep();
   }
 
   /** The number of the session that this request belongs to; 0 for a program's request. */
-  long session() {
-    Session session = identity.getAttribute(Identities.SESSION);
+  public long session() {
+    Session session = identity.getAttribute(SESSION);
     return session == null ? 0 : session.number();
   }
 
   /** Null: nobody, also where asking who it is failed and its failure is being answered. */
   private Accounts.Credentials account() {
     try {
-      return identity.getAttribute(Identities.ACCOUNT);
+      return identity.getAttribute(ACCOUNT);
     } catch (BlockingOperationNotAllowedException notKnownYet) {
       return null;
     }

@@ -13,7 +13,7 @@ import java.util.OptionalInt;
 
 /** Makes and changes accounts. Secrets are shown once and kept only as hashes. */
 @ApplicationScoped
-class ChangeAccounts {
+public class ChangeAccounts {
   private static final Outcome<AccountId> LAST_OFFICER =
       Outcome.refused(
           "role", "This is the last officer's account. Make someone else an officer first.");
@@ -47,10 +47,10 @@ class ChangeAccounts {
   }
 
   /** An access key that was just made. */
-  record FreshKey(String key) {}
+  public record FreshKey(String key) {}
 
   /** Slow: hash before the transaction. */
-  String hash(String password) {
+  public String hash(String password) {
     return passwords.hash(password);
   }
 
@@ -75,7 +75,7 @@ class ChangeAccounts {
 
   /** False: the link was used or ended meanwhile; nothing was changed. */
   @Writes
-  boolean choosePassword(String secret, String passwordHash) {
+  public boolean choosePassword(String secret, String passwordHash) {
     PasswordLinks.Link link = links.find(secret).orElse(null);
     if (link == null || !link.isOpen(time.now())) {
       return false;
@@ -107,7 +107,7 @@ class ChangeAccounts {
   }
 
   @Writes
-  void setPassword(AccountId id, String passwordHash) {
+  public void setPassword(AccountId id, String passwordHash) {
     account(id).changePassword(passwordHash);
     sessions.endAll(id);
     links.endAll(id);
@@ -148,7 +148,7 @@ class ChangeAccounts {
   }
 
   @Writes
-  Outcome<AccountId> measureIn(AccountId id, LengthUnit unit) {
+  public Outcome<AccountId> measureIn(AccountId id, LengthUnit unit) {
     account(id).measureIn(unit);
     return done(
         id, "Chose the unit to measure in.", "A length without a unit is now read that way.");
@@ -156,14 +156,14 @@ class ChangeAccounts {
 
   /** Makes a new access key, in the place of an earlier one. */
   @Writes
-  Outcome<AccountId> newAccessKey(AccountId id) {
+  public Outcome<AccountId> newAccessKey(AccountId id) {
     FreshKey made = fresh.keep(new FreshKey(passwords.secret()));
     account(id).useAccessKey(Passwords.digest(made.key()));
     return done(id, "Made an access key.", "");
   }
 
   @Writes
-  Outcome<AccountId> revokeAccessKey(AccountId id) {
+  public Outcome<AccountId> revokeAccessKey(AccountId id) {
     account(id).useAccessKey(null);
     fresh.forget(FreshKey.class);
     return done(id, "Took back an access key.", "The access key no longer opens anything.");

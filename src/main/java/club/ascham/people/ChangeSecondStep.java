@@ -14,7 +14,7 @@ import java.util.List;
  * at the browser begins a new one.
  */
 @ApplicationScoped
-class ChangeSecondStep {
+public class ChangeSecondStep {
   private final Rows rows;
   private final SecondSteps secondSteps;
   private final SignedInSessions sessions;
@@ -37,7 +37,7 @@ class ChangeSecondStep {
    * @return recovery codes, told this once; none: it is on already, and nothing was changed
    */
   @Writes
-  List<RecoveryCode> turnOn(AccountId account, SharedSecret secret, long stepOfTheProof) {
+  public List<RecoveryCode> turnOn(AccountId account, SharedSecret secret, long stepOfTheProof) {
     if (!secondSteps.add(account, secret, stepOfTheProof)) {
       return List.of();
     }
@@ -48,7 +48,7 @@ class ChangeSecondStep {
 
   /** One's own. False: it was off; nothing was changed. */
   @Writes
-  boolean turnOff(AccountId account) {
+  public boolean turnOff(AccountId account) {
     if (!secondSteps.remove(account)) {
       return false;
     }
@@ -59,7 +59,7 @@ class ChangeSecondStep {
 
   /** None: it is off, and nothing was changed. */
   @Writes
-  List<RecoveryCode> newRecoveryCodes(AccountId account) {
+  public List<RecoveryCode> newRecoveryCodes(AccountId account) {
     if (secondSteps.of(account).isEmpty()) {
       return List.of();
     }
@@ -70,7 +70,7 @@ class ChangeSecondStep {
 
   /** False: it is none of the account's, or was used; nothing was changed. */
   @Writes
-  boolean useRecoveryCode(AccountId account, RecoveryCode code) {
+  public boolean useRecoveryCode(AccountId account, RecoveryCode code) {
     if (!secondSteps.use(account, code)) {
       return false;
     }

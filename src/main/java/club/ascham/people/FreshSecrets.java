@@ -15,8 +15,8 @@ import java.util.Optional;
  * form shows what the first one made, and neither its key nor anything else in the file does.
  */
 @ApplicationScoped
-class FreshSecrets {
-  static final Duration LASTS = Duration.ofMinutes(15);
+public class FreshSecrets {
+  public static final Duration LASTS = Duration.ofMinutes(15);
 
   private record Place(AccountId asker, long session, Class<?> kind) {}
 
@@ -31,20 +31,20 @@ class FreshSecrets {
     this.clock = clock;
   }
 
-  synchronized <S> S keep(S secret) {
+  public synchronized <S> S keep(S secret) {
     Instant now = clock.instant();
     secrets.values().removeIf(made -> !now.isBefore(made.until()));
     secrets.put(place(secret.getClass()), new Made(secret, now.plus(LASTS)));
     return secret;
   }
 
-  synchronized <S> Optional<S> newest(Class<S> kind) {
+  public synchronized <S> Optional<S> newest(Class<S> kind) {
     return Optional.ofNullable(secrets.get(place(kind)))
         .filter(made -> clock.instant().isBefore(made.until()))
         .map(made -> kind.cast(made.secret()));
   }
 
-  synchronized void forget(Class<?> kind) {
+  public synchronized void forget(Class<?> kind) {
     secrets.remove(place(kind));
   }
 

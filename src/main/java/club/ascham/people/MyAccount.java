@@ -10,7 +10,7 @@ import java.util.Locale;
 
 /** The page of one's own account. */
 @ApplicationScoped
-class MyAccount {
+public class MyAccount {
   /**
    * @param newKey an access key just made; null: it is not to be shown
    * @param step the second step; null: it is off
@@ -18,7 +18,7 @@ class MyAccount {
    * @param here the number of the session that this page was asked in
    */
   @CheckedTemplate(basePath = "people", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record MePage(
+  public record MePage(
       People.Listed account,
       boolean permitHolds,
       String unit,
@@ -49,14 +49,14 @@ class MyAccount {
     this.time = time;
   }
 
-  TemplateInstance page(Typed typed) {
+  public TemplateInstance page(Typed typed) {
     return page(typed, null);
   }
 
   /**
    * @param newKey null: none was made
    */
-  TemplateInstance page(Typed typed, String newKey) {
+  public TemplateInstance page(Typed typed, String newKey) {
     return new MePage(
         people.listed(actor.id().value()).orElseThrow(),
         actor.holdsPermit(time.today()),

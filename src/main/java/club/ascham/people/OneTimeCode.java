@@ -16,8 +16,8 @@ import javax.crypto.spec.SecretKeySpec;
  * The six digits that a phone and the club reckon from a shared secret and the time: RFC 6238 with
  * HMAC-SHA-1 and steps of thirty seconds, on top of RFC 4226.
  */
-final class OneTimeCode {
-  static final Duration STEP = Duration.ofSeconds(30);
+public final class OneTimeCode {
+  public static final Duration STEP = Duration.ofSeconds(30);
 
   /** Steps that phone and club may be apart, either way (RFC 6238, 5.2 and 6). */
   static final int DRIFT = 1;
@@ -27,11 +27,11 @@ final class OneTimeCode {
   private OneTimeCode() {}
 
   /** The time step that a moment lies in, counted from 1970. */
-  static long stepOf(Instant moment) {
+  public static long stepOf(Instant moment) {
     return Math.floorDiv(moment.getEpochSecond(), STEP.toSeconds());
   }
 
-  static String at(byte[] secret, long step) {
+  public static String at(byte[] secret, long step) {
     return digits(secret, step, DIGITS);
   }
 
@@ -39,7 +39,7 @@ final class OneTimeCode {
    * The time step whose code was typed; empty where it is the code of none that counts now. Every
    * step is reckoned and compared in full, whichever fits.
    */
-  static OptionalLong matched(byte[] secret, String typed, Instant now) {
+  public static OptionalLong matched(byte[] secret, String typed, Instant now) {
     byte[] given = typed.replaceAll("\\s", "").getBytes(StandardCharsets.UTF_8);
     OptionalLong found = OptionalLong.empty();
     for (long step = stepOf(now) - DRIFT; step <= stepOf(now) + DRIFT; step++) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /** Links with which someone chooses the password of an account, once and within seven days. */
 @ApplicationScoped
-class PasswordLinks {
+public class PasswordLinks {
   static final Duration LASTS = Duration.ofDays(7);
 
   private final Rows rows;
@@ -29,8 +29,9 @@ class PasswordLinks {
    * @param joined whether the account had a password before
    * @param usedAt null: not used
    */
-  record Link(AccountId account, String name, boolean joined, Instant expiresAt, Instant usedAt) {
-    boolean isOpen(Instant now) {
+  public record Link(
+      AccountId account, String name, boolean joined, Instant expiresAt, Instant usedAt) {
+    public boolean isOpen(Instant now) {
       return usedAt == null && now.isBefore(expiresAt);
     }
   }
@@ -43,7 +44,7 @@ class PasswordLinks {
   record Fresh(AccountId account, String secret, Instant until) {}
 
   /** Empty: no such link was ever made here. */
-  Optional<Link> find(String secret) {
+  public Optional<Link> find(String secret) {
     return rows.one(
         Link.class,
         """

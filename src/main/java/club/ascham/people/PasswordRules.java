@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  *
  * <p>A password is never due for renewal.
  */
-final class PasswordRules {
+public final class PasswordRules {
   static final int SHORTEST = 12;
 
   /** The platform's hash reads no further; a longer one would be shortened unseen. */
@@ -35,7 +35,7 @@ final class PasswordRules {
    *
    * @param about what anyone would try first: the person's name, the club's
    */
-  static Optional<String> fault(String password, Collection<String> about) {
+  public static Optional<String> fault(String password, Collection<String> about) {
     if (password.codePointCount(0, password.length()) < SHORTEST) {
       return Optional.of("At least " + SHORTEST + " characters, please: a few words will do.");
     }

@@ -42,7 +42,7 @@ public class Passwords {
     return BcryptUtil.bcryptHash(password, COST);
   }
 
-  boolean matches(String password, String hash) {
+  public boolean matches(String password, String hash) {
     boolean readInFull =
         password.getBytes(StandardCharsets.UTF_8).length <= PasswordRules.LONGEST_BYTES;
     if (hash.isEmpty() || !readInFull) {
@@ -66,7 +66,7 @@ public class Passwords {
   }
 
   /** As slow as a real comparison, so that an unknown name takes as long as a wrong password. */
-  void pretendToMatch() {
+  public void pretendToMatch() {
     BcryptUtil.bcryptHash("nobody's password", COST);
   }
 
@@ -78,7 +78,7 @@ public class Passwords {
   }
 
   /** Access keys and links are long and random, so that a plain digest is enough. */
-  static String digest(String secret) {
+  public static String digest(String secret) {
     try {
       byte[] digest =
           MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8));

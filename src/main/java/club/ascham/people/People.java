@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /** Reads who has an account. */
 @ApplicationScoped
-class People {
+public class People {
   private final Rows rows;
 
   People(Rows rows) {
@@ -46,7 +46,7 @@ class People {
     return rows.list(Listed.class, LISTED + "ORDER BY closed_on IS NOT NULL, name");
   }
 
-  Optional<Listed> listed(long id) {
+  public Optional<Listed> listed(long id) {
     return rows.one(Listed.class, LISTED + "WHERE id = ?1", id);
   }
 

@@ -12,8 +12,8 @@ import java.util.stream.Stream;
  *
  * @param text 24 characters of base32
  */
-record RecoveryCode(String text) {
-  static final int HANDED_OUT = 8;
+public record RecoveryCode(String text) {
+  public static final int HANDED_OUT = 8;
 
   private static final int BYTES = 15;
   private static final SecureRandom RANDOM = new SecureRandom();
@@ -32,7 +32,7 @@ record RecoveryCode(String text) {
    * Reads it with or without its hyphens, in any case, and with 0 and 1 for the letters they look
    * like; empty where it is none.
    */
-  static Optional<RecoveryCode> parse(String typed) {
+  public static Optional<RecoveryCode> parse(String typed) {
     String text =
         typed.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT).replace('0', 'O').replace('1', 'I');
     return text.matches("[A-Z2-7]{24}") ? Optional.of(new RecoveryCode(text)) : Optional.empty();
@@ -43,7 +43,7 @@ record RecoveryCode(String text) {
   }
 
   /** As it is handed out. */
-  String said() {
+  public String said() {
     return SharedSecret.grouped(text, "-");
   }
 }

@@ -19,7 +19,7 @@ import java.util.OptionalLong;
  * keys go on, and open no session.
  */
 @ApplicationScoped
-class SecondSteps {
+public class SecondSteps {
   private final Rows rows;
   private final SealedSecrets sealedSecrets;
   private final ClubTime time;
@@ -37,7 +37,7 @@ class SecondSteps {
    */
   public record State(Instant since, int codesLeft) {}
 
-  Optional<State> of(AccountId account) {
+  public Optional<State> of(AccountId account) {
     return rows.one(
         State.class,
         """
@@ -51,7 +51,7 @@ class SecondSteps {
 
   /** Takes the code of the moment: each once, and none that is older than one taken before. */
   @Writes
-  boolean take(AccountId account, String typed) {
+  public boolean take(AccountId account, String typed) {
     OptionalLong step =
         rows.one(
                 Kept.class,

@@ -13,13 +13,13 @@ import java.util.regex.Pattern;
  *
  * @param since to the second
  */
-record Session(AccountId account, long number, Instant since) {
+public record Session(AccountId account, long number, Instant since) {
   /** Whoever keeps a page open for days gives the password again after these. */
-  static final Duration LONGEST = Duration.ofDays(7);
+  public static final Duration LONGEST = Duration.ofDays(7);
 
   private static final Pattern TEXT = Pattern.compile("(\\d{1,18})\\.(\\d{1,18})\\.(\\d{1,15})");
 
-  static Optional<Session> parse(String text) {
+  public static Optional<Session> parse(String text) {
     Matcher parts = TEXT.matcher(text);
     return parts.matches()
         ? Optional.of(
@@ -30,11 +30,11 @@ record Session(AccountId account, long number, Instant since) {
         : Optional.empty();
   }
 
-  String text() {
+  public String text() {
     return account.value() + "." + number + "." + since.getEpochSecond();
   }
 
-  boolean lasts(Instant now) {
+  public boolean lasts(Instant now) {
     return now.isBefore(since.plus(LONGEST));
   }
 }

@@ -9,8 +9,8 @@ import org.apache.commons.codec.binary.Base32;
  * What the club and someone's phone both know, and reckon one-time codes from: 160 random bits, as
  * RFC 4226 recommends.
  */
-final class SharedSecret {
-  static final int BYTES = 20;
+public final class SharedSecret {
+  public static final int BYTES = 20;
 
   private static final SecureRandom RANDOM = new SecureRandom();
   private static final int GROUP = 4;
@@ -21,7 +21,7 @@ final class SharedSecret {
     this.bytes = bytes;
   }
 
-  static SharedSecret fresh() {
+  public static SharedSecret fresh() {
     byte[] bytes = new byte[BYTES];
     RANDOM.nextBytes(bytes);
     return new SharedSecret(bytes);
@@ -31,12 +31,12 @@ final class SharedSecret {
     return new SharedSecret(bytes.clone());
   }
 
-  byte[] bytes() {
+  public byte[] bytes() {
     return bytes.clone();
   }
 
   /** As apps take it where nothing is scanned: base32 (RFC 4648), in groups of four. */
-  String typed() {
+  public String typed() {
     return grouped(base32(bytes), " ");
   }
 
@@ -47,12 +47,12 @@ final class SharedSecret {
    *
    * @param club who asks for the codes; {@code name} of the account
    */
-  String address(String club, String name) {
+  public String address(String club, String name) {
     return "otpauth://totp/%s:%s?secret=%s&issuer=%s"
         .formatted(encoded(club), encoded(name), base32(bytes), encoded(club));
   }
 
-  static String base32(byte[] bytes) {
+  public static String base32(byte[] bytes) {
     return new Base32().encodeToString(bytes).replace("=", "");
   }
 

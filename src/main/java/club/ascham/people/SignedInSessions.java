@@ -28,7 +28,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
  * beginning, which every request looks up in the one statement that reads the account.
  */
 @ApplicationScoped
-class SignedInSessions {
+public class SignedInSessions {
   private final Rows rows;
   private final Clock clock;
   private final Duration idle;
@@ -50,7 +50,7 @@ class SignedInSessions {
 
   /** Begins one, and forgets those that can't be carried on any more. */
   @Writes
-  Session begin(AccountId account) {
+  public Session begin(AccountId account) {
     Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     Instant over = now.minus(Session.LONGEST);
     rows.change("DELETE FROM session WHERE begun_at <= ?1", over);
@@ -61,13 +61,13 @@ class SignedInSessions {
     return begun;
   }
 
-  void used(Session session, Instant now) {
+  public void used(Session session, Instant now) {
     lastUsed.put(session.number(), now);
   }
 
   /** Ends one of the account's, in whatever browser: its next request asks for the password. */
   @Writes
-  void end(AccountId account, long number) {
+  public void end(AccountId account, long number) {
     rows.change(
         "UPDATE session SET ended_at = ?3 WHERE id = ?2 AND account_id = ?1 AND ended_at IS NULL",
         account,
@@ -77,7 +77,7 @@ class SignedInSessions {
 
   /** Ends every session of the account. */
   @Writes
-  void endAll(AccountId account) {
+  public void endAll(AccountId account) {
     rows.change(
         "UPDATE session SET ended_at = ?2 WHERE account_id = ?1 AND ended_at IS NULL",
         account,

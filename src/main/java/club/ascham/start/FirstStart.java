@@ -2,9 +2,9 @@ package club.ascham.start;
 
 import club.ascham.Settings;
 import club.ascham.demo.DemoClub;
+import club.ascham.door.FirstOfficer;
 import club.ascham.people.Account;
 import club.ascham.people.Accounts;
-import club.ascham.people.FirstOfficer;
 import club.ascham.people.Passwords;
 import club.ascham.people.Role;
 import club.ascham.rules.Club;

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.door.SignedIn;
 import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.CheckId;
 import club.ascham.people.Actor;
-import club.ascham.people.SignedIn;
 import club.ascham.store.IdempotencyKeys;
 import club.ascham.store.Rows;
 import io.agroal.api.AgroalDataSource;

@@ -1,6 +1,7 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.form.Typed;
+import club.ascham.people.PasswordRules;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import io.quarkus.qute.CheckedTemplate;

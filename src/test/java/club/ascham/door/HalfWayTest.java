@@ -1,10 +1,13 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.id.AccountId;
+import club.ascham.people.Accounts;
+import club.ascham.people.Role;
+import club.ascham.people.Session;
 import club.ascham.units.LengthUnit;
 import java.time.Instant;
 import java.util.Optional;

@@ -1,6 +1,16 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.form.Typed;
+import club.ascham.people.Actor;
+import club.ascham.people.ChangeSecondStep;
+import club.ascham.people.FreshSecrets;
+import club.ascham.people.MyAccount;
+import club.ascham.people.OneTimeCode;
+import club.ascham.people.RecoveryCode;
+import club.ascham.people.Role;
+import club.ascham.people.SecondSteps;
+import club.ascham.people.SharedSecret;
+import club.ascham.people.SignedInSessions;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;

@@ -1,6 +1,9 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.form.Typed;
+import club.ascham.people.ChangeAccounts;
+import club.ascham.people.PasswordLinks;
+import club.ascham.people.PasswordRules;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;

@@ -1,5 +1,8 @@
-package club.ascham.people;
+package club.ascham.door;
 
+import club.ascham.people.Actor;
+import club.ascham.people.Role;
+import club.ascham.people.SignedInSessions;
 import club.ascham.web.Go;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.security.RolesAllowed;

@@ -1,6 +1,8 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.form.Typed;
+import club.ascham.people.Accounts;
+import club.ascham.people.SignedInSessions;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;

@@ -1,4 +1,4 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.web.Caller;
 import io.vertx.core.http.Cookie;

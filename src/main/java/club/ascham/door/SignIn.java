@@ -1,5 +1,12 @@
-package club.ascham.people;
+package club.ascham.door;
 
+import club.ascham.people.Accounts;
+import club.ascham.people.ChangeSecondStep;
+import club.ascham.people.Passwords;
+import club.ascham.people.RecoveryCode;
+import club.ascham.people.SecondSteps;
+import club.ascham.people.Session;
+import club.ascham.people.SignedInSessions;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

@@ -1,5 +1,6 @@
-package club.ascham.people;
+package club.ascham.door;
 
+import club.ascham.people.Actor;
 import club.ascham.web.Go;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.Response;

@@ -1,6 +1,8 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.form.Typed;
+import club.ascham.people.Accounts;
+import club.ascham.people.Actor;
 import club.ascham.web.Forms;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;

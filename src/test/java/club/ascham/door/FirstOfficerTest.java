@@ -1,4 +1,4 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import static org.hamcrest.Matchers.containsString;
 import static org.junit.jupiter.api.Assertions.assertEquals;

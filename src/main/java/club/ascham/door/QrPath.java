@@ -1,4 +1,4 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
@@ -17,10 +17,10 @@ import java.util.Map;
  *
  * @param side of the whole picture, in squares
  */
-record QrPath(int side, String path) {
+public record QrPath(int side, String path) {
   private static final int QUIET = 4;
 
-  static QrPath of(String text) {
+  public static QrPath of(String text) {
     ByteMatrix squares = squares(text);
     StringBuilder path = new StringBuilder();
     for (int y = 0; y < squares.getHeight(); y++) {

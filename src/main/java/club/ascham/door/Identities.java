@@ -1,5 +1,8 @@
-package club.ascham.people;
+package club.ascham.door;
 
+import club.ascham.people.Accounts;
+import club.ascham.people.Actor;
+import club.ascham.people.Session;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.identity.AuthenticationRequestContext;
 import io.quarkus.security.identity.IdentityProvider;
@@ -17,14 +20,11 @@ import jakarta.enterprise.context.ApplicationScoped;
  * Turns what a request carries into an account that acts: one statement for a session's request.
  */
 final class Identities {
-  static final String ACCOUNT = "account";
-  static final String SESSION = "session";
-
   private Identities() {}
 
   private static SecurityIdentity identityOf(Accounts.Credentials account, Session session) {
     return QuarkusSecurityIdentity.builder(identityOf(account))
-        .addAttribute(SESSION, session)
+        .addAttribute(Actor.SESSION, session)
         .build();
   }
 
@@ -32,7 +32,7 @@ final class Identities {
     return QuarkusSecurityIdentity.builder()
         .setPrincipal(new QuarkusPrincipal(account.name()))
         .addRole(account.role().name())
-        .addAttribute(ACCOUNT, account)
+        .addAttribute(Actor.ACCOUNT, account)
         .build();
   }
 

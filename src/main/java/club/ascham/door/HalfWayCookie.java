@@ -1,4 +1,4 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import io.quarkus.vertx.http.runtime.security.PersistentLoginManager;
 import io.vertx.ext.web.RoutingContext;

@@ -1,6 +1,7 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.Settings;
+import club.ascham.people.Session;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.identity.IdentityProviderManager;
 import io.quarkus.security.identity.SecurityIdentity;

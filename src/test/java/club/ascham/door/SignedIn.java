@@ -1,5 +1,6 @@
-package club.ascham.people;
+package club.ascham.door;
 
+import club.ascham.people.Accounts;
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.ApplicationScoped;
 

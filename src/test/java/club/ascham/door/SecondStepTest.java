@@ -1,4 +1,4 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.allOf;
@@ -15,6 +15,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
 import club.ascham.id.AccountId;
+import club.ascham.people.FreshSecrets;
+import club.ascham.people.OneTimeCode;
+import club.ascham.people.RecoveryCode;
+import club.ascham.people.SharedSecret;
 import club.ascham.store.DataFolder;
 import club.ascham.store.Rows;
 import club.ascham.story.VerifyRecord;

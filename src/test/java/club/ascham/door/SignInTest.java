@@ -1,4 +1,4 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;

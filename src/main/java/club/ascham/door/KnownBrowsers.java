@@ -1,5 +1,6 @@
-package club.ascham.people;
+package club.ascham.door;
 
+import club.ascham.people.Passwords;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Singleton;
 import java.nio.charset.StandardCharsets;

@@ -1,8 +1,17 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.AccountId;
+import club.ascham.people.AccountData;
+import club.ascham.people.Actor;
+import club.ascham.people.ChangeAccounts;
+import club.ascham.people.FreshSecrets;
+import club.ascham.people.MyAccount;
+import club.ascham.people.PasswordRules;
+import club.ascham.people.People;
+import club.ascham.people.Role;
+import club.ascham.people.SignedInSessions;
 import club.ascham.units.LengthUnit;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;

@@ -1,6 +1,8 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import club.ascham.id.AccountId;
+import club.ascham.people.Accounts;
+import club.ascham.people.Passwords;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;

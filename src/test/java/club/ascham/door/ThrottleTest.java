@@ -1,10 +1,10 @@
-package club.ascham.people;
+package club.ascham.door;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.people.Throttle.Try;
+import club.ascham.door.Throttle.Try;
 import club.ascham.web.Caller;
 import java.time.Duration;
 import java.time.Instant;

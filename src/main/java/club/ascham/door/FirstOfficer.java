@@ -1,5 +1,9 @@
-package club.ascham.people;
+package club.ascham.door;
 
+import club.ascham.people.Account;
+import club.ascham.people.Accounts;
+import club.ascham.people.Passwords;
+import club.ascham.people.Role;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
