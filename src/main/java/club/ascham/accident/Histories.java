@@ -1,6 +1,6 @@
 package club.ascham.accident;
 
-import club.ascham.check.Given;
+import club.ascham.verdict.Given;
 import club.ascham.check.Verdicts;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;

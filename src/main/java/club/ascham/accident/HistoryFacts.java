@@ -1,7 +1,7 @@
 package club.ascham.accident;
 
 import club.ascham.bow.Gauge;
-import club.ascham.check.Given;
+import club.ascham.verdict.Given;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;

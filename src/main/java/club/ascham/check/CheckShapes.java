@@ -7,6 +7,7 @@ import club.ascham.id.RigId;
 import club.ascham.report.Answering;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Remark;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;

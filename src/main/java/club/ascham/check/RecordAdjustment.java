@@ -12,6 +12,7 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Verdict;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;

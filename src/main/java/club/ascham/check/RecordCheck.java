@@ -19,6 +19,7 @@ import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthText;
 import club.ascham.verdict.AskAgain;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Judgement;
 import club.ascham.verdict.Reading;
 import club.ascham.verdict.Remark;
@@ -223,7 +224,7 @@ class RecordCheck {
       Verdict verdict) {
     Instant now = time.now();
     Instant happened = entry.happened() == null ? now : entry.happened();
-    Given given = Given.of(verdict);
+    Given given = verdict.given();
     long check = add(card, entry, seen, given, happened, now);
     verdicts.keep(check, given);
     keepSigns(check, seen.signs());

@@ -10,6 +10,7 @@ import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.standing.KeptAsItIs;
 import club.ascham.time.ClubTime;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
@@ -139,7 +140,7 @@ class VerdictDesk {
             List.of(),
             false);
     return judges.of(card, null).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
-        ? Given.of(again)
+        ? again.given()
         : kept;
   }
 }

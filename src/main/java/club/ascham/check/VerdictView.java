@@ -16,6 +16,7 @@ import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.upkeep.Work;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Reading;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Unstrung;

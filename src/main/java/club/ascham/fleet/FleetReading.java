@@ -5,7 +5,7 @@ import club.ascham.askback.Asked;
 import club.ascham.bow.BowLength;
 import club.ascham.bow.Hand;
 import club.ascham.bow.LimbSize;
-import club.ascham.check.Given;
+import club.ascham.verdict.Given;
 import club.ascham.check.Verdicts;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;

@@ -1,6 +1,6 @@
 package club.ascham.session;
 
-import club.ascham.check.Given;
+import club.ascham.verdict.Given;
 import club.ascham.check.SettleStranger;
 import club.ascham.check.SettleStranger.Settled;
 import club.ascham.check.StrangerBack;

@@ -9,6 +9,7 @@ import club.ascham.bow.Who;
 import club.ascham.units.Length;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict;
 import java.util.List;

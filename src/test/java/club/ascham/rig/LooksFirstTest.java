@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import club.ascham.bow.Who;
 import club.ascham.check.CheckBench;
 import club.ascham.check.CheckBench.Bow;
-import club.ascham.check.Given;
+import club.ascham.verdict.Given;
 import club.ascham.check.Verdicts;
 import club.ascham.store.Rows;
 import club.ascham.verdict.BenchStep;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.SettingsOf;
 import club.ascham.bow.Who;
-import club.ascham.check.Given;
+import club.ascham.verdict.Given;
 import club.ascham.check.VerdictsOf;
 import club.ascham.store.DataFolder;
 import club.ascham.store.DatabaseRefusal;
