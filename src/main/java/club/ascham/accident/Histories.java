@@ -1,9 +1,9 @@
 package club.ascham.accident;
 
-import club.ascham.verdict.Given;
 import club.ascham.check.Verdicts;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
+import club.ascham.verdict.Given;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;

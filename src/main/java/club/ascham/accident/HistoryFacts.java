@@ -1,7 +1,6 @@
 package club.ascham.accident;
 
 import club.ascham.bow.Gauge;
-import club.ascham.verdict.Given;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -11,6 +10,7 @@ import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.upkeep.Work;
+import club.ascham.verdict.Given;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;

@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.concern.Concerns;
 import club.ascham.drift.ClubScatter;
 import club.ascham.drift.Drifts;
+import club.ascham.form.Refusal;
 import club.ascham.learnt.SecondMeasurement;
 import club.ascham.people.Actor;
 import club.ascham.rig.OwnRecords;
@@ -13,6 +14,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.Length;
 import club.ascham.verdict.Reading;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 
 /** Gives each bow a judge who knows its own record and this club's limits. */
 @ApplicationScoped
@@ -58,6 +60,11 @@ class Judges {
         scatter(),
         () -> concerns.of(card.id()),
         now -> isChanging(card, now));
+  }
+
+  /** What is still open about a check whose parts are not settled yet, each at its field. */
+  List<Refusal> questions(RigCard card, CheckEntry entry) {
+    return new Judging(card, concerns.of(card.id())).questions(entry);
   }
 
   /** Whether the readings before say so together with this one, which is not kept yet. */

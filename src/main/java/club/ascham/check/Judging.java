@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Matter;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
 import club.ascham.learnt.Learnt;
 import club.ascham.mechanics.TwistLimits;
@@ -169,19 +170,14 @@ final class Judging {
       }
     }
     return new Seen(
-        entry.measured().reading().orElse(null),
-        signs,
-        told.reported(),
-        missing,
-        entry.assured(),
-        told.unanswered());
+        entry.reading(), signs, told.reported(), missing, entry.assured(), told.unanswered());
   }
 
   /** What is still open about a check whose parts are not settled yet. */
-  Questions questions(CheckEntry entry) {
+  List<Refusal> questions(CheckEntry entry) {
     Seen seen =
         new Seen(
-            entry.measured().reading().orElse(null),
+            entry.reading(),
             entry.signs(),
             new Reported(entry.dryLooseOrFall(), entry.cameBackStrung()),
             List.of(),
@@ -189,8 +185,8 @@ final class Judging {
             List.of());
     List<String> dangers = against.get().dangers().stream().map(Concern::said).toList();
     return judge.verdict(onRecord(false, null, dangers), seen, false) instanceof AskAgain ask
-        ? Questions.of(ask, entry.measured())
-        : new Questions(List.of());
+        ? Questions.of(ask, entry.reading(), entry.asTyped().keySet()).refusals()
+        : List.of();
   }
 
   Optional<Part> at(Place place) {

@@ -2,6 +2,7 @@ package club.ascham.check;
 
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
+import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.CheckId;
 import club.ascham.id.ItemId;
@@ -10,6 +11,7 @@ import club.ascham.learnt.SecondMeasurement;
 import club.ascham.people.Actor;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
+import club.ascham.rig.Measurement;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.KeptAsItIs;
@@ -25,13 +27,13 @@ import club.ascham.verdict.Reading;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
-import club.ascham.verdict.Turns;
 import club.ascham.verdict.Verdict;
 import club.ascham.verdict.WorkDone;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Keeps a check and judges it; what the verdict withdraws is withdrawn at once. */
@@ -88,9 +90,33 @@ class RecordCheck {
     this.time = time;
   }
 
+  /** Reads a check and keeps it; a fault, and what is still open, is left at its field. */
+  Outcome<CheckId> check(RigCard card, Typed typed) {
+    CheckEntry entry = read(card, typed);
+    return typed.sound() ? record(card.id(), entry) : Outcome.unread();
+  }
+
+  /** With every fault and every open question at its field at once. */
+  CheckEntry read(RigCard card, Typed typed) {
+    CheckEntry entry =
+        CheckEntry.parse(
+            typed,
+            new CheckEntry.Asked(
+                card,
+                reports.partsOf(card.id(), time.now()),
+                reports.openOf(card.id()),
+                answers::mayAnswer,
+                actor.unit(),
+                time.now(),
+                time.zone()));
+    if (!typed.sound() && Judging.isPossible(card) && !SignAnswers.stops(typed)) {
+      Refusal.at(typed, judges.questions(card, entry));
+    }
+    return entry;
+  }
+
   @Writes
-  Outcome<CheckId> record(RigId rig, CheckEntry given) {
-    CheckEntry entry = answers.allowed(given);
+  Outcome<CheckId> record(RigId rig, CheckEntry entry) {
     RigCard card =
         specs
             .of(rig)
@@ -123,7 +149,8 @@ class RecordCheck {
     Seen seen = judging.seen(entry, stranger, told);
     Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
     if (judgement instanceof AskAgain ask) {
-      return new Outcome.Asked<>(Questions.of(ask, entry.measured()).of(entry.measured()));
+      return new Outcome.Asked<>(
+          Questions.of(ask, entry.reading(), entry.asTyped().keySet()).refusals());
     }
     return keep(card, entry, stranger, seen, told, (Verdict) judgement);
   }
@@ -187,12 +214,12 @@ class RecordCheck {
   }
 
   private SecondMeasurement secondMeasurement(CheckEntry entry) {
-    return entry.adjustment() == null || entry.measured().reading().isEmpty()
+    return entry.adjustment() == null || !entry.reading().isWhole()
         ? null
         : new SecondMeasurement(
             entry.adjustment(),
             entry.happened() == null ? time.now() : entry.happened(),
-            entry.measured().reading().get());
+            entry.reading());
   }
 
   private WorkDone workDone(CheckEntry entry) {
@@ -204,15 +231,10 @@ class RecordCheck {
         done.before() == null
             ? null
             : checks.one(done.before()).flatMap(Checks.Row::reading).orElse(null);
-    if (before == null || entry.measured().reading().isEmpty()) {
+    if (before == null || !entry.reading().isWhole()) {
       return null;
     }
-    return new WorkDone(
-        done.twistsAdded(),
-        new Turns(
-            done.upperIn() == null ? 0 : done.upperIn(),
-            done.lowerIn() == null ? 0 : done.lowerIn()),
-        before);
+    return new WorkDone(done.done().twistsAdded(), done.done().turns(), before);
   }
 
   private Outcome<CheckId> keep(
@@ -257,7 +279,8 @@ class RecordCheck {
   /** Added by a statement of its own: a check is saved the most, and prepared once. */
   private long add(
       RigCard card, CheckEntry entry, Seen seen, Given given, Instant happened, Instant now) {
-    Measured measured = entry.measured();
+    Reading measured = entry.reading();
+    Map<Measurement, String> typed = entry.asTyped();
     return rows.number(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, set_up_id, all_as_listed,
@@ -274,12 +297,12 @@ class RecordCheck {
         card.setUpId(),
         entry.allAsListed(),
         measured.brace(),
-        measured.braceTyped(),
-        measured.brace() == null ? null : measured.from(),
-        measured.upper(),
-        measured.upperTyped(),
-        measured.lower(),
-        measured.lowerTyped(),
+        typed.get(Measurement.BRACE),
+        measured.from(),
+        measured.tillerUpper(),
+        typed.get(Measurement.TILLER_UPPER),
+        measured.tillerLower(),
+        typed.get(Measurement.TILLER_LOWER),
         seen.reported().dryLooseOrFall(),
         seen.reported().cameBackStrung(),
         given.kind(),
@@ -289,22 +312,16 @@ class RecordCheck {
 
   /** What stays unstrung is not measured: then it was a look, and a full check is still due. */
   private static Checks.Kind kind(CheckEntry entry, Given given) {
-    return given.waits() && entry.measured().reading().isEmpty()
-        ? Checks.Kind.LOOK
-        : Checks.Kind.CHECK;
+    return given.waits() && !entry.reading().isWhole() ? Checks.Kind.LOOK : Checks.Kind.CHECK;
   }
 
   private void tell(RigCard card, CheckEntry entry, Given given, Instant happened) {
+    Reading reading = entry.reading();
     String measured =
-        entry
-            .measured()
-            .reading()
-            .map(
-                reading ->
-                    "; brace %s, tiller %s"
-                        .formatted(
-                            LengthText.both(reading.brace()), LengthText.both(reading.tiller())))
-            .orElse("");
+        reading.isWhole()
+            ? "; brace %s, tiller %s"
+                .formatted(LengthText.both(reading.brace()), LengthText.both(reading.tiller()))
+            : "";
     Story.Told told =
         Story.Told.ofRig(
             happened,

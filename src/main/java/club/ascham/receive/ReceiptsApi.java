@@ -9,7 +9,6 @@ import club.ascham.id.ReceiptId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Role;
-import club.ascham.report.Telling;
 import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
@@ -68,9 +67,6 @@ class ReceiptsApi {
           row.undoneAt());
     }
   }
-
-  /** What came back of one line; words in {@code damage} withdraw it. */
-  record LineBody(String code, Boolean back, String damage, Integer count) {}
 
   /**
    * A receipt; without {@code lines} all of the loan is back.
@@ -164,7 +160,7 @@ class ReceiptsApi {
                             + " \"part\": \"not-known\"}")
               }))
   public Response receive(ReceiptBody body) {
-    Typed typed = typed(body);
+    Typed typed = Typed.of(body);
     return presses
         .body(body, typed, ReceiptId::new)
         .at(receipt -> "/api/receipts/" + receipt.value())
@@ -192,49 +188,14 @@ class ReceiptsApi {
     return typed.sound() ? receiveLoan.receive(head.get().id(), details) : Outcome.unread();
   }
 
-  private static Typed typed(ReceiptBody body) {
-    return body == null
-        ? Typed.nothing()
-        : Typed.nothing()
-            .with("loanId", body.loanId())
-            .with("signs", Telling.joined(body.signs()))
-            .with("part", body.part())
-            .with("notSo", body.notSo())
-            .with("dryLooseOrFall", body.dryLooseOrFall())
-            .with("cameBackStrung", body.cameBackStrung())
-            .with("depositKept", body.depositKept())
-            .with("depositKeptWhy", body.depositKeptWhy())
-            .with("on", body.on())
-            .with("words", body.words())
-            .with("stranger", body.stranger())
-            .with("strangerAnswer", body.strangerAnswer());
-  }
-
   /** Turns lines named by code into the fields of the form. */
   private static void nameLines(Typed typed, ReceiptBody body, List<LoanLine> out) {
     if (body.lines() == null) {
       typed.with("allBack", "yes");
       return;
     }
-    for (int i = 0; i < body.lines().size(); i++) {
-      LineBody given = body.lines().get(i);
-      if (given == null) {
-        typed.fault("lines[" + i + "]", "No line stands here.");
-        continue;
-      }
-      String field = "lines[" + i + "].code";
-      Typed code = Typed.nothing().with(field, given.code());
-      var read = code.code(field);
-      Optional<LoanLine> line =
-          out.stream().filter(l -> read != null && l.bareCode().equals(read.bare())).findFirst();
-      if (line.isEmpty()) {
-        typed.fault(field, "That is not out with this loan.");
-        continue;
-      }
-      long id = line.get().id();
-      typed.with("back-" + id, given.back() == null ? Boolean.TRUE : given.back());
-      typed.with("damage-" + id, given.damage());
-      typed.with("count-" + id, given.count());
-    }
+    List<LineAsked> asked = out.stream().map(line -> new LineAsked(line, typed)).toList();
+    LineBody.into(typed, body.lines(), asked, "That is not out with this loan.")
+        .forEach(line -> typed.with("back-" + line, "yes"));
   }
 }

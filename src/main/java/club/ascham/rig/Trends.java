@@ -7,6 +7,7 @@ import club.ascham.rig.RigRecords.Checked;
 import club.ascham.statistics.Drift;
 import club.ascham.time.ClubTime;
 import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -123,11 +124,12 @@ public class Trends {
     BracePoint from =
         card.setUp() != null
             ? card.setUp().braceFrom()
-            : checks.isEmpty() ? null : checks.get(0).braceFrom();
+            : checks.isEmpty() ? null : checks.get(0).reading().from();
     List<Trend.Reading> readings = new ArrayList<>();
     for (Checked check : checks) {
-      if (check.braceFrom() == from) {
-        readings.add(0, new Trend.Reading(check.happenedAt(), check.brace(), check.tiller()));
+      Reading one = check.reading();
+      if (one.from() == from) {
+        readings.add(0, new Trend.Reading(check.happenedAt(), one.brace(), one.tiller()));
       }
     }
     return readings;

@@ -1,6 +1,5 @@
 package club.ascham.session;
 
-import club.ascham.verdict.Given;
 import club.ascham.check.SettleStranger;
 import club.ascham.check.SettleStranger.Settled;
 import club.ascham.check.StrangerBack;
@@ -25,6 +24,7 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.Moves;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Saying;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;

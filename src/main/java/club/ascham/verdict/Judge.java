@@ -90,9 +90,7 @@ public final class Judge {
     if (work) {
       return adjust(bow, seen.reading(), evidence, braceOff, tillerOff, permit);
     }
-    return seen.unanswered().isEmpty()
-        ? evidence.fit()
-        : answerFirst(seen, evidence);
+    return seen.unanswered().isEmpty() ? evidence.fit() : answerFirst(seen, evidence);
   }
 
   private static AdjustFirst answerFirst(Seen seen, Evidence evidence) {

@@ -50,10 +50,7 @@ public record OnRecord(
   }
 
   public OnRecord {
-    if (setUp.brace() == null
-        || setUp.braceFrom() == null
-        || setUp.tillerUpper() == null
-        || setUp.tillerLower() == null) {
+    if (!Reading.of(setUp).isWhole()) {
       throw new IllegalArgumentException("the set-up figures of brace and tiller are not complete");
     }
     for (Target target : new Target[] {targets.brace(), targets.tiller()}) {
@@ -67,8 +64,6 @@ public record OnRecord(
 
   /** What the two tiller distances are compared with. */
   Reading distancesFrom() {
-    return sinceBolts != null
-        ? sinceBolts
-        : new Reading(setUp.brace(), setUp.braceFrom(), setUp.tillerUpper(), setUp.tillerLower());
+    return sinceBolts != null ? sinceBolts : Reading.of(setUp);
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * Everything that one check of one bow brought in.
  *
- * @param reading null: not measured, which a stop excuses: nobody strings a cracked bow to measure
- *     it
+ * @param reading null: not measured, or not all of it, which a stop excuses: nobody strings a
+ *     cracked bow to measure it
  * @param signs what was seen by part, the deliberate <i>fine</i> included
  * @param missing parts that should be there and are not, or others in their place, one line each
  * @param assured what the person at the bench says of their own look and measuring
@@ -20,6 +20,7 @@ public record Seen(
     Assured assured,
     List<Unanswered> unanswered) {
   public Seen {
+    reading = reading == null || !reading.isWhole() ? null : reading;
     signs = List.copyOf(signs);
     missing = List.copyOf(missing);
     unanswered = List.copyOf(unanswered);
