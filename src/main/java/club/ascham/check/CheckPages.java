@@ -257,9 +257,8 @@ class CheckPages {
   /** How this reading goes on from those before; null where it does not say. */
   private Trends.Shown trend(RigCard card, Measurement last, Reading now) {
     return switch (last) {
-      case BRACE -> trends.with(card, new Trends.Typed(now.brace(), null));
-      case TILLER_LOWER ->
-          now.tiller() == null ? null : trends.with(card, new Trends.Typed(null, now.tiller()));
+      case BRACE -> trends.with(card, now.brace(), null);
+      case TILLER_LOWER -> now.tiller() == null ? null : trends.with(card, null, now.tiller());
       default -> null;
     };
   }

@@ -138,7 +138,8 @@ class VerdictDesk {
             signs.stream().map(s -> new Sign(s.part(), s.gravity(), s.words())).toList(),
             new Reported(false, check.cameBackStrung()),
             List.of(),
-            false);
+            Seen.Assured.NOTHING,
+            List.of());
     return judges.of(card, null).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
         ? again.given()
         : kept;

@@ -1,6 +1,5 @@
 package club.ascham.receive;
 
-import club.ascham.Settings;
 import club.ascham.form.Outcome;
 import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
@@ -9,7 +8,6 @@ import club.ascham.id.ReceiptId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Role;
-import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
@@ -22,7 +20,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
-import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -96,26 +93,13 @@ class ReceiptsApi {
 
   private final Receipts receipts;
   private final ReceiveLoan receiveLoan;
-  private final BowInHand bowInHand;
   private final LoanLines lines;
-  private final ClubTime time;
-  private final Currency currency;
   private final Presses presses;
 
-  ReceiptsApi(
-      Receipts receipts,
-      ReceiveLoan receiveLoan,
-      BowInHand bowInHand,
-      LoanLines lines,
-      ClubTime time,
-      Settings settings,
-      Presses presses) {
+  ReceiptsApi(Receipts receipts, ReceiveLoan receiveLoan, LoanLines lines, Presses presses) {
     this.receipts = receipts;
     this.receiveLoan = receiveLoan;
-    this.bowInHand = bowInHand;
     this.lines = lines;
-    this.time = time;
-    this.currency = Currency.getInstance(settings.currency());
     this.presses = presses;
   }
 
@@ -177,15 +161,7 @@ class ReceiptsApi {
     }
     List<LoanLine> out = lines.of(head.get().id()).stream().filter(LoanLine::isOut).toList();
     nameLines(typed, body, out);
-    ReceiptDetails details =
-        ReceiptDetails.parse(
-            typed,
-            out,
-            bowInHand.stranger(typed, out),
-            head.get().deposit(),
-            currency,
-            new ReceiptDetails.When(head.get().issuedAt(), time.now(), time.zone()));
-    return typed.sound() ? receiveLoan.receive(head.get().id(), details) : Outcome.unread();
+    return receiveLoan.receive(head.get(), out, typed);
   }
 
   /** Turns lines named by code into the fields of the form. */

@@ -145,8 +145,11 @@ public enum Measurement {
     return whole;
   }
 
-  public String description() {
-    return description;
+  /** What it is and what may be sent of it, for whoever writes a program. */
+  String described() {
+    return isLength()
+        ? description + " A length " + asked.range() + "."
+        : "%s From %d to %d%s.".formatted(description, low, high, whole ? ", in whole ones" : "");
   }
 
   /** Null where nothing was typed, or a fault stands at its field. */

@@ -201,17 +201,16 @@ class ReturnSession {
   }
 
   private long receipt(LoanId loan, Instant now, Telling told) {
-    rows.change(
+    return rows.number(
         """
         INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, words)
-        VALUES (?1, ?2, ?2, ?3, ?4, ?5)\
+        VALUES (?1, ?2, ?2, ?3, ?4, ?5) RETURNING id\
         """,
         loan,
         now,
         actor.id(),
         told.tellsOfShock(),
         told.words());
-    return rows.number("SELECT max(id) FROM receipt");
   }
 
   /** Ready again where the look was enough. */

@@ -32,23 +32,6 @@ public record OnRecord(
     boolean changing,
     String noTwists,
     List<String> dangers) {
-  /** Of a club whose readers are not known yet, and a bow that nothing else is known of. */
-  public OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
-    this(rig, setUp, targets, Judge.READERS_SCATTER, null, false, null);
-  }
-
-  /** Of a bow that nothing dangerous stands against. */
-  public OnRecord(
-      RigSpec rig,
-      SetUpFigures setUp,
-      Targets targets,
-      Length scatter,
-      Reading sinceBolts,
-      boolean changing,
-      String noTwists) {
-    this(rig, setUp, targets, scatter, sinceBolts, changing, noTwists, List.of());
-  }
-
   public OnRecord {
     if (!Reading.of(setUp).isWhole()) {
       throw new IllegalArgumentException("the set-up figures of brace and tiller are not complete");

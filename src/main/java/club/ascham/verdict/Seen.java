@@ -34,31 +34,6 @@ public record Seen(
    */
   public record Assured(boolean limbsSeated, boolean measuredEach, boolean afterALook) {
     public static final Assured NOTHING = new Assured(false, false, false);
-
-    static Assured seated(boolean limbsSeated) {
-      return new Assured(limbsSeated, false, false);
-    }
-  }
-
-  /** Of a bow that nothing else is said of than whether its limbs are seated. */
-  public Seen(
-      Reading reading,
-      List<Sign> signs,
-      Reported reported,
-      List<String> missing,
-      boolean limbsSeated,
-      List<Unanswered> unanswered) {
-    this(reading, signs, reported, missing, Assured.seated(limbsSeated), unanswered);
-  }
-
-  /** Of a bow of which nothing was told. */
-  public Seen(
-      Reading reading,
-      List<Sign> signs,
-      Reported reported,
-      List<String> missing,
-      boolean limbsSeated) {
-    this(reading, signs, reported, missing, limbsSeated, List.of());
   }
 
   boolean limbsSeated() {
