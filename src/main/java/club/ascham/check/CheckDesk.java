@@ -32,6 +32,7 @@ class CheckDesk {
   private final Queue queue;
   private final Concerns concerns;
   private final Reports reports;
+  private final Strangers strangers;
   private final AnswerReport answerReport;
   private final Actor actor;
   private final ClubTime time;
@@ -42,6 +43,7 @@ class CheckDesk {
       Queue queue,
       Concerns concerns,
       Reports reports,
+      Strangers strangers,
       AnswerReport answerReport,
       Actor actor,
       ClubTime time) {
@@ -50,6 +52,7 @@ class CheckDesk {
     this.queue = queue;
     this.concerns = concerns;
     this.reports = reports;
+    this.strangers = strangers;
     this.answerReport = answerReport;
     this.actor = actor;
     this.time = time;
@@ -83,13 +86,10 @@ class CheckDesk {
       typed.with("corrects", corrects);
       EarlierAnswers.carry(checks, corrects, typed, true);
     }
-    return view(card, typed, null);
+    return view(card, typed);
   }
 
-  /**
-   * @param stranger a part that is on the bow and not on its list; null: none
-   */
-  CheckView view(RigCard card, Typed typed, Stranger stranger) {
+  CheckView view(RigCard card, Typed typed) {
     Build build = CheckEntry.build(card);
     List<club.ascham.verdict.BowPart> must = Signs.mustAnswer(build);
     Integer adjustment = typed.whole("adjustment", 0, Integer.MAX_VALUE);
@@ -113,7 +113,7 @@ class CheckDesk {
             .toList(),
         adjustment == null ? null : checks.adjustment(adjustment).orElse(null),
         corrects == null ? null : checks.one(corrects).orElse(null),
-        StrangerAsked.of(StrangerBack.Fields.PLAIN, card, stranger, typed),
+        strangers.asked(typed, StrangerBack.Fields.PLAIN, card),
         CheckView.unit(actor.unit()),
         typed);
   }

@@ -9,6 +9,7 @@ import club.ascham.report.Report;
 import club.ascham.rig.Measurement;
 import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
+import club.ascham.time.Evening;
 import club.ascham.units.ItemCode;
 import club.ascham.units.LengthUnit;
 import club.ascham.verdict.Gravity;
@@ -17,7 +18,6 @@ import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -74,11 +74,6 @@ record CheckEntry(
   private static final int LARGEST_ID = Integer.MAX_VALUE;
 
   /**
-   * A late entry is taken to have happened in the evening of its day, after what came back then.
-   */
-  private static final LocalTime EVENING = LocalTime.of(21, 0);
-
-  /**
    * What the answers are read against.
    *
    * @param card the bow by the record
@@ -122,7 +117,7 @@ record CheckEntry(
             typed.ticked("limbsSeated"),
             typed.ticked("measuredEach"),
             number(typed, "looked") != null),
-        happened(typed, asked),
+        Evening.read(typed, asked.now(), asked.zone()),
         number(typed, "lastCheck"),
         typed.version(),
         number(typed, "adjustment"),
@@ -223,17 +218,5 @@ record CheckEntry(
       typed.fault("allAsListed", "Are these parts on it? Tick those that are.");
     }
     return missing;
-  }
-
-  private static Instant happened(Typed typed, Asked asked) {
-    LocalDate on = typed.day("on");
-    if (on == null || on.equals(LocalDate.ofInstant(asked.now(), asked.zone()))) {
-      return null;
-    }
-    Instant evening = on.atTime(EVENING).atZone(asked.zone()).toInstant();
-    if (evening.isAfter(asked.now())) {
-      typed.fault("on", "That day is still to come.");
-    }
-    return evening;
   }
 }

@@ -190,7 +190,7 @@ class CheckPages {
               }
               return Go.to("/rigs/" + done.made().value(), done.said());
             },
-            () -> again(card, typed));
+            () -> new CheckPage(desk.view(card, typed), typed));
   }
 
   /** What was found is true: there is no check until the bow is set up as it now is. */
@@ -217,15 +217,6 @@ class CheckPages {
                             one.words()))
                 .toList())
         : outcome;
-  }
-
-  private CheckPage again(RigCard card, Typed typed) {
-    ItemCode code = Typed.of(typed.all()).code("stranger");
-    Stranger stranger =
-        code != null && strangers.on(card, code) instanceof Strangers.Found.OnIt found
-            ? found.stranger()
-            : null;
-    return new CheckPage(desk.view(card, typed, stranger), typed);
   }
 
   /** What the script shows under a reading once it is typed. */

@@ -68,24 +68,19 @@ public enum Measurement {
   private final String description;
 
   Measurement(Plausible asked, Plausible kept, String typedColumn, String description) {
-    this(asked, kept, typedColumn, 0, 0, false, description);
-  }
-
-  Measurement(int low, int high, boolean whole, String description) {
-    this(null, null, null, low, high, whole, description);
-  }
-
-  Measurement(
-      Plausible asked,
-      Plausible kept,
-      String typedColumn,
-      int low,
-      int high,
-      boolean whole,
-      String description) {
     this.asked = asked;
     this.kept = kept;
     this.typedColumn = typedColumn;
+    this.low = 0;
+    this.high = 0;
+    this.whole = false;
+    this.description = description;
+  }
+
+  Measurement(int low, int high, boolean whole, String description) {
+    this.asked = null;
+    this.kept = null;
+    this.typedColumn = null;
     this.low = low;
     this.high = high;
     this.whole = whole;
