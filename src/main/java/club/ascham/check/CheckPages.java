@@ -62,7 +62,7 @@ class CheckPages {
   private final Strangers strangers;
   private final CorrectParts correctParts;
   private final Trends trends;
-  private final Judges judges;
+  private final Judging judging;
   private final Actor actor;
   private final Presses presses;
 
@@ -74,7 +74,7 @@ class CheckPages {
       Strangers strangers,
       CorrectParts correctParts,
       Trends trends,
-      Judges judges,
+      Judging judging,
       Actor actor,
       Presses presses) {
     this.desk = desk;
@@ -84,7 +84,7 @@ class CheckPages {
     this.strangers = strangers;
     this.correctParts = correctParts;
     this.trends = trends;
-    this.judges = judges;
+    this.judging = judging;
     this.actor = actor;
     this.presses = presses;
   }
@@ -237,7 +237,7 @@ class CheckPages {
         .with(last.field(), typed.value("value"))
         .with(last.field() + "-unit", typed.value("unit"));
     Reading now = Measurement.reading(typed, actor.unit(), "");
-    List<Gauge> gauges = BowGauges.typed(card, judges.scatter(), last, now);
+    List<Gauge> gauges = BowGauges.typed(card, judging.scatter(), last, now);
     return gauges.isEmpty()
         ? Response.noContent().build()
         : Response.ok(new GaugeFragment(gauges, trend(card, last, now)))

@@ -49,7 +49,7 @@ class RecordCheck {
 
   private final Checks checks;
   private final Verdicts verdicts;
-  private final Judges judges;
+  private final Judging judging;
   private final RigSpecs specs;
   private final Strangers strangers;
   private final WithdrawParts withdrawParts;
@@ -64,7 +64,7 @@ class RecordCheck {
   RecordCheck(
       Checks checks,
       Verdicts verdicts,
-      Judges judges,
+      Judging judging,
       RigSpecs specs,
       Strangers strangers,
       WithdrawParts withdrawParts,
@@ -77,7 +77,7 @@ class RecordCheck {
       ClubTime time) {
     this.checks = checks;
     this.verdicts = verdicts;
-    this.judges = judges;
+    this.judging = judging;
     this.specs = specs;
     this.strangers = strangers;
     this.withdrawParts = withdrawParts;
@@ -110,7 +110,7 @@ class RecordCheck {
                 time.now(),
                 time.zone()));
     if (!typed.sound() && Judging.isPossible(card) && !SignAnswers.stops(typed)) {
-      Refusal.at(typed, judges.questions(card, entry));
+      Refusal.at(typed, judging.questions(card, entry));
     }
     return entry;
   }
@@ -145,9 +145,10 @@ class RecordCheck {
       return Outcome.refused(notAnswered.get());
     }
     StillOpen told = StillOpen.of(entry, open, checks.told(rig), toldBefore(rig, entry));
-    Judging judging = judges.of(card, secondMeasurement(entry));
-    Seen seen = judging.seen(entry, stranger, told);
-    Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
+    Seen seen = Judging.seen(card, entry, stranger, told);
+    Judgement judgement =
+        judging.verdict(
+            card, seen, secondMeasurement(entry), workDone(entry), actor.holdsPermit(time.today()));
     if (judgement instanceof AskAgain ask) {
       return new Outcome.Asked<>(
           Questions.of(ask, entry.reading(), entry.asTyped().keySet()).refusals());

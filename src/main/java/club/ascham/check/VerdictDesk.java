@@ -28,7 +28,7 @@ class VerdictDesk {
   private final CheckDesk desk;
   private final Checks checks;
   private final Verdicts verdicts;
-  private final Judges judges;
+  private final Judging judging;
   private final Queue queue;
   private final Concerns concerns;
   private final Reports reports;
@@ -43,7 +43,7 @@ class VerdictDesk {
       CheckDesk desk,
       Checks checks,
       Verdicts verdicts,
-      Judges judges,
+      Judging judging,
       Queue queue,
       Concerns concerns,
       Reports reports,
@@ -56,7 +56,7 @@ class VerdictDesk {
     this.desk = desk;
     this.checks = checks;
     this.verdicts = verdicts;
-    this.judges = judges;
+    this.judging = judging;
     this.queue = queue;
     this.concerns = concerns;
     this.reports = reports;
@@ -82,7 +82,7 @@ class VerdictDesk {
         sameFigures
             ? check
                 .reading()
-                .map(reading -> BowGauges.of(card, judges.scatter(), reading))
+                .map(reading -> BowGauges.of(card, judging.scatter(), reading))
                 .orElse(List.of())
             : List.of();
     Checks.Adjusted pair = checks.adjustmentAround(id).orElse(null);
@@ -140,7 +140,7 @@ class VerdictDesk {
             List.of(),
             Seen.Assured.NOTHING,
             List.of());
-    return judges.of(card, null).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
+    return judging.verdict(card, seen, null, null, false) instanceof Verdict.AdjustFirst again
         ? again.given()
         : kept;
   }
