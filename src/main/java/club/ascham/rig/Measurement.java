@@ -10,7 +10,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
@@ -26,22 +25,18 @@ public enum Measurement {
   BRACE(
       Plausible.BRACE,
       Plausible.BRACE,
-      "brace_typed",
       "Brace height: from the string, square, to the point that braceFrom names."),
   TILLER_UPPER(
       Plausible.TILLER_DISTANCE,
       Plausible.TILLER_DISTANCE_IN_HISTORY,
-      "upper_typed",
       "Upper tiller distance: from the string, square, to the base of the upper limb."),
   TILLER_LOWER(
       Plausible.TILLER_DISTANCE,
       Plausible.TILLER_DISTANCE_IN_HISTORY,
-      "lower_typed",
       "Lower tiller distance: from the string, square, to the base of the lower limb."),
   NOCKING(
       Plausible.NOCKING,
       Plausible.NOCKING,
-      "nocking_typed",
       "Nocking point: its height above square; below is negative."),
   TURNS_UPPER(0, 12, false, "Turns that the upper limb bolt stands out."),
   TURNS_LOWER(0, 12, false, "Turns that the lower limb bolt stands out."),
@@ -61,16 +56,14 @@ public enum Measurement {
 
   private final Plausible asked;
   private final Plausible kept;
-  private final String typedColumn;
   private final int low;
   private final int high;
   private final boolean whole;
   private final String description;
 
-  Measurement(Plausible asked, Plausible kept, String typedColumn, String description) {
+  Measurement(Plausible asked, Plausible kept, String description) {
     this.asked = asked;
     this.kept = kept;
-    this.typedColumn = typedColumn;
     this.low = 0;
     this.high = 0;
     this.whole = false;
@@ -80,7 +73,6 @@ public enum Measurement {
   Measurement(int low, int high, boolean whole, String description) {
     this.asked = null;
     this.kept = null;
-    this.typedColumn = null;
     this.low = low;
     this.high = high;
     this.whole = whole;
@@ -97,19 +89,17 @@ public enum Measurement {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Where the text stands that it was read from. */
+  /** Where the text of a length stands that it was read from: {@code upper_typed}. */
   public String typedColumn() {
-    return typedColumn;
+    return column().substring(column().lastIndexOf('_') + 1) + "_typed";
   }
 
   public String typedField() {
-    return camel(typedColumn);
+    return camel(typedColumn());
   }
 
   private static String camel(String column) {
-    return NEXT_WORD
-        .matcher(column)
-        .replaceAll((MatchResult next) -> next.group(1).toUpperCase(Locale.ROOT));
+    return NEXT_WORD.matcher(column).replaceAll(next -> next.group(1).toUpperCase(Locale.ROOT));
   }
 
   public boolean isLength() {
