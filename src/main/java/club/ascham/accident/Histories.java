@@ -1,10 +1,10 @@
 package club.ascham.accident;
 
-import club.ascham.check.Given;
 import club.ascham.check.Verdicts;
 import club.ascham.id.ItemId;
 import club.ascham.store.Rows;
 import club.ascham.story.Story;
+import club.ascham.verdict.Given;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;

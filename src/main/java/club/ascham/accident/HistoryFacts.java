@@ -1,7 +1,7 @@
 package club.ascham.accident;
 
 import club.ascham.bow.Gauge;
-import club.ascham.check.Given;
+import club.ascham.bow.SetUpFigures;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
@@ -11,6 +11,8 @@ import club.ascham.units.ItemCode;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.upkeep.Work;
+import club.ascham.verdict.Given;
+import club.ascham.verdict.Reading;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -42,19 +44,7 @@ final class HistoryFacts {
     }
   }
 
-  record SetUp(
-      ItemId item,
-      RigId rig,
-      String bareCode,
-      Instant at,
-      Length brace,
-      Length upper,
-      Length lower,
-      Length nocking,
-      Integer twists,
-      Double turnsUpper,
-      Double turnsLower,
-      String by)
+  record SetUp(ItemId item, RigId rig, String bareCode, Instant at, SetUpFigures figures, String by)
       implements Fact {
     @Override
     public Stream<Event> events() {
@@ -65,12 +55,16 @@ final class HistoryFacts {
               on(
                   rig,
                   bareCode,
-                  measured(brace, upper, lower),
-                  "nocking point " + LengthText.both(nocking),
-                  twists == null ? null : twists + " twists in the string",
-                  turnsUpper == null ? null : "upper bolt " + plain(turnsUpper) + " turns out",
-                  turnsLower == null ? null : "lower bolt " + plain(turnsLower) + " turns out"),
+                  measured(Reading.of(figures)),
+                  "nocking point " + LengthText.both(figures.nocking()),
+                  figures.twists() == null ? null : figures.twists() + " twists in the string",
+                  turnsOut("upper", figures.turnsUpper()),
+                  turnsOut("lower", figures.turnsLower())),
               by));
+    }
+
+    private static String turnsOut(String bolt, Double turns) {
+      return turns == null ? null : bolt + " bolt " + plain(turns) + " turns out";
     }
   }
 
@@ -80,9 +74,7 @@ final class HistoryFacts {
       String bareCode,
       Instant at,
       String kind,
-      Length brace,
-      Length upper,
-      Length lower,
+      Reading reading,
       boolean dryLooseOrFall,
       boolean cameBackStrung,
       String verdict,
@@ -101,7 +93,7 @@ final class HistoryFacts {
                       rig,
                       bareCode,
                       corrects == null ? null : "corrects an earlier one",
-                      measured(brace, upper, lower),
+                      reading == null ? null : measured(reading),
                       dryLooseOrFall ? "a dry loose or a fall was told" : null,
                       cameBackStrung ? "it came back strung" : null,
                       signs)
@@ -313,14 +305,18 @@ final class HistoryFacts {
   }
 
   /** Null where nothing was measured: nobody strings a cracked bow to measure it. */
-  private static String measured(Length brace, Length upper, Length lower) {
+  private static String measured(Reading reading) {
     String said =
         joined(
-            brace == null ? null : "brace " + LengthText.both(brace),
-            upper == null ? null : "upper " + LengthText.both(upper),
-            lower == null ? null : "lower " + LengthText.both(lower),
-            upper == null || lower == null ? null : "tiller " + Gauge.signed(upper.minus(lower)));
+            length("brace ", reading.brace()),
+            length("upper ", reading.tillerUpper()),
+            length("lower ", reading.tillerLower()),
+            reading.tiller() == null ? null : "tiller " + Gauge.signed(reading.tiller()));
     return said.isEmpty() ? null : said;
+  }
+
+  private static String length(String what, Length length) {
+    return length == null ? null : what + LengthText.both(length);
   }
 
   /** {@code On rig R-0115-2: brace 212 mm; upper 192 mm.} */

@@ -31,14 +31,14 @@ final class HistorySql {
   static final String SET_UPS =
       "SELECT t.value, x.rig_id, "
           + bodyOf("x.rig_id", "x.finished_at")
-          + ", x.finished_at, x.brace, x.tiller_upper, x.tiller_lower, x.nocking, x.twists, x.turns_upper, x.turns_lower, p.name"
+          + ", x.finished_at, x.brace, x.brace_from, x.tiller_upper, x.tiller_lower, x.nocking, x.screws_seen, x.turns_upper, x.turns_lower, x.twists, p.name"
           + whileFitted("set_up", "finished_at")
           + "JOIN account p ON p.id = x.finished_by";
 
   static final String CHECKS =
       "SELECT t.value, x.rig_id, "
           + bodyOf("x.rig_id", "x.happened_at")
-          + ", x.happened_at, x.kind, x.brace, x.tiller_upper, x.tiller_lower, x.dry_loose_or_fall, x.came_back_strung, x.verdict, x.id,"
+          + ", x.happened_at, x.kind, x.brace, x.brace_from, x.tiller_upper, x.tiller_lower, x.dry_loose_or_fall, x.came_back_strung, x.verdict, x.id,"
           + " (SELECT group_concat(lower(s.part) || ': ' || s.words, '; ') FROM check_sign s WHERE s.check_id = x.id AND s.gravity <> 'FINE'),"
           + " x.corrects_id, p.name, x.released_at, r.name"
           + whileFitted("bow_check", "happened_at")

@@ -1,6 +1,8 @@
 package club.ascham.check;
 
 import club.ascham.form.Typed;
+import club.ascham.rig.Measurement;
+import club.ascham.verdict.Turns;
 
 /**
  * What someone did at the bench after a check that said <i>adjust first</i>.
@@ -9,21 +11,25 @@ import club.ascham.form.Typed;
  * @param upperIn turns of the upper limb bolt, in is positive; null: none (likewise lower)
  */
 record AdjustmentDone(Integer twistsAdded, Double upperIn, Double lowerIn, String words) {
-  private static final int MOST_TWISTS = 100;
-  private static final int MOST_TURNS = 4;
+  static final AdjustmentDone NOT_COUNTED = new AdjustmentDone(null, null, null, null);
+
   private static final int LONGEST_WORDS = 400;
 
   /** Ask {@code typed.sound()} before using it. */
   static AdjustmentDone parse(Typed typed) {
     return new AdjustmentDone(
-        typed.whole("twistsAdded", -MOST_TWISTS, MOST_TWISTS),
-        typed.decimal("upperIn", -MOST_TURNS, MOST_TURNS),
-        typed.decimal("lowerIn", -MOST_TURNS, MOST_TURNS),
+        Measurement.TWISTS_ADDED.count(typed),
+        Measurement.UPPER_IN.number(typed),
+        Measurement.LOWER_IN.number(typed),
         typed.text("words", LONGEST_WORDS));
   }
 
+  Turns turns() {
+    return new Turns(upperIn == null ? 0 : upperIn, lowerIn == null ? 0 : lowerIn);
+  }
+
   boolean turnedBolts() {
-    return (upperIn != null && upperIn != 0) || (lowerIn != null && lowerIn != 0);
+    return !turns().none();
   }
 
   /** Whether anything is said to have been put in, taken out or turned. */

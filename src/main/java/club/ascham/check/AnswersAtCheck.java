@@ -25,12 +25,8 @@ class AnswersAtCheck {
     this.answerReport = answerReport;
   }
 
-  /**
-   * Without what this person may not answer: what they tell themselves stays told, and open, for
-   * the permit holder.
-   */
-  CheckEntry allowed(CheckEntry entry) {
-    return answerReport.mayAnswer(entry.dryLooseOrFall()) ? entry : entry.withoutAnswerToItself();
+  boolean mayAnswer(boolean dangerous) {
+    return answerReport.mayAnswer(dangerous);
   }
 
   /**
@@ -50,6 +46,9 @@ class AnswersAtCheck {
     for (Map.Entry<String, Answering> each : entry.answers().entrySet()) {
       String key = each.getKey();
       if (key.equals(CheckEntry.TOLD_NOW)) {
+        if (!mayAnswer(entry.dryLooseOrFall())) {
+          return refused(key, AnswerReport.NOT_YOURS);
+        }
         continue;
       }
       Optional<Report> report =

@@ -2,6 +2,7 @@ package club.ascham.check;
 
 import club.ascham.bow.Gauge;
 import club.ascham.bow.Target;
+import club.ascham.rig.Measurement;
 import club.ascham.rig.RigCard;
 import club.ascham.units.Length;
 import club.ascham.verdict.Reading;
@@ -24,6 +25,25 @@ final class BowGauges {
     Target target =
         card.targets().withFixedTiller(card.spec().orElseThrow(), card.setUp(), scatter).tiller();
     return Gauge.of("Tiller", target, card.setUp().tiller(), reading, true);
+  }
+
+  /** The gauge of what was typed last; none while it can't be read or compared. */
+  static List<Gauge> typed(RigCard card, Length scatter, Measurement last, Reading so) {
+    boolean otherPoint = so.from() != null && so.from() != card.setUp().braceFrom();
+    return switch (last) {
+      case BRACE -> so.brace() == null || otherPoint ? List.of() : List.of(brace(card, so.brace()));
+      case TILLER_UPPER -> distance("Upper", card.setUp().tillerUpper(), so.tillerUpper());
+      default ->
+          so.tiller() == null
+              ? distance("Lower", card.setUp().tillerLower(), so.tillerLower())
+              : List.of(tiller(card, scatter, so.tiller()));
+    };
+  }
+
+  private static List<Gauge> distance(String what, Length setUp, Length reading) {
+    return reading == null
+        ? List.of()
+        : List.of(Gauge.of(what, new Target(null, null, ""), setUp, reading, false));
   }
 
   /** Brace only where it was measured from the set-up's own point. */

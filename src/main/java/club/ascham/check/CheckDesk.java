@@ -12,7 +12,6 @@ import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.ToAnswer;
 import club.ascham.rig.Part;
-import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.time.ClubTime;
@@ -24,8 +23,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Lays out what the check page shows of one bow, and what its answers are read against. */
 @ApplicationScoped
@@ -35,6 +32,7 @@ class CheckDesk {
   private final Queue queue;
   private final Concerns concerns;
   private final Reports reports;
+  private final Strangers strangers;
   private final AnswerReport answerReport;
   private final Actor actor;
   private final ClubTime time;
@@ -45,6 +43,7 @@ class CheckDesk {
       Queue queue,
       Concerns concerns,
       Reports reports,
+      Strangers strangers,
       AnswerReport answerReport,
       Actor actor,
       ClubTime time) {
@@ -53,6 +52,7 @@ class CheckDesk {
     this.queue = queue;
     this.concerns = concerns;
     this.reports = reports;
+    this.strangers = strangers;
     this.answerReport = answerReport;
     this.actor = actor;
     this.time = time;
@@ -62,36 +62,6 @@ class CheckDesk {
     return specs
         .of(rig)
         .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + rig.value() + "."));
-  }
-
-  /**
-   * A check as typed, with every fault and every open question at its field at once; ask {@code
-   * typed.sound()} before using it.
-   */
-  CheckEntry read(RigCard card, Typed typed) {
-    CheckEntry entry =
-        CheckEntry.parse(
-            typed,
-            new CheckEntry.Asked(
-                build(card),
-                places(card),
-                reports.partsOf(card.id(), time.now()),
-                reports.openOf(card.id()),
-                actor.unit(),
-                time.now(),
-                time.zone()));
-    if (!typed.sound() && Judging.isPossible(card) && !SignAnswers.stops(typed)) {
-      new Judging(card, concerns.of(card.id())).questions(entry).tell(typed);
-    }
-    return entry;
-  }
-
-  private static Build build(RigCard card) {
-    return card.spec().map(spec -> spec.build()).orElse(Build.ONE_PIECE);
-  }
-
-  private static Set<Place> places(RigCard card) {
-    return card.parts().stream().map(Part::place).collect(Collectors.toSet());
   }
 
   /** A page nobody has typed into yet, with what the last sensible answers are. */
@@ -116,14 +86,11 @@ class CheckDesk {
       typed.with("corrects", corrects);
       EarlierAnswers.carry(checks, corrects, typed, true);
     }
-    return view(card, typed, null);
+    return view(card, typed);
   }
 
-  /**
-   * @param stranger a part that is on the bow and not on its list; null: none
-   */
-  CheckView view(RigCard card, Typed typed, Stranger stranger) {
-    Build build = build(card);
+  CheckView view(RigCard card, Typed typed) {
+    Build build = CheckEntry.build(card);
     List<club.ascham.verdict.BowPart> must = Signs.mustAnswer(build);
     Integer adjustment = typed.whole("adjustment", 0, Integer.MAX_VALUE);
     Integer corrects = typed.whole("corrects", 0, Integer.MAX_VALUE);
@@ -146,7 +113,7 @@ class CheckDesk {
             .toList(),
         adjustment == null ? null : checks.adjustment(adjustment).orElse(null),
         corrects == null ? null : checks.one(corrects).orElse(null),
-        StrangerAsked.of(StrangerBack.Fields.PLAIN, card, stranger, typed),
+        strangers.asked(typed, StrangerBack.Fields.PLAIN, card),
         CheckView.unit(actor.unit()),
         typed);
   }

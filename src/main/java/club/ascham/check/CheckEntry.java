@@ -1,23 +1,23 @@
 package club.ascham.check;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.bow.Build;
 import club.ascham.form.Typed;
 import club.ascham.report.Answering;
 import club.ascham.report.Noticed;
 import club.ascham.report.PartChoice;
 import club.ascham.report.Report;
+import club.ascham.rig.Measurement;
 import club.ascham.rig.Place;
+import club.ascham.rig.RigCard;
+import club.ascham.time.Evening;
 import club.ascham.units.ItemCode;
-import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
-import club.ascham.units.Plausible;
 import club.ascham.verdict.Gravity;
+import club.ascham.verdict.Reading;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,6 +36,7 @@ import java.util.regex.Pattern;
  * @param missing places whose listed part is not there
  * @param stranger a code that is on the bow and not on its list; null: none
  * @param strangerAnswer null: not answered yet
+ * @param asTyped the texts of the lengths, the readable and the others
  * @param signs what was seen by part, the deliberate <i>fine</i> included
  * @param assured what the person says of their own look and measuring
  * @param happened null: now
@@ -50,7 +52,8 @@ record CheckEntry(
     Set<Place> missing,
     ItemCode stranger,
     StrangerAnswer strangerAnswer,
-    Measured measured,
+    Reading reading,
+    Map<Measurement, String> asTyped,
     List<Sign> signs,
     boolean dryLooseOrFall,
     boolean cameBackStrung,
@@ -71,22 +74,18 @@ record CheckEntry(
   private static final int LARGEST_ID = Integer.MAX_VALUE;
 
   /**
-   * A late entry is taken to have happened in the evening of its day, after what came back then.
-   */
-  private static final LocalTime EVENING = LocalTime.of(21, 0);
-
-  /**
    * What the answers are read against.
    *
-   * @param places the places that hold a part by the record
-   * @param parts what may be stopped of a bow
+   * @param card the bow by the record
+   * @param parts what may be stopped of it
    * @param open what was told of it and nobody has answered
+   * @param mayAnswer whether this person may answer what is told now, if it is dangerous or not
    */
   record Asked(
-      Build build,
-      Set<Place> places,
+      RigCard card,
       List<PartChoice> parts,
       List<Report> open,
+      Predicate<Boolean> mayAnswer,
       LengthUnit unit,
       Instant now,
       ZoneId zone) {}
@@ -94,10 +93,11 @@ record CheckEntry(
   /** Ask {@code typed.sound()} before using it. */
   static CheckEntry parse(Typed typed, Asked asked) {
     ItemCode stranger = typed.code("stranger");
-    List<Sign> signs = SignAnswers.parse(typed, asked.build());
-    Set<Place> missing = missing(typed, asked.places(), stranger != null);
+    List<Sign> signs = SignAnswers.parse(typed, build(asked.card()));
+    Set<Place> missing = missing(typed, asked.card(), stranger != null);
     boolean dryLoose = typed.ticked("dryLooseOrFall");
-    Measured measured = measured(typed, asked.unit());
+    Reading reading = Measurement.reading(typed, asked.unit(), "From where was it measured?");
+    Map<Measurement, String> asTyped = Measurement.asTyped(typed);
     // What stops a bow, or parts that are wrong, excuse measuring it: the judge asks for the rest.
     Long corrects = number(typed, "corrects");
     String why = typed.reasonIfAny("correctionWhy", LONGEST_WORDS);
@@ -108,7 +108,8 @@ record CheckEntry(
         missing,
         stranger,
         typed.word("strangerAnswer", StrangerAnswer.class),
-        measured,
+        reading,
+        asTyped,
         signs,
         dryLoose,
         typed.ticked("cameBackStrung"),
@@ -116,7 +117,7 @@ record CheckEntry(
             typed.ticked("limbsSeated"),
             typed.ticked("measuredEach"),
             number(typed, "looked") != null),
-        happened(typed, asked),
+        Evening.read(typed, asked.now(), asked.zone()),
         number(typed, "lastCheck"),
         typed.version(),
         number(typed, "adjustment"),
@@ -135,7 +136,9 @@ record CheckEntry(
       Answering.parse(typed, Answering.Fields.of(key), report.dangerous(), report.parts(), today)
           .ifPresent(answer -> answers.put(key, answer));
     }
+    // Without the right to answer it, what they tell stays told, and open, for the permit holder.
     Answering.parse(typed, Answering.Fields.of(TOLD_NOW), dryLoose, asked.parts(), today)
+        .filter(answer -> asked.mayAnswer().test(dryLoose))
         .ifPresent(answer -> answers.put(TOLD_NOW, answer));
     return answers;
   }
@@ -161,29 +164,6 @@ record CheckEntry(
               }
             });
     return said.length() == 0 ? null : said.toString();
-  }
-
-  /** The same without an answer to what it tells itself. */
-  CheckEntry withoutAnswerToItself() {
-    Map<String, Answering> others = new LinkedHashMap<>(answers);
-    others.remove(TOLD_NOW);
-    return new CheckEntry(
-        missing,
-        stranger,
-        strangerAnswer,
-        measured,
-        signs,
-        dryLooseOrFall,
-        cameBackStrung,
-        assured,
-        happened,
-        lastCheck,
-        version,
-        adjustment,
-        corrects,
-        correctionWhy,
-        others,
-        notKept);
   }
 
   /** What this check tells itself. */
@@ -212,7 +192,11 @@ record CheckEntry(
     return number == null ? null : number.longValue();
   }
 
-  private static Set<Place> missing(Typed typed, Set<Place> listed, boolean stranger) {
+  static Build build(RigCard card) {
+    return card.spec().map(spec -> spec.build()).orElse(Build.ONE_PIECE);
+  }
+
+  private static Set<Place> missing(Typed typed, RigCard card, boolean stranger) {
     if (typed.ticked("allAsListed")) {
       if (stranger) {
         typed.fault(
@@ -220,8 +204,9 @@ record CheckEntry(
       }
       return Set.of();
     }
-    Set<Place> missing = EnumSet.noneOf(Place.class);
-    missing.addAll(listed);
+    Set<Place> listed = EnumSet.noneOf(Place.class);
+    card.parts().forEach(part -> listed.add(part.place()));
+    Set<Place> missing = EnumSet.copyOf(listed);
     for (String word : typed.value("parts").split("[,\\s]+")) {
       for (Place place : Place.values()) {
         if (place.name().equalsIgnoreCase(word)) {
@@ -233,39 +218,5 @@ record CheckEntry(
       typed.fault("allAsListed", "Are these parts on it? Tick those that are.");
     }
     return missing;
-  }
-
-  private static Measured measured(Typed typed, LengthUnit unit) {
-    BracePoint from = typed.word("braceFrom", BracePoint.class);
-    Length brace = typed.length("brace", unit, Plausible.BRACE);
-    Length upper = typed.length("tillerUpper", unit, Plausible.TILLER_DISTANCE);
-    Length lower = typed.length("tillerLower", unit, Plausible.TILLER_DISTANCE);
-    if (brace != null && from == null) {
-      typed.fault("braceFrom", "From where was it measured?");
-    }
-    return new Measured(
-        brace,
-        asTyped(typed, "brace"),
-        from,
-        upper,
-        asTyped(typed, "tillerUpper"),
-        lower,
-        asTyped(typed, "tillerLower"));
-  }
-
-  private static String asTyped(Typed typed, String field) {
-    return typed.optional(field, 40);
-  }
-
-  private static Instant happened(Typed typed, Asked asked) {
-    LocalDate on = typed.day("on");
-    if (on == null || on.equals(LocalDate.ofInstant(asked.now(), asked.zone()))) {
-      return null;
-    }
-    Instant evening = on.atTime(EVENING).atZone(asked.zone()).toInstant();
-    if (evening.isAfter(asked.now())) {
-      typed.fault("on", "That day is still to come.");
-    }
-    return evening;
   }
 }

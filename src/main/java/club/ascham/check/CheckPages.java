@@ -2,7 +2,6 @@ package club.ascham.check;
 
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Gauge;
-import club.ascham.bow.Target;
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
 import club.ascham.form.Typed;
@@ -14,11 +13,11 @@ import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.rig.AdviceOverridden;
 import club.ascham.rig.CorrectParts;
+import club.ascham.rig.Measurement;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.units.ItemCode;
-import club.ascham.units.Length;
-import club.ascham.units.Plausible;
+import club.ascham.verdict.Reading;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;
 import club.ascham.web.NoSuchThing;
@@ -63,7 +62,7 @@ class CheckPages {
   private final Strangers strangers;
   private final CorrectParts correctParts;
   private final Trends trends;
-  private final Judges judges;
+  private final Judging judging;
   private final Actor actor;
   private final Presses presses;
 
@@ -75,7 +74,7 @@ class CheckPages {
       Strangers strangers,
       CorrectParts correctParts,
       Trends trends,
-      Judges judges,
+      Judging judging,
       Actor actor,
       Presses presses) {
     this.desk = desk;
@@ -85,7 +84,7 @@ class CheckPages {
     this.strangers = strangers;
     this.correctParts = correctParts;
     this.trends = trends;
-    this.judges = judges;
+    this.judging = judging;
     this.actor = actor;
     this.presses = presses;
   }
@@ -183,7 +182,7 @@ class CheckPages {
             () ->
                 corrects
                     ? Outcome.of(correct(card, typed, exchanged))
-                    : Outcome.of(checked(card, typed)),
+                    : Outcome.of(recordCheck.check(card, typed)),
             done -> {
               if (done.made() instanceof CheckId check) {
                 afterCheck.look(check);
@@ -191,12 +190,7 @@ class CheckPages {
               }
               return Go.to("/rigs/" + done.made().value(), done.said());
             },
-            () -> again(card, typed));
-  }
-
-  private Outcome<CheckId> checked(RigCard card, Typed typed) {
-    CheckEntry entry = desk.read(card, typed);
-    return typed.sound() ? recordCheck.record(card.id(), entry) : Outcome.unread();
+            () -> new CheckPage(desk.view(card, typed), typed));
   }
 
   /** What was found is true: there is no check until the bow is set up as it now is. */
@@ -225,15 +219,6 @@ class CheckPages {
         : outcome;
   }
 
-  private CheckPage again(RigCard card, Typed typed) {
-    ItemCode code = Typed.of(typed.all()).code("stranger");
-    Stranger stranger =
-        code != null && strangers.on(card, code) instanceof Strangers.Found.OnIt found
-            ? found.stranger()
-            : null;
-    return new CheckPage(desk.view(card, typed, stranger), typed);
-  }
-
   /** What the script shows under a reading once it is typed. */
   @GET
   @Path("/{rig:\\d+}/gauge")
@@ -243,57 +228,29 @@ class CheckPages {
       throw new NoSuchThing(RecordCheck.NOT_SET_UP);
     }
     Typed typed = Forms.typed(uri.getQueryParameters());
-    String quantity = typed.value("quantity");
-    typed.with(quantity, typed.value("value")).with(quantity + "-unit", typed.value("unit"));
-    Length brace = typed.length("brace", actor.unit(), Plausible.BRACE);
-    Length upper = typed.length("tillerUpper", actor.unit(), Plausible.TILLER_DISTANCE);
-    Length lower = typed.length("tillerLower", actor.unit(), Plausible.TILLER_DISTANCE);
-    List<Gauge> gauges =
-        switch (quantity) {
-          case "brace" ->
-              brace == null || elsewhere(card, typed)
-                  ? List.of()
-                  : List.of(BowGauges.brace(card, brace));
-          case "tillerUpper", "tillerLower" -> tiller(card, quantity, upper, lower);
-          default -> throw new NoSuchThing("There is no gauge for that.");
-        };
+    Measurement last =
+        Measurement.READING.stream()
+            .filter(one -> one.field().equals(typed.value("quantity")))
+            .findFirst()
+            .orElseThrow(() -> new NoSuchThing("There is no gauge for that."));
+    typed
+        .with(last.field(), typed.value("value"))
+        .with(last.field() + "-unit", typed.value("unit"));
+    Reading now = Measurement.reading(typed, actor.unit(), "");
+    List<Gauge> gauges = BowGauges.typed(card, judging.scatter(), last, now);
     return gauges.isEmpty()
         ? Response.noContent().build()
-        : Response.ok(new GaugeFragment(gauges, trend(card, quantity, brace, upper, lower)))
+        : Response.ok(new GaugeFragment(gauges, trend(card, last, now)))
             .type(MediaType.TEXT_HTML)
             .build();
   }
 
-  /** Brace to another point than the set-up's is another quantity. */
-  private static boolean elsewhere(RigCard card, Typed typed) {
-    String from = typed.value("braceFrom");
-    return !from.isEmpty() && !from.equals(Words.of(card.setUp().braceFrom()));
-  }
-
   /** How this reading goes on from those before; null where it does not say. */
-  private Trends.Shown trend(
-      RigCard card, String quantity, Length brace, Length upper, Length lower) {
-    if (quantity.equals("brace")) {
-      return trends.with(card, new Trends.Typed(brace, null));
-    }
-    return quantity.equals("tillerLower") && upper != null
-        ? trends.with(card, new Trends.Typed(null, upper.minus(lower)))
-        : null;
-  }
-
-  private List<Gauge> tiller(RigCard card, String quantity, Length upper, Length lower) {
-    Target none = new Target(null, null, "");
-    if (quantity.equals("tillerUpper")) {
-      return upper == null
-          ? List.of()
-          : List.of(Gauge.of("Upper", none, card.setUp().tillerUpper(), upper, false));
-    }
-    if (lower == null) {
-      return List.of();
-    }
-    return List.of(
-        upper == null
-            ? Gauge.of("Lower", none, card.setUp().tillerLower(), lower, false)
-            : BowGauges.tiller(card, judges.scatter(), upper.minus(lower)));
+  private Trends.Shown trend(RigCard card, Measurement last, Reading now) {
+    return switch (last) {
+      case BRACE -> trends.with(card, now.brace(), null);
+      case TILLER_LOWER -> now.tiller() == null ? null : trends.with(card, null, now.tiller());
+      default -> null;
+    };
   }
 }

@@ -4,15 +4,15 @@ import club.ascham.concern.ConcernJson;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
-import club.ascham.report.Answering;
-import club.ascham.units.Length;
-import club.ascham.units.LengthText;
+import club.ascham.report.ReportAnswer;
+import club.ascham.rig.ReadingJson;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Remark;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** How checks stand in JSON. */
 final class CheckShapes {
@@ -30,9 +30,7 @@ final class CheckShapes {
       Instant happenedAt,
       String by,
       String verdict,
-      String brace,
-      String tillerUpper,
-      String tillerLower,
+      @JsonUnwrapped ReadingJson measured,
       Instant releasedAt,
       boolean undone) {
     static CheckLine of(Checks.Row check) {
@@ -43,9 +41,7 @@ final class CheckShapes {
           check.happenedAt(),
           check.by(),
           Words.of(check.verdict()),
-          exact(check.brace()),
-          exact(check.tillerUpper()),
-          exact(check.tillerLower()),
+          ReadingJson.of(check.measured()),
           check.releasedAt(),
           check.undone());
     }
@@ -103,10 +99,7 @@ final class CheckShapes {
       Instant recordedAt,
       String by,
       boolean allAsListed,
-      String brace,
-      String braceFrom,
-      String tillerUpper,
-      String tillerLower,
+      @JsonUnwrapped ReadingJson measured,
       boolean dryLooseOrFall,
       boolean cameBackStrung,
       List<SignShape> signs,
@@ -125,10 +118,7 @@ final class CheckShapes {
           check.recordedAt(),
           check.by(),
           check.allAsListed(),
-          exact(check.brace()),
-          check.braceFrom() == null ? null : Words.of(check.braceFrom()),
-          exact(check.tillerUpper()),
-          exact(check.tillerLower()),
+          ReadingJson.of(check.measured()),
           check.dryLooseOrFall(),
           check.cameBackStrung(),
           signs.stream()
@@ -142,15 +132,6 @@ final class CheckShapes {
           check.undone());
     }
   }
-
-  /**
-   * What a check answers to a report.
-   *
-   * @param answer nothing-there, stop or watch
-   * @param part of several, the one that is stopped
-   * @param until the last day of being watched
-   */
-  record ReportAnswer(String answer, String words, String part, String until) {}
 
   /**
    * A check to be kept. Lengths are texts such as {@code 8 3/4 in}; without a unit the account's
@@ -198,41 +179,8 @@ final class CheckShapes {
       String onceKey) {
 
     Typed typed() {
-      Typed typed = Typed.nothing();
-      typed
-          .with("rig", rig)
-          .with("allAsListed", allAsListed)
-          .with("parts", joined(parts))
-          .with("stranger", stranger)
-          .with("strangerAnswer", strangerAnswer)
-          .with("brace", brace)
-          .with("braceFrom", braceFrom)
-          .with("tillerUpper", tillerUpper)
-          .with("tillerLower", tillerLower)
-          .with("signs", joined(signs))
-          .with(SignAnswers.NOT_SO, notSo)
-          .with("dryLooseOrFall", dryLooseOrFall)
-          .with("cameBackStrung", cameBackStrung)
-          .with("limbsSeated", limbsSeated)
-          .with("measuredEach", measuredEach)
-          .with("adjustment", adjustment)
-          .with("looked", looked)
-          .with("corrects", corrects)
-          .with("correctionWhy", correctionWhy)
-          .with("on", on);
-      if (reports != null) {
-        reports.forEach(
-            (report, answer) -> {
-              Answering.Fields fields = Answering.Fields.of(report);
-              if (answer != null) {
-                typed
-                    .with(fields.answer(), answer.answer())
-                    .with(fields.words(), answer.words())
-                    .with(fields.part(), answer.part())
-                    .with(fields.until(), answer.until());
-              }
-            });
-      }
+      Typed typed = Typed.of(this);
+      ReportAnswer.into(typed, reports);
       if (answers != null) {
         answers.forEach(typed::with);
       }
@@ -240,10 +188,6 @@ final class CheckShapes {
         words.forEach((part, said) -> typed.with(part + "Words", said));
       }
       return typed;
-    }
-
-    private static String joined(List<String> words) {
-      return words == null ? null : words.stream().collect(Collectors.joining(","));
     }
   }
 
@@ -259,8 +203,4 @@ final class CheckShapes {
   record PutBackShape(String rig, String state, List<ConcernJson> concerns) {}
 
   record ReleaseBody(String onceKey) {}
-
-  private static String exact(Length length) {
-    return length == null ? null : LengthText.exact(length);
-  }
 }

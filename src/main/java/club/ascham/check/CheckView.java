@@ -5,13 +5,13 @@ import club.ascham.concern.Against;
 import club.ascham.form.Typed;
 import club.ascham.report.Answering;
 import club.ascham.report.ToAnswer;
+import club.ascham.rig.Measurement;
 import club.ascham.rig.RigCard;
 import club.ascham.standing.State;
 import club.ascham.units.LengthUnit;
 import club.ascham.verdict.BowPart;
 import club.ascham.verdict.KnownSign;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * What the check page shows of one bow.
@@ -92,10 +92,10 @@ record CheckView(
 
   /** Whether something stands at the readings, or is asked there. */
   public boolean readingsOpen() {
-    return Stream.of("brace", "braceFrom", "tillerUpper", "tillerLower")
-        .anyMatch(
-            field ->
-                typed.messageAt(field) != null || !field.equals("braceFrom") && typed.has(field));
+    return typed.messageAt(Measurement.FROM) != null
+        || Measurement.READING.stream()
+            .map(Measurement::field)
+            .anyMatch(field -> typed.messageAt(field) != null || typed.has(field));
   }
 
   /** Whether two figures are so alike that one may have been typed twice. */

@@ -1,10 +1,8 @@
 package club.ascham.check;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
-import club.ascham.units.Length;
 import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.Reading;
@@ -21,9 +19,8 @@ public class Checks {
   private static final String COLUMNS =
       """
       SELECT c.id, c.rig_id, c.kind, c.happened_at, c.recorded_at, a.name, c.set_up_id, c.all_as_listed,
-             c.brace, c.brace_typed, c.brace_from, c.tiller_upper, c.upper_typed, c.tiller_lower,
-             c.lower_typed, c.dry_loose_or_fall, c.came_back_strung, c.verdict,
-             c.corrects_id, c.correction_why, c.released_at, r.name,
+             c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.dry_loose_or_fall, c.came_back_strung,
+             c.verdict, c.corrects_id, c.correction_why, c.released_at, r.name,
              (SELECT n.id FROM bow_check n WHERE n.corrects_id = c.id ORDER BY n.id DESC LIMIT 1),
              c.id IN (SELECT check_id FROM undone_look)
         FROM bow_check c JOIN account a ON a.id = c.checked_by
@@ -46,6 +43,7 @@ public class Checks {
    * A check as it was kept.
    *
    * @param kind CHECK, or LOOK without measurements
+   * @param measured null: nothing was
    * @param correctedBy the check that says what was wrong with this one; null: none
    * @param undone a look that nobody took: the return it was kept with was undone
    */
@@ -58,13 +56,7 @@ public class Checks {
       String by,
       Long setUpId,
       boolean allAsListed,
-      Length brace,
-      String braceTyped,
-      BracePoint braceFrom,
-      Length tillerUpper,
-      String upperTyped,
-      Length tillerLower,
-      String lowerTyped,
+      Reading measured,
       boolean dryLooseOrFall,
       boolean cameBackStrung,
       Verdict.Kind verdict,
@@ -87,10 +79,9 @@ public class Checks {
       return releasedAt != null;
     }
 
+    /** What it was judged by; empty where something was not measured. */
     public Optional<Reading> reading() {
-      return brace == null || tillerUpper == null || tillerLower == null
-          ? Optional.empty()
-          : Optional.of(new Reading(brace, braceFrom, tillerUpper, tillerLower));
+      return Optional.ofNullable(measured).filter(Reading::isWhole);
     }
   }
 
@@ -110,18 +101,13 @@ public class Checks {
    *
    * @param after the second measurement; null: not yet measured
    */
-  record Adjusted(
-      long id,
-      RigId rig,
-      Long before,
-      Long after,
-      Integer twistsAdded,
-      Double upperIn,
-      Double lowerIn,
-      String words) {
+  record Adjusted(long id, RigId rig, Long before, Long after, AdjustmentDone done) {
+    Adjusted {
+      done = done == null ? AdjustmentDone.NOT_COUNTED : done;
+    }
+
     String said() {
-      return new AdjustmentDone(twistsAdded, upperIn, lowerIn, words).said()
-          + (words == null ? "" : " " + words);
+      return done.said() + (done.words() == null ? "" : " " + done.words());
     }
   }
 

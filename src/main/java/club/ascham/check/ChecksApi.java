@@ -50,7 +50,6 @@ class ChecksApi {
 
   private final Checks checks;
   private final Verdicts verdicts;
-  private final CheckDesk desk;
   private final RecordCheck recordCheck;
   private final AfterCheck afterCheck;
   private final RecordAdjustment recordAdjustment;
@@ -62,7 +61,6 @@ class ChecksApi {
   ChecksApi(
       Checks checks,
       Verdicts verdicts,
-      CheckDesk desk,
       RecordCheck recordCheck,
       AfterCheck afterCheck,
       RecordAdjustment recordAdjustment,
@@ -72,7 +70,6 @@ class ChecksApi {
       Presses presses) {
     this.checks = checks;
     this.verdicts = verdicts;
-    this.desk = desk;
     this.recordCheck = recordCheck;
     this.afterCheck = afterCheck;
     this.recordAdjustment = recordAdjustment;
@@ -147,16 +144,11 @@ class ChecksApi {
         .body(body, typed, CheckId::new)
         .at(check -> "/api/checks/" + check.value())
         .json(
-            () -> rig(typed).map(card -> checked(card, typed)).orElseGet(Outcome::unread),
+            () -> rig(typed).map(card -> recordCheck.check(card, typed)).orElseGet(Outcome::unread),
             done -> {
               afterCheck.look(done.made());
               return Response.status(201).entity(one(done.made().value()));
             });
-  }
-
-  private Outcome<CheckId> checked(RigCard card, Typed typed) {
-    CheckEntry entry = desk.read(card, typed);
-    return typed.sound() ? recordCheck.record(card.id(), entry) : Outcome.unread();
   }
 
   /** The rig named by its number or by the code of any part; empty: the fault is at the field. */

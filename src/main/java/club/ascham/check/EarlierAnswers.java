@@ -2,8 +2,8 @@ package club.ascham.check;
 
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
-import club.ascham.units.Length;
-import club.ascham.units.LengthText;
+import club.ascham.rig.Measurement;
+import club.ascham.rig.ReadingJson;
 import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
 import java.util.Comparator;
@@ -37,13 +37,10 @@ final class EarlierAnswers {
                     () -> new EnumMap<>(BowPart.class),
                     Collectors.toList()));
     byPart.forEach((part, seen) -> carry(part, seen, into));
-    if (check.brace() != null) {
-      into.with("braceFrom", Words.of(check.braceFrom()));
-    }
+    Typed measured = Typed.of(ReadingJson.of(check.measured()));
+    into.with(Measurement.FROM, measured.value(Measurement.FROM));
     if (readings) {
-      carry("brace", check.brace(), into);
-      carry("tillerUpper", check.tillerUpper(), into);
-      carry("tillerLower", check.tillerLower(), into);
+      measured.all().forEach(into::with);
       into.with("dryLooseOrFall", check.dryLooseOrFall() ? "on" : null);
       into.with("cameBackStrung", check.cameBackStrung() ? "on" : null);
     }
@@ -63,12 +60,6 @@ final class EarlierAnswers {
               .filter(sign -> sign.gravity() != Gravity.FINE)
               .map(Checks.SeenSign::words)
               .collect(Collectors.joining("; ")));
-    }
-  }
-
-  private static void carry(String field, Length length, Typed into) {
-    if (length != null) {
-      into.with(field, LengthText.exact(length));
     }
   }
 }

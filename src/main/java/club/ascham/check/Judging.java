@@ -2,17 +2,28 @@ package club.ascham.check;
 
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
+import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.drift.ClubScatter;
+import club.ascham.drift.Drifts;
+import club.ascham.form.Refusal;
 import club.ascham.id.ItemId;
 import club.ascham.learnt.Learnt;
+import club.ascham.learnt.SecondMeasurement;
 import club.ascham.mechanics.TwistLimits;
+import club.ascham.people.Actor;
+import club.ascham.rig.OwnRecords;
 import club.ascham.rig.Part;
 import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
+import club.ascham.rules.Club;
+import club.ascham.statistics.Drift;
+import club.ascham.time.ClubTime;
 import club.ascham.units.Length;
 import club.ascham.upkeep.Work;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.BenchAdvice;
+import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.Judge;
 import club.ascham.verdict.Judgement;
@@ -23,13 +34,13 @@ import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
 import club.ascham.verdict.Verdict;
 import club.ascham.verdict.WorkDone;
+import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -39,50 +50,31 @@ import java.util.stream.Stream;
  * replaced, takes no twists, and a bow whose readings change, or that lost brace, is looked at
  * before it is twisted.
  */
-final class Judging {
-  private final RigCard card;
-  private final Learnt learnt;
-  private final Length scatter;
-  private final Supplier<Against> against;
-  private final Predicate<Reading> changing;
-  private final Judge judge;
+@ApplicationScoped
+class Judging {
+  private final OwnRecords records;
+  private final Club club;
+  private final ClubScatter scatter;
+  private final Concerns concerns;
+  private final Drifts drifts;
+  private final Actor actor;
+  private final ClubTime time;
 
-  /**
-   * @param learnt what the bow's own record says of it
-   * @param limits the twists that this club takes as sound
-   * @param scatter how far two readings by its people may lie apart without a change
-   * @param against what stands against it: a danger leaves it unstrung, whatever it measures
-   * @param changing whether its readings change, this one among them; asked for an adjustment alone
-   */
   Judging(
-      RigCard card,
-      Learnt learnt,
-      TwistLimits limits,
-      Length scatter,
-      Supplier<Against> against,
-      Predicate<Reading> changing) {
-    this.card = card;
-    this.learnt = learnt;
+      OwnRecords records,
+      Club club,
+      ClubScatter scatter,
+      Concerns concerns,
+      Drifts drifts,
+      Actor actor,
+      ClubTime time) {
+    this.records = records;
+    this.club = club;
     this.scatter = scatter;
-    this.against = against;
-    this.changing = changing;
-    this.judge = new Judge(new BenchAdvice(limits, learnt.record()));
-  }
-
-  /** For those who ask which part an answer lies in, and take no advice from it. */
-  Judging(RigCard card) {
-    this(card, Against.NOTHING);
-  }
-
-  /** For those who ask what is open, and take no advice from it. */
-  Judging(RigCard card, Against against) {
-    this(
-        card,
-        Learnt.NOTHING,
-        TwistLimits.IN_PRINT,
-        Judge.READERS_SCATTER,
-        () -> against,
-        now -> false);
+    this.concerns = concerns;
+    this.drifts = drifts;
+    this.actor = actor;
+    this.time = time;
   }
 
   /** Whether there are figures to judge the bow by; without them it is still in the workshop. */
@@ -90,28 +82,44 @@ final class Judging {
     return card.isWhole() && card.setUp() != null;
   }
 
+  /** How far two readings by this club's people may lie apart without a change. */
+  Length scatter() {
+    return scatter.today().change();
+  }
+
   /**
+   * @param second the measurement after an adjustment that is to be judged; null: none
    * @param done the adjustment before this measurement; null: none, or nothing measured before it
    */
-  Judgement verdict(Seen seen, WorkDone done, boolean permit) {
-    Against known = against.get();
+  Judgement verdict(
+      RigCard card, Seen seen, SecondMeasurement second, WorkDone done, boolean permit) {
+    Learnt learnt = records.of(card, second);
+    Judge judge = new Judge(new BenchAdvice(club.rules().twistLimits(), learnt.record()));
+    Against known = concerns.of(card.id());
     List<String> dangers = dangers(known);
-    Judgement judged = judged(onRecord(false, null, dangers), seen, done, permit);
-    if (!(judged instanceof Verdict.AdjustFirst) || !dangers.isEmpty()) {
-      return judged;
+    Length apart = scatter();
+    Function<OnRecord, Judgement> judged =
+        bow ->
+            done == null
+                ? judge.verdict(bow, seen, permit)
+                : judge.afterAdjustment(bow, done, seen, permit);
+    Judgement first = judged.apply(onRecord(card, learnt, apart, false, null, dangers));
+    if (!(first instanceof Verdict.AdjustFirst) || !dangers.isEmpty()) {
+      return first;
     }
     boolean changes =
-        known.has(Matter.CHANGING) || (seen.reading() != null && changing.test(seen.reading()));
-    return judged(onRecord(changes, noTwists(known).orElse(null), dangers), seen, done, permit);
+        known.has(Matter.CHANGING) || (seen.reading() != null && isChanging(card, seen.reading()));
+    return judged.apply(
+        onRecord(card, learnt, apart, changes, noTwists(known).orElse(null), dangers));
   }
 
-  private Judgement judged(OnRecord bow, Seen seen, WorkDone done, boolean permit) {
-    return done == null
-        ? judge.verdict(bow, seen, permit)
-        : judge.afterAdjustment(bow, done, seen, permit);
-  }
-
-  private OnRecord onRecord(boolean changing, String noTwists, List<String> dangers) {
+  private static OnRecord onRecord(
+      RigCard card,
+      Learnt learnt,
+      Length scatter,
+      boolean changing,
+      String noTwists,
+      List<String> dangers) {
     return new OnRecord(
         learnt.now(card.spec().orElseThrow()),
         learnt.now(card.setUp()),
@@ -121,6 +129,15 @@ final class Judging {
         changing,
         noTwists,
         dangers);
+  }
+
+  /** Whether the readings before say so together with this one, which is not kept yet. */
+  private boolean isChanging(RigCard card, Reading now) {
+    Drift.Measured typed =
+        new Drift.Measured(
+            time.now(), Long.toString(actor.id().value()), now.brace().mm(), now.tiller().mm());
+    boolean bolts = card.spec().orElseThrow().tillerAdjusts();
+    return drifts.of(card.setUpId(), bolts, typed).answer() == Drift.Answer.CHANGING;
   }
 
   /** What was told weighs by what this very check leaves unanswered of it. */
@@ -151,14 +168,14 @@ final class Judging {
    * @param stranger the part that is on the bow and not on its list; null: none
    * @param told what was told and nobody has answered, this check included
    */
-  Seen seen(CheckEntry entry, Stranger stranger, StillOpen told) {
+  static Seen seen(RigCard card, CheckEntry entry, Stranger stranger, StillOpen told) {
     List<Sign> signs = new ArrayList<>(entry.signs());
     signs.addAll(told.stops());
     List<String> missing = new ArrayList<>();
     Optional<Place> taken = stranger == null ? Optional.empty() : stranger.place();
     for (Place place : entry.missing()) {
       if (taken.isEmpty() || taken.get() != place) {
-        at(place).ifPresent(part -> missing.add(part.code() + " is not on it"));
+        at(card, place).ifPresent(part -> missing.add(part.code() + " is not on it"));
       }
     }
     if (stranger != null) {
@@ -169,43 +186,43 @@ final class Judging {
       }
     }
     return new Seen(
-        entry.measured().reading().orElse(null),
-        signs,
-        told.reported(),
-        missing,
-        entry.assured(),
-        told.unanswered());
+        entry.reading(), signs, told.reported(), missing, entry.assured(), told.unanswered());
   }
 
-  /** What is still open about a check whose parts are not settled yet. */
-  Questions questions(CheckEntry entry) {
+  /**
+   * What is still open about a check whose parts are not settled yet, each at its field: no advice
+   * is taken from it.
+   */
+  List<Refusal> questions(RigCard card, CheckEntry entry) {
     Seen seen =
         new Seen(
-            entry.measured().reading().orElse(null),
+            entry.reading(),
             entry.signs(),
             new Reported(entry.dryLooseOrFall(), entry.cameBackStrung()),
             List.of(),
             entry.assured(),
             List.of());
-    List<String> dangers = against.get().dangers().stream().map(Concern::said).toList();
-    return judge.verdict(onRecord(false, null, dangers), seen, false) instanceof AskAgain ask
-        ? Questions.of(ask, entry.measured())
-        : new Questions(List.of());
+    List<String> dangers = concerns.of(card.id()).dangers().stream().map(Concern::said).toList();
+    Judge judge = new Judge(new BenchAdvice(TwistLimits.IN_PRINT, Learnt.NOTHING.record()));
+    OnRecord bow = onRecord(card, Learnt.NOTHING, Judge.READERS_SCATTER, false, null, dangers);
+    return judge.verdict(bow, seen, false) instanceof AskAgain ask
+        ? Questions.of(ask, entry.reading(), entry.asTyped().keySet()).refusals()
+        : List.of();
   }
 
-  Optional<Part> at(Place place) {
+  private static Optional<Part> at(RigCard card, Place place) {
     return card.parts().stream().filter(part -> part.place() == place).findFirst();
   }
 
   /** The items that these parts of the bow lie in. */
-  Set<ItemId> items(Set<club.ascham.verdict.BowPart> parts) {
+  static Set<ItemId> items(RigCard card, Set<BowPart> parts) {
     Set<ItemId> items = new LinkedHashSet<>();
-    parts.stream().sorted().forEach(part -> items.add(item(part).id()));
+    parts.stream().sorted().forEach(part -> items.add(item(card, part).id()));
     return items;
   }
 
   /** The item that this part of the bow lies in. */
-  Part item(club.ascham.verdict.BowPart part) {
+  static Part item(RigCard card, BowPart part) {
     return switch (part) {
       case STRING -> card.string();
       case LIMBS -> card.limbs() != null ? card.limbs() : card.body();
@@ -213,11 +230,11 @@ final class Judging {
     };
   }
 
-  static club.ascham.verdict.BowPart verdictPart(Place place) {
+  static BowPart verdictPart(Place place) {
     return switch (place) {
-      case BODY -> club.ascham.verdict.BowPart.RISER;
-      case LIMBS -> club.ascham.verdict.BowPart.LIMBS;
-      case STRING -> club.ascham.verdict.BowPart.STRING;
+      case BODY -> BowPart.RISER;
+      case LIMBS -> BowPart.LIMBS;
+      case STRING -> BowPart.STRING;
     };
   }
 }

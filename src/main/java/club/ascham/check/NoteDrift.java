@@ -65,7 +65,7 @@ public class NoteDrift {
   }
 
   private void ask(RigCard card, club.ascham.verdict.BowPart part, Drift drift, boolean blocks) {
-    Part item = new Judging(card).item(part);
+    Part item = Judging.item(card, part);
     Work work = WithdrawParts.work(part, item.kind());
     if (!isAskedFor(item.id(), work, blocks)) {
       askForWork.ask(

@@ -1,45 +1,37 @@
 package club.ascham.check;
 
 import club.ascham.form.Refusal;
-import club.ascham.form.Typed;
+import club.ascham.rig.Measurement;
 import club.ascham.verdict.AskAgain;
+import club.ascham.verdict.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
-/** What is still to be measured or looked at before a check can be judged, each at its field. */
-record Questions(List<AskAgain.Question> questions) {
-  /** Of what was measured, only what was not typed is asked for: the rest has its own fault. */
-  static Questions of(AskAgain ask, Measured measured) {
-    boolean braceGiven = measured.reading().isEmpty() && measured.braceTyped() != null;
+/**
+ * What is still to be measured or looked at before a check can be judged, each at its field.
+ *
+ * @param typed what is not asked for again: where it can't be read, that is its own fault
+ */
+record Questions(List<AskAgain.Question> questions, Set<Measurement> typed) {
+  static Questions of(AskAgain ask, Reading reading, Set<Measurement> typed) {
+    boolean braceGiven = !reading.isWhole() && typed.contains(Measurement.BRACE);
     return new Questions(
         ask.questions().stream()
             .filter(one -> !braceGiven || one.about() != AskAgain.About.BRACE)
-            .toList());
+            .toList(),
+        typed);
   }
 
-  /** Each question at its field, or at the ones of its fields that are empty. */
-  List<Refusal> of(Measured measured) {
-    return at(measured.upperTyped() != null, measured.lowerTyped() != null);
-  }
-
-  /** Puts each there. */
-  void tell(Typed typed) {
-    Refusal.at(typed, at(typed.has("tillerUpper"), typed.has("tillerLower")), "form");
-  }
-
-  private List<Refusal> at(boolean upperGiven, boolean lowerGiven) {
+  /** Each at its field; of the two distances at the one that is missing. */
+  List<Refusal> refusals() {
     List<Refusal> all = new ArrayList<>();
     for (AskAgain.Question question : questions) {
       switch (question.about()) {
-        case BRACE -> all.add(new Refusal("brace", question.words()));
+        case BRACE -> all.add(new Refusal(Measurement.BRACE.field(), question.words()));
         case TILLER -> {
-          boolean neither = !upperGiven && !lowerGiven;
-          if (neither || !upperGiven) {
-            all.add(new Refusal("tillerUpper", "Measure the upper tiller distance."));
-          }
-          if (neither || !lowerGiven) {
-            all.add(new Refusal("tillerLower", "Measure the lower tiller distance."));
-          }
+          measure(Measurement.TILLER_UPPER, "upper", all);
+          measure(Measurement.TILLER_LOWER, "lower", all);
         }
         case EACH -> all.add(new Refusal("measuredEach", question.words()));
         case SEATED -> all.add(new Refusal("limbsSeated", question.words()));
@@ -48,5 +40,11 @@ record Questions(List<AskAgain.Question> questions) {
       }
     }
     return all;
+  }
+
+  private void measure(Measurement distance, String which, List<Refusal> all) {
+    if (!typed.contains(distance)) {
+      all.add(new Refusal(distance.field(), "Measure the " + which + " tiller distance."));
+    }
   }
 }

@@ -12,6 +12,7 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Verdict;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -84,20 +85,20 @@ class RecordAdjustment {
       story.tell(done.words() == null ? looked : looked.because(done.words()));
       return done(new CheckId(checkId));
     }
-    rows.change(
-        """
+    long id =
+        rows.number(
+            """
         INSERT INTO adjustment (rig_id, check_id, happened_at, recorded_at, done_by, twists_added,
                                 upper_in, lower_in, words)
-        VALUES (?1, ?2, ?3, ?3, ?4, ?5, ?6, ?7, ?8)""",
-        check.rig(),
-        checkId,
-        now,
-        actor.id(),
-        done.twistsAdded(),
-        done.upperIn(),
-        done.lowerIn(),
-        done.words());
-    long id = rows.number("SELECT max(id) FROM adjustment");
+        VALUES (?1, ?2, ?3, ?3, ?4, ?5, ?6, ?7, ?8) RETURNING id""",
+            check.rig(),
+            checkId,
+            now,
+            actor.id(),
+            done.twistsAdded(),
+            done.upperIn(),
+            done.lowerIn(),
+            done.words());
     Story.Told told = Story.Told.ofRig(now, actor.id(), check.rig(), card.partIds(), done.said());
     story.tell(done.words() == null ? told : told.because(done.words()));
     return done(new AdjustmentId(id));

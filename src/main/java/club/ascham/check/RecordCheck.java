@@ -2,6 +2,7 @@ package club.ascham.check;
 
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
+import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.CheckId;
 import club.ascham.id.ItemId;
@@ -10,6 +11,7 @@ import club.ascham.learnt.SecondMeasurement;
 import club.ascham.people.Actor;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
+import club.ascham.rig.Measurement;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.KeptAsItIs;
@@ -19,18 +21,19 @@ import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.units.LengthText;
 import club.ascham.verdict.AskAgain;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Judgement;
 import club.ascham.verdict.Reading;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
-import club.ascham.verdict.Turns;
 import club.ascham.verdict.Verdict;
 import club.ascham.verdict.WorkDone;
 import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Keeps a check and judges it; what the verdict withdraws is withdrawn at once. */
@@ -46,7 +49,7 @@ class RecordCheck {
 
   private final Checks checks;
   private final Verdicts verdicts;
-  private final Judges judges;
+  private final Judging judging;
   private final RigSpecs specs;
   private final Strangers strangers;
   private final WithdrawParts withdrawParts;
@@ -61,7 +64,7 @@ class RecordCheck {
   RecordCheck(
       Checks checks,
       Verdicts verdicts,
-      Judges judges,
+      Judging judging,
       RigSpecs specs,
       Strangers strangers,
       WithdrawParts withdrawParts,
@@ -74,7 +77,7 @@ class RecordCheck {
       ClubTime time) {
     this.checks = checks;
     this.verdicts = verdicts;
-    this.judges = judges;
+    this.judging = judging;
     this.specs = specs;
     this.strangers = strangers;
     this.withdrawParts = withdrawParts;
@@ -87,9 +90,33 @@ class RecordCheck {
     this.time = time;
   }
 
+  /** Reads a check and keeps it; a fault, and what is still open, is left at its field. */
+  Outcome<CheckId> check(RigCard card, Typed typed) {
+    CheckEntry entry = read(card, typed);
+    return typed.sound() ? record(card.id(), entry) : Outcome.unread();
+  }
+
+  /** With every fault and every open question at its field at once. */
+  CheckEntry read(RigCard card, Typed typed) {
+    CheckEntry entry =
+        CheckEntry.parse(
+            typed,
+            new CheckEntry.Asked(
+                card,
+                reports.partsOf(card.id(), time.now()),
+                reports.openOf(card.id()),
+                answers::mayAnswer,
+                actor.unit(),
+                time.now(),
+                time.zone()));
+    if (!typed.sound() && Judging.isPossible(card) && !SignAnswers.stops(typed)) {
+      Refusal.at(typed, judging.questions(card, entry), "form");
+    }
+    return entry;
+  }
+
   @Writes
-  Outcome<CheckId> record(RigId rig, CheckEntry given) {
-    CheckEntry entry = answers.allowed(given);
+  Outcome<CheckId> record(RigId rig, CheckEntry entry) {
     RigCard card =
         specs
             .of(rig)
@@ -118,11 +145,13 @@ class RecordCheck {
       return Outcome.refused(notAnswered.get());
     }
     StillOpen told = StillOpen.of(entry, open, checks.told(rig), toldBefore(rig, entry));
-    Judging judging = judges.of(card, secondMeasurement(entry));
-    Seen seen = judging.seen(entry, stranger, told);
-    Judgement judgement = judging.verdict(seen, workDone(entry), actor.holdsPermit(time.today()));
+    Seen seen = Judging.seen(card, entry, stranger, told);
+    Judgement judgement =
+        judging.verdict(
+            card, seen, secondMeasurement(entry), workDone(entry), actor.holdsPermit(time.today()));
     if (judgement instanceof AskAgain ask) {
-      return new Outcome.Asked<>(Questions.of(ask, entry.measured()).of(entry.measured()));
+      return new Outcome.Asked<>(
+          Questions.of(ask, entry.reading(), entry.asTyped().keySet()).refusals());
     }
     return keep(card, entry, stranger, seen, told, (Verdict) judgement);
   }
@@ -186,12 +215,12 @@ class RecordCheck {
   }
 
   private SecondMeasurement secondMeasurement(CheckEntry entry) {
-    return entry.adjustment() == null || entry.measured().reading().isEmpty()
+    return entry.adjustment() == null || !entry.reading().isWhole()
         ? null
         : new SecondMeasurement(
             entry.adjustment(),
             entry.happened() == null ? time.now() : entry.happened(),
-            entry.measured().reading().get());
+            entry.reading());
   }
 
   private WorkDone workDone(CheckEntry entry) {
@@ -203,15 +232,10 @@ class RecordCheck {
         done.before() == null
             ? null
             : checks.one(done.before()).flatMap(Checks.Row::reading).orElse(null);
-    if (before == null || entry.measured().reading().isEmpty()) {
+    if (before == null || !entry.reading().isWhole()) {
       return null;
     }
-    return new WorkDone(
-        done.twistsAdded(),
-        new Turns(
-            done.upperIn() == null ? 0 : done.upperIn(),
-            done.lowerIn() == null ? 0 : done.lowerIn()),
-        before);
+    return new WorkDone(done.done().twistsAdded(), done.done().turns(), before);
   }
 
   private Outcome<CheckId> keep(
@@ -223,7 +247,7 @@ class RecordCheck {
       Verdict verdict) {
     Instant now = time.now();
     Instant happened = entry.happened() == null ? now : entry.happened();
-    Given given = Given.of(verdict);
+    Given given = verdict.given();
     long check = add(card, entry, seen, given, happened, now);
     verdicts.keep(check, given);
     keepSigns(check, seen.signs());
@@ -256,7 +280,8 @@ class RecordCheck {
   /** Added by a statement of its own: a check is saved the most, and prepared once. */
   private long add(
       RigCard card, CheckEntry entry, Seen seen, Given given, Instant happened, Instant now) {
-    Measured measured = entry.measured();
+    Reading measured = entry.reading();
+    Map<Measurement, String> typed = entry.asTyped();
     return rows.number(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, set_up_id, all_as_listed,
@@ -273,12 +298,12 @@ class RecordCheck {
         card.setUpId(),
         entry.allAsListed(),
         measured.brace(),
-        measured.braceTyped(),
-        measured.brace() == null ? null : measured.from(),
-        measured.upper(),
-        measured.upperTyped(),
-        measured.lower(),
-        measured.lowerTyped(),
+        typed.get(Measurement.BRACE),
+        measured.from(),
+        measured.tillerUpper(),
+        typed.get(Measurement.TILLER_UPPER),
+        measured.tillerLower(),
+        typed.get(Measurement.TILLER_LOWER),
         seen.reported().dryLooseOrFall(),
         seen.reported().cameBackStrung(),
         given.kind(),
@@ -288,22 +313,16 @@ class RecordCheck {
 
   /** What stays unstrung is not measured: then it was a look, and a full check is still due. */
   private static Checks.Kind kind(CheckEntry entry, Given given) {
-    return given.waits() && entry.measured().reading().isEmpty()
-        ? Checks.Kind.LOOK
-        : Checks.Kind.CHECK;
+    return given.waits() && !entry.reading().isWhole() ? Checks.Kind.LOOK : Checks.Kind.CHECK;
   }
 
   private void tell(RigCard card, CheckEntry entry, Given given, Instant happened) {
+    Reading reading = entry.reading();
     String measured =
-        entry
-            .measured()
-            .reading()
-            .map(
-                reading ->
-                    "; brace %s, tiller %s"
-                        .formatted(
-                            LengthText.both(reading.brace()), LengthText.both(reading.tiller())))
-            .orElse("");
+        reading.isWhole()
+            ? "; brace %s, tiller %s"
+                .formatted(LengthText.both(reading.brace()), LengthText.both(reading.tiller()))
+            : "";
     Story.Told told =
         Story.Told.ofRig(
             happened,

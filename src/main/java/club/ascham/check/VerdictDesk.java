@@ -10,6 +10,7 @@ import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.standing.KeptAsItIs;
 import club.ascham.time.ClubTime;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Reported;
 import club.ascham.verdict.Seen;
 import club.ascham.verdict.Sign;
@@ -27,7 +28,7 @@ class VerdictDesk {
   private final CheckDesk desk;
   private final Checks checks;
   private final Verdicts verdicts;
-  private final Judges judges;
+  private final Judging judging;
   private final Queue queue;
   private final Concerns concerns;
   private final Reports reports;
@@ -42,7 +43,7 @@ class VerdictDesk {
       CheckDesk desk,
       Checks checks,
       Verdicts verdicts,
-      Judges judges,
+      Judging judging,
       Queue queue,
       Concerns concerns,
       Reports reports,
@@ -55,7 +56,7 @@ class VerdictDesk {
     this.desk = desk;
     this.checks = checks;
     this.verdicts = verdicts;
-    this.judges = judges;
+    this.judging = judging;
     this.queue = queue;
     this.concerns = concerns;
     this.reports = reports;
@@ -81,7 +82,7 @@ class VerdictDesk {
         sameFigures
             ? check
                 .reading()
-                .map(reading -> BowGauges.of(card, judges.scatter(), reading))
+                .map(reading -> BowGauges.of(card, judging.scatter(), reading))
                 .orElse(List.of())
             : List.of();
     Checks.Adjusted pair = checks.adjustmentAround(id).orElse(null);
@@ -137,9 +138,10 @@ class VerdictDesk {
             signs.stream().map(s -> new Sign(s.part(), s.gravity(), s.words())).toList(),
             new Reported(false, check.cameBackStrung()),
             List.of(),
-            false);
-    return judges.of(card, null).verdict(seen, null, false) instanceof Verdict.AdjustFirst again
-        ? Given.of(again)
+            Seen.Assured.NOTHING,
+            List.of());
+    return judging.verdict(card, seen, null, null, false) instanceof Verdict.AdjustFirst again
+        ? again.given()
         : kept;
   }
 }

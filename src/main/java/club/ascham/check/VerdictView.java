@@ -1,7 +1,6 @@
 package club.ascham.check;
 
 import club.ascham.bow.Gauge;
-import club.ascham.bow.SetUpFigures;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Matter;
@@ -16,6 +15,7 @@ import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.upkeep.Work;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Reading;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Unstrung;
@@ -24,6 +24,7 @@ import club.ascham.web.Days;
 import club.ascham.withdrawal.Withdrawals;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
@@ -212,29 +213,20 @@ record VerdictView(
     if (now.isEmpty()) {
       return List.of();
     }
-    SetUpFigures setUp = card.setUp();
-    Optional<Reading> was = before == null ? Optional.empty() : before.reading();
+    Reading was = before == null ? Reading.NOTHING : before.reading().orElse(Reading.NOTHING);
+    Reading setUp = Reading.of(card.setUp());
+    BiFunction<String, Function<Reading, Length>, Distance> distance =
+        (what, of) ->
+            new Distance(
+                what,
+                Figure.of(of.apply(was)),
+                Figure.of(of.apply(now.get())),
+                Figure.of(of.apply(setUp)));
     return List.of(
-        distance("Brace", was, now.get(), Reading::brace, setUp == null ? null : setUp.brace()),
-        distance(
-            "Upper",
-            was,
-            now.get(),
-            Reading::tillerUpper,
-            setUp == null ? null : setUp.tillerUpper()),
-        distance(
-            "Lower",
-            was,
-            now.get(),
-            Reading::tillerLower,
-            setUp == null ? null : setUp.tillerLower()),
-        distance("Tiller", was, now.get(), Reading::tiller, setUp == null ? null : setUp.tiller()));
-  }
-
-  private static Distance distance(
-      String what, Optional<Reading> was, Reading now, Function<Reading, Length> of, Length setUp) {
-    return new Distance(
-        what, was.map(of).map(Figure::of).orElse(null), Figure.of(of.apply(now)), Figure.of(setUp));
+        distance.apply("Brace", Reading::brace),
+        distance.apply("Upper", Reading::tillerUpper),
+        distance.apply("Lower", Reading::tillerLower),
+        distance.apply("Tiller", Reading::tiller));
   }
 
   public String doneWords() {

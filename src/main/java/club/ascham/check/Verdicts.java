@@ -3,6 +3,7 @@ package club.ascham.check;
 import club.ascham.bow.Who;
 import club.ascham.store.Rows;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict;
 import com.fasterxml.jackson.core.JsonProcessingException;

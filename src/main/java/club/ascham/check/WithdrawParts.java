@@ -35,15 +35,17 @@ class WithdrawParts {
    * @param stranger a part that was on the bow and is withdrawn with it; null: none
    */
   void of(RigCard card, Withdraw verdict, ItemId stranger, long check, Instant happened) {
-    Judging judging = new Judging(card);
-    for (ItemId item : judging.items(verdict.parts())) {
+    for (ItemId item : Judging.items(card, verdict.parts())) {
       Set<BowPart> parts =
           verdict.parts().stream()
-              .filter(part -> judging.item(part).id().equals(item))
+              .filter(part -> Judging.item(card, part).id().equals(item))
               .collect(Collectors.toCollection(TreeSet::new));
       String why = why(verdict.reasons(), parts);
       List<Work> works =
-          parts.stream().map(part -> work(part, judging.item(part).kind())).distinct().toList();
+          parts.stream()
+              .map(part -> work(part, Judging.item(card, part).kind()))
+              .distinct()
+              .toList();
       boolean withdrawn =
           withdrawItem.withdraw(item, new Reason(why, works.get(0), check), happened)
               instanceof Outcome.Done;

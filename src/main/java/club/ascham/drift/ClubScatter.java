@@ -6,6 +6,7 @@ import club.ascham.statistics.ScatterPrior;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
@@ -45,9 +46,9 @@ public class ClubScatter {
    */
   public record Known(LocalDate day, int readings, Scatter brace, Scatter tiller, Length change) {}
 
-  private record Read(String bow, String reader, Length brace, Length upper, Length lower) {
-    Readers.Reading of(Function<Read, Length> quantity) {
-      return new Readers.Reading(bow, reader, quantity.apply(this).mm());
+  private record Read(String bow, String reader, Reading reading) {
+    Readers.Reading of(Function<Reading, Length> quantity) {
+      return new Readers.Reading(bow, reader, quantity.apply(reading).mm());
     }
   }
 
@@ -68,10 +69,11 @@ public class ClubScatter {
     List<Read> reads = reads();
     Scatter brace =
         Readers.learnt(
-            reads.stream().map(read -> read.of(Read::brace)).toList(), ScatterPrior.brace(STEP_MM));
+            reads.stream().map(read -> read.of(Reading::brace)).toList(),
+            ScatterPrior.brace(STEP_MM));
     Scatter tiller =
         Readers.learnt(
-            reads.stream().map(read -> read.of(one -> one.upper().minus(one.lower()))).toList(),
+            reads.stream().map(read -> read.of(Reading::tiller)).toList(),
             ScatterPrior.tiller(STEP_MM));
     return new Known(
         day, reads.size(), brace, tiller, Length.ofMm(Math.max(change(brace), change(tiller))));
@@ -85,7 +87,7 @@ public class ClubScatter {
         SELECT c.set_up_id || ' ' || substr(c.happened_at, 1, 7) || ' ' ||
                (SELECT count(*) FROM adjustment a
                  WHERE a.rig_id = c.rig_id AND a.happened_at <= c.happened_at),
-               c.checked_by, c.brace, c.tiller_upper, c.tiller_lower
+               c.checked_by, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower
           FROM bow_check c JOIN set_up u ON u.id = c.set_up_id AND u.brace_from = c.brace_from
          WHERE c.brace IS NOT NULL AND c.tiller_upper IS NOT NULL AND c.tiller_lower IS NOT NULL
            AND NOT EXISTS (SELECT 1 FROM bow_check n WHERE n.corrects_id = c.id)

@@ -1,10 +1,10 @@
 package club.ascham.drift;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.statistics.Drift;
 import club.ascham.statistics.Drift.Measured;
 import club.ascham.store.Rows;
 import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -30,27 +30,18 @@ public class Drifts {
    * @param restartedAt the last adjustment since, or the last inspection that was asked for and
    *     found nothing: readings before it speak of another bow; null: none
    */
-  private record Start(
-      Instant finishedAt,
-      String finishedBy,
-      Length brace,
-      BracePoint from,
-      Length upper,
-      Length lower,
-      Instant restartedAt) {
-    Measured setUp() {
-      return new Measured(finishedAt, finishedBy, brace.mm(), upper.minus(lower).mm());
+  private record Start(Instant finishedAt, String finishedBy, Reading setUp, Instant restartedAt) {}
+
+  private record Read(Instant at, String reader, Reading reading) {
+    Measured measured() {
+      return reading == null
+          ? new Measured(at, reader, null, null)
+          : new Measured(at, reader, mm(reading.brace()), mm(reading.tiller()));
     }
   }
 
-  private record Read(Instant at, String reader, Length brace, Length upper, Length lower) {
-    Measured measured() {
-      return new Measured(
-          at,
-          reader,
-          brace == null ? null : brace.mm(),
-          upper == null || lower == null ? null : upper.minus(lower).mm());
-    }
+  private static Double mm(Length length) {
+    return length == null ? null : Double.valueOf(length.mm());
   }
 
   /**
@@ -92,13 +83,13 @@ public class Drifts {
             .orElseThrow();
     List<Measured> measured = new ArrayList<>();
     if (start.restartedAt() == null) {
-      measured.add(start.setUp());
+      measured.add(new Read(start.finishedAt(), start.finishedBy(), start.setUp()).measured());
     }
     rows.list(
             Read.class,
             """
             SELECT c.happened_at, c.checked_by, CASE WHEN c.brace_from = ?3 THEN c.brace END,
-                   c.tiller_upper, c.tiller_lower
+                   c.brace_from, c.tiller_upper, c.tiller_lower
               FROM bow_check c
              WHERE c.rig_id = (SELECT rig_id FROM set_up WHERE id = ?1) AND c.set_up_id = ?1
                AND c.kind = 'CHECK' AND c.happened_at >= ?2
@@ -106,7 +97,7 @@ public class Drifts {
              ORDER BY c.happened_at DESC, c.id DESC LIMIT ?4""",
             setUp,
             start.restartedAt() == null ? start.finishedAt() : start.restartedAt(),
-            start.from(),
+            start.setUp().from(),
             READINGS)
         .forEach(read -> measured.add(read.measured()));
     return measured;

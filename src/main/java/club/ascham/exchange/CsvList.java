@@ -3,6 +3,7 @@ package club.ascham.exchange;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * One list of the club as a file: which columns it has, and from which tables they come.
@@ -30,6 +31,17 @@ record CsvList(
   static CsvList ofItems(
       String name, String title, String table, Map<String, String> fixed, List<Column> columns) {
     return new CsvList(name, title, List.of("item", table), fixed, false, columns);
+  }
+
+  /** The same with more columns after its own. */
+  CsvList and(List<Column> more) {
+    return new CsvList(
+        name,
+        title,
+        tables,
+        fixed,
+        settings,
+        Stream.concat(columns.stream(), more.stream()).toList());
   }
 
   CsvList asSettings() {

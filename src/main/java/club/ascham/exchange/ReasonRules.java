@@ -5,7 +5,6 @@ import club.ascham.form.WholeWords;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
-import java.util.function.Consumer;
 
 /**
  * Holds what a file says is so now to the rule of the forms: a reason or a source in whole words.
@@ -16,7 +15,7 @@ class ReasonRules {
   @Produces
   @Singleton
   RowRules withdrawals() {
-    return rules(
+    return RowRules.of(
         "withdrawals",
         row -> {
           if (!row.has("releasedAt")) {
@@ -29,7 +28,7 @@ class ReasonRules {
   @Produces
   @Singleton
   RowRules upkeepTasks() {
-    return rules(
+    return RowRules.of(
         "upkeep-tasks",
         row -> {
           if (!row.has("closedBy")) {
@@ -41,13 +40,13 @@ class ReasonRules {
   @Produces
   @Singleton
   RowRules upkeepRules() {
-    return rules("upkeep-rules", ReasonRules::source);
+    return RowRules.of("upkeep-rules", ReasonRules::source);
   }
 
   @Produces
   @Singleton
   RowRules braceBands() {
-    return rules("brace-bands", ReasonRules::source);
+    return RowRules.of("brace-bands", ReasonRules::source);
   }
 
   private static void reason(Typed row, String column) {
@@ -60,19 +59,5 @@ class ReasonRules {
     if (row.has("source") && !WholeWords.isSource(row.value("source"))) {
       row.fault("source", WholeWords.WANTED);
     }
-  }
-
-  private static RowRules rules(String list, Consumer<Typed> check) {
-    return new RowRules() {
-      @Override
-      public String list() {
-        return list;
-      }
-
-      @Override
-      public void check(Typed row) {
-        check.accept(row);
-      }
-    };
   }
 }

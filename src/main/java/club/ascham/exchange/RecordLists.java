@@ -16,15 +16,27 @@ import static club.ascham.exchange.Column.required;
 import static club.ascham.exchange.Column.usually;
 import static club.ascham.exchange.DayCodecs.day;
 import static club.ascham.exchange.DayCodecs.moment;
+import static club.ascham.rig.Measurement.BRACE;
+import static club.ascham.rig.Measurement.LOWER_IN;
+import static club.ascham.rig.Measurement.NOCKING;
+import static club.ascham.rig.Measurement.TILLER_LOWER;
+import static club.ascham.rig.Measurement.TILLER_UPPER;
+import static club.ascham.rig.Measurement.TURNS_LOWER;
+import static club.ascham.rig.Measurement.TURNS_UPPER;
+import static club.ascham.rig.Measurement.TWISTS;
+import static club.ascham.rig.Measurement.TWISTS_ADDED;
+import static club.ascham.rig.Measurement.UPPER_IN;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Hand;
 import club.ascham.bow.Style;
 import club.ascham.bow.Who;
 import club.ascham.report.Noticed;
+import club.ascham.rig.Measurement;
 import club.ascham.undo.MoveKind;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Saying;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The files of rigs, of lending and of checking: what happened, each row with its number. */
@@ -37,8 +49,6 @@ final class RecordLists {
   private static final Codec AGE_BAND =
       word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT");
   private static final Codec TYPED = line(60);
-  private static final Codec BRACE = length("brace height", 100, 300);
-  private static final Codec TILLER_DISTANCE = length("tiller distance", 80, 350);
   private static final Codec DRAW_LENGTH = length("draw length", 350, 920);
   private static final Codec RIG = number("rig", "rig");
   private static final Codec LOAN = number("loan", "loan");
@@ -74,29 +84,19 @@ final class RecordLists {
             required("item", "kept_with.item_id", item()),
             required("rig", "kept_with.rig_id", RIG)),
         CsvList.of(
-            "set-ups",
-            "Set-ups",
-            "set_up",
-            numbered("set_up"),
-            required("rig", "set_up.rig_id", RIG),
-            required("begunAt", "set_up.begun_at", moment()),
-            required("begunBy", "set_up.begun_by", account()),
-            optional("finishedAt", "set_up.finished_at", moment()),
-            optional("finishedBy", "set_up.finished_by", account()),
-            usually("", "stepsDone", "set_up.steps_done", WORDS),
-            optional("brace", "set_up.brace", BRACE),
-            optional("braceTyped", "set_up.brace_typed", TYPED),
-            optional("braceFrom", "set_up.brace_from", word(BracePoint.class)),
-            optional("tillerUpper", "set_up.tiller_upper", TILLER_DISTANCE),
-            optional("upperTyped", "set_up.upper_typed", TYPED),
-            optional("tillerLower", "set_up.tiller_lower", TILLER_DISTANCE),
-            optional("lowerTyped", "set_up.lower_typed", TYPED),
-            optional("nocking", "set_up.nocking", length("nocking point height", -10, 30)),
-            optional("nockingTyped", "set_up.nocking_typed", TYPED),
-            usually(0, "screwsSeen", "set_up.screws_seen", yesNo()),
-            optional("turnsUpper", "set_up.turns_upper", decimal(0, 12)),
-            optional("turnsLower", "set_up.turns_lower", decimal(0, 12)),
-            optional("twists", "set_up.twists", whole(0, 150))));
+                "set-ups",
+                "Set-ups",
+                "set_up",
+                numbered("set_up"),
+                required("rig", "set_up.rig_id", RIG),
+                required("begunAt", "set_up.begun_at", moment()),
+                required("begunBy", "set_up.begun_by", account()),
+                optional("finishedAt", "set_up.finished_at", moment()),
+                optional("finishedBy", "set_up.finished_by", account()),
+                usually("", "stepsDone", "set_up.steps_done", WORDS))
+            .and(measured("set_up", BRACE, TILLER_UPPER, TILLER_LOWER, NOCKING))
+            .and(List.of(usually(0, "screwsSeen", "set_up.screws_seen", yesNo())))
+            .and(measured("set_up", TURNS_UPPER, TURNS_LOWER, TWISTS)));
   }
 
   static List<CsvList> ofLending() {
@@ -181,31 +181,27 @@ final class RecordLists {
   static List<CsvList> ofChecking() {
     return List.of(
         CsvList.of(
-            "checks",
-            "Checks and looks",
-            "bow_check",
-            numbered("bow_check"),
-            required("rig", "bow_check.rig_id", RIG),
-            required("kind", "bow_check.kind", word("CHECK", "LOOK")),
-            required("happenedAt", "bow_check.happened_at", moment()),
-            required("recordedAt", "bow_check.recorded_at", moment()),
-            required("by", "bow_check.checked_by", account()),
-            optional("setUp", "bow_check.set_up_id", number("set_up", "set-up")),
-            required("allAsListed", "bow_check.all_as_listed", yesNo()),
-            optional("brace", "bow_check.brace", BRACE),
-            optional("braceTyped", "bow_check.brace_typed", TYPED),
-            optional("braceFrom", "bow_check.brace_from", word(BracePoint.class)),
-            optional("tillerUpper", "bow_check.tiller_upper", TILLER_DISTANCE),
-            optional("upperTyped", "bow_check.upper_typed", TYPED),
-            optional("tillerLower", "bow_check.tiller_lower", TILLER_DISTANCE),
-            optional("lowerTyped", "bow_check.lower_typed", TYPED),
-            usually(0, "dryLooseOrFall", "bow_check.dry_loose_or_fall", yesNo()),
-            usually(0, "cameBackStrung", "bow_check.came_back_strung", yesNo()),
-            required("verdict", "bow_check.verdict", word("FIT", "ADJUST", "WITHDRAW")),
-            optional("corrects", "bow_check.corrects_id", CHECK),
-            optional("correctionWhy", "bow_check.correction_why", WORDS),
-            optional("releasedAt", "bow_check.released_at", moment()),
-            optional("releasedBy", "bow_check.released_by", account())),
+                "checks",
+                "Checks and looks",
+                "bow_check",
+                numbered("bow_check"),
+                required("rig", "bow_check.rig_id", RIG),
+                required("kind", "bow_check.kind", word("CHECK", "LOOK")),
+                required("happenedAt", "bow_check.happened_at", moment()),
+                required("recordedAt", "bow_check.recorded_at", moment()),
+                required("by", "bow_check.checked_by", account()),
+                optional("setUp", "bow_check.set_up_id", number("set_up", "set-up")),
+                required("allAsListed", "bow_check.all_as_listed", yesNo()))
+            .and(measured("bow_check", BRACE, TILLER_UPPER, TILLER_LOWER))
+            .and(
+                List.of(
+                    usually(0, "dryLooseOrFall", "bow_check.dry_loose_or_fall", yesNo()),
+                    usually(0, "cameBackStrung", "bow_check.came_back_strung", yesNo()),
+                    required("verdict", "bow_check.verdict", word("FIT", "ADJUST", "WITHDRAW")),
+                    optional("corrects", "bow_check.corrects_id", CHECK),
+                    optional("correctionWhy", "bow_check.correction_why", WORDS),
+                    optional("releasedAt", "bow_check.released_at", moment()),
+                    optional("releasedBy", "bow_check.released_by", account()))),
         CsvList.of(
             "check-signs",
             "Signs seen on checks",
@@ -232,20 +228,18 @@ final class RecordLists {
             optional("byWhom", "verdict_line.by_whom", word(Who.class)),
             optional("thousandths", "verdict_line.thousandths", whole(-150_000, 150_000))),
         CsvList.of(
-            "adjustments",
-            "Adjustments",
-            "adjustment",
-            numbered("adjustment"),
-            required("rig", "adjustment.rig_id", RIG),
-            optional("check", "adjustment.check_id", CHECK),
-            optional("after", "adjustment.after_id", CHECK),
-            required("happenedAt", "adjustment.happened_at", moment()),
-            required("recordedAt", "adjustment.recorded_at", moment()),
-            required("by", "adjustment.done_by", account()),
-            optional("twistsAdded", "adjustment.twists_added", whole(-100, 100)),
-            optional("upperIn", "adjustment.upper_in", decimal(-4, 4)),
-            optional("lowerIn", "adjustment.lower_in", decimal(-4, 4)),
-            optional("words", "adjustment.words", WORDS)),
+                "adjustments",
+                "Adjustments",
+                "adjustment",
+                numbered("adjustment"),
+                required("rig", "adjustment.rig_id", RIG),
+                optional("check", "adjustment.check_id", CHECK),
+                optional("after", "adjustment.after_id", CHECK),
+                required("happenedAt", "adjustment.happened_at", moment()),
+                required("recordedAt", "adjustment.recorded_at", moment()),
+                required("by", "adjustment.done_by", account()))
+            .and(measured("adjustment", TWISTS_ADDED, UPPER_IN, LOWER_IN))
+            .and(List.of(optional("words", "adjustment.words", WORDS))),
         CsvList.of(
             "scale-readings",
             "Readings of the bow scale",
@@ -381,6 +375,28 @@ final class RecordLists {
             numbered("report_part"),
             required("report", "report_part.report_id", report),
             required("item", "report_part.item_id", item())));
+  }
+
+  /** The columns of what was measured; of a length the text it was read from too. */
+  private static List<Column> measured(String table, Measurement... what) {
+    List<Column> columns = new ArrayList<>();
+    for (Measurement one : what) {
+      columns.add(optional(one.field(), table + "." + one.column(), codec(one)));
+      if (one.isLength()) {
+        columns.add(optional(one.typedField(), table + "." + one.typedColumn(), TYPED));
+      }
+      if (one == BRACE) {
+        columns.add(optional(Measurement.FROM, table + ".brace_from", word(BracePoint.class)));
+      }
+    }
+    return columns;
+  }
+
+  private static Codec codec(Measurement what) {
+    if (what.isLength()) {
+      return length(what.kept());
+    }
+    return what.isWhole() ? whole(what.low(), what.high()) : decimal(what.low(), what.high());
   }
 
   /** Left empty, the next number is given. */

@@ -15,6 +15,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -61,7 +62,8 @@ public final class Typed {
   }
 
   /**
-   * The components of a JSON body as if they had been typed.
+   * The components of a JSON body as if they had been typed: a list as ticks of one name, by
+   * commas. What has fields of its own, as a line of a list, is for whoever knows the body.
    *
    * @param body null: none was sent, and nothing typed
    */
@@ -74,7 +76,14 @@ public final class Typed {
       try {
         component.getAccessor().setAccessible(true);
         Object value = component.getAccessor().invoke(body);
-        if (value != null) {
+        if (value instanceof Collection<?> ticks) {
+          value =
+              ticks.stream()
+                  .filter(tick -> !(tick instanceof Record))
+                  .map(String::valueOf)
+                  .collect(Collectors.joining(","));
+        }
+        if (value != null && !(value instanceof Map)) {
           texts.put(
               component.getName(),
               value instanceof Double number ? plain(number) : value.toString());

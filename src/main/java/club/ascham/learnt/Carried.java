@@ -80,7 +80,7 @@ final class Carried {
             && parts.string() != null
             && parts.string().equals(now.string())
             && sameLength(parts)
-            && before.from() == after.from()
+            && before.reading().from() == after.reading().from()
             && !work.twistsUncounted();
     boolean boltsTell =
         parts != null
@@ -90,31 +90,29 @@ final class Carried {
     if (twistsTell) {
       if (twists.last == null) {
         Integer count = twists(work.rig(), work.at());
-        twists.start(before, count == null ? 0 : count, count != null, brace(before));
+        twists.start(before, count == null ? 0 : count, count != null, brace(before.reading()));
       }
-      twists.move(after, work.twists(), brace(after));
+      twists.move(after, work.twists(), brace(after.reading()));
     } else {
       closeTwists(twists);
     }
     if (boltsTell) {
       if (turns.last == null) {
-        turns.start(before, 0, true, tiller(before));
+        turns.start(before, 0, true, tiller(before.reading()));
       }
-      turns.move(after, work.upper() - work.lower(), tiller(after));
+      turns.move(after, work.upper() - work.lower(), tiller(after.reading()));
     } else {
       closeTurns(turns);
     }
   }
 
-  private static Run.Point brace(Measured of) {
+  private static Run.Point brace(Reading of) {
     return new Run.Point(0, of.brace().mm(), ReadingScatter.braceMm(of.brace().readingStep().mm()));
   }
 
-  private static Run.Point tiller(Measured of) {
+  private static Run.Point tiller(Reading of) {
     return new Run.Point(
-        0,
-        of.upper().minus(of.lower()).mm(),
-        ReadingScatter.tillerMm(of.upper().readingStep().mm()));
+        0, of.tiller().mm(), ReadingScatter.tillerMm(of.tillerUpper().readingStep().mm()));
   }
 
   /** The parts of the bow from the first reading to the second; null where they changed. */
@@ -200,14 +198,10 @@ final class Carried {
     for (Work work : history.workOn(rig)) {
       boolean turned = work.upper() != 0 || work.lower() != 0 || work.boltsUncounted();
       if (setUp != null && since(work, setUp) && turned && !history.isBeingJudged(work.after())) {
-        last = history.reading(work.after()).map(Carried::reading).orElse(last);
+        last = history.reading(work.after()).map(Measured::reading).orElse(last);
       }
     }
     return last;
-  }
-
-  private static Reading reading(Measured of) {
-    return new Reading(of.brace(), of.from(), of.upper(), of.lower());
   }
 
   private static boolean since(Work work, SetUp setUp) {

@@ -1,9 +1,8 @@
 package club.ascham.learnt;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
-import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -108,17 +107,10 @@ record History(
    *
    * @param corrects the check that was typed wrongly; null: none
    */
-  record Measured(
-      long id,
-      Long corrects,
-      Instant at,
-      Length brace,
-      BracePoint from,
-      Length upper,
-      Length lower) {
+  record Measured(long id, Long corrects, Instant at, Reading reading) {
     /** A correction tells what was read when the check was made that it corrects. */
     Measured takenAt(Instant then) {
-      return new Measured(id, corrects, then, brace, from, upper, lower);
+      return new Measured(id, corrects, then, reading);
     }
   }
 
@@ -173,15 +165,7 @@ record History(
             .map(one -> one.id() == second.adjustment() ? one.measuredBy(id) : one)
             .toList();
     List<Measured> readings = new ArrayList<>(measured);
-    readings.add(
-        new Measured(
-            id,
-            null,
-            second.at(),
-            second.reading().brace(),
-            second.reading().from(),
-            second.reading().tillerUpper(),
-            second.reading().tillerLower()));
+    readings.add(new Measured(id, null, second.at(), second.reading()));
     return new History(all, readings, fittings, setUps, bowLengthsIn);
   }
 
@@ -228,7 +212,7 @@ record History(
     }
     Instant at = one(check).map(Measured::at).orElse(null);
     return one(counts)
-        .filter(one -> one.brace() != null && one.upper() != null && one.lower() != null)
+        .filter(one -> one.reading() != null && one.reading().isWhole())
         .map(one -> one.takenAt(at));
   }
 

@@ -5,6 +5,7 @@ import club.ascham.form.Typed;
 import club.ascham.loan.LoanLine;
 import club.ascham.report.PartChoice;
 import club.ascham.report.Telling;
+import club.ascham.time.Evening;
 import club.ascham.units.Money;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -84,14 +85,12 @@ record ReceiptDetails(
   }
 
   private static Instant happened(Typed typed, When when) {
-    LocalDate on = typed.day("on");
-    if (on == null || on.equals(LocalDate.ofInstant(when.now(), when.zone()))) {
+    Instant evening = Evening.read(typed, when.now(), when.zone());
+    if (evening == null) {
       return when.now();
     }
-    Instant evening = on.atTime(21, 0).atZone(when.zone()).toInstant();
-    if (evening.isAfter(when.now())) {
-      typed.fault("on", "That day is still to come.");
-    } else if (on.isBefore(LocalDate.ofInstant(when.issued(), when.zone()))) {
+    LocalDate on = LocalDate.ofInstant(evening, when.zone());
+    if (on.isBefore(LocalDate.ofInstant(when.issued(), when.zone()))) {
       typed.fault("on", "That is before it was lent.");
     }
     // What was lent late that evening came back after.

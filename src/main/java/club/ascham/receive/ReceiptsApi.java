@@ -1,6 +1,5 @@
 package club.ascham.receive;
 
-import club.ascham.Settings;
 import club.ascham.form.Outcome;
 import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
@@ -9,8 +8,6 @@ import club.ascham.id.ReceiptId;
 import club.ascham.loan.LoanLine;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Role;
-import club.ascham.report.Telling;
-import club.ascham.time.ClubTime;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
 import jakarta.annotation.security.RolesAllowed;
@@ -23,7 +20,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.Instant;
-import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -69,9 +65,6 @@ class ReceiptsApi {
     }
   }
 
-  /** What came back of one line; words in {@code damage} withdraw it. */
-  record LineBody(String code, Boolean back, String damage, Integer count) {}
-
   /**
    * A receipt; without {@code lines} all of the loan is back.
    *
@@ -100,26 +93,13 @@ class ReceiptsApi {
 
   private final Receipts receipts;
   private final ReceiveLoan receiveLoan;
-  private final BowInHand bowInHand;
   private final LoanLines lines;
-  private final ClubTime time;
-  private final Currency currency;
   private final Presses presses;
 
-  ReceiptsApi(
-      Receipts receipts,
-      ReceiveLoan receiveLoan,
-      BowInHand bowInHand,
-      LoanLines lines,
-      ClubTime time,
-      Settings settings,
-      Presses presses) {
+  ReceiptsApi(Receipts receipts, ReceiveLoan receiveLoan, LoanLines lines, Presses presses) {
     this.receipts = receipts;
     this.receiveLoan = receiveLoan;
-    this.bowInHand = bowInHand;
     this.lines = lines;
-    this.time = time;
-    this.currency = Currency.getInstance(settings.currency());
     this.presses = presses;
   }
 
@@ -164,7 +144,7 @@ class ReceiptsApi {
                             + " \"part\": \"not-known\"}")
               }))
   public Response receive(ReceiptBody body) {
-    Typed typed = typed(body);
+    Typed typed = Typed.of(body);
     return presses
         .body(body, typed, ReceiptId::new)
         .at(receipt -> "/api/receipts/" + receipt.value())
@@ -181,33 +161,7 @@ class ReceiptsApi {
     }
     List<LoanLine> out = lines.of(head.get().id()).stream().filter(LoanLine::isOut).toList();
     nameLines(typed, body, out);
-    ReceiptDetails details =
-        ReceiptDetails.parse(
-            typed,
-            out,
-            bowInHand.stranger(typed, out),
-            head.get().deposit(),
-            currency,
-            new ReceiptDetails.When(head.get().issuedAt(), time.now(), time.zone()));
-    return typed.sound() ? receiveLoan.receive(head.get().id(), details) : Outcome.unread();
-  }
-
-  private static Typed typed(ReceiptBody body) {
-    return body == null
-        ? Typed.nothing()
-        : Typed.nothing()
-            .with("loanId", body.loanId())
-            .with("signs", Telling.joined(body.signs()))
-            .with("part", body.part())
-            .with("notSo", body.notSo())
-            .with("dryLooseOrFall", body.dryLooseOrFall())
-            .with("cameBackStrung", body.cameBackStrung())
-            .with("depositKept", body.depositKept())
-            .with("depositKeptWhy", body.depositKeptWhy())
-            .with("on", body.on())
-            .with("words", body.words())
-            .with("stranger", body.stranger())
-            .with("strangerAnswer", body.strangerAnswer());
+    return receiveLoan.receive(head.get(), out, typed);
   }
 
   /** Turns lines named by code into the fields of the form. */
@@ -216,25 +170,8 @@ class ReceiptsApi {
       typed.with("allBack", "yes");
       return;
     }
-    for (int i = 0; i < body.lines().size(); i++) {
-      LineBody given = body.lines().get(i);
-      if (given == null) {
-        typed.fault("lines[" + i + "]", "No line stands here.");
-        continue;
-      }
-      String field = "lines[" + i + "].code";
-      Typed code = Typed.nothing().with(field, given.code());
-      var read = code.code(field);
-      Optional<LoanLine> line =
-          out.stream().filter(l -> read != null && l.bareCode().equals(read.bare())).findFirst();
-      if (line.isEmpty()) {
-        typed.fault(field, "That is not out with this loan.");
-        continue;
-      }
-      long id = line.get().id();
-      typed.with("back-" + id, given.back() == null ? Boolean.TRUE : given.back());
-      typed.with("damage-" + id, given.damage());
-      typed.with("count-" + id, given.count());
-    }
+    List<LineAsked> asked = out.stream().map(line -> new LineAsked(line, typed)).toList();
+    LineBody.into(typed, body.lines(), asked, "That is not out with this loan.")
+        .forEach(line -> typed.with("back-" + line, "yes"));
   }
 }

@@ -43,6 +43,7 @@ public class ReceiveLoan {
   private final Rows rows;
   private final LoanLines lines;
   private final TakeLineBack takeLineBack;
+  private final BowInHand bowInHand;
   private final SettleStranger settleStranger;
   private final TellReport tellReport;
   private final Reports reports;
@@ -56,6 +57,7 @@ public class ReceiveLoan {
       Rows rows,
       LoanLines lines,
       TakeLineBack takeLineBack,
+      BowInHand bowInHand,
       SettleStranger settleStranger,
       TellReport tellReport,
       Reports reports,
@@ -67,6 +69,7 @@ public class ReceiveLoan {
     this.rows = rows;
     this.lines = lines;
     this.takeLineBack = takeLineBack;
+    this.bowInHand = bowInHand;
     this.settleStranger = settleStranger;
     this.tellReport = tellReport;
     this.reports = reports;
@@ -75,6 +78,23 @@ public class ReceiveLoan {
     this.time = time;
     this.story = story;
     this.currency = Currency.getInstance(settings.currency());
+  }
+
+  /**
+   * Reads a receipt and keeps it; a fault is left at its field.
+   *
+   * @param out what is out with the loan
+   */
+  Outcome<ReceiptId> receive(Receipts.Head loan, List<LoanLine> out, Typed typed) {
+    ReceiptDetails details =
+        ReceiptDetails.parse(
+            typed,
+            out,
+            bowInHand.stranger(typed, out),
+            loan.deposit(),
+            currency,
+            new ReceiptDetails.When(loan.issuedAt(), time.now(), time.zone()));
+    return typed.sound() ? receive(loan.id(), details) : Outcome.unread();
   }
 
   @Writes
@@ -200,10 +220,10 @@ public class ReceiveLoan {
   }
 
   private long receipt(LoanId loan, ReceiptDetails details) {
-    rows.change(
+    return rows.number(
         """
         INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, came_back_strung, words)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)\
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7) RETURNING id\
         """,
         loan,
         details.happened(),
@@ -212,7 +232,6 @@ public class ReceiveLoan {
         details.told().tellsOfShock(),
         details.told().tellsOfStrung(),
         details.told().words());
-    return rows.number("SELECT max(id) FROM receipt");
   }
 
   private void settleDeposit(LoanId loan, ReceiptDetails details, boolean closed) {

@@ -186,18 +186,9 @@ class ReceivePages {
 
   private Outcome<Made> received(Receipts.Head head, Typed typed) {
     List<LoanLine> out = out(head.id());
-    if (out.isEmpty()) {
-      return Outcome.of(receiveLoan.tellAfter(head.id(), typed));
-    }
-    ReceiptDetails details =
-        ReceiptDetails.parse(
-            typed,
-            out,
-            bowInHand.stranger(typed, out),
-            head.deposit(),
-            currency,
-            new ReceiptDetails.When(head.issuedAt(), time.now(), time.zone()));
-    return typed.sound() ? Outcome.of(receiveLoan.receive(head.id(), details)) : Outcome.unread();
+    return out.isEmpty()
+        ? Outcome.of(receiveLoan.tellAfter(head.id(), typed))
+        : Outcome.of(receiveLoan.receive(head, out, typed));
   }
 
   private ReceivePage page(Receipts.Head head, Typed typed) {

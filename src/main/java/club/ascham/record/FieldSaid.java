@@ -1,30 +1,35 @@
 package club.ascham.record;
 
+import club.ascham.rig.Measurement;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.Money;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Arrays;
 import java.util.Currency;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A stored field and its value as people say them. */
 final class FieldSaid {
   private static final Set<String> LENGTHS =
-      Set.of(
-          "arrow_length",
-          "brace",
-          "brace_high",
-          "brace_low",
-          "draw_length",
-          "high",
-          "low",
-          "measured_length",
-          "nocking",
-          "strand_diameter",
-          "thread_pitch",
-          "tiller_lower",
-          "tiller_upper");
+      Stream.concat(
+              Stream.of(
+                  "arrow_length",
+                  "brace_high",
+                  "brace_low",
+                  "draw_length",
+                  "high",
+                  "low",
+                  "measured_length",
+                  "strand_diameter",
+                  "thread_pitch"),
+              Arrays.stream(Measurement.values())
+                  .filter(Measurement::isLength)
+                  .map(Measurement::column))
+          .collect(Collectors.toUnmodifiableSet());
 
   private static final Map<String, String> THINGS =
       Map.of(

@@ -211,7 +211,7 @@ class ReportsApi {
   @APIResponse(responseCode = "201", description = "Kept; it is open until someone answers it")
   @APIResponse(responseCode = "422", description = "Nothing is ticked, or can't be read")
   public Response tell(TellBody body) {
-    Typed typed = body == null ? Typed.nothing() : typed(body);
+    Typed typed = Typed.of(body);
     return presses
         .body(body, typed, ReportId::new)
         .at(report -> "/api/reports/" + report.value())
@@ -224,18 +224,6 @@ class ReportsApi {
                     .map(Outcome::done)
                     .orElseGet(Outcome::unread),
             report -> one(report.value()));
-  }
-
-  private static Typed typed(TellBody body) {
-    return Typed.nothing()
-        .with("rig", body.rig())
-        .with("item", body.item())
-        .with("loan", body.loan())
-        .with("signs", Telling.joined(body.signs()))
-        .with("words", body.words())
-        .with("part", body.part())
-        .with("notSo", body.notSo())
-        .with("on", body.on());
   }
 
   @POST

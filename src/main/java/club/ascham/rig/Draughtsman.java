@@ -13,10 +13,10 @@ import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Targets;
 import club.ascham.rig.RigDrawing.Callout;
 import club.ascham.rig.RigDrawing.Detail;
-import club.ascham.rig.RigDrawing.Measured;
 import club.ascham.rig.RigDrawing.Scale;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.Reading;
 import java.util.List;
 
 /** Lays out the drawing of one rig: the bow on one side, its figures stacked on the other. */
@@ -41,7 +41,8 @@ final class Draughtsman {
 
   private final RigSpec rig;
   private final Targets targets;
-  private final Measured shown;
+  private final Reading shown;
+  private final Length nocking;
   private final SetUpFigures setUp;
   private final int bowIn;
   private final boolean targetLeft;
@@ -51,10 +52,11 @@ final class Draughtsman {
   /** How far a figure's words reach above and below their line. */
   private record Block(double above, double below) {}
 
-  Draughtsman(RigSpec rig, Targets targets, Measured shown, SetUpFigures setUp) {
+  Draughtsman(RigSpec rig, Targets targets, Reading shown, Length nocking, SetUpFigures setUp) {
     this.rig = rig;
     this.targets = targets;
     this.shown = shown;
+    this.nocking = nocking;
     this.setUp = setUp;
     this.bowIn = rig.bowLengthIn().orElse(66);
     this.targetLeft = rig.hand() != Hand.LEFT;
@@ -285,7 +287,6 @@ final class Draughtsman {
     double dy = (y - spotY) / far;
     double square = y + r * 0.45;
     double window = targets.nocking().inner().high().mm() * DETAIL_PER_MM;
-    Length nocking = shown.nocking();
     String sign = nocking == null ? null : Gauge.sign(targets.nocking(), nocking);
     return new Detail(
         number(x),
@@ -323,7 +324,7 @@ final class Draughtsman {
   }
 
   private Gauge tillerGauge() {
-    Length known = setUp == null ? null : Measured.of(setUp).tiller();
+    Length known = Reading.of(setUp).tiller();
     return Gauge.of("Tiller", targets.tiller(), known, shown.tiller(), true);
   }
 
@@ -348,7 +349,7 @@ final class Draughtsman {
         + ". "
         + sentence("Tiller", tillerGauge())
         + " Nocking point "
-        + (shown.nocking() == null ? "not measured." : said(shown.nocking()) + " above square.");
+        + (nocking == null ? "not measured." : said(nocking) + " above square.");
   }
 
   private static String said(Length figure) {

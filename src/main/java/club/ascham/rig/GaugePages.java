@@ -1,13 +1,14 @@
 package club.ascham.rig;
 
 import club.ascham.bow.Gauge;
-import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.Target;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.units.Length;
-import club.ascham.units.Plausible;
+import club.ascham.units.LengthUnit;
+import club.ascham.verdict.Reading;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
 import io.quarkus.qute.CheckedTemplate;
@@ -51,7 +52,10 @@ class GaugePages {
             .of(new RigId(id))
             .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id + "."));
     Typed typed = Forms.typed(uri.getQueryParameters());
-    typed.with("value-unit", typed.value("unit")).with("tillerUpper-unit", typed.value("unit"));
+    String last =
+        typed.value("quantity").equals("tiller") ? "tillerLower" : typed.value("quantity");
+    typed.with(last, typed.value("value")).with(last + "-unit", typed.value("unit"));
+    typed.with("tillerUpper-unit", typed.value("unit"));
     Gauge gauge = card.targets() == null ? null : gauge(card, typed);
     return gauge == null
         ? Response.noContent().build()
@@ -61,43 +65,33 @@ class GaugePages {
   }
 
   private Gauge gauge(RigCard card, Typed typed) {
-    SetUpFigures setUp = card.setUp();
+    Reading setUp = Reading.of(card.setUp());
+    LengthUnit unit = actor.unit();
     return switch (typed.value("quantity")) {
-      case "brace" -> {
-        Length brace = typed.length("value", actor.unit(), Plausible.BRACE);
-        yield brace == null
-            ? null
-            : Gauge.of(
-                "Brace",
-                card.targets().brace(),
-                setUp == null ? null : setUp.brace(),
-                brace,
-                false);
-      }
+      case "brace" ->
+          gauge(
+              "Brace",
+              card.targets().brace(),
+              setUp.brace(),
+              Measurement.BRACE.length(typed, unit));
       case "tiller" -> {
-        Length upper = typed.length("tillerUpper", actor.unit(), Plausible.TILLER_DISTANCE);
-        Length lower = typed.length("value", actor.unit(), Plausible.TILLER_DISTANCE);
+        Length upper = Measurement.TILLER_UPPER.length(typed, unit);
+        Length lower = Measurement.TILLER_LOWER.length(typed, unit);
         yield upper == null || lower == null
             ? null
-            : Gauge.of(
-                "Tiller",
-                card.targets().tiller(),
-                setUp == null ? null : setUp.tiller(),
-                upper.minus(lower),
-                true);
+            : Gauge.of("Tiller", card.targets().tiller(), setUp.tiller(), upper.minus(lower), true);
       }
-      case "nocking" -> {
-        Length nocking = typed.length("value", actor.unit(), Plausible.NOCKING);
-        yield nocking == null
-            ? null
-            : Gauge.of(
-                "Nocking point",
-                card.targets().nocking(),
-                setUp == null ? null : setUp.nocking(),
-                nocking,
-                false);
-      }
+      case "nocking" ->
+          gauge(
+              "Nocking point",
+              card.targets().nocking(),
+              card.setUp() == null ? null : card.setUp().nocking(),
+              Measurement.NOCKING.length(typed, unit));
       default -> null;
     };
+  }
+
+  private static Gauge gauge(String what, Target target, Length setUp, Length reading) {
+    return reading == null ? null : Gauge.of(what, target, setUp, reading, false);
   }
 }

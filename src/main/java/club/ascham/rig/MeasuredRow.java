@@ -3,7 +3,9 @@ package club.ascham.rig;
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.SetUpFigures;
+import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.Reading;
 import java.util.List;
 
 /** A quantity of a rig with its set-up figure and the last reading, in words. */
@@ -15,38 +17,16 @@ record MeasuredRow(String what, String setUp, String last, String sign, String b
     if (card.targets() == null) {
       return List.of();
     }
-    SetUpFigures setUp = card.setUp();
-    Gauge brace =
-        Gauge.of(
-            "Brace",
-            card.targets().brace(),
-            setUp == null ? null : setUp.brace(),
-            last == null ? null : last.brace(),
-            false);
-    Gauge tiller =
-        Gauge.of(
-            "Tiller",
-            card.targets().tiller(),
-            setUp == null ? null : setUp.tiller(),
-            last == null ? null : last.tiller(),
-            true);
-    Gauge nocking =
-        Gauge.of(
-            "Nocking point",
-            card.targets().nocking(),
-            setUp == null ? null : setUp.nocking(),
-            null,
-            false);
+    Reading setUp = Reading.of(card.setUp());
+    Reading now = last == null ? Reading.NOTHING : last.reading();
+    Gauge brace = Gauge.of("Brace", card.targets().brace(), setUp.brace(), now.brace(), false);
+    Gauge tiller = Gauge.of("Tiller", card.targets().tiller(), setUp.tiller(), now.tiller(), true);
+    Length height = card.setUp() == null ? null : card.setUp().nocking();
+    Gauge nocking = Gauge.of("Nocking point", card.targets().nocking(), height, null, false);
     return List.of(
-        reading("Brace height" + from(setUp), brace, card.targets().brace().basis()),
-        distance(
-            "Upper distance",
-            setUp == null ? null : LengthText.both(setUp.tillerUpper()),
-            last == null ? null : LengthText.both(last.tillerUpper())),
-        distance(
-            "Lower distance",
-            setUp == null ? null : LengthText.both(setUp.tillerLower()),
-            last == null ? null : LengthText.both(last.tillerLower())),
+        reading("Brace height" + from(card.setUp()), brace, card.targets().brace().basis()),
+        distance("Upper distance", setUp.tillerUpper(), now.tillerUpper()),
+        distance("Lower distance", setUp.tillerLower(), now.tillerLower()),
         reading("Tiller", tiller, card.targets().tiller().basis()),
         reading("Nocking point, above square", nocking, card.targets().nocking().basis()));
   }
@@ -58,8 +38,12 @@ record MeasuredRow(String what, String setUp, String last, String sign, String b
     return setUp.braceFrom() == BracePoint.BUTTON ? ", to the button" : ", to the throat";
   }
 
-  private static MeasuredRow distance(String what, String setUp, String last) {
-    return new MeasuredRow(what, setUp, last, null, null, null);
+  private static MeasuredRow distance(String what, Length setUp, Length last) {
+    return new MeasuredRow(what, both(setUp), both(last), null, null, null);
+  }
+
+  private static String both(Length length) {
+    return length == null ? null : LengthText.both(length);
   }
 
   private static MeasuredRow reading(String what, Gauge gauge, String basis) {

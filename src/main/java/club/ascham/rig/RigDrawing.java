@@ -1,10 +1,10 @@
 package club.ascham.rig;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Targets;
 import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import java.util.List;
 
 /**
@@ -24,26 +24,6 @@ record RigDrawing(
     String arrowLine,
     List<Callout> callouts,
     Detail nocking) {
-
-  /** What to draw. Each may be null: not measured. */
-  record Measured(
-      Length brace, BracePoint from, Length tillerUpper, Length tillerLower, Length nocking) {
-
-    static Measured of(SetUpFigures setUp) {
-      return setUp == null
-          ? new Measured(null, null, null, null, null)
-          : new Measured(
-              setUp.brace(),
-              setUp.braceFrom(),
-              setUp.tillerUpper(),
-              setUp.tillerLower(),
-              setUp.nocking());
-    }
-
-    Length tiller() {
-      return tillerUpper == null || tillerLower == null ? null : tillerUpper.minus(tillerLower);
-    }
-  }
 
   /**
    * A figure beside the bow; a path or text that does not apply is empty.
@@ -105,9 +85,11 @@ record RigDrawing(
    *
    * @param shown the figures to draw; those not measured are drawn where the targets would have
    *     them, and carry no figure
+   * @param nocking null: not measured
    * @param setUp marked on the scales; null: none
    */
-  static RigDrawing of(RigSpec rig, Targets targets, Measured shown, SetUpFigures setUp) {
-    return new Draughtsman(rig, targets, shown, setUp).draw();
+  static RigDrawing of(
+      RigSpec rig, Targets targets, Reading shown, Length nocking, SetUpFigures setUp) {
+    return new Draughtsman(rig, targets, shown, nocking, setUp).draw();
   }
 }

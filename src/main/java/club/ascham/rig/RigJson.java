@@ -9,9 +9,9 @@ import club.ascham.bow.Targets;
 import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
 import club.ascham.form.Words;
-import club.ascham.units.Length;
-import club.ascham.units.LengthText;
+import club.ascham.verdict.Reading;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -88,10 +88,7 @@ final class RigJson {
   /** What was measured at a set-up; what is unknown is left out. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Figures(
-      String brace,
-      String braceFrom,
-      String tillerUpper,
-      String tillerLower,
+      @JsonUnwrapped ReadingJson measured,
       String tiller,
       String nocking,
       boolean screwsSeen,
@@ -100,14 +97,11 @@ final class RigJson {
       Integer twists) {
 
     static Figures of(SetUpFigures figures) {
-      boolean tiller = figures.tillerUpper() != null && figures.tillerLower() != null;
+      Reading reading = Reading.of(figures);
       return new Figures(
-          exact(figures.brace()),
-          figures.braceFrom() == null ? null : Words.of(figures.braceFrom()),
-          exact(figures.tillerUpper()),
-          exact(figures.tillerLower()),
-          tiller ? exact(figures.tiller()) : null,
-          exact(figures.nocking()),
+          ReadingJson.of(reading),
+          ReadingJson.exact(reading.tiller()),
+          ReadingJson.exact(figures.nocking()),
           figures.lockingScrewsSeen(),
           figures.turnsUpper(),
           figures.turnsLower(),
@@ -156,7 +150,9 @@ final class RigJson {
   /** Both ends of a band. */
   record Ends(String low, String high) {
     static Ends of(Band band) {
-      return band == null ? null : new Ends(exact(band.low()), exact(band.high()));
+      return band == null
+          ? null
+          : new Ends(ReadingJson.exact(band.low()), ReadingJson.exact(band.high()));
     }
   }
 
@@ -225,9 +221,5 @@ final class RigJson {
 
   private static String code(Part part) {
     return part == null ? null : part.code();
-  }
-
-  private static String exact(Length length) {
-    return length == null ? null : LengthText.exact(length);
   }
 }

@@ -18,7 +18,9 @@ import club.ascham.standing.State;
 import club.ascham.story.Story;
 import club.ascham.undo.MayBeUndone;
 import club.ascham.undo.Move;
+import club.ascham.units.Length;
 import club.ascham.units.LengthText;
+import club.ascham.verdict.Reading;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
 import io.quarkus.qute.CheckedTemplate;
@@ -313,16 +315,9 @@ class RigPages {
   }
 
   private static RigDrawing drawing(RigCard card, RigSpec spec, Checked last) {
-    RigDrawing.Measured shown =
-        last == null
-            ? RigDrawing.Measured.of(card.setUp())
-            : new RigDrawing.Measured(
-                last.brace(),
-                last.braceFrom(),
-                last.tillerUpper(),
-                last.tillerLower(),
-                card.setUp().nocking());
-    return RigDrawing.of(spec, card.targets(), shown, card.setUp());
+    Reading shown = last == null ? Reading.of(card.setUp()) : last.reading();
+    Length nocking = card.setUp() == null ? null : card.setUp().nocking();
+    return RigDrawing.of(spec, card.targets(), shown, nocking, card.setUp());
   }
 
   private static List<Fitted> fitted(RigCard card) {
@@ -346,8 +341,8 @@ class RigPages {
           case "ADJUST" -> "adjust";
           default -> "withdraw";
         },
-        check.isMeasured() ? LengthText.both(check.brace()) : check.unmeasured(),
-        check.isMeasured() ? Gauge.signed(check.tiller()) : "");
+        check.isMeasured() ? LengthText.both(check.reading().brace()) : check.unmeasured(),
+        check.isMeasured() ? Gauge.signed(check.reading().tiller()) : "");
   }
 
   @GET

@@ -11,7 +11,7 @@ import club.ascham.standing.State;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
-import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -135,26 +135,19 @@ public class RigRecords {
   record Checked(
       long id,
       Instant happenedAt,
-      Length brace,
-      BracePoint braceFrom,
-      Length tillerUpper,
-      Length tillerLower,
+      Reading reading,
       String verdict,
       boolean look,
       String by,
       boolean looksFirst) {
 
     public boolean isMeasured() {
-      return brace != null;
+      return reading != null && reading.brace() != null && reading.tiller() != null;
     }
 
     /** What stands for the figures where there are none: only a look was one. */
     String unmeasured() {
       return look ? "looked over" : "not measured";
-    }
-
-    Length tiller() {
-      return tillerUpper.minus(tillerLower);
     }
   }
 
@@ -254,12 +247,22 @@ SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
       int version,
       Instant begunAt,
       String begunBy,
-      StepsDone done,
-      SetUpFigures figures) {}
+      String stepsDone,
+      SetUpFigures figures) {
+    StepsDone done() {
+      return StepsDone.of(stepsDone);
+    }
+  }
 
   Optional<OpenSetUp> openSetUp(RigId rig) {
-    return rows.one(SetUpRow.class, SET_UPS + "u.rig_id = ?1 AND u.finished_at IS NULL", rig)
-        .map(SetUpRow::open);
+    return rows.one(
+        OpenSetUp.class,
+"""
+SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
+       u.tiller_lower, u.nocking, u.screws_seen, u.turns_upper, u.turns_lower, u.twists
+  FROM set_up u JOIN account a ON a.id = u.begun_by WHERE u.rig_id = ?1 AND u.finished_at IS NULL\
+""",
+        rig);
   }
 
   /** When the set-up in force was finished, and by whom. */
@@ -287,49 +290,6 @@ SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
         .stream()
         .findFirst()
         .map(BracePoint::valueOf);
-  }
-
-  private static final String SET_UPS =
-"""
-SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
-       u.tiller_lower, u.nocking, u.screws_seen, u.turns_upper, u.turns_lower, u.twists
-  FROM set_up u JOIN account a ON a.id = u.begun_by WHERE
-""";
-
-  private record SetUpRow(
-      long id,
-      int version,
-      Instant begunAt,
-      String begunBy,
-      String stepsDone,
-      Length brace,
-      BracePoint braceFrom,
-      Length tillerUpper,
-      Length tillerLower,
-      Length nocking,
-      boolean screwsSeen,
-      Double turnsUpper,
-      Double turnsLower,
-      Integer twists) {
-
-    OpenSetUp open() {
-      return new OpenSetUp(
-          id,
-          version,
-          begunAt,
-          begunBy,
-          StepsDone.of(stepsDone),
-          new SetUpFigures(
-              brace,
-              braceFrom,
-              tillerUpper,
-              tillerLower,
-              nocking,
-              screwsSeen,
-              turnsUpper,
-              turnsLower,
-              twists));
-    }
   }
 
   /** How many rigs stand in each state, for the head of the list. */

@@ -1,7 +1,6 @@
 package club.ascham.rig;
 
 import club.ascham.bow.Band;
-import club.ascham.bow.BracePoint;
 import club.ascham.bow.BraceTable;
 import club.ascham.bow.Level;
 import club.ascham.bow.RigSpec;
@@ -29,7 +28,7 @@ public class RigSpecs {
       """
       SELECT p.rig_id, p.style, p.level, r.version, p.body_id, p.limbs_id, p.string_id,
              u.id, u.brace, u.brace_from, u.tiller_upper, u.tiller_lower, u.nocking,
-             coalesce(u.screws_seen, 0), u.turns_upper, u.turns_lower, u.twists
+             u.screws_seen, u.turns_upper, u.turns_lower, u.twists
         FROM rig_parts p JOIN rig r ON r.id = p.rig_id LEFT JOIN set_up u ON u.id = p.set_up_id
       """;
 
@@ -126,15 +125,7 @@ public class RigSpecs {
       ItemId limbs,
       ItemId string,
       Long setUpId,
-      Length brace,
-      BracePoint braceFrom,
-      Length tillerUpper,
-      Length tillerLower,
-      Length nocking,
-      boolean screwsSeen,
-      Double turnsUpper,
-      Double turnsLower,
-      Integer twists) {
+      SetUpFigures setUp) {
 
     void addPartIds(List<ItemId> ids) {
       for (ItemId id : new ItemId[] {body, limbs, string}) {
@@ -142,21 +133,6 @@ public class RigSpecs {
           ids.add(id);
         }
       }
-    }
-
-    SetUpFigures setUp() {
-      return setUpId == null
-          ? null
-          : new SetUpFigures(
-              brace,
-              braceFrom,
-              tillerUpper,
-              tillerLower,
-              nocking,
-              screwsSeen,
-              turnsUpper,
-              turnsLower,
-              twists);
     }
   }
 }

@@ -13,6 +13,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.util.Map;
 
 /** One setting-up of a rig: which steps were done, and what it measured. */
 @Entity
@@ -79,43 +80,34 @@ public class SetUp {
         twists);
   }
 
-  void brace(Length measured, String typed, BracePoint from) {
+  /** Writes what was measured or counted; what is null is left as it stands. */
+  void write(SetUpFigures measured, Map<Measurement, String> typed) {
     open();
-    brace = measured;
-    braceTyped = typed;
-    braceFrom = from;
+    if (measured.brace() != null) {
+      brace = measured.brace();
+      braceTyped = typed.get(Measurement.BRACE);
+      braceFrom = measured.braceFrom();
+    }
+    if (measured.tillerUpper() != null && measured.tillerLower() != null) {
+      tillerUpper = measured.tillerUpper();
+      upperTyped = typed.get(Measurement.TILLER_UPPER);
+      tillerLower = measured.tillerLower();
+      lowerTyped = typed.get(Measurement.TILLER_LOWER);
+    }
+    if (measured.nocking() != null) {
+      nocking = measured.nocking();
+      nockingTyped = typed.get(Measurement.NOCKING);
+    }
+    screwsSeen |= measured.lockingScrewsSeen();
+    turnsUpper = measured.turnsUpper() != null ? measured.turnsUpper() : turnsUpper;
+    turnsLower = measured.turnsLower() != null ? measured.turnsLower() : turnsLower;
+    twists = measured.twists() != null ? measured.twists() : twists;
   }
 
-  void tiller(Length upper, String typedUpper, Length lower, String typedLower) {
+  /** No bolt holds the limbs of a one-piece bow, so there is none to see. */
+  void noScrewsToSee() {
     open();
-    tillerUpper = upper;
-    upperTyped = typedUpper;
-    tillerLower = lower;
-    lowerTyped = typedLower;
-  }
-
-  void nocking(Length aboveSquare, String typed) {
-    open();
-    nocking = aboveSquare;
-    nockingTyped = typed;
-  }
-
-  void screwsSeen(boolean seen) {
-    open();
-    screwsSeen = seen;
-  }
-
-  /** Turns out of each limb bolt; null: nobody counted. */
-  void turns(Double upper, Double lower) {
-    open();
-    turnsUpper = upper;
-    turnsLower = lower;
-  }
-
-  /** Twists in the string; null: nobody counted. */
-  void twists(Integer counted) {
-    open();
-    twists = counted;
+    screwsSeen = true;
   }
 
   void done(StepsDone now) {
@@ -129,12 +121,12 @@ public class SetUp {
     begunBy = by.value();
     begunAt = at;
     stepsDone = "";
-    brace(null, null, null);
-    tiller(null, null, null, null);
-    nocking(null, null);
+    brace = tillerUpper = tillerLower = nocking = null;
+    braceTyped = upperTyped = lowerTyped = nockingTyped = null;
+    braceFrom = null;
     screwsSeen = false;
-    turns(null, null);
-    twists(null);
+    turnsUpper = turnsLower = null;
+    twists = null;
   }
 
   void finish(AccountId by, Instant at) {

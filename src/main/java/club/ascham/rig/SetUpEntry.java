@@ -1,6 +1,6 @@
 package club.ascham.rig;
 
-import club.ascham.bow.BracePoint;
+import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.SetUpStep;
 import club.ascham.bow.SetUpStep.Figure;
 import club.ascham.bow.SetUpStep.Key;
@@ -9,8 +9,10 @@ import club.ascham.form.Words;
 import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Plausible;
+import club.ascham.verdict.Reading;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -18,22 +20,10 @@ import java.util.Set;
  * stands.
  *
  * @param steps the steps that were done
- * @param screwsSeen locking screws, or the bolts of a screw-in bow, seen and in order
+ * @param figures of which the locking screws, or the bolts of a screw-in bow, were seen in order
+ * @param asTyped the texts of the lengths
  */
-record SetUpEntry(
-    Set<Key> steps,
-    Measured brace,
-    BracePoint braceFrom,
-    Measured upper,
-    Measured lower,
-    Measured nocking,
-    boolean screwsSeen,
-    Double turnsUpper,
-    Double turnsLower,
-    Integer twists) {
-  private static final double MOST_TURNS = 12;
-  private static final int MOST_TWISTS = 150;
-
+record SetUpEntry(Set<Key> steps, SetUpFigures figures, Map<Measurement, String> asTyped) {
   private static final Set<Key> UNSTRUNG = EnumSet.of(Key.LIMBS, Key.LOOPS);
 
   /** Whether the bow is strung for a step, or was for one before it. */
@@ -43,14 +33,11 @@ record SetUpEntry(
 
   /** Whether the string is on for any of it. */
   boolean needsString() {
-    return brace != null
-        || upper != null
-        || nocking != null
+    return figures.brace() != null
+        || figures.tillerUpper() != null
+        || figures.nocking() != null
         || steps.stream().anyMatch(SetUpEntry::needsString);
   }
-
-  /** A length beside the text it was read from. */
-  record Measured(Length length, String typed) {}
 
   /**
    * Reads an entry; ask {@code typed.sound()} before using it.
@@ -59,73 +46,72 @@ record SetUpEntry(
    * @param sheet the steps of this rig, which {@code stepsDone} may name or mean with {@code all}
    */
   static SetUpEntry parse(Typed typed, LengthUnit unit, List<SetUpStep> sheet) {
-    Measured brace = measured(typed, "brace", unit, Plausible.BRACE);
-    BracePoint from = typed.word("braceFrom", BracePoint.class);
-    if (typed.has("brace") && !typed.has("braceFrom")) {
+    Reading reading =
+        Measurement.reading(
+            typed, unit, "From where was it measured: the throat of the grip, or the button?");
+    tellBoth(typed, reading);
+    return new SetUpEntry(
+        steps(typed, sheet),
+        new SetUpFigures(
+            reading.brace(),
+            reading.from(),
+            reading.tillerUpper(),
+            reading.tillerLower(),
+            Measurement.NOCKING.length(typed, unit),
+            typed.ticked("screwsSeen"),
+            Measurement.TURNS_UPPER.number(typed),
+            Measurement.TURNS_LOWER.number(typed),
+            Measurement.TWISTS.count(typed)),
+        Measurement.asTyped(typed));
+  }
+
+  private static void tellBoth(Typed typed, Reading reading) {
+    boolean upper = typed.has(Measurement.TILLER_UPPER.field());
+    if (upper != typed.has(Measurement.TILLER_LOWER.field())) {
       typed.fault(
-          "braceFrom", "From where was it measured: the throat of the grip, or the button?");
-    }
-    Measured upper = measured(typed, "tillerUpper", unit, Plausible.TILLER_DISTANCE);
-    Measured lower = measured(typed, "tillerLower", unit, Plausible.TILLER_DISTANCE);
-    if (typed.has("tillerUpper") != typed.has("tillerLower")) {
-      typed.fault(
-          typed.has("tillerUpper") ? "tillerLower" : "tillerUpper",
+          (upper ? Measurement.TILLER_LOWER : Measurement.TILLER_UPPER).field(),
           "Both distances, please: tiller is the one less the other.");
     }
-    if (upper != null
-        && lower != null
-        && !Plausible.TILLER.holds(upper.length().minus(lower.length()))) {
+    if (reading.tiller() != null && !Plausible.TILLER.holds(reading.tiller())) {
       typed.fault(
-          "tillerLower",
+          Measurement.TILLER_LOWER.field(),
           "The two distances lie further apart than on any bow. Measure both again, square to the"
               + " string.");
     }
-    return new SetUpEntry(
-        steps(typed, sheet),
-        brace,
-        brace == null ? null : from,
-        upper,
-        lower,
-        measured(typed, "nocking", unit, Plausible.NOCKING),
-        typed.ticked("screwsSeen"),
-        typed.decimal("turnsUpper", 0, MOST_TURNS),
-        typed.decimal("turnsLower", 0, MOST_TURNS),
-        typed.whole("twists", 0, MOST_TWISTS));
   }
 
   /** Asks for the figure that is written down at a step, where it was not given. */
   void require(Figure figure, Typed typed) {
     switch (figure) {
-      case BRACE -> {
-        if (brace == null) {
-          typed.fault("brace", "What does the brace height measure?");
-        }
-      }
+      case BRACE ->
+          require(Measurement.BRACE, figures.brace(), "What does the brace height measure?", typed);
       case TILLER_UPPER_AND_LOWER -> {
-        if (upper == null) {
-          typed.fault("tillerUpper", "What does the upper distance measure?");
-        }
-        if (lower == null) {
-          typed.fault("tillerLower", "What does the lower distance measure?");
-        }
+        require(
+            Measurement.TILLER_UPPER,
+            figures.tillerUpper(),
+            "What does the upper distance measure?",
+            typed);
+        require(
+            Measurement.TILLER_LOWER,
+            figures.tillerLower(),
+            "What does the lower distance measure?",
+            typed);
       }
-      case NOCKING -> {
-        if (nocking == null) {
-          typed.fault("nocking", "How high above square does it sit?");
-        }
-      }
+      case NOCKING ->
+          require(
+              Measurement.NOCKING, figures.nocking(), "How high above square does it sit?", typed);
       case LOCKING_SCREWS_SEEN -> {
-        if (!screwsSeen) {
+        if (!figures.lockingScrewsSeen()) {
           typed.fault("screwsSeen", "Tick it once you have seen both with your own eyes.");
         }
       }
     }
   }
 
-  private static Measured measured(
-      Typed typed, String field, LengthUnit unit, Plausible plausible) {
-    Length length = typed.length(field, unit, plausible);
-    return length == null ? null : new Measured(length, typed.value(field));
+  private static void require(Measurement what, Length measured, String question, Typed typed) {
+    if (measured == null) {
+      typed.fault(what.field(), question);
+    }
   }
 
   private static Set<Key> steps(Typed typed, List<SetUpStep> sheet) {

@@ -144,8 +144,7 @@ public class SetUpWork {
       return Obstacle.refused(refusals);
     }
     if (spec.build() == Build.ONE_PIECE) {
-      // No bolt holds its limbs, so there is none to see.
-      setUp.screwsSeen(true);
+      setUp.noScrewsToSee();
     }
     Instant now = time.now();
     setUp.finish(actor.id(), now);
@@ -191,27 +190,7 @@ public class SetUpWork {
   }
 
   private static void apply(SetUpEntry entry, SetUp setUp) {
-    if (entry.brace() != null) {
-      setUp.brace(entry.brace().length(), entry.brace().typed(), entry.braceFrom());
-    }
-    if (entry.upper() != null && entry.lower() != null) {
-      setUp.tiller(
-          entry.upper().length(),
-          entry.upper().typed(),
-          entry.lower().length(),
-          entry.lower().typed());
-    }
-    if (entry.nocking() != null) {
-      setUp.nocking(entry.nocking().length(), entry.nocking().typed());
-    }
-    if (entry.screwsSeen()) {
-      setUp.screwsSeen(true);
-    }
-    SetUpFigures now = setUp.figures();
-    setUp.turns(
-        entry.turnsUpper() != null ? entry.turnsUpper() : now.turnsUpper(),
-        entry.turnsLower() != null ? entry.turnsLower() : now.turnsLower());
-    setUp.twists(entry.twists() != null ? entry.twists() : now.twists());
+    setUp.write(entry.figures(), entry.asTyped());
     StepsDone done = setUp.stepsDone();
     for (var key : entry.steps()) {
       done = done.with(key);

@@ -186,7 +186,7 @@ class SheetPages {
             rig,
             typed,
             entry,
-            step.get().title() + ": " + SavedFigure.said(step.get(), entry) + ".")
+            step.get().title() + ": " + SavedFigure.said(step.get(), entry.figures()) + ".")
         : Outcome.unread();
   }
 
@@ -357,21 +357,6 @@ class SheetPages {
   /** What is written down at a step, said back. */
   private static final class SavedFigure {
     private SavedFigure() {}
-
-    static String said(SetUpStep step, SetUpEntry entry) {
-      return said(
-          step,
-          new SetUpFigures(
-              entry.brace() == null ? null : entry.brace().length(),
-              entry.braceFrom(),
-              entry.upper() == null ? null : entry.upper().length(),
-              entry.lower() == null ? null : entry.lower().length(),
-              entry.nocking() == null ? null : entry.nocking().length(),
-              entry.screwsSeen(),
-              null,
-              null,
-              null));
-    }
 
     static String said(SetUpStep step, SetUpFigures figures) {
       return step.figure()

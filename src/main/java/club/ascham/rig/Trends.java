@@ -7,6 +7,7 @@ import club.ascham.rig.RigRecords.Checked;
 import club.ascham.statistics.Drift;
 import club.ascham.time.ClubTime;
 import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -57,9 +58,6 @@ public class Trends {
     }
   }
 
-  /** A reading that someone has typed and not saved yet: brace or tiller, measured now. */
-  public record Typed(Length brace, Length tiller) {}
-
   public Shown of(RigCard card) {
     if (card.targets() == null) {
       return Shown.NOTHING;
@@ -72,25 +70,25 @@ public class Trends {
         : shown;
   }
 
-  /** As it would be with what was typed: of that quantity alone. */
-  public Shown with(RigCard card, Typed typed) {
+  /**
+   * As it would be with what someone has typed and not saved yet, measured now: of that quantity
+   * alone.
+   *
+   * @param brace null: it is tiller
+   */
+  public Shown with(RigCard card, Length brace, Length tiller) {
     Instant now = time.now();
     Drift drift =
         drift(
             card,
             new Drift.Measured(
-                now,
-                null,
-                typed.brace() == null ? null : typed.brace().mm(),
-                typed.tiller() == null ? null : typed.tiller().mm()));
+                now, null, brace == null ? null : brace.mm(), tiller == null ? null : tiller.mm()));
     List<Trend.Reading> readings = readings(card, records.measured(card.id(), SHOWN));
-    readings.add(new Trend.Reading(now, typed.brace(), typed.tiller()));
+    readings.add(new Trend.Reading(now, brace, tiller));
     Trend.Against against = against(card, drift);
     return shown(
         drift,
-        typed.brace() != null
-            ? Trend.ofBrace(readings, against)
-            : Trend.ofTiller(readings, against));
+        brace != null ? Trend.ofBrace(readings, against) : Trend.ofTiller(readings, against));
   }
 
   private Shown shown(Drift drift, Trend drawing) {
@@ -123,11 +121,12 @@ public class Trends {
     BracePoint from =
         card.setUp() != null
             ? card.setUp().braceFrom()
-            : checks.isEmpty() ? null : checks.get(0).braceFrom();
+            : checks.isEmpty() ? null : checks.get(0).reading().from();
     List<Trend.Reading> readings = new ArrayList<>();
     for (Checked check : checks) {
-      if (check.braceFrom() == from) {
-        readings.add(0, new Trend.Reading(check.happenedAt(), check.brace(), check.tiller()));
+      Reading one = check.reading();
+      if (one.from() == from) {
+        readings.add(0, new Trend.Reading(check.happenedAt(), one.brace(), one.tiller()));
       }
     }
     return readings;

@@ -1,6 +1,5 @@
 package club.ascham.session;
 
-import club.ascham.check.Given;
 import club.ascham.check.SettleStranger;
 import club.ascham.check.StrangerBack;
 import club.ascham.check.Verdicts;
@@ -24,6 +23,7 @@ import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
 import club.ascham.undo.Moves;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Saying;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -202,17 +202,16 @@ class ReturnSession {
   }
 
   private long receipt(LoanId loan, Instant now, Telling told) {
-    rows.change(
+    return rows.number(
         """
         INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, words)
-        VALUES (?1, ?2, ?2, ?3, ?4, ?5)\
+        VALUES (?1, ?2, ?2, ?3, ?4, ?5) RETURNING id\
         """,
         loan,
         now,
         actor.id(),
         told.tellsOfShock(),
         told.words());
-    return rows.number("SELECT max(id) FROM receipt");
   }
 
   /** Ready again where the look was enough. */

@@ -3,6 +3,7 @@ package club.ascham.session;
 import club.ascham.concern.ConcernJson;
 import club.ascham.form.Typed;
 import club.ascham.loan.ItemBody;
+import club.ascham.receive.LineBody;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -70,7 +71,7 @@ final class SessionJson {
       String leader, List<Long> rigIds, List<ItemBody> items, String overrideWhy, String onceKey) {
     /** The rigs become ticks {@code rig-3}, and the items fields as everywhere. */
     Typed typed() {
-      Typed typed = Typed.nothing().with("leader", leader).with("overrideWhy", overrideWhy);
+      Typed typed = Typed.of(this);
       Optional.ofNullable(rigIds).orElse(List.of()).stream()
           .filter(Objects::nonNull)
           .forEach(rig -> typed.with("rig-" + rig, "yes"));
@@ -101,11 +102,8 @@ final class SessionJson {
       String stranger,
       String strangerAnswer) {}
 
-  /** What went out beside the bows; words in {@code damage} withdraw it. */
-  record BesideBody(String code, Boolean back, String damage, Integer count) {}
-
   /** {@code lines}: what is back of the rest; left out: it comes back with the last rig. */
-  record ReturnBody(List<RigBackBody> rigs, List<BesideBody> lines, String onceKey) {}
+  record ReturnBody(List<RigBackBody> rigs, List<LineBody> lines, String onceKey) {}
 
   /** What became of a rig, and why. */
   record BecameLine(long rigId, String code, String became, String why) {}

@@ -13,10 +13,10 @@ import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.receive.LineAsked;
+import club.ascham.receive.LineBody;
 import club.ascham.report.Telling;
 import club.ascham.session.ReturnSession.SetBack;
 import club.ascham.time.ClubTime;
-import club.ascham.units.ItemCode;
 import club.ascham.units.LengthText;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
@@ -29,10 +29,8 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -259,27 +257,9 @@ class SessionsApi {
   /** Turns what went beside the bows, named by code, into the fields of the form. */
   private void nameLines(Typed typed, LoanId loan, SessionJson.ReturnBody body, boolean rigsOut) {
     List<LineAsked> out = returnDesk.beside(loan, typed);
-    Set<Long> named = new HashSet<>();
-    List<SessionJson.BesideBody> given =
-        body == null || body.lines() == null ? List.of() : body.lines();
-    for (int i = 0; i < given.size(); i++) {
-      SessionJson.BesideBody one = given.get(i);
-      String field = "lines[" + i + "].code";
-      ItemCode code = one == null ? null : Typed.nothing().with(field, one.code()).code(field);
-      Optional<LineAsked> line =
-          out.stream()
-              .filter(asked -> code != null && asked.line().bareCode().equals(code.bare()))
-              .findFirst();
-      if (line.isEmpty()) {
-        typed.fault(field, "That is not out beside the bows of this session.");
-        continue;
-      }
-      if (!Boolean.FALSE.equals(one.back())) {
-        named.add(line.get().line().id());
-      }
-      typed.with(line.get().damageField(), one.damage());
-      typed.with(line.get().countField(), one.count());
-    }
+    List<LineBody> given = body == null || body.lines() == null ? List.of() : body.lines();
+    Set<Long> named =
+        LineBody.into(typed, given, out, "That is not out beside the bows of this session.");
     boolean withTheRest = (body == null || body.lines() == null) && !rigsOut;
     out.stream()
         .filter(asked -> !withTheRest && !named.contains(asked.line().id()))

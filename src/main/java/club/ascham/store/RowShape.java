@@ -16,8 +16,8 @@ import java.util.function.Function;
 
 /**
  * How a row becomes a record: the n-th column is the n-th component, read by the component's type.
- * A component that is a record itself takes as many columns as it has components, the first of them
- * the joined row's id: where that is null, nothing was joined and the record is null.
+ * A component that is a record itself takes as many columns as it has components: where all of them
+ * are null, nothing was joined or measured, and the record is null.
  */
 final class RowShape<R extends Record> {
   private static final Map<Class<?>, RowShape<?>> KNOWN = new ConcurrentHashMap<>();
@@ -198,7 +198,12 @@ final class RowShape<R extends Record> {
     return new Cell() {
       @Override
       public Object read(ResultSet row, int at) throws SQLException {
-        return row.getObject(at) == null ? null : shape.read(row, at);
+        for (int i = at; i < at + shape.width; i++) {
+          if (row.getObject(i) != null) {
+            return shape.read(row, at);
+          }
+        }
+        return null;
       }
 
       @Override

@@ -21,6 +21,9 @@ public record Plausible(String what, Length low, Length high) {
   /** From the string, square, to the base of one limb. */
   public static final Plausible TILLER_DISTANCE = mm("tiller distance", 120, 300);
 
+  /** The same of years ago, brought by an import of history: kept, where a page would ask back. */
+  public static final Plausible TILLER_DISTANCE_IN_HISTORY = mm("tiller distance", 80, 350);
+
   /** Upper tiller distance minus lower: signed. */
   public static final Plausible TILLER = mm("tiller", -30, 30);
 

@@ -2,8 +2,13 @@ package club.ascham.verdict;
 
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Zone;
+import club.ascham.verdict.Verdict.AdjustFirst;
+import club.ascham.verdict.Verdict.FitToIssue;
+import club.ascham.verdict.Verdict.Kind;
+import club.ascham.verdict.Verdict.Withdraw;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What a verdict stands on: the comparisons, the notes, and the lines that say what they rest on.
@@ -94,15 +99,51 @@ final class Evidence {
   }
 
   List<Finding> findings() {
-    return findings;
+    return List.copyOf(findings);
   }
 
-  List<Remark> notes() {
-    return notes;
+  FitToIssue fit() {
+    return new FitToIssue(
+        given(Kind.FIT, List.of(Remark.of(Saying.FINE)), List.of(), List.of(), List.of()),
+        findings());
   }
 
-  List<Remark> basis() {
-    return basis;
+  AdjustFirst adjust(List<Remark> reasons, List<BenchStep> steps, boolean forWorkshop) {
+    return adjust(reasons, steps, forWorkshop, null, null, List.of());
+  }
+
+  /**
+   * @param twists null: none are advised (likewise {@code bolts})
+   */
+  AdjustFirst adjust(
+      List<Remark> reasons,
+      List<BenchStep> steps,
+      boolean forWorkshop,
+      TwistAdvice twists,
+      BoltAdvice bolts,
+      List<Remark> expected) {
+    return new AdjustFirst(
+        given(Kind.ADJUST, reasons, steps, expected, List.of()),
+        forWorkshop,
+        twists,
+        bolts,
+        findings());
+  }
+
+  Withdraw withdraw(List<Remark> reasons, List<Remark> work, Set<BowPart> parts) {
+    return new Withdraw(
+        given(Kind.WITHDRAW, reasons(reasons), List.of(), List.of(), work),
+        Set.copyOf(parts),
+        findings());
+  }
+
+  private Given given(
+      Kind kind,
+      List<Remark> reasons,
+      List<BenchStep> steps,
+      List<Remark> expected,
+      List<Remark> work) {
+    return new Given(kind, reasons, steps, expected, work, notes, basis);
   }
 
   /**

@@ -10,7 +10,6 @@ import club.ascham.bow.Zone;
 import club.ascham.units.Length;
 import club.ascham.verdict.TwistAdvice.Reach;
 import club.ascham.verdict.Verdict.AdjustFirst;
-import club.ascham.verdict.Verdict.FitToIssue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -91,18 +90,15 @@ public final class Judge {
     if (work) {
       return adjust(bow, seen.reading(), evidence, braceOff, tillerOff, permit);
     }
-    return seen.unanswered().isEmpty()
-        ? new FitToIssue(evidence.notes(), evidence.findings(), evidence.basis())
-        : answerFirst(seen, evidence);
+    return seen.unanswered().isEmpty() ? evidence.fit() : answerFirst(seen, evidence);
   }
 
   private static AdjustFirst answerFirst(Seen seen, Evidence evidence) {
     evidence.rest(Saying.TOLD_STANDS);
-    return plan(
-        seen.unanswered().stream().map(Judge::told).toList(),
+    return evidence.adjust(
+        evidence.reasons(seen.unanswered().stream().map(Judge::told).toList()),
         BenchSteps.answerTold(),
-        false,
-        evidence);
+        false);
   }
 
   static Remark told(Seen.Unanswered told) {
@@ -138,16 +134,15 @@ public final class Judge {
         && wrongWay(now.brace().minus(before.brace()), Integer.signum(done.twists()))) {
       return look(bow, now, List.of(Remark.of(Saying.BRACE_WRONG_WAY)), evidence);
     }
-    return judged instanceof AdjustFirst more && noEffect(done, now) && more.advises(TWISTS)
-        ? plan(
+    return judged instanceof AdjustFirst more && noEffect(done, now) && more.given().has(TWISTS)
+        ? evidence.adjust(
             evidence.reasons(List.of(Remark.of(Saying.TWISTS_NOT_SEEN))),
             afterALook(
                 bow,
                 now,
                 evidence,
                 BenchSteps.pass(List.of(BenchSteps.howManyTwists()), VOLUNTEER)),
-            false,
-            evidence)
+            false)
         : judged;
   }
 
@@ -164,19 +159,13 @@ public final class Judge {
         && Long.signum(change.units()) == -expectedSign;
   }
 
-  private AdjustFirst missingParts(Seen seen, Evidence evidence) {
+  private static AdjustFirst missingParts(Seen seen, Evidence evidence) {
     // Readings of other parts say nothing about these: none are asked for, and no twist or turn is
     // advised on them.
-    return new AdjustFirst(
+    return evidence.adjust(
         seen.missing().stream().map(Remark::asSaid).toList(),
         BenchSteps.pass(List.of(BenchSteps.partsRight(seen.missing())), VOLUNTEER),
-        false,
-        null,
-        null,
-        List.of(),
-        evidence.notes(),
-        evidence.findings(),
-        evidence.basis());
+        false);
   }
 
   private static AdjustFirst look(
@@ -186,8 +175,10 @@ public final class Judge {
       work.add(BenchSteps.countTwists(bow.rig()));
     }
     work.add(BenchSteps.lookAtLimbs(bow.rig()));
-    return plan(
-        reasons, afterALook(bow, now, evidence, BenchSteps.pass(work, VOLUNTEER)), false, evidence);
+    return evidence.adjust(
+        evidence.reasons(reasons),
+        afterALook(bow, now, evidence, BenchSteps.pass(work, VOLUNTEER)),
+        false);
   }
 
   private static boolean tooHigh(Evidence evidence) {
@@ -261,17 +252,14 @@ public final class Judge {
     if (work.stream().noneMatch(step -> step.key() != COUNT_TWISTS)) {
       work.add(BenchSteps.lookAtLimbs(bow.rig()));
     }
-    return new AdjustFirst(
+    return evidence.adjust(
         evidence.reasons(List.of()),
         afterALook(
             bow, now, evidence, BenchSteps.pass(work, bolts == null ? VOLUNTEER : PERMIT_HOLDER)),
         workshop,
         twists,
         bolts,
-        expected,
-        evidence.notes(),
-        evidence.findings(),
-        evidence.basis());
+        expected);
   }
 
   /**
@@ -319,24 +307,9 @@ public final class Judge {
       work.addAll(BenchSteps.bolts(bow.rig(), done.undone()));
     }
     work.add(BenchSteps.toWorkshop(permit ? Saying.FIND_OUT_WHY : Saying.PUT_BOLTS_BACK));
-    return plan(
-        List.of(Remark.of(Saying.TILLER_WRONG_WAY)),
+    return evidence.adjust(
+        evidence.reasons(List.of(Remark.of(Saying.TILLER_WRONG_WAY))),
         afterALook(bow, now, evidence, BenchSteps.pass(work, PERMIT_HOLDER)),
-        true,
-        evidence);
-  }
-
-  private static AdjustFirst plan(
-      List<Remark> reasons, List<BenchStep> steps, boolean forWorkshop, Evidence evidence) {
-    return new AdjustFirst(
-        evidence.reasons(reasons),
-        steps,
-        forWorkshop,
-        null,
-        null,
-        List.of(),
-        evidence.notes(),
-        evidence.findings(),
-        evidence.basis());
+        true);
   }
 }

@@ -32,28 +32,8 @@ public record OnRecord(
     boolean changing,
     String noTwists,
     List<String> dangers) {
-  /** Of a club whose readers are not known yet, and a bow that nothing else is known of. */
-  public OnRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
-    this(rig, setUp, targets, Judge.READERS_SCATTER, null, false, null);
-  }
-
-  /** Of a bow that nothing dangerous stands against. */
-  public OnRecord(
-      RigSpec rig,
-      SetUpFigures setUp,
-      Targets targets,
-      Length scatter,
-      Reading sinceBolts,
-      boolean changing,
-      String noTwists) {
-    this(rig, setUp, targets, scatter, sinceBolts, changing, noTwists, List.of());
-  }
-
   public OnRecord {
-    if (setUp.brace() == null
-        || setUp.braceFrom() == null
-        || setUp.tillerUpper() == null
-        || setUp.tillerLower() == null) {
+    if (!Reading.of(setUp).isWhole()) {
       throw new IllegalArgumentException("the set-up figures of brace and tiller are not complete");
     }
     for (Target target : new Target[] {targets.brace(), targets.tiller()}) {
@@ -67,8 +47,6 @@ public record OnRecord(
 
   /** What the two tiller distances are compared with. */
   Reading distancesFrom() {
-    return sinceBolts != null
-        ? sinceBolts
-        : new Reading(setUp.brace(), setUp.braceFrom(), setUp.tillerUpper(), setUp.tillerLower());
+    return sinceBolts != null ? sinceBolts : Reading.of(setUp);
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * Everything that one check of one bow brought in.
  *
- * @param reading null: not measured, which a stop excuses: nobody strings a cracked bow to measure
- *     it
+ * @param reading null: not measured, or not all of it, which a stop excuses: nobody strings a
+ *     cracked bow to measure it
  * @param signs what was seen by part, the deliberate <i>fine</i> included
  * @param missing parts that should be there and are not, or others in their place, one line each
  * @param assured what the person at the bench says of their own look and measuring
@@ -20,6 +20,7 @@ public record Seen(
     Assured assured,
     List<Unanswered> unanswered) {
   public Seen {
+    reading = reading == null || !reading.isWhole() ? null : reading;
     signs = List.copyOf(signs);
     missing = List.copyOf(missing);
     unanswered = List.copyOf(unanswered);
@@ -33,31 +34,6 @@ public record Seen(
    */
   public record Assured(boolean limbsSeated, boolean measuredEach, boolean afterALook) {
     public static final Assured NOTHING = new Assured(false, false, false);
-
-    static Assured seated(boolean limbsSeated) {
-      return new Assured(limbsSeated, false, false);
-    }
-  }
-
-  /** Of a bow that nothing else is said of than whether its limbs are seated. */
-  public Seen(
-      Reading reading,
-      List<Sign> signs,
-      Reported reported,
-      List<String> missing,
-      boolean limbsSeated,
-      List<Unanswered> unanswered) {
-    this(reading, signs, reported, missing, Assured.seated(limbsSeated), unanswered);
-  }
-
-  /** Of a bow of which nothing was told. */
-  public Seen(
-      Reading reading,
-      List<Sign> signs,
-      Reported reported,
-      List<String> missing,
-      boolean limbsSeated) {
-    this(reading, signs, reported, missing, limbsSeated, List.of());
   }
 
   boolean limbsSeated() {

@@ -98,12 +98,6 @@ final class Stops {
     }
     all.addAll(work);
     parts.forEach(part -> all.add(Remark.of(BenchSteps.work(part, build))));
-    return new Withdraw(
-        evidence.reasons(reasons),
-        all,
-        parts,
-        evidence.notes(),
-        evidence.findings(),
-        evidence.basis());
+    return evidence.withdraw(reasons, all, parts);
   }
 }

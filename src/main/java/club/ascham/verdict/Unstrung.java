@@ -35,16 +35,8 @@ public final class Unstrung {
     reasons.add(
         Remark.of(seen.reading() == null ? Saying.ONLY_A_LOOK : Saying.READINGS_RELEASE_NOTHING));
     evidence.rest(Saying.DANGER_STANDS);
-    return new AdjustFirst(
-        reasons,
-        steps(isToldOfADanger(seen), !bow.dangers().isEmpty(), !permit),
-        !permit,
-        null,
-        null,
-        List.of(),
-        evidence.notes(),
-        evidence.findings(),
-        evidence.basis());
+    return evidence.adjust(
+        reasons, steps(isToldOfADanger(seen), !bow.dangers().isEmpty(), !permit), !permit);
   }
 
   /**

@@ -6,7 +6,7 @@ import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.WorkId;
 import club.ascham.people.Role;
-import club.ascham.report.Answering;
+import club.ascham.report.ReportAnswer;
 import club.ascham.report.Reports;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
@@ -66,14 +66,6 @@ class InspectionsApi {
       String on,
       Map<String, ReportAnswer> reports,
       String onceKey) {}
-
-  /**
-   * What an inspection answers to a report.
-   *
-   * @param answer nothing-there, stop or watch
-   * @param until the last day of being watched
-   */
-  public record ReportAnswer(String answer, String words, String until) {}
 
   private final Subjects subjects;
   private final Reports reports;
@@ -198,33 +190,12 @@ class InspectionsApi {
   }
 
   private static Typed typed(InspectionBody body) {
-    if (body == null) {
-      return Typed.nothing();
-    }
-    Typed typed =
-        Typed.nothing()
-            .with("item", body.item())
-            .with("work", body.work())
-            .with("upperTurnsOut", body.upperTurnsOut())
-            .with("lowerTurnsOut", body.lowerTurnsOut())
-            .with("words", body.words())
-            .with("partsUsed", body.partsUsed())
-            .with("on", body.on());
-    if (body.reports() != null) {
-      body.reports()
-          .forEach(
-              (report, answer) -> {
-                Answering.Fields fields = Answering.Fields.of(report);
-                if (answer != null) {
-                  typed
-                      .with(fields.answer(), answer.answer())
-                      .with(fields.words(), answer.words())
-                      .with(fields.until(), answer.until());
-                }
-              });
-    }
-    if (body.seen() != null) {
-      body.seen().forEach((look, answer) -> typed.with(look, answer));
+    Typed typed = Typed.of(body);
+    if (body != null) {
+      ReportAnswer.into(typed, body.reports());
+      if (body.seen() != null) {
+        body.seen().forEach(typed::with);
+      }
     }
     return typed;
   }

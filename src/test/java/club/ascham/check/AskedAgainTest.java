@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Who;
+import club.ascham.rig.Measurement;
 import club.ascham.units.Length;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
+import club.ascham.verdict.Reading;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class AskedAgainTest {
@@ -23,20 +27,13 @@ class AskedAgainTest {
 
   @Test
   void braceThatIsTyped_isNotAskedForBecauseOfATiller() {
-    Measured typed =
-        new Measured(
-            Length.ofMm(208),
-            "208 mm",
-            BracePoint.GRIP_THROAT,
-            null,
-            "zz",
-            Length.ofMm(178),
-            "178");
+    Reading typed = new Reading(Length.ofMm(208), BracePoint.GRIP_THROAT, null, Length.ofMm(178));
     assertEquals(
         List.of(AskAgain.About.TILLER),
-        Questions.of(BOTH, typed).questions().stream().map(AskAgain.Question::about).toList());
-    Measured nothing = new Measured(null, null, null, null, null, null, null);
-    assertEquals(2, Questions.of(BOTH, nothing).questions().size());
+        Questions.of(BOTH, typed, Set.copyOf(Measurement.READING)).questions().stream()
+            .map(AskAgain.Question::about)
+            .toList());
+    assertEquals(2, Questions.of(BOTH, Reading.NOTHING, Set.of()).questions().size());
   }
 
   @Test

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.store.Rows;
 import club.ascham.store.RowsOf;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.RandomVerdicts;
 import club.ascham.verdict.Remark;
+import club.ascham.verdict.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,7 +71,7 @@ class KeptVerdictsLawsTest {
   @Property(tries = 300)
   void aVerdictThatWasKept_isTheOneThatWasGiven(@ForAll long seed) {
     RandomVerdicts.of(seed)
-        .map(Given::of)
+        .map(Verdict::given)
         .ifPresent(
             given -> {
               long check = checked(given);
@@ -102,7 +104,7 @@ class KeptVerdictsLawsTest {
     Map<Long, Given> given = new LinkedHashMap<>();
     for (long seed = 0; given.size() < 40; seed++) {
       RandomVerdicts.of(seed)
-          .map(Given::of)
+          .map(Verdict::given)
           .ifPresent(
               one -> {
                 long check = checked(one);

@@ -90,7 +90,7 @@ class SaveCostTest {
   void aCheckIsSaved_atHalfTheRateAtLeast_ofTheCommitOfItsRows() throws Exception {
     identity.setIdentity(signedIn.as("officer"));
     List<CheckBench.Bow> bows = Stream.generate(bench::ready).limit(BOWS).toList();
-    CheckEntry entry = desk.read(desk.card(bows.get(0).rig()), fine());
+    CheckEntry entry = recordCheck.read(desk.card(bows.get(0).rig()), fine());
     for (int i = 0; i < WARM_UP; i++) {
       save(bows.get(i % BOWS), entry);
     }

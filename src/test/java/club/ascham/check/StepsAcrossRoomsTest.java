@@ -15,6 +15,7 @@ import club.ascham.store.Rows;
 import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Remark;
 import club.ascham.verdict.Verdict;
 import club.ascham.web.Visitor;

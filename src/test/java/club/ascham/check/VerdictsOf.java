@@ -16,7 +16,7 @@ public final class VerdictsOf {
     return RandomVerdicts.of(seed)
         .map(
             verdict -> {
-              file(rows).keep(check, Given.of(verdict));
+              file(rows).keep(check, verdict.given());
               return true;
             })
         .orElse(false);

@@ -153,7 +153,7 @@ class DemoVerdictsTest {
             BraceTable.valueOf(club.rules().braceTable()),
             bands.get(spec.bowLengthIn().orElseThrow()),
             setUp);
-    return new OnRecord(spec, setUp, targets);
+    return new OnRecord(spec, setUp, targets, Judge.READERS_SCATTER, null, false, null, List.of());
   }
 
   private static Seen seen(Made check, List<Mark> marks) {
@@ -162,6 +162,7 @@ class DemoVerdictsTest {
         marks.stream().map(m -> new Sign(m.part(), m.gravity(), m.words())).toList(),
         new Reported(check.dryLooseOrFall(), check.strung()),
         List.of(),
-        false);
+        Seen.Assured.NOTHING,
+        List.of());
   }
 }

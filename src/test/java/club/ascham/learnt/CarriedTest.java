@@ -215,10 +215,11 @@ class CarriedTest {
             after + 100,
             after,
             day(90),
-            Length.ofMm(217),
-            wrong.from(),
-            wrong.upper(),
-            wrong.lower()));
+            new Reading(
+                Length.ofMm(217),
+                wrong.reading().from(),
+                wrong.reading().tillerUpper(),
+                wrong.reading().tillerLower())));
     Run run = learnt(RISER, LIMBS, STRING).record().twists().get(0);
     assertEquals(217, run.points().get(1).mm(), 1e-9);
   }
@@ -233,10 +234,7 @@ class CarriedTest {
             50,
             null,
             day(11),
-            Length.ofMm(170),
-            BracePoint.BUTTON,
-            Length.ofMm(182),
-            Length.ofMm(178)));
+            new Reading(Length.ofMm(170), BracePoint.BUTTON, Length.ofMm(182), Length.ofMm(178))));
     work.add(work(HERE, 10, before, 50L, 8, null, null, true));
     work.add(work(HERE, 12, before, null, 4, null, null, true));
     Learnt learnt = learnt(RISER, LIMBS, STRING);
@@ -324,10 +322,11 @@ class CarriedTest {
             id,
             null,
             day(day).plus(Duration.ofHours(1)),
-            Length.ofMm(braceMm),
-            BracePoint.GRIP_THROAT,
-            Length.ofMm(180 + tillerMm),
-            Length.ofMm(180)));
+            new Reading(
+                Length.ofMm(braceMm),
+                BracePoint.GRIP_THROAT,
+                Length.ofMm(180 + tillerMm),
+                Length.ofMm(180))));
     return id;
   }
 

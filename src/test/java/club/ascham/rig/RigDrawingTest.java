@@ -15,12 +15,11 @@ import club.ascham.bow.LimbsSpec;
 import club.ascham.bow.OnePieceSpec;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.RiserSpec;
-import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
 import club.ascham.rig.RigDrawing.Callout;
-import club.ascham.rig.RigDrawing.Measured;
 import club.ascham.units.Length;
+import club.ascham.verdict.Reading;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -51,18 +50,18 @@ class RigDrawingTest {
         Style.SPLIT_FINGER);
   }
 
-  private static Measured measured(double braceMm, double upperMm, double lowerMm) {
-    return new Measured(
-        Length.ofMm(braceMm),
-        BracePoint.GRIP_THROAT,
-        Length.ofMm(upperMm),
-        Length.ofMm(lowerMm),
-        Length.ofMm(4));
+  private static Reading measured(double braceMm, double upperMm, double lowerMm) {
+    return new Reading(
+        Length.ofMm(braceMm), BracePoint.GRIP_THROAT, Length.ofMm(upperMm), Length.ofMm(lowerMm));
   }
 
-  private static RigDrawing drawing(RigSpec rig, Measured shown) {
+  private static RigDrawing drawing(RigSpec rig, Reading shown) {
     return RigDrawing.of(
-        rig, Targets.of(rig, BraceTable.TRADE_OUTREACH_2020, null, null), shown, null);
+        rig,
+        Targets.of(rig, BraceTable.TRADE_OUTREACH_2020, null, null),
+        shown,
+        shown.brace() == null ? null : Length.ofMm(4),
+        null);
   }
 
   private static double lengthIn(Callout callout) {
@@ -83,7 +82,7 @@ class RigDrawingTest {
 
   @Test
   void aLeftHandedBow_isTheMirrorOfARightHandedOne() {
-    Measured shown = measured(215, 190, 186);
+    Reading shown = measured(215, 190, 186);
     RigDrawing right = drawing(adjustable(Hand.RIGHT, LimbSize.MEDIUM), shown);
     RigDrawing left = drawing(adjustable(Hand.LEFT, LimbSize.MEDIUM), shown);
 
@@ -100,7 +99,7 @@ class RigDrawingTest {
 
   @Test
   void aLongerBow_isDrawnTaller() {
-    Measured shown = measured(215, 190, 186);
+    Reading shown = measured(215, 190, 186);
 
     int shorter = drawing(adjustable(Hand.RIGHT, LimbSize.SHORT), shown).height();
     int longer = drawing(adjustable(Hand.RIGHT, LimbSize.LONG), shown).height();
@@ -185,13 +184,8 @@ class RigDrawingTest {
 
   @Test
   void braceMeasuredToTheButton_isDimensionedThere() {
-    Measured shown =
-        new Measured(
-            Length.ofMm(203),
-            BracePoint.BUTTON,
-            Length.ofMm(180),
-            Length.ofMm(178),
-            Length.ofMm(4));
+    Reading shown =
+        new Reading(Length.ofMm(203), BracePoint.BUTTON, Length.ofMm(180), Length.ofMm(178));
 
     Callout brace = drawing(adjustable(Hand.RIGHT, LimbSize.MEDIUM), shown).callouts().get(1);
     Callout throat =
@@ -204,8 +198,7 @@ class RigDrawingTest {
 
   @Test
   void whatWasNotMeasured_carriesNoFigureAndSaysSo() {
-    RigDrawing drawing =
-        drawing(adjustable(Hand.RIGHT, LimbSize.MEDIUM), Measured.of((SetUpFigures) null));
+    RigDrawing drawing = drawing(adjustable(Hand.RIGHT, LimbSize.MEDIUM), Reading.of(null));
 
     assertTrue(drawing.callouts().stream().allMatch(callout -> callout.words().isEmpty()));
     assertEquals("", drawing.nocking().locator());

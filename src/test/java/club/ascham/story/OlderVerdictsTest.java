@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.SettingsOf;
 import club.ascham.bow.Who;
-import club.ascham.check.Given;
 import club.ascham.check.VerdictsOf;
 import club.ascham.store.DataFolder;
 import club.ascham.store.DatabaseRefusal;
@@ -17,6 +16,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.time.ClubTimeOf;
 import club.ascham.time.TestClock;
 import club.ascham.verdict.BenchStep;
+import club.ascham.verdict.Given;
 import club.ascham.verdict.Remark;
 import java.nio.file.Path;
 import java.sql.Connection;

@@ -154,7 +154,7 @@ class AfterAdjustmentTest {
   @Test
   void notMeasuredAfterwards_isAskedFor() {
     WorkDone done = new WorkDone(null, UPPER_IN_LOWER_OUT, TILLER_HIGH);
-    Seen seen = new Seen(null, SeenBows.signs(), Reported.NOTHING, List.of(), true);
+    Seen seen = SeenBows.seen(null, SeenBows.signs(), Reported.NOTHING, List.of(), true);
     assertInstanceOf(AskAgain.class, judge.afterAdjustment(adjustable(), done, seen, true));
   }
 

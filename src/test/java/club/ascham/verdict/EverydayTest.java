@@ -105,7 +105,7 @@ class EverydayTest {
     OnRecord bow = bow(20, Style.SPLIT_FINGER);
     Target wide = new Target(Band.ofMm(203, 226), Band.ofMm(193, 236), "a wide band");
     OnRecord wideBand =
-        new OnRecord(
+        SeenBows.onRecord(
             bow.rig(),
             SeenBows.setUp(208, 170, 166, 2.0, 2.0, 20),
             new Targets(wide, bow.targets().tiller(), bow.targets().nocking()));
@@ -216,7 +216,7 @@ class EverydayTest {
     double upper = style == Style.THREE_UNDER ? 180 : 182;
     var setUp = SeenBows.setUp(220, upper, lower, 2.0, 2.0, twists);
     Targets byStyle = Targets.of(rig, BraceTable.TRADE_OUTREACH_2020, null, setUp);
-    return new OnRecord(
+    return SeenBows.onRecord(
         rig, setUp, new Targets(SeenBows.BRACE_68, byStyle.tiller(), byStyle.nocking()));
   }
 

@@ -63,7 +63,7 @@ class FirstStepsTest {
   void braceTooHighOnAnOverdueString_countsThenAnother_andSpeaksOfNoTwistsGoingIn() {
     OnRecord usual = adjustable();
     OnRecord worn =
-        new OnRecord(
+        SeenBows.onRecord(
             usual.rig(),
             usual.setUp(),
             usual.targets(),

@@ -93,7 +93,7 @@ class JudgeTest {
   void verdict_fixedTillerBeyondItsOuterBandThoughUnchanged_withdraw() {
     OnRecord screwIn = SeenBows.screwIn();
     OnRecord bow =
-        new OnRecord(
+        SeenBows.onRecord(
             screwIn.rig(), SeenBows.setUp(195, 169, 158, null, null, null), screwIn.targets());
     Withdraw withdraw = withdraw(bow, seen(asSetUp(bow)));
     assertEquals(Set.of(BowPart.LIMBS), withdraw.parts());
@@ -173,7 +173,7 @@ class JudgeTest {
   @Test
   void verdict_crackedLimbNotMeasured_isWithdrawnWithoutStringingIt() {
     Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
-    Seen cracked = new Seen(null, List.of(crack), Reported.NOTHING, List.of(), false);
+    Seen cracked = SeenBows.seen(null, List.of(crack), Reported.NOTHING, List.of(), false);
     assertEquals(List.of(), withdraw(adjustable(), cracked).findings());
   }
 
@@ -182,7 +182,7 @@ class JudgeTest {
   void verdict_dryLooseReported_withdrawsEveryPartThatMayHaveBeenHarmed(
       Build build, boolean bolts) {
     OnRecord bow = SeenBows.of(build);
-    Seen seen = new Seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
+    Seen seen = SeenBows.seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
     Set<BowPart> parts = withdraw(bow, seen).parts();
     assertTrue(parts.containsAll(Set.of(BowPart.STRING, BowPart.LIMBS, BowPart.RISER)));
     assertEquals(bolts, parts.contains(BowPart.BOLTS));
@@ -192,7 +192,7 @@ class JudgeTest {
   @Test
   void verdict_cameBackStrung_isANote() {
     OnRecord bow = adjustable();
-    Seen seen = new Seen(asSetUp(bow), signs(), new Reported(false, true), List.of(), false);
+    Seen seen = SeenBows.seen(asSetUp(bow), signs(), new Reported(false, true), List.of(), false);
     assertEquals(1, fit(bow, seen).notes().size());
     assertTrue(words(fit(bow, seen).notes()).get(0).startsWith("It came back strung"));
   }
@@ -235,7 +235,7 @@ class JudgeTest {
   void verdict_fixedTillerOutsideWhatIsAimedForElsewhere_fitWithANote() {
     OnRecord usual = SeenBows.screwIn();
     OnRecord bow =
-        new OnRecord(
+        SeenBows.onRecord(
             usual.rig(),
             usual.setUp(),
             new Targets(
@@ -280,7 +280,7 @@ class JudgeTest {
 
   @Test
   void verdict_nothingMeasuredOrAnswered_asksForAll() {
-    Seen nothing = new Seen(null, List.of(), Reported.NOTHING, List.of(), false);
+    Seen nothing = SeenBows.seen(null, List.of(), Reported.NOTHING, List.of(), false);
     AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(adjustable(), nothing, false));
     assertEquals(
         List.of(About.BRACE, About.TILLER, About.STRING, About.LIMBS, About.BOLTS), abouts(again));
@@ -289,7 +289,7 @@ class JudgeTest {
   @Test
   void verdict_onePiece_isNotAskedForBolts() {
     OnRecord bow = SeenBows.onePiece();
-    Seen unanswered = new Seen(asSetUp(bow), List.of(), Reported.NOTHING, List.of(), false);
+    Seen unanswered = SeenBows.seen(asSetUp(bow), List.of(), Reported.NOTHING, List.of(), false);
     AskAgain again = assertInstanceOf(AskAgain.class, judge.verdict(bow, unanswered, false));
     assertEquals(List.of(About.STRING, About.LIMBS), abouts(again));
   }
@@ -298,7 +298,7 @@ class JudgeTest {
   void verdict_onlySomePartsAnswered_asksForTheOthers() {
     OnRecord bow = adjustable();
     Seen some =
-        new Seen(
+        SeenBows.seen(
             asSetUp(bow),
             List.of(new Sign(BowPart.LIMBS, Gravity.FINE, "fine")),
             Reported.NOTHING,
@@ -320,7 +320,7 @@ class JudgeTest {
   @Test
   void verdict_withdrawn_saysWhatThatRestsOn() {
     OnRecord bow = adjustable();
-    Seen dry = new Seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
+    Seen dry = SeenBows.seen(asSetUp(bow), signs(), new Reported(true, false), List.of(), false);
     assertTrue(
         words(withdraw(bow, dry).basis()).stream()
             .anyMatch(line -> line.contains("common practice")));
@@ -333,7 +333,7 @@ class JudgeTest {
 
   private static OnRecord withdrawn() {
     OnRecord usual = adjustable();
-    return new OnRecord(
+    return SeenBows.onRecord(
         usual.rig(),
         usual.setUp(),
         usual.targets(),
@@ -373,7 +373,7 @@ class JudgeTest {
     AdjustFirst look = adjust(withdrawn(), seen(null), false);
     assertEquals(
         "This was a look, without readings: it finds nothing fit.", words(look.reasons()).get(1));
-    Seen blind = new Seen(null, List.of(), Reported.NOTHING, List.of(), false);
+    Seen blind = SeenBows.seen(null, List.of(), Reported.NOTHING, List.of(), false);
     assertEquals(
         List.of(About.STRING, About.LIMBS, About.BOLTS),
         abouts(assertInstanceOf(AskAgain.class, judge.verdict(withdrawn(), blind, false))),
@@ -382,7 +382,8 @@ class JudgeTest {
 
   @Test
   void danger_partsMissing_areSaidAsWell() {
-    Seen seen = new Seen(null, signs(), Reported.NOTHING, List.of("S-0147-X is not on it"), false);
+    Seen seen =
+        SeenBows.seen(null, signs(), Reported.NOTHING, List.of("S-0147-X is not on it"), false);
     assertTrue(words(adjust(withdrawn(), seen, true).reasons()).contains("S-0147-X is not on it"));
   }
 
@@ -437,7 +438,8 @@ class JudgeTest {
   void adjust_setUpTillerJustLargeEnoughToTurnOver_isSuspected() {
     OnRecord usual = adjustable();
     OnRecord bow =
-        new OnRecord(usual.rig(), SeenBows.setUp(220, 181, 178, null, null, null), usual.targets());
+        SeenBows.onRecord(
+            usual.rig(), SeenBows.setUp(220, 181, 178, null, null, null), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(reading(220, 178, 181)), true);
     assertEquals(Key.LOOK_AT_LIMBS, keys(adjust).get(1));
   }
@@ -446,7 +448,7 @@ class JudgeTest {
   void adjust_setUpTillerItselfOutsideTheBand_turnedOverIntoIt_isFit() {
     OnRecord usual = adjustable();
     OnRecord bow =
-        new OnRecord(
+        SeenBows.onRecord(
             usual.rig(), SeenBows.setUp(220, 178, 181.5, null, null, null), usual.targets());
     assertEquals(Kind.FIT, kind(bow, seen(reading(220, 181, 178.5))));
   }
@@ -461,7 +463,8 @@ class JudgeTest {
   @Test
   void adjust_fewTwistsAndBraceTooHigh_anotherString() {
     OnRecord usual = adjustable();
-    OnRecord bow = new OnRecord(SeenBows.adjustableRig(null, 12), usual.setUp(), usual.targets());
+    OnRecord bow =
+        SeenBows.onRecord(SeenBows.adjustableRig(null, 12), usual.setUp(), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(following(adjustable(), NINE_INCHES, 182, 178)), false);
     assertEquals(Key.OTHER_STRING, adjust.steps().get(2).key());
     assertTrue(
@@ -479,7 +482,8 @@ class JudgeTest {
   @Test
   void adjust_manyTwistsAndBraceTooLow_anotherString() {
     OnRecord usual = adjustable();
-    OnRecord bow = new OnRecord(SeenBows.adjustableRig(null, 58), usual.setUp(), usual.targets());
+    OnRecord bow =
+        SeenBows.onRecord(SeenBows.adjustableRig(null, 58), usual.setUp(), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(following(adjustable(), 214, 182, 178)), false);
     assertTrue(adjust.steps().get(2).words().contains("shorter than this one"));
   }
@@ -487,7 +491,8 @@ class JudgeTest {
   @Test
   void adjust_anotherStringNeeded_tillerWaitsForIt() {
     OnRecord usual = adjustable();
-    OnRecord bow = new OnRecord(SeenBows.adjustableRig(null, 12), usual.setUp(), usual.targets());
+    OnRecord bow =
+        SeenBows.onRecord(SeenBows.adjustableRig(null, 12), usual.setUp(), usual.targets());
     AdjustFirst adjust = adjust(bow, seated(following(adjustable(), NINE_INCHES, 186, 178)), true);
     assertEquals(2, adjust.reasons().size());
     assertTrue(adjust.bolts().isEmpty());
@@ -663,7 +668,7 @@ class JudgeTest {
   void adjust_tillerTurnedOverInsideAWideBand_looksAllTheSame() {
     OnRecord usual = adjustable();
     OnRecord bow =
-        new OnRecord(
+        SeenBows.onRecord(
             usual.rig(),
             usual.setUp(),
             new Targets(
@@ -678,7 +683,8 @@ class JudgeTest {
   void adjust_tillerTooSmallToTurnOver_isNotSuspected() {
     OnRecord usual = adjustable();
     OnRecord bow =
-        new OnRecord(usual.rig(), SeenBows.setUp(220, 181, 179, null, null, null), usual.targets());
+        SeenBows.onRecord(
+            usual.rig(), SeenBows.setUp(220, 181, 179, null, null, null), usual.targets());
     AdjustFirst adjust = adjust(bow, seen(reading(220, 179, 181)), true);
     assertFalse(keys(adjust).contains(Key.LOOK_AT_LIMBS));
   }
@@ -720,7 +726,7 @@ class JudgeTest {
     OnRecord usual = adjustable();
     Reading then = reading(220, 174, 172);
     OnRecord bow =
-        new OnRecord(
+        SeenBows.onRecord(
             usual.rig(), usual.setUp(), usual.targets(), usual.scatter(), then, false, null);
     assertEquals(Kind.FIT, kind(bow, seen(then)));
     assertTrue(keys(adjust(usual, seen(then), true)).contains(Key.LOOK_AT_LIMBS));
@@ -734,14 +740,15 @@ class JudgeTest {
     }
     OnRecord usual = adjustable();
     OnRecord alike =
-        new OnRecord(usual.rig(), SeenBows.setUp(220, 222, 218, null, null, null), usual.targets());
+        SeenBows.onRecord(
+            usual.rig(), SeenBows.setUp(220, 222, 218, null, null, null), usual.targets());
     assertEquals(Kind.FIT, kind(alike, seen(asSetUp(alike))), "such a bow there is");
     Sign crack = Signs.byKey("limbs-crack-across").orElseThrow().seen();
     assertEquals(Kind.WITHDRAW, kind(usual, seen(reading(220, 221, 224), crack)));
   }
 
   private static Seen measuredEach(Reading reading) {
-    return new Seen(
+    return SeenBows.seen(
         reading,
         signs(),
         Reported.NOTHING,
@@ -781,7 +788,8 @@ class JudgeTest {
       double brace, double upper, double lower, boolean asked) {
     OnRecord usual = adjustable();
     OnRecord alike =
-        new OnRecord(usual.rig(), SeenBows.setUp(220, 218, 190, null, null, null), usual.targets());
+        SeenBows.onRecord(
+            usual.rig(), SeenBows.setUp(220, 218, 190, null, null, null), usual.targets());
     Judgement judged = judge.verdict(alike, seen(reading(brace, upper, lower)), true);
     assertEquals(asked, judged instanceof AskAgain, judged.toString());
   }
@@ -790,7 +798,7 @@ class JudgeTest {
   void measuredAgainAfterALook_andStillOff_asksForTheTick() {
     Reading far = following(adjustable(), 235, 182, 178);
     Seen unticked =
-        new Seen(
+        SeenBows.seen(
             far,
             signs(),
             Reported.NOTHING,
@@ -801,7 +809,7 @@ class JudgeTest {
     assertEquals(List.of(About.SEATED), abouts(again));
     assertTrue(again.questions().get(0).words().contains("this is not ticked"));
     Seen fine =
-        new Seen(
+        SeenBows.seen(
             asSetUp(adjustable()),
             signs(),
             Reported.NOTHING,
@@ -836,7 +844,7 @@ class JudgeTest {
   void adjust_changing_looksBeforeTwisting() {
     OnRecord usual = adjustable();
     OnRecord changing =
-        new OnRecord(
+        SeenBows.onRecord(
             usual.rig(), usual.setUp(), usual.targets(), usual.scatter(), null, true, null);
     Reading high = following(usual, NINE_INCHES, 182, 178);
     assertEquals(Key.LOOK_ALONG, keys(adjust(changing, seen(high), true)).get(0));
@@ -849,7 +857,7 @@ class JudgeTest {
   void adjust_stringOverdue_isNotTwisted() {
     OnRecord usual = adjustable(4.0, 2.0, 2.0);
     OnRecord worn =
-        new OnRecord(
+        SeenBows.onRecord(
             usual.rig(),
             usual.setUp(),
             usual.targets(),
@@ -889,7 +897,7 @@ class JudgeTest {
   @Test
   void adjust_partMissing_isPutRightBeforeAnythingIsTwistedOrTurned() {
     Seen seen =
-        new Seen(
+        SeenBows.seen(
             following(adjustable(), NINE_INCHES, 186, 178),
             signs(),
             Reported.NOTHING,
@@ -909,7 +917,8 @@ class JudgeTest {
         new SetUpFigures(
             Length.ofMm(220), BracePoint.GRIP_THROAT, null, null, null, false, null, null, null);
     assertThrows(
-        IllegalArgumentException.class, () -> new OnRecord(bow.rig(), incomplete, bow.targets()));
+        IllegalArgumentException.class,
+        () -> SeenBows.onRecord(bow.rig(), incomplete, bow.targets()));
   }
 
   @Test
@@ -918,7 +927,8 @@ class JudgeTest {
     Targets open =
         new Targets(
             new Target(null, null, "silence"), SeenBows.SPLIT_FINGER, bow.targets().nocking());
-    assertThrows(IllegalArgumentException.class, () -> new OnRecord(bow.rig(), bow.setUp(), open));
+    assertThrows(
+        IllegalArgumentException.class, () -> SeenBows.onRecord(bow.rig(), bow.setUp(), open));
   }
 
   @Test

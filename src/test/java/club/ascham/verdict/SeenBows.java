@@ -37,7 +37,7 @@ final class SeenBows {
   }
 
   static OnRecord adjustable(Double maxTurnsOut, Double turnsUpper, Double turnsLower) {
-    return new OnRecord(
+    return SeenBows.onRecord(
         adjustableRig(maxTurnsOut, 40),
         setUp(220, 182, 178, turnsUpper, turnsLower, null),
         new Targets(BRACE_68, SPLIT_FINGER, nocking()));
@@ -65,7 +65,7 @@ final class SeenBows {
   }
 
   private static OnRecord fixed(RigSpec rig) {
-    return new OnRecord(
+    return SeenBows.onRecord(
         rig,
         setUp(195, 162, 158, null, null, null),
         new Targets(
@@ -141,12 +141,12 @@ final class SeenBows {
 
   /** Measured so, every part answered fine, limbs not looked at again. */
   static Seen seen(Reading reading, Sign... extra) {
-    return new Seen(reading, signs(extra), Reported.NOTHING, List.of(), false);
+    return SeenBows.seen(reading, signs(extra), Reported.NOTHING, List.of(), false);
   }
 
   /** The same once someone has looked that limbs and loops are seated. */
   static Seen seated(Reading reading) {
-    return new Seen(reading, signs(), Reported.NOTHING, List.of(), true);
+    return SeenBows.seen(reading, signs(), Reported.NOTHING, List.of(), true);
   }
 
   static List<Sign> signs(Sign... extra) {
@@ -163,5 +163,66 @@ final class SeenBows {
     return verdict.steps().stream()
         .map(step -> step.words() + step.caution().map(" "::concat).orElse(""))
         .collect(Collectors.joining("\n"));
+  }
+
+  /** Of a bow of which nothing was told. */
+  static Seen seen(
+      Reading reading,
+      List<Sign> signs,
+      Reported reported,
+      List<String> missing,
+      boolean limbsSeated) {
+    return seen(reading, signs, reported, missing, limbsSeated, List.of());
+  }
+
+  /** Of a bow that nothing else is said of than whether its limbs are seated. */
+  static Seen seen(
+      Reading reading,
+      List<Sign> signs,
+      Reported reported,
+      List<String> missing,
+      boolean limbsSeated,
+      List<Seen.Unanswered> unanswered) {
+    return seen(
+        reading, signs, reported, missing, new Seen.Assured(limbsSeated, false, false), unanswered);
+  }
+
+  static Seen seen(
+      Reading reading,
+      List<Sign> signs,
+      Reported reported,
+      List<String> missing,
+      Seen.Assured assured,
+      List<Seen.Unanswered> unanswered) {
+    return new Seen(reading, signs, reported, missing, assured, unanswered);
+  }
+
+  /** Of a club whose readers are not known yet, and a bow that nothing else is known of. */
+  static OnRecord onRecord(RigSpec rig, SetUpFigures setUp, Targets targets) {
+    return onRecord(rig, setUp, targets, Judge.READERS_SCATTER, null, false, null);
+  }
+
+  /** Of a bow that nothing dangerous stands against. */
+  static OnRecord onRecord(
+      RigSpec rig,
+      SetUpFigures setUp,
+      Targets targets,
+      Length scatter,
+      Reading sinceBolts,
+      boolean changing,
+      String noTwists) {
+    return onRecord(rig, setUp, targets, scatter, sinceBolts, changing, noTwists, List.of());
+  }
+
+  static OnRecord onRecord(
+      RigSpec rig,
+      SetUpFigures setUp,
+      Targets targets,
+      Length scatter,
+      Reading sinceBolts,
+      boolean changing,
+      String noTwists,
+      List<String> dangers) {
+    return new OnRecord(rig, setUp, targets, scatter, sinceBolts, changing, noTwists, dangers);
   }
 }

@@ -54,7 +54,7 @@ class VerdictLawsTest {
               BracePoint.GRIP_THROAT,
               bow.setUp().tillerUpper().plus(Length.ofMm((brace + upper) * times)),
               bow.setUp().tillerLower().plus(Length.ofMm((brace + lower) * times)));
-      return new Seen(reading, SeenBows.signs(extra), Reported.NOTHING, List.of(), seated);
+      return SeenBows.seen(reading, SeenBows.signs(extra), Reported.NOTHING, List.of(), seated);
     }
   }
 
@@ -97,7 +97,8 @@ class VerdictLawsTest {
       lines.add("part " + i);
     }
     Seen worse =
-        new Seen(seen.reading(), seen.signs(), new Reported(dryLoose, strung), lines, one.seated());
+        SeenBows.seen(
+            seen.reading(), seen.signs(), new Reported(dryLoose, strung), lines, one.seated());
     Verdict.Kind kind = kind(one.bow(), worse);
     assertTrue(kind(one.bow(), seen).compareTo(kind) <= 0);
     if (dryLoose) {
@@ -113,7 +114,7 @@ class VerdictLawsTest {
       @ForAll("cases") Case one, @ForAll boolean dangerous, @ForAll boolean permit) {
     Seen seen = one.seen();
     Seen told =
-        new Seen(
+        SeenBows.seen(
             dangerous ? null : seen.reading(),
             seen.signs(),
             seen.reported(),
@@ -142,7 +143,7 @@ class VerdictLawsTest {
       @ForAll boolean permit) {
     OnRecord known = one.bow();
     OnRecord bow =
-        new OnRecord(
+        SeenBows.onRecord(
             known.rig(),
             known.setUp(),
             known.targets(),
@@ -204,7 +205,7 @@ class VerdictLawsTest {
       @ForAll("cases") Case one, @ForAll boolean changing, @ForAll boolean permit) {
     OnRecord known = one.bow();
     OnRecord bow =
-        new OnRecord(
+        SeenBows.onRecord(
             known.rig(),
             known.setUp(),
             known.targets(),

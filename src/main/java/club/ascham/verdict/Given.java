@@ -1,20 +1,17 @@
-package club.ascham.check;
+package club.ascham.verdict;
 
-import club.ascham.form.Words;
-import club.ascham.verdict.BenchStep;
-import club.ascham.verdict.Remark;
-import club.ascham.verdict.Saying;
-import club.ascham.verdict.Verdict;
-import club.ascham.verdict.Verdict.AdjustFirst;
-import club.ascham.verdict.Verdict.Withdraw;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
- * A verdict as it was given and is kept with its check.
+ * What a verdict says, as it is given and kept with its check.
  *
- * @param expected what it should measure after the steps
+ * @param reasons why, one line each
+ * @param steps in the order that is safe
+ * @param expected what it should measure after the steps, and how sure that is
  * @param work what a withdrawn bow needs
+ * @param notes what to keep an eye on
  * @param basis what the verdict rests on
  */
 public record Given(
@@ -34,23 +31,6 @@ public record Given(
     basis = List.copyOf(basis);
   }
 
-  static Given of(Verdict verdict) {
-    List<Remark> reasons = List.of(Remark.of(Saying.FINE));
-    List<BenchStep> steps = List.of();
-    List<Remark> expected = List.of();
-    List<Remark> work = List.of();
-    if (verdict instanceof AdjustFirst adjust) {
-      reasons = adjust.reasons();
-      steps = adjust.steps();
-      expected = adjust.expected();
-    } else if (verdict instanceof Withdraw withdraw) {
-      reasons = withdraw.reasons();
-      work = withdraw.work();
-    }
-    return new Given(
-        verdict.kind(), reasons, steps, expected, work, verdict.notes(), verdict.basis());
-  }
-
   /** Of a mere look that found nothing. */
   public static Given look(Saying found) {
     return new Given(
@@ -63,17 +43,17 @@ public record Given(
         List.of());
   }
 
-  boolean has(BenchStep.Key key) {
+  public boolean has(BenchStep.Key key) {
     return steps.stream().anyMatch(step -> step.key() == key);
   }
 
   /** Nothing is adjusted: somebody answers or decides first, and the bow is checked again. */
-  boolean waits() {
+  public boolean waits() {
     return has(BenchStep.Key.ANSWER_TOLD) || has(BenchStep.Key.RELEASE);
   }
 
   /** The verdict in a few words. */
-  String said() {
+  public String said() {
     if (has(BenchStep.Key.ANSWER_TOLD)) {
       return "answer what was told first";
     }
@@ -88,7 +68,7 @@ public record Given(
   }
 
   /** Whether any of its steps makes another bow of it; else all were looks. */
-  boolean adjusts() {
+  public boolean adjusts() {
     return steps.stream().anyMatch(step -> step.key().adjusts());
   }
 
@@ -99,7 +79,7 @@ public record Given(
       lines.add(
           "Step by %s: %s%s"
               .formatted(
-                  Words.of(step.who()),
+                  step.who().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                   step.words(),
                   step.caution().map(caution -> " | " + caution).orElse("")));
     }
