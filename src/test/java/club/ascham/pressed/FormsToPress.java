@@ -224,9 +224,9 @@ class FormsToPress {
           return on(
               "/recall?batch=" + batch,
               "/recall",
-              Map.of("why", "Maker's notice of 3 May: the serving may slip."),
+              Map.of("why", "The notice of 3 May: the serving may slip."),
               "why",
-              "Maker's notice of 4 May: the serving may slip.");
+              "The notice of 4 May: the serving may slip.");
         });
   }
 
