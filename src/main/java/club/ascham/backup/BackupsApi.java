@@ -17,6 +17,9 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.ExampleObject;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestPath;
 
@@ -67,6 +70,7 @@ class BackupsApi {
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Make one now, while people go on working")
+  @RequestBody(content = @Content(examples = @ExampleObject(name = "make", value = "{}")))
   public Response make(MakeBody body) {
     AtomicReference<Backups.Backup> made = new AtomicReference<>();
     return presses

@@ -35,8 +35,6 @@ import java.util.function.Supplier;
 @Path("/me")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class MePages {
-  private static final String HERE = "/me";
-
   private final People people;
   private final ChangeAccounts changeAccounts;
   private final AccountData accountData;
@@ -94,7 +92,7 @@ class MePages {
     Typed typed = Forms.typed(form);
     return press(
         typed,
-        HERE,
+        "/me",
         () -> {
           LengthUnit unit = typed.requiredWord("unit", LengthUnit.class, "Which unit?");
           return typed.sound() ? changeAccounts.measureIn(actor.id(), unit) : Outcome.unread();
@@ -138,7 +136,7 @@ class MePages {
     boolean here = number.equals(Long.toString(actor.session()));
     return press(
         typed,
-        here ? "/sign-in" : HERE,
+        here ? "/sign-in" : "/me",
         () -> {
           if (number.matches("\\d{1,18}")) {
             sessions.end(actor.id(), Long.parseLong(number));
@@ -158,7 +156,7 @@ class MePages {
   @Path("/key")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response newKey(MultivaluedMap<String, String> form) {
-    return press(Forms.typed(form), HERE + "/key", () -> changeAccounts.newAccessKey(actor.id()));
+    return press(Forms.typed(form), "/me/key", () -> changeAccounts.newAccessKey(actor.id()));
   }
 
   /** The key that was just made here. */
@@ -168,13 +166,13 @@ class MePages {
     return fresh
         .newest(ChangeAccounts.FreshKey.class)
         .map(made -> Go.shown(myAccount.page(Typed.nothing(), made.key())))
-        .orElseGet(() -> Go.to(HERE));
+        .orElseGet(() -> Go.to("/me"));
   }
 
   @POST
   @Path("/key/revoke")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response revokeKey(MultivaluedMap<String, String> form) {
-    return press(Forms.typed(form), HERE, () -> changeAccounts.revokeAccessKey(actor.id()));
+    return press(Forms.typed(form), "/me", () -> changeAccounts.revokeAccessKey(actor.id()));
   }
 }

@@ -50,11 +50,7 @@ public sealed interface Outcome<T extends Made> {
     return (Outcome<T>) one;
   }
 
-  /**
-   * What comes of what was typed, where it could be read.
-   *
-   * @param read empty: each fault stands at its field
-   */
+  /** What comes of what could be read; where nothing could, each fault stands at its field. */
   static <C, T extends Made> Outcome<T> of(Optional<C> read, Function<C, Outcome<T>> act) {
     return read.map(act).orElseGet(Outcome::unread);
   }

@@ -157,7 +157,7 @@ class BorrowerApi {
             200,
             () ->
                 BorrowerDetails.parse(typed)
-                    .map(to -> keepBorrower.correct(new BorrowerId(id), to, body.version()))
+                    .map(to -> keepBorrower.correct(new BorrowerId(id), to, typed.version()))
                     .orElseGet(Outcome::unread),
             borrower -> one(borrower.value()));
   }

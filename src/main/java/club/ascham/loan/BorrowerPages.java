@@ -150,12 +150,8 @@ class BorrowerPages {
             () ->
                 Outcome.of(
                     BorrowerDetails.parse(typed),
-                    to -> keepBorrower.correct(row.id(), to, version(typed))),
+                    to -> keepBorrower.correct(row.id(), to, typed.version())),
             () -> page(row, typed, true));
-  }
-
-  private static Integer version(Typed typed) {
-    return typed.version().isPresent() ? typed.version().getAsInt() : null;
   }
 
   /** Everything kept of them, as a file to hand to them. */

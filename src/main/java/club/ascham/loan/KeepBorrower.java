@@ -6,6 +6,7 @@ import club.ascham.people.Actor;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.OptionalInt;
 
 /** Enters a borrower, or corrects what is kept of one. */
 @ApplicationScoped
@@ -43,9 +44,9 @@ class KeepBorrower {
    * @param version that the form was made from; null: not said
    */
   @Writes
-  Outcome<BorrowerId> correct(BorrowerId id, BorrowerDetails details, Integer version) {
+  Outcome<BorrowerId> correct(BorrowerId id, BorrowerDetails details, OptionalInt version) {
     Borrower borrower = borrowers.with(id).orElseThrow();
-    if (version != null && version != borrower.version()) {
+    if (version.orElse(borrower.version()) != borrower.version()) {
       return Outcome.refused(
           Refusal.now(
               "Someone saved first",

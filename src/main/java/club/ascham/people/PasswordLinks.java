@@ -36,11 +36,7 @@ public class PasswordLinks {
     }
   }
 
-  /**
-   * A link that was just made.
-   *
-   * @param secret that its address ends with
-   */
+  /** A link that was just made, with the secret that its address ends with. */
   record Fresh(AccountId account, String secret, Instant until) {}
 
   /** Empty: no such link was ever made here. */

@@ -66,9 +66,6 @@ record ClubRulesDetails(
         typed.source(
             "twistsSource", LONGEST_SOURCE, "Where do they come from: in print, or whose eye?");
     Club.OnTheSlip slip = slip(typed, unit);
-    if (typed.version().isEmpty()) {
-      typed.fault("version", "This form is from before: open it again.");
-    }
     return typed.sound()
         ? Optional.of(
             new ClubRulesDetails(
@@ -84,7 +81,7 @@ record ClubRulesDetails(
                 source,
                 weigh,
                 slip,
-                typed.version().getAsInt()))
+                typed.version().orElse(-1)))
         : Optional.empty();
   }
 

@@ -43,11 +43,10 @@ record PlanRuleDetails(
         typed.fault("failureTimes", "From 1 to 1000, please: 1 where it costs no more.");
       }
       String source = typed.source("source", LONGEST_SOURCE, WHENCE);
-      askForVersion(typed);
       return typed.sound()
           ? Optional.of(
               new Replacement(
-                  price, lead, minutes, years, failure, source, typed.version().getAsInt()))
+                  price, lead, minutes, years, failure, source, typed.version().orElse(-1)))
           : Optional.empty();
     }
   }
@@ -68,7 +67,6 @@ record PlanRuleDetails(
       minutes.put(work, typed.requiredWhole(Words.of(work), 1, LONGEST_WORK));
     }
     String source = typed.source("source", LONGEST_SOURCE, WHENCE);
-    askForVersion(typed);
     return typed.sound()
         ? Optional.of(
             new PlanRuleDetails(
@@ -80,13 +78,7 @@ record PlanRuleDetails(
                 spread,
                 minutes,
                 source,
-                typed.version().getAsInt()))
+                typed.version().orElse(-1)))
         : Optional.empty();
-  }
-
-  private static void askForVersion(Typed typed) {
-    if (typed.version().isEmpty()) {
-      typed.fault("version", "This form is from before: open it again.");
-    }
   }
 }

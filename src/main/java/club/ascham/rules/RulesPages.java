@@ -14,7 +14,6 @@ import club.ascham.units.LengthText;
 import club.ascham.units.Money;
 import club.ascham.upkeep.UpkeepRules;
 import club.ascham.web.Forms;
-import club.ascham.web.Go;
 import club.ascham.web.Press;
 import club.ascham.web.Presses;
 import io.quarkus.qute.CheckedTemplate;
@@ -41,8 +40,6 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/rules")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
 class RulesPages {
-  private static final String HERE = "/rules";
-
   /** A published table that can be put in force. */
   public record Table(String value, String label, String hint) {}
 
@@ -149,23 +146,19 @@ class RulesPages {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response change(MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
-    return press(typed)
-        .page(
-            () ->
-                Outcome.of(
-                    ClubRulesDetails.parse(typed, currency, actor.unit()), changeRules::change),
-            done -> {
-              club.forget();
-              return Go.to(HERE, done.said());
-            },
-            () -> {
-              club.forget();
-              return new ClubPage(tables(), club.rules().version(), typed);
-            });
+    Response answer =
+        press(typed)
+            .page(
+                () ->
+                    Outcome.of(
+                        ClubRulesDetails.parse(typed, currency, actor.unit()), changeRules::change),
+                () -> new ClubPage(tables(), club.stored().orElseThrow().version(), typed));
+    club.forget();
+    return answer;
   }
 
   private Press<ClubId> press(Typed typed) {
-    return presses.form(typed, ClubId::new, club -> HERE);
+    return presses.form(typed, ClubId::new, changed -> "/rules");
   }
 
   @POST

@@ -43,9 +43,9 @@ import org.junit.jupiter.api.TestFactory;
 class RepeatedFormTest {
   private static final String LOOKS = "it looks, and changes nothing";
   private static final String NOBODY =
-      "it carries a password or a code that opens once, and nobody is signed in";
+      "it carries a password or a code, and nobody is signed in whose key it could be";
   private static final String SECRET =
-      "it carries a password or a code, and what it does twice is the same";
+      "it carries a password or a code, and pressed again it finds nothing left to do";
 
   private static final Map<String, String> WITHOUT_A_KEY =
       Map.ofEntries(
