@@ -1,5 +1,10 @@
 package club.ascham.exchange;
 
+import club.ascham.bow.BracePoint;
+import club.ascham.rig.Measurement;
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * One column of a list: its name in the file, its place in the database, and how its values are
  * written.
@@ -21,6 +26,31 @@ record Column(
   /** A column that the database wants filled: an empty cell stands for the usual value. */
   static Column usually(Object otherwise, String name, String place, Codec codec) {
     return at(name, place, codec, false, otherwise);
+  }
+
+  /** The columns of what was measured; of a length the text it was read from too. */
+  static List<Column> measured(String table, Measurement... what) {
+    List<Column> columns = new ArrayList<>();
+    for (Measurement one : what) {
+      columns.add(optional(one.field(), table + "." + one.column(), codec(one)));
+      if (one.isLength()) {
+        columns.add(optional(one.typedField(), table + "." + one.typedColumn(), Codecs.line(60)));
+      }
+      if (one == Measurement.BRACE) {
+        columns.add(
+            optional(Measurement.FROM, table + ".brace_from", Codecs.word(BracePoint.class)));
+      }
+    }
+    return columns;
+  }
+
+  private static Codec codec(Measurement what) {
+    if (what.isLength()) {
+      return Codecs.length(what.kept());
+    }
+    return what.isWhole()
+        ? Codecs.whole(what.low(), what.high())
+        : Codecs.decimal(what.low(), what.high());
   }
 
   private static Column at(
