@@ -1,5 +1,10 @@
 package club.ascham.exchange;
 
+import club.ascham.bow.BracePoint;
+import club.ascham.rig.Measurement;
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * One column of a list: its name in the file, its place in the database, and how its values are
  * written.
@@ -36,6 +41,31 @@ record Column(
   static Column onlyTold(String name, String place, Codec codec) {
     Column told = at(name, place, codec, false, null);
     return new Column(name, told.table, told.field, codec, false, null, true);
+  }
+
+  /** The columns of what was measured; of a length the text it was read from too. */
+  static List<Column> measured(String table, Measurement... what) {
+    List<Column> columns = new ArrayList<>();
+    for (Measurement one : what) {
+      columns.add(optional(one.field(), table + "." + one.column(), codec(one)));
+      if (one.isLength()) {
+        columns.add(optional(one.typedField(), table + "." + one.typedColumn(), Codecs.line(60)));
+      }
+      if (one == Measurement.BRACE) {
+        columns.add(
+            optional(Measurement.FROM, table + ".brace_from", Codecs.word(BracePoint.class)));
+      }
+    }
+    return columns;
+  }
+
+  private static Codec codec(Measurement what) {
+    if (what.isLength()) {
+      return Codecs.length(what.kept());
+    }
+    return what.isWhole()
+        ? Codecs.whole(what.low(), what.high())
+        : Codecs.decimal(what.low(), what.high());
   }
 
   private static Column at(

@@ -11,6 +11,7 @@ import static club.ascham.exchange.Codecs.text;
 import static club.ascham.exchange.Codecs.whole;
 import static club.ascham.exchange.Codecs.word;
 import static club.ascham.exchange.Codecs.yesNo;
+import static club.ascham.exchange.Column.measured;
 import static club.ascham.exchange.Column.optional;
 import static club.ascham.exchange.Column.required;
 import static club.ascham.exchange.Column.usually;
@@ -27,16 +28,13 @@ import static club.ascham.rig.Measurement.TWISTS;
 import static club.ascham.rig.Measurement.TWISTS_ADDED;
 import static club.ascham.rig.Measurement.UPPER_IN;
 
-import club.ascham.bow.BracePoint;
 import club.ascham.bow.Hand;
 import club.ascham.bow.Style;
 import club.ascham.bow.Who;
 import club.ascham.report.Noticed;
-import club.ascham.rig.Measurement;
 import club.ascham.undo.MoveKind;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Saying;
-import java.util.ArrayList;
 import java.util.List;
 
 /** The files of rigs, of lending and of checking: what happened, each row with its number. */
@@ -48,7 +46,6 @@ final class RecordLists {
 
   private static final Codec AGE_BAND =
       word("UP_TO_12", "FROM_13_TO_14", "FROM_15_TO_16", "FROM_17_TO_18", "ADULT");
-  private static final Codec TYPED = line(60);
   private static final Codec DRAW_LENGTH = length("draw length", 350, 920);
   private static final Codec RIG = number("rig", "rig");
   private static final Codec LOAN = number("loan", "loan");
@@ -276,7 +273,6 @@ final class RecordLists {
             optional("noWorkWhy", "withdrawal.no_work_why", WORDS)));
   }
 
-  /** After all that may be kept: while a thing is, the database refuses what would change it. */
   /** After receipts, lines and checks, which they moved. */
   static List<CsvList> ofMoves() {
     return List.of(
@@ -305,6 +301,7 @@ final class RecordLists {
             optional("check", "moved.check_id", CHECK)));
   }
 
+  /** After all that may be kept: while a thing is, the database refuses what would change it. */
   static List<CsvList> ofAccidents() {
     return List.of(
         CsvList.of(
@@ -375,28 +372,6 @@ final class RecordLists {
             numbered("report_part"),
             required("report", "report_part.report_id", report),
             required("item", "report_part.item_id", item())));
-  }
-
-  /** The columns of what was measured; of a length the text it was read from too. */
-  private static List<Column> measured(String table, Measurement... what) {
-    List<Column> columns = new ArrayList<>();
-    for (Measurement one : what) {
-      columns.add(optional(one.field(), table + "." + one.column(), codec(one)));
-      if (one.isLength()) {
-        columns.add(optional(one.typedField(), table + "." + one.typedColumn(), TYPED));
-      }
-      if (one == BRACE) {
-        columns.add(optional(Measurement.FROM, table + ".brace_from", word(BracePoint.class)));
-      }
-    }
-    return columns;
-  }
-
-  private static Codec codec(Measurement what) {
-    if (what.isLength()) {
-      return length(what.kept());
-    }
-    return what.isWhole() ? whole(what.low(), what.high()) : decimal(what.low(), what.high());
   }
 
   /** Left empty, the next number is given. */

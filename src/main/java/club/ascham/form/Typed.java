@@ -9,13 +9,11 @@ import club.ascham.units.LengthUnit;
 import club.ascham.units.Money;
 import club.ascham.units.MoneyParse;
 import club.ascham.units.Plausible;
-import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -68,31 +66,7 @@ public final class Typed {
    * @param body null: none was sent, and nothing typed
    */
   public static Typed of(Record body) {
-    if (body == null) {
-      return nothing();
-    }
-    Map<String, String> texts = new LinkedHashMap<>();
-    for (RecordComponent component : body.getClass().getRecordComponents()) {
-      try {
-        component.getAccessor().setAccessible(true);
-        Object value = component.getAccessor().invoke(body);
-        if (value instanceof Collection<?> ticks) {
-          value =
-              ticks.stream()
-                  .filter(tick -> !(tick instanceof Record))
-                  .map(String::valueOf)
-                  .collect(Collectors.joining(","));
-        }
-        if (value != null && !(value instanceof Map)) {
-          texts.put(
-              component.getName(),
-              value instanceof Double number ? plain(number) : value.toString());
-        }
-      } catch (ReflectiveOperationException impossible) {
-        throw new IllegalStateException(impossible);
-      }
-    }
-    return of(texts);
+    return body == null ? nothing() : of(BodyTexts.of(body));
   }
 
   /** As typed; the empty text where nothing was. For showing it again. */
@@ -280,7 +254,7 @@ public final class Typed {
   }
 
   /** Without an exponent, as a person would write it. */
-  private static String plain(double number) {
+  static String plain(double number) {
     if (!Double.isFinite(number)) {
       return Double.toString(number);
     }
