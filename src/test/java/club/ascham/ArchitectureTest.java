@@ -138,7 +138,16 @@ class ArchitectureTest {
   private static final List<List<String>> STOREYS =
       List.of(
           List.of(
-              "id", "time", "units", "bow", "mechanics", "statistics", "plan", "verdict", "form"),
+              "id",
+              "time",
+              "units",
+              "bow",
+              "mechanics",
+              "statistics",
+              "plan",
+              "verdict",
+              "form",
+              "drawing"),
           List.of("store", "story", "standing", "drift", "web"),
           List.of("people", "door", "record", "backup", "server"),
           List.of(

@@ -8,6 +8,8 @@ import club.ascham.bow.SetUpStep;
 import club.ascham.concern.Against;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
+import club.ascham.drawing.DrawForce;
+import club.ascham.drawing.RigDrawing;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.id.RigId;

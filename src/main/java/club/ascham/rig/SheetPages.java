@@ -8,6 +8,7 @@ import club.ascham.bow.Who;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.drawing.FigureWords;
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
 import club.ascham.form.Typed;

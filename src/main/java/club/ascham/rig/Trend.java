@@ -5,6 +5,7 @@ import club.ascham.bow.Gauge;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
+import club.ascham.drawing.SideView;
 import club.ascham.statistics.Drift;
 import club.ascham.statistics.Drift.Judged;
 import club.ascham.statistics.DriftChart;

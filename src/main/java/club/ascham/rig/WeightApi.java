@@ -1,6 +1,7 @@
 package club.ascham.rig;
 
 import club.ascham.bow.WeightOnFingers;
+import club.ascham.drawing.DrawForce;
 import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;

@@ -16,8 +16,8 @@ import javax.sql.DataSource;
 /**
  * Reads rows of plain SQL into records whose components are the selected columns, in order: pages
  * select what they show and nothing else. Parameters are numbered ({@code ?1}, {@code ?2}), so that
- * one may stand in several places. Inside a use case it reads in that transaction; what entities hold
- * back is written first.
+ * one may stand in several places. Inside a use case it reads in that transaction; what entities
+ * hold back is written first.
  */
 @ApplicationScoped
 public class Rows {

@@ -9,6 +9,7 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
+import club.ascham.drawing.SideView;
 import club.ascham.statistics.Drift;
 import club.ascham.statistics.ScatterPrior;
 import club.ascham.units.Length;

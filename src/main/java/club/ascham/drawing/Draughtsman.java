@@ -1,6 +1,6 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
-import static club.ascham.rig.SideView.number;
+import static club.ascham.drawing.SideView.number;
 
 import club.ascham.bow.Band;
 import club.ascham.bow.BracePoint;
@@ -11,9 +11,9 @@ import club.ascham.bow.Hand;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Targets;
-import club.ascham.rig.RigDrawing.Callout;
-import club.ascham.rig.RigDrawing.Detail;
-import club.ascham.rig.RigDrawing.Scale;
+import club.ascham.drawing.RigDrawing.Callout;
+import club.ascham.drawing.RigDrawing.Detail;
+import club.ascham.drawing.RigDrawing.Scale;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.verdict.Reading;

@@ -1,4 +1,4 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -1,4 +1,4 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import java.util.Locale;
 
@@ -14,7 +14,7 @@ import java.util.Locale;
  * @param targetLeft whether the target lies to the left, as for a right-handed bow seen from the
  *     side that the arrow lies on
  */
-record SideView(double stringX, double middleY, double pixelsPerInch, boolean targetLeft) {
+public record SideView(double stringX, double middleY, double pixelsPerInch, boolean targetLeft) {
 
   /** A point of the bow in inches. */
   record Point(double along, double out) {
@@ -71,7 +71,7 @@ record SideView(double stringX, double middleY, double pixelsPerInch, boolean ta
   }
 
   /** A coordinate as short as a tenth of a pixel needs. */
-  static String number(double pixels) {
+  public static String number(double pixels) {
     String text = String.format(Locale.ROOT, "%.1f", pixels);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }

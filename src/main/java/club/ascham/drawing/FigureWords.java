@@ -1,4 +1,4 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Gauge;
@@ -6,15 +6,15 @@ import club.ascham.bow.SetUpFigures;
 import club.ascham.units.LengthText;
 
 /** Set-up figures in words; each must have been measured. */
-final class FigureWords {
+public final class FigureWords {
   private FigureWords() {}
 
-  static String brace(SetUpFigures figures) {
+  public static String brace(SetUpFigures figures) {
     return LengthText.both(figures.brace())
         + (figures.braceFrom() == BracePoint.BUTTON ? " to the button" : " to the throat");
   }
 
-  static String tiller(SetUpFigures figures) {
+  public static String tiller(SetUpFigures figures) {
     return Gauge.signed(figures.tiller())
         + " (upper "
         + LengthText.both(figures.tillerUpper())
@@ -23,7 +23,7 @@ final class FigureWords {
         + ")";
   }
 
-  static String nocking(SetUpFigures figures) {
+  public static String nocking(SetUpFigures figures) {
     return LengthText.both(figures.nocking()) + " above square";
   }
 }

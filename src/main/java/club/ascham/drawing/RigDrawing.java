@@ -1,4 +1,4 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
@@ -15,7 +15,7 @@ import java.util.List;
  * @param title what it shows, for whoever can't see it; {@code description} gives every figure
  * @param arrowLine square to the string through the arrow rest
  */
-record RigDrawing(
+public record RigDrawing(
     int width,
     int height,
     String title,
@@ -88,7 +88,7 @@ record RigDrawing(
    * @param nocking null: not measured
    * @param setUp marked on the scales; null: none
    */
-  static RigDrawing of(
+  public static RigDrawing of(
       RigSpec rig, Targets targets, Reading shown, Length nocking, SetUpFigures setUp) {
     return new Draughtsman(rig, targets, shown, nocking, setUp).draw();
   }

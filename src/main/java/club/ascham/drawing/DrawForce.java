@@ -1,6 +1,6 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
-import static club.ascham.rig.SideView.number;
+import static club.ascham.drawing.SideView.number;
 
 import club.ascham.bow.FingerWeight;
 import club.ascham.bow.RigSpec;
@@ -23,7 +23,7 @@ import java.util.Locale;
  * @param readings what a bow scale showed, each a dot
  * @param description what the drawing shows, in words
  */
-record DrawForce(
+public record DrawForce(
     WeightOnFingers weight,
     double markedAtIn,
     Row at,
@@ -49,7 +49,7 @@ record DrawForce(
   private static final int TICK_IN = 4;
 
   /** One draw. */
-  record Row(int drawIn, double lb, double lowLb, double highLb, double energyFtLb) {
+  public record Row(int drawIn, double lb, double lowLb, double highLb, double energyFtLb) {
     public String pounds() {
       return said(lb);
     }
@@ -72,7 +72,7 @@ record DrawForce(
   /**
    * @param setUp null: not set up yet, a usual brace is assumed
    */
-  static DrawForce of(RigSpec rig, SetUpFigures setUp) {
+  public static DrawForce of(RigSpec rig, SetUpFigures setUp) {
     double zeroIn = FingerWeight.zeroIn(FingerWeight.brace(rig, setUp));
     if (!(rig.markedAtIn() > zeroIn)) {
       return null;

@@ -1,7 +1,7 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import club.ascham.bow.Build;
-import club.ascham.rig.SideView.Point;
+import club.ascham.drawing.SideView.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

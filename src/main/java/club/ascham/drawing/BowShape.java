@@ -1,10 +1,10 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
+import club.ascham.drawing.SideView.Point;
 import club.ascham.mechanics.CommonRecurve;
 import club.ascham.mechanics.ElasticBow;
 import club.ascham.mechanics.ElasticLimb;
 import club.ascham.mechanics.OutOfDomain;
-import club.ascham.rig.SideView.Point;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

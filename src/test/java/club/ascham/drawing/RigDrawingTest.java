@@ -1,4 +1,4 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -17,7 +17,7 @@ import club.ascham.bow.RigSpec;
 import club.ascham.bow.RiserSpec;
 import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
-import club.ascham.rig.RigDrawing.Callout;
+import club.ascham.drawing.RigDrawing.Callout;
 import club.ascham.units.Length;
 import club.ascham.verdict.Reading;
 import java.util.List;
