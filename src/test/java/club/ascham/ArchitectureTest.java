@@ -166,6 +166,7 @@ class ArchitectureTest {
               "rig",
               "planning",
               "bench",
+              "borrower",
               "loan",
               "worksheet",
               "check",

@@ -1,5 +1,11 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerData;
+import club.ascham.borrower.BorrowerDetails;
+import club.ascham.borrower.BorrowerId;
+import club.ascham.borrower.Borrowers;
+import club.ascham.borrower.EraseBorrower;
+import club.ascham.borrower.KeepBorrower;
 import club.ascham.concern.Beside;
 import club.ascham.concern.Concerns;
 import club.ascham.form.Outcome;

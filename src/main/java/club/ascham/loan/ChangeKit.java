@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerRecords;
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;

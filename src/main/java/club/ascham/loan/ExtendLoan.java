@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerRecords;
 import club.ascham.bow.DrawLength;
 import club.ascham.concern.Against;
 import club.ascham.concern.Concerns;

@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerDetails;
+import club.ascham.borrower.BorrowerId;
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;

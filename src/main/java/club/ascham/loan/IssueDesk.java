@@ -1,5 +1,7 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerId;
+import club.ascham.borrower.Borrowers;
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Candidate;
 import club.ascham.bow.Hand;

@@ -1,5 +1,8 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.Borrower;
+import club.ascham.borrower.BorrowerDetails;
+import club.ascham.borrower.BorrowerRecords;
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
 import club.ascham.id.AccountId;

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.Borrowers;
 import club.ascham.bow.NewcomerFit;
 import club.ascham.concern.Against;
 import club.ascham.form.Typed;

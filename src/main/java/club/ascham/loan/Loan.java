@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerId;
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.DrawLength;
 import club.ascham.bow.Experience;

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerId;
 import club.ascham.form.PageAsked;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.BorrowerId;
 import club.ascham.bow.AgeBand;
 import club.ascham.bow.Experience;
 import club.ascham.bow.Hand;

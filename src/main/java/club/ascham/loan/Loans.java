@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import club.ascham.borrower.NamePart;
 import club.ascham.id.LoanId;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;

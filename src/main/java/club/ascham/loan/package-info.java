@@ -6,7 +6,5 @@
  * <p>The issue lays out the first rig that suits with the rest of the form, so that most kits need
  * no press to choose: the ranked list stands above it, and the rig counts as chosen only when it is
  * issued.
- *
- * <p>Names of borrowers are never in the story, in addresses that we make or in the API's lists.
  */
 package club.ascham.loan;

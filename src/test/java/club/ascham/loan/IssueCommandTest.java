@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.borrower.BorrowerId;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.units.ItemCode;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.borrower.Borrowers;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.time.ClubTime;

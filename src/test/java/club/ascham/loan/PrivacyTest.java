@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
+import club.ascham.borrower.EraseBorrower;
 import club.ascham.check.CheckBench;
 import club.ascham.store.DataFolder;
 import club.ascham.store.OpenFile;

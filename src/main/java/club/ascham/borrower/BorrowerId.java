@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.id.Made;
 

@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 
 /** Enters a borrower, or corrects what is kept of one. */
 @ApplicationScoped
-class KeepBorrower {
+public class KeepBorrower {
   private final BorrowerRecords borrowers;
   private final Story story;
   private final Actor actor;
@@ -44,7 +44,7 @@ class KeepBorrower {
    * @param version that the form was made from; null: not said
    */
   @Writes
-  Outcome<BorrowerId> correct(BorrowerId id, BorrowerDetails details, OptionalInt version) {
+  public Outcome<BorrowerId> correct(BorrowerId id, BorrowerDetails details, OptionalInt version) {
     Borrower borrower = borrowers.with(id).orElseThrow();
     if (version.orElse(borrower.version()) != borrower.version()) {
       return Outcome.refused(

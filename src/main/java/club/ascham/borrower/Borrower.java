@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.bow.AgeBand;
 import jakarta.persistence.Entity;
@@ -36,15 +36,15 @@ public class Borrower {
 
   protected Borrower() {}
 
-  Borrower(BorrowerDetails details) {
+  public Borrower(BorrowerDetails details) {
     correct(details);
   }
 
-  boolean isNew() {
+  public boolean isNew() {
     return id == null;
   }
 
-  BorrowerId id() {
+  public BorrowerId id() {
     return new BorrowerId(id);
   }
 
@@ -52,7 +52,7 @@ public class Borrower {
     return version;
   }
 
-  BorrowerDetails details() {
+  public BorrowerDetails details() {
     return new BorrowerDetails(name, contact, memberNo, ageBand, guardian);
   }
 
@@ -69,7 +69,7 @@ public class Borrower {
     erasedOn = on;
   }
 
-  Borrower correct(BorrowerDetails details) {
+  public Borrower correct(BorrowerDetails details) {
     this.name = details.name();
     this.contact = details.contact();
     this.memberNo = details.memberNo();

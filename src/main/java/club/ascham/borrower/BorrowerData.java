@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.bow.Experience;
 import club.ascham.bow.Hand;
@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 
 /** Everything that is kept of one person, to be handed to them. */
 @ApplicationScoped
-class BorrowerData {
+public class BorrowerData {
   private final Rows rows;
   private final PersonalValues personalValues;
 
@@ -73,7 +73,7 @@ class BorrowerData {
 
   private record ThingRead(long loan, String code, Instant out, Instant back, String outcome) {}
 
-  Everything of(Borrowers.Row person) {
+  public Everything of(Borrowers.Row person) {
     var things =
         rows
             .list(

@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
@@ -71,7 +71,7 @@ public class EraseBorrower {
    * @param texts keys of free texts that may mean them
    */
   @Writes
-  Outcome<BorrowerId> onRequest(BorrowerId id, Set<String> texts) {
+  public Outcome<BorrowerId> onRequest(BorrowerId id, Set<String> texts) {
     Borrower borrower = borrowers.with(id).orElseThrow();
     if (!borrower.isErased()) {
       Optional<String> needed = neededStill(id);
@@ -110,7 +110,7 @@ public class EraseBorrower {
   }
 
   /** The texts that name them, or may. */
-  List<FreeTexts.Hit> naming(BorrowerId id, BorrowerDetails details) {
+  public List<FreeTexts.Hit> naming(BorrowerId id, BorrowerDetails details) {
     return naming(id, details, freeTexts.all());
   }
 

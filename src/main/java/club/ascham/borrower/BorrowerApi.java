@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.form.Outcome;
 import club.ascham.form.PageAsked;

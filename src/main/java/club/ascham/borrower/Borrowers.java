@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.bow.AgeBand;
 import club.ascham.bow.Experience;
@@ -46,7 +46,7 @@ public class Borrowers {
       int version,
       int openLoans) {
 
-    BorrowerDetails details() {
+    public BorrowerDetails details() {
       return new BorrowerDetails(name, contact, memberNo, ageBand, guardian);
     }
   }
@@ -68,11 +68,11 @@ public class Borrowers {
   /**
    * What was answered about the archer when they last borrowed, with the age as it is known now.
    */
-  record LastAnswers(
+  public record LastAnswers(
       Hand hand, Length draw, boolean drawEstimated, AgeBand age, Experience experience) {}
 
   /** Empty for whoever never borrowed a kit. */
-  Optional<LastAnswers> lastAnswers(BorrowerId id) {
+  public Optional<LastAnswers> lastAnswers(BorrowerId id) {
     return rows.one(
         LastAnswers.class,
         """

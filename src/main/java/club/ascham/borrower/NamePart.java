@@ -1,11 +1,11 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 /** Part of a name to look for, in lower case as the database has it: ASCII letters alone change. */
-final class NamePart {
+public final class NamePart {
   private NamePart() {}
 
   /** Null where nothing is looked for. */
-  static String of(String text) {
+  public static String of(String text) {
     if (text == null || text.isBlank()) {
       return null;
     }

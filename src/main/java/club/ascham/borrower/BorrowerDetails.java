@@ -1,4 +1,4 @@
-package club.ascham.loan;
+package club.ascham.borrower;
 
 import club.ascham.bow.AgeBand;
 import club.ascham.form.Typed;
@@ -15,8 +15,9 @@ import java.util.regex.Pattern;
 public record BorrowerDetails(
     String name, String contact, String memberNo, AgeBand ageBand, String guardian) {
   static final int LONGEST_NAME = 120;
-  static final int LONGEST_CONTACT = 200;
-  static final String WHO_ANSWERS = "A junior borrows with a parent or guardian: who, please?";
+  public static final int LONGEST_CONTACT = 200;
+  public static final String WHO_ANSWERS =
+      "A junior borrows with a parent or guardian: who, please?";
   private static final int LONGEST_MEMBER_NO = 40;
 
   /** A number that can be dialled, or an address that can be written to. */
@@ -30,14 +31,14 @@ public record BorrowerDetails(
   }
 
   /** As typed; empty when something is wrong, which then stands at its field. */
-  static Optional<BorrowerDetails> parse(Typed typed) {
+  public static Optional<BorrowerDetails> parse(Typed typed) {
     AgeBand age =
         typed.requiredWord("ageBand", AgeBand.class, "How old, as nearly as choosing a bow needs?");
     return parse(typed, age);
   }
 
   /** As typed, with the age already known (or null, when it is missing and said so elsewhere). */
-  static Optional<BorrowerDetails> parse(Typed typed, AgeBand age) {
+  public static Optional<BorrowerDetails> parse(Typed typed, AgeBand age) {
     String guardian = guardian(typed, age);
     String name = name(typed, age, guardian);
     String contact = contact(typed, age, guardian);
@@ -88,7 +89,7 @@ public record BorrowerDetails(
   }
 
   /** These, with what is missing here taken from what was known before. */
-  BorrowerDetails orAsIn(BorrowerDetails before) {
+  public BorrowerDetails orAsIn(BorrowerDetails before) {
     return new BorrowerDetails(
         name, contact, memberNo == null ? before.memberNo : memberNo, ageBand, guardian);
   }
@@ -98,12 +99,12 @@ public record BorrowerDetails(
    *
    * @param otherGuardian null: as before
    */
-  BorrowerDetails aged(AgeBand now, String otherGuardian) {
+  public BorrowerDetails aged(AgeBand now, String otherGuardian) {
     return new BorrowerDetails(
         name, contact, memberNo, now, otherGuardian == null ? guardian : otherGuardian);
   }
 
-  boolean lacksGuardian() {
+  public boolean lacksGuardian() {
     return ageBand.junior() && guardian == null;
   }
 }
