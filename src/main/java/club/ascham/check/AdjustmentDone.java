@@ -1,7 +1,7 @@
 package club.ascham.check;
 
 import club.ascham.form.Typed;
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import club.ascham.verdict.Turns;
 
 /**

@@ -2,7 +2,7 @@ package club.ascham.check;
 
 import club.ascham.bow.Gauge;
 import club.ascham.bow.Target;
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import club.ascham.rig.RigCard;
 import club.ascham.units.Length;
 import club.ascham.verdict.Reading;

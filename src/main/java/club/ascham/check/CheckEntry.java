@@ -2,11 +2,11 @@ package club.ascham.check;
 
 import club.ascham.bow.Build;
 import club.ascham.form.Typed;
+import club.ascham.measured.Measurement;
 import club.ascham.report.Answering;
 import club.ascham.report.Noticed;
 import club.ascham.report.PartChoice;
 import club.ascham.report.Report;
-import club.ascham.rig.Measurement;
 import club.ascham.rig.Place;
 import club.ascham.rig.RigCard;
 import club.ascham.time.Evening;

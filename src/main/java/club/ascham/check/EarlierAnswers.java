@@ -2,7 +2,7 @@ package club.ascham.check;
 
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import club.ascham.rig.ReadingJson;
 import club.ascham.verdict.BowPart;
 import club.ascham.verdict.Gravity;

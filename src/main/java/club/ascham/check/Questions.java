@@ -1,7 +1,7 @@
 package club.ascham.check;
 
 import club.ascham.form.Refusal;
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.Reading;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package club.ascham.exchange;
 
 import club.ascham.bow.BracePoint;
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import java.util.ArrayList;
 import java.util.List;
 

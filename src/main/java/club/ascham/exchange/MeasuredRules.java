@@ -1,6 +1,6 @@
 package club.ascham.exchange;
 
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;

@@ -1,6 +1,6 @@
 package club.ascham.record;
 
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.Money;

@@ -4,6 +4,7 @@ import club.ascham.bow.Gauge;
 import club.ascham.bow.Target;
 import club.ascham.form.Typed;
 import club.ascham.id.RigId;
+import club.ascham.measured.Measurement;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.units.Length;

@@ -1,5 +1,6 @@
 package club.ascham.rig;
 
+import club.ascham.measured.Measurement;
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.OASFilter;

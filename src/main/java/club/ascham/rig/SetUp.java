@@ -4,6 +4,7 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.id.AccountId;
 import club.ascham.id.RigId;
+import club.ascham.measured.Measurement;
 import club.ascham.units.Length;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;

@@ -6,6 +6,7 @@ import club.ascham.bow.SetUpStep.Figure;
 import club.ascham.bow.SetUpStep.Key;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
+import club.ascham.measured.Measurement;
 import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
 import club.ascham.units.Plausible;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.bow.Who;
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import club.ascham.units.Length;
 import club.ascham.verdict.AskAgain;
 import club.ascham.verdict.BenchStep;

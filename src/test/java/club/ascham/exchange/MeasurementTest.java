@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.form.Typed;
-import club.ascham.rig.Measurement;
+import club.ascham.measured.Measurement;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
 import club.ascham.units.LengthUnit;

@@ -1,4 +1,4 @@
-package club.ascham.rig;
+package club.ascham.measured;
 
 import club.ascham.bow.BracePoint;
 import club.ascham.form.Typed;
@@ -131,7 +131,7 @@ public enum Measurement {
   }
 
   /** What it is and what may be sent of it, for whoever writes a program. */
-  String described() {
+  public String described() {
     return isLength()
         ? description + " A length " + asked.range() + "."
         : "%s From %d to %d%s.".formatted(description, low, high, whole ? ", in whole ones" : "");

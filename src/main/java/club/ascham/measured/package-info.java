@@ -1,0 +1,2 @@
+/** What is measured, counted or turned of a bow, each told once. */
+package club.ascham.measured;
