@@ -80,6 +80,7 @@ public class EraseBorrower {
       }
       erase(borrower, actor.id(), freeTexts.all(), texts);
     }
+    rows.change("DELETE FROM name_stays WHERE at < ?1", stillTold());
     return Outcome.done(id, "Erased: from now on a number.");
   }
 
