@@ -2,7 +2,9 @@
 -- whoever writes. Of one that a file brought, its lines may come in a file of their own, all at once: a list is sent by itself.
 CREATE TRIGGER verdict_line_comes_with_its_check BEFORE INSERT ON verdict_line
 WHEN EXISTS (SELECT 1 FROM change c JOIN story s ON s.id = c.story_id
-              WHERE c.table_name = 'bow_check' AND c.row_id = new.check_id AND s.hash IS NOT NULL
+              WHERE c.id = (SELECT max(id) FROM change
+                             WHERE table_name = 'bow_check' AND row_id = new.check_id AND what LIKE '{"id":[null,%')
+                AND s.hash IS NOT NULL
                 AND s.sentence NOT IN ('Took in a file.', 'Registered from a file.'))
   OR EXISTS (SELECT 1 FROM verdict_line l JOIN change c ON c.table_name = 'verdict_line' AND c.row_id = l.id
                JOIN story s ON s.id = c.story_id

@@ -34,7 +34,7 @@ class VerdictLinesInFilesTest {
     file.execute(
         "UPDATE story SET hash = hex(zeroblob(32)) WHERE id = (SELECT max(id) FROM story)");
     file.execute(
-        "INSERT INTO change (story_id, table_name, row_id, what) SELECT max(id), 'bow_check', 1, '{}' FROM story");
+        "INSERT INTO change (story_id, table_name, row_id, what) SELECT max(id), 'bow_check', 1, '{\"id\":[null,1]}' FROM story");
   }
 
   @AfterEach
