@@ -184,7 +184,7 @@ public class ItemsInOpenApi implements OASFilter {
                   .addProperty("items", array(reference(list.schema())))
                   .addProperty("page", number(SchemaType.INTEGER))
                   .addProperty("size", number(SchemaType.INTEGER))
-                  .addProperty("total", number(SchemaType.INTEGER)));
+                  .addProperty("total", number(SchemaType.INTEGER).format("int64")));
     }
   }
 
@@ -346,7 +346,9 @@ public class ItemsInOpenApi implements OASFilter {
   }
 
   private static Schema number(SchemaType type) {
-    return OASFactory.createSchema().addType(type);
+    return OASFactory.createSchema()
+        .addType(type)
+        .format(type == SchemaType.INTEGER ? "int32" : "double");
   }
 
   private static Schema reference(String name) {
