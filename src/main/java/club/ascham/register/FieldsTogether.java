@@ -25,7 +25,7 @@ final class FieldsTogether {
     switch (kind) {
       case RISER -> rules.riser();
       case LIMBS -> rules.limbs();
-      case BOW -> rules.band(ItemFields.BOW_BRACE_LOW, ItemFields.BOW_BRACE_HIGH);
+      case BOW -> rules.band(BowFields.BOW_BRACE_LOW, BowFields.BOW_BRACE_HIGH);
       case STRING -> rules.string();
       case STRINGER -> rules.stringer();
       case ARROWS -> rules.arrows();
@@ -34,16 +34,16 @@ final class FieldsTogether {
   }
 
   private void riser() {
-    Build build = takeDown(ItemFields.RISER_BUILD);
+    Build build = takeDown(BowFields.RISER_BUILD);
     if (build == Build.ADJUSTABLE) {
       wants(
-          ItemFields.RISER_FITTING,
+          BowFields.RISER_FITTING,
           "Say which limb fitting it has: limbs of another fitting do not hold in it.");
       fields.refuse("limbModel", "That is for screw-in risers; this one goes by its limb fitting.");
     }
     if (build == Build.SCREW_IN) {
       wants(
-          ItemFields.LIMB_MODEL,
+          BowFields.LIMB_MODEL,
           "Say which model of limbs it takes: screw-in limbs fit only their own model.");
       fields.refuse(
           "limbFitting", "That is for slot-in limbs; a screw-in riser goes by the model.");
@@ -53,25 +53,25 @@ final class FieldsTogether {
   }
 
   private void limbs() {
-    Build build = takeDown(ItemFields.LIMBS_BUILD);
-    boolean sized = values.get(ItemFields.LIMB_SIZE) != null;
+    Build build = takeDown(BowFields.LIMBS_BUILD);
+    boolean sized = values.get(BowFields.LIMB_SIZE) != null;
     if (!sized && typed.messageAt("size") == null && !typed.has("bowLengthIn")) {
       typed.fault("size", "Give the size marked on the limbs, or the bow length they make.");
-    } else if (sized && values.get(ItemFields.LIMBS_BOW_IN) != null) {
+    } else if (sized && values.get(BowFields.LIMBS_BOW_IN) != null) {
       typed.fault(
           "bowLengthIn",
           "Size or bow length, not both: by size, they make another bow on another riser.");
     }
     if (build == Build.ADJUSTABLE) {
       wants(
-          ItemFields.LIMBS_FITTING,
+          BowFields.LIMBS_FITTING,
           "Say which fitting they have: a riser of another fitting does not hold them.");
     }
     if (build == Build.SCREW_IN) {
       fields.refuse("limbFitting", "That is for slot-in limbs; screw-in limbs go by the model.");
       wants(ItemFields.MODEL, "Give the model: screw-in limbs fit only risers of their own model.");
     }
-    band(ItemFields.LIMBS_BRACE_LOW, ItemFields.LIMBS_BRACE_HIGH);
+    band(BowFields.LIMBS_BRACE_LOW, BowFields.LIMBS_BRACE_HIGH);
   }
 
   private Build takeDown(ItemField<Build> field) {

@@ -32,41 +32,40 @@ public record ItemDetails(ItemKind kind, Provenance provenance, Particulars part
       case RISER ->
           new Particulars.OfRiser(
               new RiserSpec(
-                  told.get(ItemFields.RISER_BUILD),
-                  told.get(ItemFields.RISER_HAND),
-                  told.get(ItemFields.LENGTH_IN),
-                  told.get(ItemFields.RISER_FITTING),
-                  told.get(ItemFields.LIMB_MODEL),
-                  told.get(ItemFields.MAX_TURNS_OUT),
-                  told.get(ItemFields.LATERAL)),
-              told.get(ItemFields.THREAD_PITCH),
-              told.get(ItemFields.RISER_MASS_G));
+                  told.get(BowFields.RISER_BUILD),
+                  told.get(BowFields.RISER_HAND),
+                  told.get(BowFields.LENGTH_IN),
+                  told.get(BowFields.RISER_FITTING),
+                  told.get(BowFields.LIMB_MODEL),
+                  told.get(BowFields.MAX_TURNS_OUT),
+                  told.get(BowFields.LATERAL)),
+              told.get(BowFields.THREAD_PITCH),
+              told.get(BowFields.RISER_MASS_G));
       case LIMBS ->
           new Particulars.OfLimbs(
               new LimbsSpec(
-                  told.get(ItemFields.LIMBS_BUILD),
-                  told.get(ItemFields.LIMB_SIZE),
-                  told.get(ItemFields.LIMBS_BOW_IN),
-                  told.get(ItemFields.LIMBS_FITTING),
+                  told.get(BowFields.LIMBS_BUILD),
+                  told.get(BowFields.LIMB_SIZE),
+                  told.get(BowFields.LIMBS_BOW_IN),
+                  told.get(BowFields.LIMBS_FITTING),
                   told.get(ItemFields.MODEL),
-                  told.get(ItemFields.LIMBS_LB),
-                  told.get(ItemFields.LIMBS_AT_IN),
-                  told.get(ItemFields.MARKED_RISER_IN),
-                  told.get(ItemFields.LIMBS_TIPS),
-                  band(
-                      told.get(ItemFields.LIMBS_BRACE_LOW), told.get(ItemFields.LIMBS_BRACE_HIGH))),
-              told.get(ItemFields.SERIAL_UPPER),
-              told.get(ItemFields.SERIAL_LOWER));
+                  told.get(BowFields.LIMBS_LB),
+                  told.get(BowFields.LIMBS_AT_IN),
+                  told.get(BowFields.MARKED_RISER_IN),
+                  told.get(BowFields.LIMBS_TIPS),
+                  band(told.get(BowFields.LIMBS_BRACE_LOW), told.get(BowFields.LIMBS_BRACE_HIGH))),
+              told.get(BowFields.SERIAL_UPPER),
+              told.get(BowFields.SERIAL_LOWER));
       case BOW ->
           new Particulars.OfBow(
               new OnePieceSpec(
-                  told.get(ItemFields.BOW_HAND),
-                  told.get(ItemFields.BOW_LENGTH_IN),
-                  told.get(ItemFields.BOW_LB),
-                  told.get(ItemFields.BOW_AT_IN),
-                  told.get(ItemFields.BOW_TIPS),
-                  band(told.get(ItemFields.BOW_BRACE_LOW), told.get(ItemFields.BOW_BRACE_HIGH))),
-              told.get(ItemFields.BOW_MASS_G));
+                  told.get(BowFields.BOW_HAND),
+                  told.get(BowFields.BOW_LENGTH_IN),
+                  told.get(BowFields.BOW_LB),
+                  told.get(BowFields.BOW_AT_IN),
+                  told.get(BowFields.BOW_TIPS),
+                  band(told.get(BowFields.BOW_BRACE_LOW), told.get(BowFields.BOW_BRACE_HIGH))),
+              told.get(BowFields.BOW_MASS_G));
       case STRING -> new Particulars.OfString(string(told), told.get(ItemFields.FIRST_USED));
       case STRINGER ->
           new Particulars.OfStringer(

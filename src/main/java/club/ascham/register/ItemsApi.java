@@ -29,7 +29,6 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -146,7 +145,7 @@ class ItemsApi {
               + " unit. 422 names each wrong field.")
   @APIResponse(responseCode = "201", description = "Registered")
   public Response add(@RestPath String list, Map<String, Object> sent) {
-    Map<String, Object> body = orEmpty(sent);
+    Map<String, Object> body = SentItem.orEmpty(sent);
     Typed typed = Typed.nothing();
     return presses
         .body(sent, typed, ItemId::new)
@@ -154,7 +153,7 @@ class ItemsApi {
         .json(
             201,
             () -> {
-              ItemKind kind = kind(list, body, typed);
+              ItemKind kind = SentItem.kind(kinds(list), body, typed);
               return added(
                   kind == null ? Optional.empty() : read(kind, body, typed), 1, body, typed);
             },
@@ -163,7 +162,7 @@ class ItemsApi {
 
   private Outcome<ItemId> added(
       Optional<ItemDetails> details, int copies, Map<String, Object> body, Typed typed) {
-    refuseCode(body, typed);
+    SentItem.refuseCode(body, typed);
     return details.isPresent() && typed.sound()
         ? addItem.add(details.get(), copies)
         : Outcome.unread();
@@ -187,7 +186,7 @@ class ItemsApi {
           @Content(examples = @ExampleObject(name = "twelve more", value = "{\"copies\": 12}")))
   @APIResponse(responseCode = "201", description = "Registered, each under its own code")
   public Response likeThis(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
-    Map<String, Object> body = orEmpty(sent);
+    Map<String, Object> body = SentItem.orEmpty(sent);
     Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     typed.with("copies", body.get("copies"));
@@ -223,7 +222,7 @@ class ItemsApi {
           "The whole of it: what is left out is unknown from then on. version is the one that was"
               + " read; 409 when someone saved first.")
   public Response change(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
-    Map<String, Object> body = orEmpty(sent);
+    Map<String, Object> body = SentItem.orEmpty(sent);
     Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     return presses
@@ -258,7 +257,7 @@ class ItemsApi {
                       name = "lost",
                       value = "{\"why\": \"lost\", \"note\": \"not in its place since May\"}")))
   public Response retire(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
-    Map<String, Object> body = orEmpty(sent);
+    Map<String, Object> body = SentItem.orEmpty(sent);
     Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     return presses
@@ -266,7 +265,7 @@ class ItemsApi {
         .json(
             200,
             () -> {
-              copy(body, typed, List.of("why", "on", "note"));
+              SentItem.copy(body, typed, List.of("why", "on", "note"));
               return RetireItem.read(typed, time.today())
                   .map(retirement -> retireItem.retire(item.id(), retirement))
                   .orElseGet(Outcome::unread);
@@ -298,7 +297,7 @@ class ItemsApi {
         .json(
             200,
             () -> {
-              copy(orEmpty(sent), typed, List.of("why"));
+              SentItem.copy(SentItem.orEmpty(sent), typed, List.of("why"));
               return FindAgain.read(typed)
                   .filter(why -> typed.sound())
                   .map(why -> findAgain.found(item.id(), why))
@@ -311,59 +310,10 @@ class ItemsApi {
             });
   }
 
-  // ---- reading a body
-
-  private static void refuseCode(Map<String, Object> body, Typed typed) {
-    if (body.get("code") != null) {
-      typed.fault("code", "The register gives each thing its code: leave it out.");
-    }
-  }
-
-  private static Map<String, Object> orEmpty(Map<String, Object> sent) {
-    return sent == null ? Map.of() : sent;
-  }
-
-  private ItemKind kind(String list, Map<String, Object> body, Typed typed) {
-    List<ItemKind> kinds = kinds(list);
-    if (kinds.size() == 1) {
-      return kinds.get(0);
-    }
-    typed.with("kind", body.get("kind"));
-    ItemKind kind = typed.requiredWord("kind", ItemKind.class, "Say which kind it is, say tab.");
-    if (kind != null && !kinds.contains(kind)) {
-      typed.fault("kind", kind.capital() + " has a list of its own: /api/" + kind.slug() + ".");
-      return null;
-    }
-    return kind;
-  }
-
   private Optional<ItemDetails> read(ItemKind kind, Map<String, Object> body, Typed typed) {
-    List<String> known =
-        new ArrayList<>(ItemFields.of(kind).stream().map(ItemField::name).toList());
-    if (kind.isKitItem()) {
-      known.add("kind");
-    }
-    copy(body, typed, known);
+    SentItem.copy(body, kind, typed);
     return ItemReader.read(
         kind, typed, new ItemReader.Setting(actor.unit(), currency, time.today()));
-  }
-
-  /** The known fields as if they had been typed; any other is a slip that would else go unseen. */
-  private static void copy(Map<String, Object> body, Typed typed, List<String> known) {
-    body.forEach(
-        (field, value) -> {
-          boolean wanted = known.contains(field) || field.equals("onceKey");
-          if (!wanted && ItemJson.ONLY_READ.contains(field)) {
-            return;
-          }
-          if (value instanceof Map || value instanceof List) {
-            typed.fault(field, "A text, a number, or true or false, please.");
-          } else if (wanted) {
-            typed.with(field, value);
-          } else {
-            typed.fault(field, "There is no such field.");
-          }
-        });
   }
 
   // ---- finding and writing
