@@ -80,7 +80,7 @@ public class EraseBorrower {
       }
       erase(borrower, actor.id(), freeTexts.all(), texts);
     }
-    rows.change("DELETE FROM name_stays WHERE at < ?1", stillTold());
+    forgetWhatStayed();
     return Outcome.done(id, "Erased: from now on a number.");
   }
 
@@ -104,6 +104,10 @@ public class EraseBorrower {
                  WHERE borrower_id = ?1 AND at >= ?2 ORDER BY id""",
                 id,
                 since));
+  }
+
+  private void forgetWhatStayed() {
+    rows.change("DELETE FROM name_stays WHERE at < ?1", stillTold());
   }
 
   private Instant stillTold() {
@@ -196,7 +200,7 @@ public class EraseBorrower {
    */
   @Writes
   public int whoseTimeIsOver() {
-    rows.change("DELETE FROM name_stays WHERE at < ?1", stillTold());
+    forgetWhatStayed();
     LocalDate lastDay = time.today().minusDays(club.rules().keepNamesDays());
     Instant before = time.momentOf(lastDay.atStartOfDay());
     // Entry 0 only says how the record found them, not when anyone last needed them.
