@@ -23,10 +23,10 @@ public class Accidents {
   private static final int LISTED = 200;
   private static final String HEAD =
       """
-      SELECT a.id, a.loan_id, l.kind = 'SESSION', a.rig_id, a.happened_at, a.recorded_at, p.name, a.words,
-             coalesce(b.name, l.leader), b.contact, b.guardian, a.ended_at, e.name, a.end_why,
+      SELECT a.id, a.loan_id, l.kind = 'SESSION' AS session, a.rig_id, a.happened_at AS happened, a.recorded_at AS recorded, p.name AS told_by, a.words,
+             coalesce(b.name, l.leader) AS who, b.contact, b.guardian, a.ended_at, e.name AS ended_by, a.end_why,
              (SELECT group_concat(i.code) FROM accident_item k JOIN item i ON i.id = k.item_id
-               WHERE k.accident_id = a.id AND i.kind IN ('RISER', 'BOW'))
+               WHERE k.accident_id = a.id AND i.kind IN ('RISER', 'BOW')) AS bodies
         FROM accident a JOIN account p ON p.id = a.told_by
         LEFT JOIN account e ON e.id = a.ended_by
         LEFT JOIN loan l ON l.id = a.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
@@ -146,9 +146,9 @@ public class Accidents {
     return rows.list(
         Thing.class,
         """
-        SELECT i.id, i.code, i.kind, i.maker, i.model, i.batch,
-               nullif(concat_ws(' / ', i.serial, m.serial_upper, m.serial_lower), ''),
-               i.bought_on, i.registered_on, i.retired_on, lower(i.retired_why), k.rig_id, k.arrow_count,
+        SELECT i.id AS item, i.code AS bare_code, i.kind, i.maker, i.model, i.batch,
+               nullif(concat_ws(' / ', i.serial, m.serial_upper, m.serial_lower), '') AS serials,
+               i.bought_on, i.registered_on, i.retired_on, lower(i.retired_why) AS retired_why, k.rig_id, k.arrow_count AS arrows,
                k.withdrawal_id, w.released_at
           FROM accident_item k JOIN item i ON i.id = k.item_id
           LEFT JOIN limbs m ON m.id = i.id LEFT JOIN withdrawal w ON w.id = k.withdrawal_id

@@ -15,7 +15,7 @@ class InHand {
   private static final String ORDER =
       " ORDER BY 6 NULLS LAST, CASE i.kind WHEN 'RISER' THEN 0 WHEN 'BOW' THEN 0 WHEN 'LIMBS' THEN 1"
           + " WHEN 'STRING' THEN 2 ELSE 3 END, i.id";
-  private static final String ITEM = "SELECT i.id, i.code, i.kind, i.maker, i.model, ";
+  private static final String ITEM = "SELECT i.id AS item, i.code AS bare_code, i.kind, i.maker, i.model, ";
 
   private final Rows rows;
 
@@ -42,7 +42,7 @@ class InHand {
   private record Lent(LoanId loan, boolean session) {}
 
   Optional<Subject> ofLoan(LoanId loan) {
-    return rows.one(Lent.class, "SELECT id, kind = 'SESSION' FROM loan WHERE id = ?1", loan)
+    return rows.one(Lent.class, "SELECT id AS loan, kind = 'SESSION' AS session FROM loan WHERE id = ?1", loan)
         .map(lent -> new Subject(lent.loan(), lent.session(), null, null));
   }
 
@@ -52,9 +52,9 @@ class InHand {
         rows.one(
             Named.class,
             """
-            SELECT r.id, (SELECT i.code FROM fitting f JOIN item i ON i.id = f.item_id
+            SELECT r.id AS rig, (SELECT i.code FROM fitting f JOIN item i ON i.id = f.item_id
                            WHERE f.rig_id = r.id AND f.place = 'BODY' AND f.from_at <= ?2
-                           ORDER BY f.from_at DESC LIMIT 1)
+                           ORDER BY f.from_at DESC LIMIT 1) AS bare_code
               FROM rig r WHERE r.id = ?1""",
             rig,
             at);
@@ -63,7 +63,7 @@ class InHand {
             .list(
                 Lent.class,
                 """
-                SELECT l.id, l.kind = 'SESSION' FROM loan_line x JOIN loan l ON l.id = x.loan_id
+                SELECT l.id AS loan, l.kind = 'SESSION' AS session FROM loan_line x JOIN loan l ON l.id = x.loan_id
                  WHERE x.rig_id = ?1 AND x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)
                  ORDER BY x.out_at DESC LIMIT 1""",
                 rig,
@@ -103,7 +103,7 @@ class InHand {
           Held.class,
           ITEM
               + """
-              f.rig_id, NULL, i.retired_on IS NOT NULL
+              f.rig_id, NULL AS arrows, i.retired_on IS NOT NULL AS retired
                 FROM fitting f JOIN item i ON i.id = f.item_id
                WHERE f.rig_id = ?1 AND f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)"""
               + ORDER,
@@ -114,7 +114,7 @@ class InHand {
         Held.class,
         ITEM
             + """
-            max(x.rig_id), sum(x.arrow_count), i.retired_on IS NOT NULL
+            max(x.rig_id) AS rig, sum(x.arrow_count) AS arrows, i.retired_on IS NOT NULL AS retired
               FROM loan_line x JOIN item i ON i.id = x.item_id
              WHERE x.loan_id = ?1 AND x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)
                AND (?3 IS NULL OR x.rig_id = ?3

@@ -27,11 +27,11 @@ public class AskBack {
    */
   private static final String OUT =
       """
-      SELECT x.loan_id, l.kind = 'SESSION', coalesce(b.name, l.leader), b.contact, b.guardian, l.due_on,
-             x.id, x.item_id, i.code, i.kind, x.rig_id,
+      SELECT x.loan_id, l.kind = 'SESSION' AS session, coalesce(b.name, l.leader) AS who, b.contact, b.guardian, l.due_on,
+             x.id AS line, x.item_id, i.code AS bare_code, i.kind, x.rig_id,
              (SELECT c.code FROM fitting f JOIN item c ON c.id = f.item_id
-               WHERE f.rig_id = x.rig_id AND f.place = 'BODY' AND f.until_at IS NULL),
-             x.arrow_count
+               WHERE f.rig_id = x.rig_id AND f.place = 'BODY' AND f.until_at IS NULL) AS rig_bare_code,
+             x.arrow_count AS arrows
         FROM loan_line x
         JOIN loan l ON l.id = x.loan_id
         JOIN item i ON i.id = x.item_id

@@ -41,7 +41,7 @@ class BackupList {
             .list(
                 Known.class,
                 """
-                SELECT asked.value, max(s.id) FROM json_each(?1) asked
+                SELECT asked.value AS seal, max(s.id) AS entry FROM json_each(?1) asked
                   JOIN story s ON substr(s.hash, 1, 12) = asked.value GROUP BY asked.value""",
                 asked(all))
             .stream()

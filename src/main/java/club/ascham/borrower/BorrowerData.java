@@ -79,7 +79,7 @@ public class BorrowerData {
             .list(
                 ThingRead.class,
                 """
-                SELECT x.loan_id, i.code, x.out_at, x.back_at, x.outcome
+                SELECT x.loan_id, i.code, x.out_at AS out, x.back_at AS back, x.outcome
                   FROM loan l JOIN loan_line x ON x.loan_id = l.id JOIN item i ON i.id = x.item_id
                  WHERE l.borrower_id = ?1 AND x.id NOT IN (SELECT line_id FROM undone_line)
                  ORDER BY x.id""",
@@ -91,7 +91,7 @@ public class BorrowerData {
             .list(
                 LoanRead.class,
                 """
-                SELECT id, issued_at, due_on, hand, draw_length, experience, override_why,
+                SELECT id, issued_at AS issued, due_on AS due, hand, draw_length AS draw, experience, override_why,
                        override_coach, deposit_minor, deposit_back_minor, deposit_kept_why
                   FROM loan WHERE borrower_id = ?1 ORDER BY id""",
                 person.id())
@@ -126,7 +126,7 @@ public class BorrowerData {
         rows.list(
             AccidentLine.class,
             """
-            SELECT a.id, a.loan_id, a.happened_at, a.words FROM accident a JOIN loan l ON l.id = a.loan_id
+            SELECT a.id AS number, a.loan_id, a.happened_at AS happened, a.words FROM accident a JOIN loan l ON l.id = a.loan_id
              WHERE l.borrower_id = ?1 ORDER BY a.id""",
             person.id()),
         personalValues.of("borrower", person.id().value()));

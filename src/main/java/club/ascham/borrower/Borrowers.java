@@ -17,7 +17,7 @@ public class Borrowers {
       """
       SELECT b.id, b.name, b.contact, b.member_no, b.age_band, b.guardian, b.erased_on, b.version,
              (SELECT count(DISTINCT x.loan_id) FROM loan l JOIN loan_line x ON x.loan_id = l.id
-               WHERE l.borrower_id = b.id AND x.back_at IS NULL)
+               WHERE l.borrower_id = b.id AND x.back_at IS NULL) AS open_loans
         FROM borrower b
        """;
   private static final String NAMED =
@@ -76,7 +76,7 @@ public class Borrowers {
     return rows.one(
         LastAnswers.class,
         """
-        SELECT l.hand, l.draw_length, l.draw_estimated, b.age_band, l.experience
+        SELECT l.hand, l.draw_length AS draw, l.draw_estimated, b.age_band AS age, l.experience
           FROM loan l JOIN borrower b ON b.id = l.borrower_id
          WHERE b.id = ?1 AND l.hand IS NOT NULL AND l.draw_length IS NOT NULL AND l.experience IS NOT NULL
          ORDER BY l.issued_at DESC, l.id DESC LIMIT 1""",

@@ -100,7 +100,7 @@ public class EraseBorrower {
             rows.list(
                 FreeTexts.Stayed.class,
                 """
-                SELECT text_key, earlier, sure FROM name_stays
+                SELECT text_key AS key, earlier, sure FROM name_stays
                  WHERE borrower_id = ?1 AND at >= ?2 ORDER BY id""",
                 id,
                 since));

@@ -18,11 +18,11 @@ import java.util.Optional;
 public class Checks {
   private static final String COLUMNS =
       """
-      SELECT c.id, c.rig_id, c.kind, c.happened_at, c.recorded_at, a.name, c.set_up_id, c.all_as_listed,
-             c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.dry_loose_or_fall, c.came_back_strung,
-             c.verdict, c.corrects_id, c.correction_why, c.released_at, r.name,
-             (SELECT n.id FROM bow_check n WHERE n.corrects_id = c.id ORDER BY n.id DESC LIMIT 1),
-             c.id IN (SELECT check_id FROM undone_look)
+      SELECT c.id, c.rig_id, c.kind, c.happened_at, c.recorded_at, a.name AS "by", c.set_up_id, c.all_as_listed,
+             c.brace, c.brace_from AS measured_from, c.tiller_upper, c.tiller_lower, c.dry_loose_or_fall, c.came_back_strung,
+             c.verdict, c.corrects_id, c.correction_why, c.released_at, r.name AS released_by,
+             (SELECT n.id FROM bow_check n WHERE n.corrects_id = c.id ORDER BY n.id DESC LIMIT 1) AS corrected_by,
+             c.id IN (SELECT check_id FROM undone_look) AS undone
         FROM bow_check c JOIN account a ON a.id = c.checked_by
         LEFT JOIN account r ON r.id = c.released_by
        """;
@@ -156,7 +156,7 @@ public class Checks {
     return rows.one(
         Adjusted.class,
         """
-        SELECT id, rig_id, check_id, after_id, twists_added, upper_in, lower_in, words
+        SELECT id, rig_id, check_id AS before, after_id, twists_added, upper_in, lower_in, words
           FROM adjustment WHERE id = ?1""",
         id);
   }
@@ -167,7 +167,7 @@ public class Checks {
         .list(
             Adjusted.class,
             """
-            SELECT id, rig_id, check_id, after_id, twists_added, upper_in, lower_in, words
+            SELECT id, rig_id, check_id AS before, after_id, twists_added, upper_in, lower_in, words
               FROM adjustment WHERE after_id = ?1 OR check_id = ?1
              ORDER BY after_id IS NOT ?1, id DESC LIMIT 1""",
             check)
@@ -186,7 +186,7 @@ public class Checks {
         rows.list(
             Told.class,
             """
-            SELECT coalesce(t.dry_loose_or_fall, 0), coalesce(t.came_back_strung, 0), x.back_at, t.words
+            SELECT coalesce(t.dry_loose_or_fall, 0) AS dry_loose_or_fall, coalesce(t.came_back_strung, 0) AS came_back_strung, x.back_at, t.words
               FROM rig_facts f
               JOIN loan_line x ON x.rig_id = f.rig_id
                AND x.back_at > max(f.cleared_at, coalesce(

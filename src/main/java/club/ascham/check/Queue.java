@@ -167,15 +167,15 @@ public class Queue {
         rows.list(
             Row.class,
             """
-            SELECT s.rig_id, s.needs_check, nullif(s.last_event, ''), s.blocked_from,
-                   (SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = s.rig_id),
-                   c.id, c.happened_at, c.kind, c.verdict,
-                   EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = c.id AND v.step IN ('RELEASE', 'ANSWER_TOLD')),
+            SELECT s.rig_id, s.needs_check, nullif(s.last_event, '') AS last_event, s.blocked_from,
+                   (SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = s.rig_id) AS back_at,
+                   c.id AS check_id, c.happened_at AS checked_at, c.kind, c.verdict,
+                   EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = c.id AND v.step IN ('RELEASE', 'ANSWER_TOLD')) AS waited,
                    (SELECT min(a.happened_at) FROM fitting f JOIN report_against a ON a.item_id = f.item_id
-                     WHERE f.rig_id = s.rig_id AND f.until_at IS NULL),
+                     WHERE f.rig_id = s.rig_id AND f.until_at IS NULL) AS told,
                    EXISTS (SELECT 1 FROM loan_line x JOIN receipt t ON t.id = x.receipt_id
                             WHERE x.rig_id = s.rig_id AND x.back_at > s.cleared_at AND t.dry_loose_or_fall = 1
-                              AND NOT EXISTS (SELECT 1 FROM report o WHERE o.receipt_id = t.id))
+                              AND NOT EXISTS (SELECT 1 FROM report o WHERE o.receipt_id = t.id)) AS dry_loose
               FROM rig_standing s
               LEFT JOIN bow_check c ON c.id = (SELECT n.id FROM bow_check n WHERE n.rig_id = s.rig_id
                                                  AND n.id NOT IN (SELECT check_id FROM undone_look)
@@ -228,7 +228,7 @@ public class Queue {
         .list(
             Overdue.class,
             """
-            SELECT DISTINCT f.rig_id, i.code, d.work
+            SELECT DISTINCT f.rig_id, i.code AS bare_code, d.work
               FROM work_due d
               JOIN fitting f ON f.item_id = d.item_id AND f.until_at IS NULL
               JOIN item i ON i.id = d.item_id
@@ -256,7 +256,7 @@ public class Queue {
   State state(RigId rig, LocalDate today) {
     return rows.one(
             Is.class,
-            "SELECT " + Standing.STATE_TODAY + " FROM rig_standing s WHERE s.rig_id = ?2",
+            "SELECT " + Standing.STATE_TODAY + " AS state FROM rig_standing s WHERE s.rig_id = ?2",
             today,
             rig)
         .map(Is::state)

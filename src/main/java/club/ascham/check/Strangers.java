@@ -81,13 +81,13 @@ public class Strangers {
     return rows.one(
         Stranger.class,
         """
-        SELECT i.id, i.code, i.kind,
-               EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL),
-               i.retired_why, f.rig_id, b.code, k.rig_id,
+        SELECT i.id, i.code AS bare_code, i.kind,
+               EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL) AS withdrawn,
+               i.retired_why, f.rig_id, b.code AS rig_code, k.rig_id AS kept_with,
                (SELECT coalesce(p.name, l.leader)
                   FROM loan_line x JOIN loan l ON l.id = x.loan_id
                   LEFT JOIN borrower p ON p.id = l.borrower_id
-                 WHERE x.item_id = i.id AND x.back_at IS NULL LIMIT 1)
+                 WHERE x.item_id = i.id AND x.back_at IS NULL LIMIT 1) AS holder
           FROM item i
           LEFT JOIN fitting f ON f.item_id = i.id AND f.until_at IS NULL
           LEFT JOIN fitting fb ON fb.rig_id = f.rig_id AND fb.place = 'BODY' AND fb.until_at IS NULL

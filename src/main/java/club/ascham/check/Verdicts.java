@@ -93,7 +93,7 @@ public class Verdicts {
         .list(
             KeptLine.class,
             """
-            SELECT c.id, c.verdict, v.place, v.kind, v.saying, v.said_of, v.step, v.by_whom, v.thousandths
+            SELECT c.id AS check_id, c.verdict, v.place, v.kind, v.saying, v.said_of, v.step, v.by_whom AS who, v.thousandths
               FROM bow_check c LEFT JOIN verdict_line v ON v.check_id = c.id
              WHERE c.id IN (SELECT value FROM json_each(?1)) ORDER BY c.id, v.place""",
             json(checks))

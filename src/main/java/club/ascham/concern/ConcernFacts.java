@@ -46,7 +46,7 @@ final class ConcernFacts {
   /** Items in use that something may keep in: withdrawn, or past the last day they may leave. */
   static final String KEPT_IN =
       """
-      SELECT i.id FROM item i WHERE i.retired_on IS NULL AND i.id IN (
+      SELECT i.id AS item FROM item i WHERE i.retired_on IS NULL AND i.id IN (
         SELECT b.item_id FROM item_blocked b WHERE b.blocked_from < ?1
         UNION ALL SELECT w.item_id FROM withdrawal w WHERE w.released_at IS NULL)
        ORDER BY i.code""";
@@ -91,7 +91,7 @@ final class ConcernFacts {
   private static String overdue(String planned, String andWhere) {
     return
 """
-SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p.because, NULL, u.id, NULL
+SELECT 'OVERDUE' AS matter, i.id AS item, i.code AS bare_code, NULL AS at, p.due_on AS day, p.beyond_on AS until, u.blocks AS grave, u.work, p.because AS why, NULL AS more, u.id AS source, NULL AS unsure_of
   FROM json_each(?1) t CROSS JOIN %s p ON p.item_id = t.value JOIN upkeep_rule u ON u.id = p.rule_id
   JOIN item i ON i.id = t.value
  WHERE p.due_on < ?3 AND (i.retired_on IS NULL OR i.retired_on > ?3)"""
@@ -102,7 +102,7 @@ SELECT 'OVERDUE', i.id, i.code, NULL, p.due_on, p.beyond_on, u.blocks, u.work, p
   private static String ofItems(String andPlanned) {
     return
 """
-SELECT 'RETIRED' AS matter, i.id, i.code, NULL AS at, i.retired_on AS day, NULL AS until_day, 1 AS grave,
+SELECT 'RETIRED' AS matter, i.id AS item, i.code AS bare_code, NULL AS at, i.retired_on AS day, NULL AS until, 1 AS grave,
        NULL AS work, i.retired_why AS why, NULL AS more, i.id AS source, NULL AS unsure_of
   FROM json_each(?1) t CROSS JOIN item i ON i.id = t.value WHERE i.retired_on <= ?3
 UNION ALL
@@ -167,8 +167,8 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
    */
   static final String OF_RIGS =
       """
-      SELECT g.id, g.code, g.body, g.limbs, g.string, g.one_piece, g.body_off, g.limbs_off, g.string_off, g.parts_since,
-             g.begun_at, g.set_up, nullif(g.last_event, ''), g.last_event > g.cleared_at FROM (
+      SELECT g.id AS rig, g.code AS bare_code, g.body, g.limbs, g.string, g.one_piece, g.body_off, g.limbs_off, g.string_off, g.parts_since,
+             g.begun_at, g.set_up, nullif(g.last_event, '') AS last_event, g.last_event > g.cleared_at AS needs_check FROM (
         SELECT r.id, (SELECT i.code FROM fitting f JOIN item i ON i.id = f.item_id
                        WHERE f.rig_id = r.id AND f.place = 'BODY' AND f.from_at <= ?2
                        ORDER BY f.from_at DESC LIMIT 1) AS code,

@@ -86,8 +86,8 @@ public class ClubScatter {
         """
         SELECT c.set_up_id || ' ' || substr(c.happened_at, 1, 7) || ' ' ||
                (SELECT count(*) FROM adjustment a
-                 WHERE a.rig_id = c.rig_id AND a.happened_at <= c.happened_at),
-               c.checked_by, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower
+                 WHERE a.rig_id = c.rig_id AND a.happened_at <= c.happened_at) AS bow,
+               c.checked_by AS reader, c.brace, c.brace_from AS reading_from, c.tiller_upper, c.tiller_lower
           FROM bow_check c JOIN set_up u ON u.id = c.set_up_id AND u.brace_from = c.brace_from
          WHERE c.brace IS NOT NULL AND c.tiller_upper IS NOT NULL AND c.tiller_lower IS NOT NULL
            AND NOT EXISTS (SELECT 1 FROM bow_check n WHERE n.corrects_id = c.id)

@@ -69,7 +69,7 @@ public class Drifts {
         rows.one(
                 Start.class,
                 """
-                SELECT u.finished_at, u.finished_by, u.brace, u.brace_from, u.tiller_upper, u.tiller_lower,
+                SELECT u.finished_at, u.finished_by, u.brace, u.brace_from AS set_up_from, u.tiller_upper, u.tiller_lower,
                        nullif(max(
                          coalesce((SELECT max(a.happened_at) FROM adjustment a
                                     WHERE a.rig_id = u.rig_id AND a.happened_at >= u.finished_at), ''),
@@ -77,7 +77,7 @@ public class Drifts {
                                      JOIN upkeep_task t ON t.item_id = f.item_id
                                      JOIN upkeep_record d ON d.id = t.closed_by_record
                                     WHERE f.rig_id = u.rig_id AND f.until_at IS NULL
-                                      AND d.result = 'PASSED' AND d.happened_at >= u.finished_at), '')), '')
+                                      AND d.result = 'PASSED' AND d.happened_at >= u.finished_at), '')), '') AS restarted_at
                   FROM set_up u WHERE u.id = ?1""",
                 setUp)
             .orElseThrow();
@@ -88,8 +88,8 @@ public class Drifts {
     rows.list(
             Read.class,
             """
-            SELECT c.happened_at, c.checked_by, CASE WHEN c.brace_from = ?3 THEN c.brace END,
-                   c.brace_from, c.tiller_upper, c.tiller_lower
+            SELECT c.happened_at AS at, c.checked_by AS reader, CASE WHEN c.brace_from = ?3 THEN c.brace END AS brace,
+                   c.brace_from AS reading_from, c.tiller_upper, c.tiller_lower
               FROM bow_check c
              WHERE c.rig_id = (SELECT rig_id FROM set_up WHERE id = ?1) AND c.set_up_id = ?1
                AND c.kind = 'CHECK' AND c.happened_at >= ?2

@@ -51,7 +51,7 @@ class SignedByPermit implements AfterRows {
         .list(
             Signed.class,
             """
-            SELECT u.id, i.code, u.work, u.happened_at, a.name, a.permit_until
+            SELECT u.id AS number, i.code AS bare_code, u.work, u.happened_at AS happened, a.name AS "by", a.permit_until
               FROM json_each(?1) t JOIN upkeep_record u ON u.id = t.value
               JOIN item i ON i.id = u.item_id JOIN account a ON a.id = u.done_by
              WHERE NOT EXISTS (SELECT 1 FROM upkeep_record n WHERE n.item_id = u.item_id AND n.work = u.work

@@ -34,8 +34,8 @@ public class FleetReading {
   private static final String DUE_WORK =
       """
       SELECT i.code, i.kind, i.maker, i.model, w.work, w.due_on, w.because, s.for_bow_in,
-             EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL),
-             w.task_id IS NOT NULL
+             EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL) AS on_loan,
+             w.task_id IS NOT NULL AS asked
         FROM work_due w
         JOIN item i ON i.id = w.item_id
         LEFT JOIN bowstring s ON s.id = i.id
@@ -114,12 +114,12 @@ public class FleetReading {
         rows.list(
             RigRow.class,
             """
-            SELECT s.rig_id, i.code, i.maker, i.model, coalesce(ri.hand, bo.hand), s.body_id IS NOT NULL,
-                   ri.length_in, li.size, coalesce(li.bow_length_in, bo.bow_length_in),
-                   coalesce(li.marked_lb, bo.marked_lb), %s, s.loan_id, l.due_on, s.needs_check,
-                    nullif(s.last_event, ''),
+            SELECT s.rig_id AS id, i.code, i.maker, i.model, coalesce(ri.hand, bo.hand) AS hand, s.body_id IS NOT NULL AS has_body,
+                   ri.length_in AS riser_in, li.size, coalesce(li.bow_length_in, bo.bow_length_in) AS makers_in,
+                   coalesce(li.marked_lb, bo.marked_lb) AS marked_lb, %s AS state, s.loan_id, l.due_on, s.needs_check,
+                    nullif(s.last_event, '') AS since,
                    (SELECT c.verdict FROM bow_check c
-                     WHERE c.rig_id = s.rig_id AND c.happened_at = s.last_event LIMIT 1)
+                     WHERE c.rig_id = s.rig_id AND c.happened_at = s.last_event LIMIT 1) AS last_verdict
               FROM rig_standing s
               LEFT JOIN item i ON i.id = coalesce(s.body_id, s.limbs_id, s.string_id)
               LEFT JOIN riser ri ON ri.id = s.body_id
@@ -145,7 +145,7 @@ public class FleetReading {
     return rows.list(
         OpenLoan.class,
         """
-        SELECT l.id, l.kind = 'SESSION', coalesce(b.name, l.leader), b.contact, b.guardian, l.due_on, p.lines_out, p.bodies, p.kinds
+        SELECT l.id, l.kind = 'SESSION' AS session, coalesce(b.name, l.leader) AS who, b.contact, b.guardian, l.due_on, p.lines_out, p.bodies, p.kinds
           FROM (SELECT x.loan_id, count(*) AS lines_out, group_concat(DISTINCT i.kind) AS kinds,
                        group_concat(CASE WHEN i.kind IN ('RISER', 'BOW') THEN i.code END) AS bodies
                   FROM loan_line x JOIN item i ON i.id = x.item_id
@@ -182,8 +182,8 @@ public class FleetReading {
     return rows.list(
         OpenWithdrawal.class,
         """
-        SELECT i.code, i.kind, i.maker, i.model, w.happened_at, w.why,
-               EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
+        SELECT i.code, i.kind, i.maker, i.model, w.happened_at AS since, w.why,
+               EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL) AS on_loan
           FROM withdrawal w JOIN item i ON i.id = w.item_id
          WHERE w.released_at IS NULL
          ORDER BY w.happened_at DESC, w.id DESC\
@@ -200,7 +200,7 @@ public class FleetReading {
     return rows.list(
         Trouble.class,
         """
-        SELECT e.rig_id, i.code, i.maker, i.model, e.happened_at, e.what, e.check_id, e.said
+        SELECT e.rig_id, i.code, i.maker, i.model, e.happened_at AS at, e.what, e.check_id, e.said
           FROM (SELECT c.rig_id, c.happened_at, iif(c.verdict = 'ADJUST', 'adjust first', 'withdraw') AS what,
                        c.id AS check_id, NULL AS said
                   FROM bow_check c

@@ -47,14 +47,14 @@ class ReportReading {
         rows.one(
                 Lent.class,
                 """
-                SELECT count(*) FILTER (WHERE kind = 'KIT'), count(*) FILTER (WHERE kind = 'SESSION')
+                SELECT count(*) FILTER (WHERE kind = 'KIT') AS kits, count(*) FILTER (WHERE kind = 'SESSION') AS sessions
                   FROM loan WHERE issued_at >= ?1""",
                 begin)
             .orElseThrow();
     Withdrawn withdrawn =
         rows.one(
                 Withdrawn.class,
-                "SELECT count(*), count(released_at) FROM withdrawal WHERE happened_at >= ?1",
+                "SELECT count(*) AS \"all\", count(released_at) AS released FROM withdrawal WHERE happened_at >= ?1",
                 begin)
             .orElseThrow();
     return new AnnualReport(
@@ -85,8 +85,8 @@ class ReportReading {
     rows.list(
             Checks.class,
             """
-            SELECT substr(%s, 1, 7), count(*) FILTER (WHERE verdict = 'FIT'),
-                   count(*) FILTER (WHERE verdict <> 'FIT')
+            SELECT substr(%s, 1, 7) AS month, count(*) FILTER (WHERE verdict = 'FIT') AS fit,
+                   count(*) FILTER (WHERE verdict <> 'FIT') AS unfit
               FROM bow_check c
              WHERE happened_at >= ?1 AND NOT EXISTS (SELECT 1 FROM bow_check x WHERE x.corrects_id = c.id)
                AND c.id NOT IN (SELECT check_id FROM undone_look)
@@ -106,7 +106,7 @@ class ReportReading {
         .list(
             Done.class,
             """
-            SELECT work, count(*), count(*) FILTER (WHERE result = 'FAILED') FROM upkeep_record
+            SELECT work, count(*) AS done, count(*) FILTER (WHERE result = 'FAILED') AS failed FROM upkeep_record
              WHERE happened_at >= ?1 GROUP BY work ORDER BY 2 DESC""",
             begin)
         .stream()
@@ -119,7 +119,7 @@ class ReportReading {
         .list(
             Bought.class,
             """
-            SELECT kind, count(*), sum(price_minor) FROM item WHERE bought_on >= ?1
+            SELECT kind, count(*) AS count, sum(price_minor) AS paid FROM item WHERE bought_on >= ?1
              GROUP BY kind ORDER BY 2 DESC""",
             from)
         .stream()
@@ -136,7 +136,7 @@ class ReportReading {
     return rows
         .list(
             Left.class,
-            "SELECT retired_why, count(*) FROM item WHERE retired_on >= ?1 GROUP BY 1 ORDER BY 2"
+            "SELECT retired_why AS why, count(*) AS count FROM item WHERE retired_on >= ?1 GROUP BY 1 ORDER BY 2"
                 + " DESC",
             from)
         .stream()

@@ -28,8 +28,8 @@ class CodeBox {
 
   private static final String ITEMS =
       """
-      SELECT i.code, i.kind, i.maker, i.model, i.serial, %s, s.loan_id, s.rig_id, r.state_today,
-             coalesce(r.needs_check, 0), i.id
+      SELECT i.code, i.kind, i.maker, i.model, i.serial, %s AS state, s.loan_id, s.rig_id, r.state_today AS rig_state,
+             coalesce(r.needs_check, 0) AS rig_needs_check, i.id
         FROM item i
         JOIN item_standing s ON s.item_id = i.id
         LEFT JOIN (SELECT s.rig_id, s.needs_check, %s AS state_today FROM rig_standing s) r
@@ -124,7 +124,7 @@ class CodeBox {
         """
         WITH still_out AS (SELECT l.* FROM loan l WHERE l.id IN (SELECT x.loan_id FROM loan_line x WHERE x.back_at IS NULL))
         SELECT * FROM (
-          SELECT b.id, b.name AS name, l.id AS loan_id, l.due_on AS due_on
+          SELECT b.id AS borrower, b.name AS name, l.id AS loan_id, l.due_on AS due_on
             FROM borrower b LEFT JOIN still_out l ON l.borrower_id = b.id
            WHERE %s OR b.member_no = ?1
           UNION ALL

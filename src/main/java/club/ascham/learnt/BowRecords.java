@@ -47,11 +47,11 @@ public class BowRecords {
         rows.list(
             Work.class,
             """
-            SELECT a.id, a.rig_id, a.happened_at, a.check_id, a.after_id, a.twists_added, a.upper_in,
+            SELECT a.id, a.rig_id, a.happened_at AS at, a.check_id AS before, a.after_id, a.twists_added, a.upper_in,
                    a.lower_in,
-                   EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = a.check_id AND v.step = 'TWISTS'),
+                   EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = a.check_id AND v.step = 'TWISTS') AS twists_asked,
                    EXISTS (SELECT 1 FROM verdict_line v
-                            WHERE v.check_id = a.check_id AND v.step IN ('UPPER_BOLT', 'LOWER_BOLT'))
+                            WHERE v.check_id = a.check_id AND v.step IN ('UPPER_BOLT', 'LOWER_BOLT')) AS bolts_asked
               FROM adjustment a
              WHERE a.rig_id IN %s ORDER BY a.happened_at, a.id"""
                 .formatted(RIGS_OF_PARTS),
@@ -63,8 +63,8 @@ public class BowRecords {
             SELECT u.rig_id, u.finished_at,
                    (SELECT f.item_id FROM fitting f
                      WHERE f.rig_id = u.rig_id AND f.place = 'STRING' AND f.from_at <= u.finished_at
-                       AND (f.until_at IS NULL OR f.until_at > u.finished_at)),
-                   coalesce(u.twists, (SELECT twists FROM bowstring WHERE id = ?3)),
+                       AND (f.until_at IS NULL OR f.until_at > u.finished_at)) AS string,
+                   coalesce(u.twists, (SELECT twists FROM bowstring WHERE id = ?3)) AS twists,
                    u.turns_upper, u.turns_lower
               FROM set_up u
              WHERE u.finished_at IS NOT NULL AND u.rig_id IN """
@@ -78,7 +78,7 @@ public class BowRecords {
     List<Fitting> fittings =
         rows.list(
             Fitting.class,
-            "SELECT rig_id, item_id, place, from_at, until_at FROM fitting WHERE rig_id IN "
+            "SELECT rig_id, item_id, place, from_at AS \"from\", until_at AS until FROM fitting WHERE rig_id IN "
                 + RIGS_OF_PARTS,
             parts);
     return new History(work, measured(parts), fittings, setUps, lengths(fittings));
@@ -88,7 +88,7 @@ public class BowRecords {
     return rows.list(
         Measured.class,
         """
-        SELECT c.id, c.corrects_id, c.happened_at, c.brace, c.brace_from, c.tiller_upper,
+        SELECT c.id, c.corrects_id, c.happened_at AS at, c.brace, c.brace_from AS reading_from, c.tiller_upper,
                c.tiller_lower
           FROM bow_check c
          WHERE c.rig_id IN %1$s

@@ -42,21 +42,21 @@ public class PartLives {
         .list(
             Row.class,
             """
-            SELECT i.code, coalesce(s.material, ri.build, li.build, ''),
-                   coalesce(s.first_used, i.bought_on, i.registered_on), i.registered_on, i.retired_on, i.retired_why,
+            SELECT i.code, coalesce(s.material, ri.build, li.build, '') AS "group",
+                   coalesce(s.first_used, i.bought_on, i.registered_on) AS since, i.registered_on AS registered, i.retired_on, i.retired_why,
                    nullif(max(
                      coalesce((SELECT max(w.happened_at) FROM withdrawal w
                                 WHERE w.item_id = i.id AND w.why NOT GLOB 'Recalled: *'), ''),
                      coalesce((SELECT max(u.happened_at) FROM upkeep_record u
-                                WHERE u.item_id = i.id AND u.result = 'FAILED'), '')), ''),
+                                WHERE u.item_id = i.id AND u.result = 'FAILED'), '')), '') AS fault_at,
                    (SELECT max(l.out_at) FROM loan_line l WHERE l.item_id = i.id
-                       AND l.id NOT IN (SELECT line_id FROM undone_line)),
+                       AND l.id NOT IN (SELECT line_id FROM undone_line)) AS last_out,
                    (SELECT max(u.happened_at) FROM upkeep_record u
-                     WHERE u.item_id = i.id AND u.result = 'REPLACED'),
-                   EXISTS (SELECT 1 FROM fitting f WHERE f.item_id = i.id AND f.until_at IS NULL),
+                     WHERE u.item_id = i.id AND u.result = 'REPLACED') AS taken_off_at,
+                   EXISTS (SELECT 1 FROM fitting f WHERE f.item_id = i.id AND f.until_at IS NULL) AS fitted,
                    (SELECT count(*) FROM loan_line l WHERE l.item_id = i.id
-                       AND l.id NOT IN (SELECT line_id FROM undone_line)),
-                   (SELECT coalesce(sum(l.shots), 0) FROM loan_line l WHERE l.item_id = i.id)
+                       AND l.id NOT IN (SELECT line_id FROM undone_line)) AS loans,
+                   (SELECT coalesce(sum(l.shots), 0) FROM loan_line l WHERE l.item_id = i.id) AS shots
               FROM item i
               LEFT JOIN bowstring s ON s.id = i.id
               LEFT JOIN riser ri ON ri.id = i.id

@@ -35,7 +35,7 @@ class Inspections {
     return rows.list(
         Last.class,
         """
-        SELECT x.rig_id, i.code, i.kind, max(u.happened_at)
+        SELECT x.rig_id, i.code AS bare_code, i.kind, max(u.happened_at) AS at
           FROM loan_line x JOIN item i ON i.id = x.item_id
           JOIN upkeep_record u ON u.item_id = i.id AND u.result = 'PASSED'
          WHERE x.loan_id = ?1 AND x.rig_id IS NOT NULL AND x.back_at IS NULL
@@ -51,7 +51,7 @@ class Inspections {
         .list(
             Checked.class,
             """
-            SELECT rig_id, max(at) FROM (
+            SELECT rig_id, max(at) AS at FROM (
               SELECT rig_id, happened_at AS at FROM bow_check WHERE kind = 'CHECK'
               UNION ALL SELECT rig_id, finished_at FROM set_up WHERE finished_at IS NOT NULL)
              WHERE rig_id IN (SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND back_at IS NULL)

@@ -18,14 +18,14 @@ import java.util.stream.Collectors;
 @ApplicationScoped
 class KitStock {
   private static final String COLUMNS =
-      "SELECT i.id, i.code, i.kind, i.maker, i.model, k.hand, k.size, k.arrow_length,"
-          + " k.arrow_mass_gr, k.arrow_count, coalesce(k.pool, 0), coalesce(k.arrow_count, 0) -"
+      "SELECT i.id, i.code AS bare_code, i.kind, i.maker, i.model, k.hand, k.size, k.arrow_length,"
+          + " k.arrow_mass_gr, k.arrow_count, coalesce(k.pool, 0) AS pool, coalesce(k.arrow_count, 0) -"
           + " coalesce((SELECT sum(o.arrow_count) FROM loan_line o WHERE o.item_id = i.id AND"
-          + " o.back_at IS NULL), 0), t.stringer_kind, t.bow_from_in, t.bow_to_in, b.for_bow_in,"
+          + " o.back_at IS NULL), 0) AS left, t.stringer_kind, t.bow_from_in, t.bow_to_in, b.for_bow_in,"
           + " b.material, "
           + Standing.STATE_TODAY
-          + ", s.rig_id, w.rig_id, s.loan_id,"
-          + " (SELECT max(p.back_at) FROM loan_line p WHERE p.item_id = i.id)"
+          + " AS state, s.rig_id AS fitted_to, w.rig_id AS kept_with, s.loan_id,"
+          + " (SELECT max(p.back_at) FROM loan_line p WHERE p.item_id = i.id) AS last_back"
           + " FROM item i JOIN item_standing s ON s.item_id = i.id"
           + " LEFT JOIN kit_item k ON k.id = i.id LEFT JOIN stringer t ON t.id = i.id"
           + " LEFT JOIN bowstring b ON b.id = i.id LEFT JOIN kept_with w ON w.item_id = i.id ";

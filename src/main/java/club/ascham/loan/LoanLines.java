@@ -21,9 +21,9 @@ import java.util.stream.Collectors;
 public class LoanLines {
   private static final String COLUMNS =
       """
-      SELECT x.id, x.loan_id, x.item_id, x.rig_id, i.code, i.kind, i.maker, i.model,
-             x.out_at, x.arrow_count, x.back_at, x.outcome, x.back_count, x.missing_count,
-             CASE WHEN i.kind = 'ARROWS' AND k.pool = 0 THEN k.arrow_count END, k.arrow_length, k.arrow_mass_gr
+      SELECT x.id, x.loan_id, x.item_id, x.rig_id, i.code AS bare_code, i.kind, i.maker, i.model,
+             x.out_at, x.arrow_count, x.back_at, x.outcome, x.back_count, x.missing_count AS missing,
+             CASE WHEN i.kind = 'ARROWS' AND k.pool = 0 THEN k.arrow_count END AS set_of, k.arrow_length, k.arrow_mass_gr
         FROM loan_line x JOIN item i ON i.id = x.item_id LEFT JOIN kit_item k ON k.id = i.id
       """;
 

@@ -45,8 +45,8 @@ public class Loans {
     return rows.list(
         LoanRow.class,
         """
-        SELECT l.id, l.kind, coalesce(b.name, l.leader), l.borrower_id, l.issued_at, l.due_on,
-               p.lines_out, p.lines, p.bodies, p.missing
+        SELECT l.id, l.kind, coalesce(b.name, l.leader) AS who, l.borrower_id, l.issued_at, l.due_on,
+               p.lines_out, p.lines, p.bodies, p.missing AS arrows_missing
         """
             + FROM
             + (past
@@ -70,9 +70,9 @@ public class Loans {
         LoanSheet.class,
         """
         SELECT l.id, l.kind, l.borrower_id, b.name, b.contact, b.member_no, b.age_band, b.guardian,
-               l.leader, l.issued_at, l.recorded_at, l.due_on, a.name, l.hand, l.draw_length, l.draw_estimated,
+               l.leader, l.issued_at, l.recorded_at, l.due_on, a.name AS issued_by, l.hand, l.draw_length, l.draw_estimated,
                l.experience, l.override_why, l.override_coach, l.deposit_minor, l.deposit_how, l.deposit_back_minor,
-               l.deposit_kept_why, l.briefed_at, s.name, l.version
+               l.deposit_kept_why, l.briefed_at, s.name AS briefed_by, l.version
           FROM loan l JOIN account a ON a.id = l.issued_by LEFT JOIN account s ON s.id = l.briefed_by
           LEFT JOIN borrower b ON b.id = l.borrower_id
          WHERE l.id = ?1\
@@ -84,7 +84,7 @@ public class Loans {
     return rows.one(
             OpenLoanCounts.class,
             """
-            SELECT count(*), coalesce(sum(due_on < ?1), 0), coalesce(sum(due_on = ?1), 0) FROM loan
+            SELECT count(*) AS open, coalesce(sum(due_on < ?1), 0) AS overdue, coalesce(sum(due_on = ?1), 0) AS due_today FROM loan
              WHERE id IN (SELECT loan_id FROM loan_line WHERE back_at IS NULL)\
             """,
             today)

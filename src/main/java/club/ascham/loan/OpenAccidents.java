@@ -23,7 +23,7 @@ class OpenAccidents {
   List<OpenAccident> with(LoanId loan) {
     return rows.list(
         OpenAccident.class,
-        "SELECT id, happened_at FROM accident WHERE ended_at IS NULL AND loan_id = ?1 ORDER BY happened_at",
+        "SELECT id, happened_at AS happened FROM accident WHERE ended_at IS NULL AND loan_id = ?1 ORDER BY happened_at",
         loan);
   }
 }

@@ -19,9 +19,9 @@ import java.util.Optional;
 @ApplicationScoped
 class RigsOnOffer {
   private static final String COLUMNS =
-      "SELECT s.rig_id, "
+      "SELECT s.rig_id AS id, "
           + Standing.STATE_TODAY
-          + ", s.loan_id, nullif(s.cleared_at, '') FROM rig_standing s ";
+          + " AS state, s.loan_id, nullif(s.cleared_at, '') AS ready_since FROM rig_standing s ";
 
   private final Rows rows;
   private final RigSpecs specs;

@@ -87,7 +87,7 @@ public class AccountData {
         sessions.open(id).stream().map(SignedInSessions.Open::since).toList(),
         rows.list(
             Told.class,
-            "SELECT s.id, s.happened_at, s.recorded_at, s.sentence, s.why,"
+            "SELECT s.id AS entry, s.happened_at AS happened, s.recorded_at AS recorded, s.sentence, s.why,"
                 + Story.TakenIn.OF_ENTRY
                 + "FROM story s WHERE s.account_id = ?1 ORDER BY s.id",
             id),

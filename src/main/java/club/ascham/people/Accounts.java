@@ -48,9 +48,9 @@ public class Accounts implements PanacheRepository<Account> {
   private static final String OPEN =
       """
       SELECT id, name, password_hash, access_key_hash, role, permit_until, length_unit,
-             EXISTS (SELECT 1 FROM second_step s WHERE s.account_id = a.id),
+             EXISTS (SELECT 1 FROM second_step s WHERE s.account_id = a.id) AS second_step,
              EXISTS (SELECT 1 FROM door_rule WHERE second_step_for = 'EVERYONE'
-                OR second_step_for = 'OFFICERS' AND a.role = 'OFFICER')
+                OR second_step_for = 'OFFICERS' AND a.role = 'OFFICER') AS second_step_asked
         FROM account a WHERE closed_on IS NULL AND\s""";
 
   public Optional<Credentials> named(String name) {

@@ -44,7 +44,7 @@ public class PasswordLinks {
     return rows.one(
         Link.class,
         """
-        SELECT a.id, a.name, a.password_hash <> '', l.expires_at, l.used_at
+        SELECT a.id AS account, a.name, a.password_hash <> '' AS joined, l.expires_at, l.used_at
           FROM password_link l JOIN account a ON a.id = l.account_id WHERE l.digest = ?1""",
         Passwords.digest(secret));
   }

@@ -39,7 +39,7 @@ public class People {
       int version) {}
 
   private static final String LISTED =
-      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL, (SELECT turned_on_at FROM second_step s WHERE s.account_id = account.id), password_hash <> '', closed_on, erased_on, version FROM account ";
+      "SELECT id, name, role, permit_until, access_key_hash IS NOT NULL AS has_key, (SELECT turned_on_at FROM second_step s WHERE s.account_id = account.id) AS second_step_since, password_hash <> '' AS joined, closed_on, erased_on, version FROM account ";
 
   /** All of them, the closed ones last. */
   List<Listed> all() {

@@ -41,8 +41,8 @@ public class SecondSteps {
     return rows.one(
         State.class,
         """
-        SELECT turned_on_at,
-               (SELECT count(*) FROM recovery_code r WHERE r.account_id = s.account_id AND used_at IS NULL)
+        SELECT turned_on_at AS since,
+               (SELECT count(*) FROM recovery_code r WHERE r.account_id = s.account_id AND used_at IS NULL) AS codes_left
           FROM second_step s WHERE account_id = ?1""",
         account);
   }

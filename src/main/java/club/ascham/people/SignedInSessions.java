@@ -100,7 +100,7 @@ public class SignedInSessions {
     return rows
         .list(
             Stored.class,
-            "SELECT id, begun_at FROM session WHERE account_id = ?1 AND ended_at IS NULL",
+            "SELECT id AS number, begun_at AS since FROM session WHERE account_id = ?1 AND ended_at IS NULL",
             account)
         .stream()
         .filter(stored -> new Session(account, stored.number(), stored.since()).lasts(now))

@@ -129,12 +129,12 @@ class FleetToPlan {
                  WHEN 'STRING' THEN 'string for ' || s.for_bow_in || ' in, ' || iif(s.material IN ('HMPE', 'LCP'), s.material, lower(s.material))
                  WHEN 'STRINGER' THEN 'stringer for ' || st.bow_from_in || ' to ' || st.bow_to_in || ' in'
                  ELSE 'arrows' || coalesce(', spine ' || k.spine, '')
-               END,
-               coalesce(s.first_used, i.bought_on, i.registered_on), i.bought_on, i.price_minor, g.rig_id,
+               END AS alike,
+               coalesce(s.first_used, i.bought_on, i.registered_on) AS since, i.bought_on, i.price_minor, g.rig_id,
                g.rig_id IS NULL
                  AND NOT EXISTS (SELECT 1 FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL)
-                 AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL),
-               coalesce(k.pool, 0)
+                 AND NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL) AS free,
+               coalesce(k.pool, 0) AS pool
           FROM item i
           LEFT JOIN riser ri ON ri.id = i.id
           LEFT JOIN limbs li ON li.id = i.id
@@ -152,7 +152,7 @@ class FleetToPlan {
     return rows.list(
         RigRow.class,
         """
-        SELECT s.rig_id, i.code, s.state_if_inspected IN ('WITHDRAWN', 'IN_THE_WORKSHOP')
+        SELECT s.rig_id AS id, i.code, s.state_if_inspected IN ('WITHDRAWN', 'IN_THE_WORKSHOP') AS out
           FROM rig_standing s LEFT JOIN item i ON i.id = s.body_id
          ORDER BY s.rig_id""");
   }
@@ -162,7 +162,7 @@ class FleetToPlan {
         .list(
             Use.class,
             """
-            SELECT item_id, count(*), coalesce(sum(shots), 0) FROM loan_line
+            SELECT item_id, count(*) AS loans, coalesce(sum(shots), 0) AS shots FROM loan_line
              WHERE out_at >= ?1 AND id NOT IN (SELECT line_id FROM undone_line) GROUP BY item_id""",
             time.beginOf(today.minusDays(YEAR)))
         .stream()
@@ -178,9 +178,9 @@ class FleetToPlan {
             SELECT p.item_id, p.work, p.every_days, p.every_loans, p.every_shots, p.soon_days, p.blocks, p.due_on,
                    CASE WHEN p.every_loans IS NULL THEN 0 ELSE
                      (SELECT count(*) FROM loan_line l WHERE l.item_id = p.item_id AND l.out_at > p.since
-                                                AND l.id NOT IN (SELECT line_id FROM undone_line)) END,
+                                                AND l.id NOT IN (SELECT line_id FROM undone_line)) END AS loans,
                    CASE WHEN p.every_shots IS NULL THEN 0 ELSE
-                     (SELECT coalesce(sum(l.shots), 0) FROM loan_line l WHERE l.item_id = p.item_id AND l.back_at > p.since) END
+                     (SELECT coalesce(sum(l.shots), 0) FROM loan_line l WHERE l.item_id = p.item_id AND l.back_at > p.since) END AS shots
               FROM (SELECT q.item_id, q.due_on, r.work, r.every_days, r.every_loans, r.every_shots, r.soon_days, r.blocks,
                            coalesce((SELECT max(u.happened_at) FROM upkeep_record u
                                       WHERE u.item_id = q.item_id AND u.work = r.work AND u.result = 'PASSED'
@@ -199,7 +199,7 @@ class FleetToPlan {
     return rows
         .list(
             Asked.class,
-            "SELECT item_id, work, due_on, blocks FROM work_due WHERE task_id IS NOT NULL"
+            "SELECT item_id, work, due_on AS day, blocks FROM work_due WHERE task_id IS NOT NULL"
                 + " ORDER BY item_id, work")
         .stream()
         .collect(Collectors.groupingBy(Asked::item));

@@ -39,12 +39,12 @@ class Recalls {
     return rows.list(
         Recalled.class,
         """
-        SELECT i.id, i.code, i.kind, i.maker, i.model, i.batch,
-               nullif(concat_ws(' / ', i.serial, l.serial_upper, l.serial_lower), ''),
-               %s, w.why,
+        SELECT i.id, i.code AS bare_code, i.kind, i.maker, i.model, i.batch,
+               nullif(concat_ws(' / ', i.serial, l.serial_upper, l.serial_lower), '') AS serials,
+               %s AS state, w.why AS withdrawn_why,
                (SELECT group_concat(r.words, ' ') FROM report_part p JOIN report r ON r.id = p.report_id
-                 WHERE p.item_id = i.id AND r.answer IS NULL AND r.words LIKE '%s%%'),
-               s.rig_id, bi.code, s.loan_id, o.due_on, o.leader
+                 WHERE p.item_id = i.id AND r.answer IS NULL AND r.words LIKE '%s%%') AS told_why,
+               s.rig_id, bi.code AS rig_bare_code, s.loan_id, o.due_on AS back_by, o.leader
           FROM item_standing s
           JOIN item i ON i.id = s.item_id
           LEFT JOIN limbs l ON l.id = i.id
@@ -99,8 +99,8 @@ class Recalls {
         .list(
             Holder.class,
             """
-            SELECT x.item_id, o.borrower_id, b.name, b.contact, b.guardian, min(x.out_at),
-                   CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END, count(*)
+            SELECT x.item_id, o.borrower_id, b.name, b.contact, b.guardian, min(x.out_at) AS "from",
+                   CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END AS until, count(*) AS times
               FROM loan_line x JOIN loan o ON o.id = x.loan_id LEFT JOIN borrower b ON b.id = o.borrower_id
              WHERE x.item_id IN (SELECT value FROM json_each(?1))
                AND x.id NOT IN (SELECT line_id FROM undone_line)
@@ -116,11 +116,12 @@ class Recalls {
     return rows.list(
         HolderRow.class,
         """
-        SELECT i.code, i.maker, i.model, i.batch,
+        SELECT i.code AS bare_code, i.maker, i.model, i.batch,
                (SELECT c.code FROM fitting f JOIN item c ON c.id = f.item_id
                  WHERE f.rig_id = x.rig_id AND f.place = 'BODY' AND f.from_at <= x.out_at
-                 ORDER BY f.from_at DESC LIMIT 1),
-               o.id, o.kind = 'SESSION', coalesce(b.name, o.leader), b.contact, b.guardian, x.out_at, x.back_at
+                 ORDER BY f.from_at DESC LIMIT 1) AS rig_bare_code,
+               o.id AS loan, o.kind = 'SESSION' AS session, coalesce(b.name, o.leader) AS who, b.contact, b.guardian,
+               x.out_at AS "from", x.back_at AS until
           FROM loan_line x JOIN item i ON i.id = x.item_id
           JOIN loan o ON o.id = x.loan_id LEFT JOIN borrower b ON b.id = o.borrower_id
          WHERE i.id IN (%s) AND x.id NOT IN (SELECT line_id FROM undone_line)
@@ -152,8 +153,8 @@ class Recalls {
             """
             SELECT f.item_id, f.rig_id,
                    (SELECT i.code FROM fitting b JOIN item i ON i.id = b.item_id
-                     WHERE b.rig_id = f.rig_id AND b.place = 'BODY' ORDER BY b.from_at DESC LIMIT 1),
-                   f.from_at, f.until_at
+                     WHERE b.rig_id = f.rig_id AND b.place = 'BODY' ORDER BY b.from_at DESC LIMIT 1) AS bare_code,
+                   f.from_at AS "from", f.until_at AS until
               FROM fitting f WHERE f.item_id IN (SELECT value FROM json_each(?1))
              ORDER BY f.item_id, f.from_at DESC""",
             ids(items))

@@ -86,7 +86,7 @@ class Receipts {
     return rows.one(
         Head.class,
         """
-        SELECT l.id, l.kind, coalesce(b.name, l.leader), l.issued_at, l.due_on, l.deposit_minor, l.deposit_how
+        SELECT l.id, l.kind, coalesce(b.name, l.leader) AS who, l.issued_at, l.due_on, l.deposit_minor AS deposit, l.deposit_how
           FROM loan l LEFT JOIN borrower b ON b.id = l.borrower_id WHERE l.id = ?1""",
         loan);
   }
@@ -112,7 +112,7 @@ class Receipts {
     return rows.list(
         Waiting.class,
         """
-        SELECT DISTINCT x.rig_id, i.code
+        SELECT DISTINCT x.rig_id, i.code AS bare_code
           FROM loan_line x
           LEFT JOIN fitting f ON f.rig_id = x.rig_id AND f.place = 'BODY' AND f.until_at IS NULL
           LEFT JOIN item i ON i.id = f.item_id
@@ -138,8 +138,8 @@ class Receipts {
 
   private static final String LIST =
       """
-      SELECT r.id, r.loan_id, r.happened_at, a.name, r.dry_loose_or_fall, r.came_back_strung, r.words,
-             (SELECT group_concat(i.code) FROM loan_line x JOIN item i ON i.id = x.item_id WHERE x.receipt_id = r.id),
-             (SELECT m.undone_at FROM moved d JOIN move m ON m.id = d.move_id WHERE d.receipt_id = r.id)
+      SELECT r.id, r.loan_id, r.happened_at, a.name AS received_by, r.dry_loose_or_fall, r.came_back_strung, r.words,
+             (SELECT group_concat(i.code) FROM loan_line x JOIN item i ON i.id = x.item_id WHERE x.receipt_id = r.id) AS codes,
+             (SELECT m.undone_at FROM moved d JOIN move m ON m.id = d.move_id WHERE d.receipt_id = r.id) AS undone_at
         FROM receipt r JOIN account a ON a.id = r.received_by""";
 }

@@ -80,12 +80,12 @@ class Entries {
 
   private static final String ENTRY =
       """
-      SELECT s.id, s.happened_at, s.recorded_at, coalesce(a.name, 'Ascham'), s.sentence,
-             iif(s.why IS NULL AND s.why_hash IS NOT NULL, '[erased]', s.why), s.loan_id, s.hash,
+      SELECT s.id, s.happened_at AS happened, s.recorded_at AS recorded, coalesce(a.name, 'Ascham') AS "by", s.sentence,
+             iif(s.why IS NULL AND s.why_hash IS NOT NULL, '[erased]', s.why) AS why, s.loan_id, s.hash AS seal,
              (SELECT group_concat(code, ' ') FROM (
-               SELECT i.code FROM story_about t JOIN item i ON i.id = t.item_id WHERE t.story_id = s.id LIMIT 3)),
-             (SELECT min(t.rig_id) FROM story_about t WHERE t.story_id = s.id),
-             (SELECT count(*) FROM change c WHERE c.story_id = s.id),"""
+               SELECT i.code FROM story_about t JOIN item i ON i.id = t.item_id WHERE t.story_id = s.id LIMIT 3)) AS item_codes,
+             (SELECT min(t.rig_id) FROM story_about t WHERE t.story_id = s.id) AS rig,
+             (SELECT count(*) FROM change c WHERE c.story_id = s.id) AS changed,"""
           + Story.TakenIn.OF_ENTRY
           + """
         FROM story s LEFT JOIN account a ON a.id = s.account_id
@@ -118,7 +118,7 @@ class Entries {
     return rows
         .list(
             StoredChange.class,
-            "SELECT id, table_name, row_id, what FROM change WHERE story_id = ?1 ORDER BY id LIMIT ?2",
+            "SELECT id, table_name AS \"table\", row_id, what FROM change WHERE story_id = ?1 ORDER BY id LIMIT ?2",
             entry,
             atMost)
         .stream()

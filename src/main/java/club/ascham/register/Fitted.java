@@ -31,9 +31,9 @@ class Fitted {
         Rig.class,
         """
         SELECT r.id, r.style,
-               max(CASE WHEN f.place = 'BODY' THEN f.item_id END),
-               max(CASE WHEN f.place = 'LIMBS' THEN f.item_id END),
-               max(CASE WHEN f.place = 'STRING' THEN f.item_id END)
+               max(CASE WHEN f.place = 'BODY' THEN f.item_id END) AS body,
+               max(CASE WHEN f.place = 'LIMBS' THEN f.item_id END) AS limbs,
+               max(CASE WHEN f.place = 'STRING' THEN f.item_id END) AS string
           FROM fitting mine
           JOIN rig r ON r.id = mine.rig_id
           JOIN fitting f ON f.rig_id = r.id AND f.until_at IS NULL

@@ -69,7 +69,7 @@ class ItemStory {
     return rows.list(
         Out.class,
         """
-        SELECT l.id, l.kind = 'SESSION', l.due_on, x.arrow_count FROM loan_line x JOIN loan l ON l.id = x.loan_id
+        SELECT l.id AS loan, l.kind = 'SESSION' AS session, l.due_on, x.arrow_count AS arrows FROM loan_line x JOIN loan l ON l.id = x.loan_id
          WHERE x.item_id = ?1 AND x.back_at IS NULL ORDER BY l.due_on""",
         item);
   }
@@ -82,8 +82,8 @@ class ItemStory {
         SELECT f.rig_id,
                (SELECT i.code FROM fitting b JOIN item i ON i.id = b.item_id
                  WHERE b.rig_id = f.rig_id AND b.place = 'BODY' AND b.from_at <= coalesce(f.until_at, '9999')
-                 ORDER BY b.from_at DESC LIMIT 1),
-               f.from_at, f.until_at, r.dissolved_at IS NOT NULL
+                 ORDER BY b.from_at DESC LIMIT 1) AS bare_code,
+               f.from_at AS "from", f.until_at AS until, r.dissolved_at IS NOT NULL AS dissolved
           FROM fitting f JOIN rig r ON r.id = f.rig_id WHERE f.item_id = ?1
          ORDER BY f.from_at DESC LIMIT 20""",
         item);

@@ -35,14 +35,14 @@ class Register {
 
   private static final String ROWS =
       """
-      SELECT i.id, i.code, i.kind, i.maker, i.model, i.bought_on,
-             coalesce(ri.build, li.build), coalesce(ri.hand, b.hand, k.hand), ri.length_in,
-             coalesce(ri.limb_fitting, li.limb_fitting), li.size,
-             coalesce(li.bow_length_in, b.bow_length_in, bs.for_bow_in),
-             coalesce(li.marked_lb, b.marked_lb), bs.material, bs.strands, st.bow_from_in,
-             st.bow_to_in, k.size, k.arrow_length, k.spine, k.arrow_count, coalesce(k.pool, 0),
-             %s, s.loan_id, (SELECT o.due_on FROM loan o WHERE o.id = s.loan_id), coalesce(s.rig_id, kw.rig_id), s.rig_id IS NULL AND kw.rig_id IS NOT NULL,
-             bi.code
+      SELECT i.id, i.code AS bare_code, i.kind, i.maker, i.model, i.bought_on,
+             coalesce(ri.build, li.build) AS build, coalesce(ri.hand, b.hand, k.hand) AS hand, ri.length_in,
+             coalesce(ri.limb_fitting, li.limb_fitting) AS fitting, li.size AS limb_size,
+             coalesce(li.bow_length_in, b.bow_length_in, bs.for_bow_in) AS bow_in,
+             coalesce(li.marked_lb, b.marked_lb) AS marked_lb, bs.material, bs.strands, st.bow_from_in,
+             st.bow_to_in, k.size, k.arrow_length, k.spine, k.arrow_count, coalesce(k.pool, 0) AS pool,
+             %s AS state, s.loan_id, (SELECT o.due_on FROM loan o WHERE o.id = s.loan_id) AS due_back, coalesce(s.rig_id, kw.rig_id) AS rig, s.rig_id IS NULL AND kw.rig_id IS NOT NULL AS kept_with,
+             bi.code AS rig_code
       """
           .formatted(Standing.STATE_TODAY);
 
@@ -67,7 +67,7 @@ class Register {
     Conditions conditions = new Conditions(search.of(null), List.of(), today);
     return rows.list(
         KindCount.class,
-        "SELECT i.kind, count(*)" + conditions.from() + " GROUP BY i.kind",
+        "SELECT i.kind, count(*) AS count" + conditions.from() + " GROUP BY i.kind",
         conditions.parameters());
   }
 

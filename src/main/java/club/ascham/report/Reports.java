@@ -19,19 +19,19 @@ public class Reports {
       """
       SELECT r.id, r.rig_id,
              (SELECT i.code FROM fitting f JOIN item i ON i.id = f.item_id WHERE f.rig_id = r.rig_id AND f.place = 'BODY'
-               ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1),
-             r.loan_id, r.receipt_id, r.told_at, r.happened_at, r.recorded_at, a.name, r.part_known, r.dangerous,
-             r.words, r.answer, r.answered_at, b.name, r.answer_words, r.watch_until, r.check_id, r.record_id,
-             (SELECT group_concat(s.sign) FROM report_sign s WHERE s.report_id = r.id),
+               ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1) AS rig_bare_code,
+             r.loan_id, r.receipt_id, r.told_at, r.happened_at, r.recorded_at, a.name AS told_to, r.part_known, r.dangerous,
+             r.words, r.answer, r.answered_at, b.name AS answered_by, r.answer_words, r.watch_until, r.check_id, r.record_id,
+             (SELECT group_concat(s.sign) FROM report_sign s WHERE s.report_id = r.id) AS sign_list,
              (SELECT group_concat(p.item_id || ':' || i.code || ':' || i.kind) FROM report_part p
-                JOIN item i ON i.id = p.item_id WHERE p.report_id = r.id),
+                JOIN item i ON i.id = p.item_id WHERE p.report_id = r.id) AS part_list,
              EXISTS (SELECT 1 FROM report_part p JOIN loan_line x ON x.item_id = p.item_id
-                      WHERE p.report_id = r.id AND x.back_at IS NULL AND x.arrow_count IS NULL)
+                      WHERE p.report_id = r.id AND x.back_at IS NULL AND x.arrow_count IS NULL) AS out
         FROM report r JOIN account a ON a.id = r.told_to LEFT JOIN account b ON b.id = r.answered_by
        """;
   private static final String OLDEST_FIRST = " ORDER BY r.dangerous DESC, r.happened_at, r.id";
 
-  private static final String PART = "SELECT i.id, i.code, i.kind, %s FROM item i ";
+  private static final String PART = "SELECT i.id AS item, i.code AS bare_code, i.kind, %s FROM item i ";
 
   private final Rows rows;
 

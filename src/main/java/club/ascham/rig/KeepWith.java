@@ -129,7 +129,7 @@ class KeepWith {
     return rows.one(
         Stringer.class,
         """
-        SELECT i.id, i.retired_on IS NOT NULL, t.stringer_kind, t.bow_from_in, t.bow_to_in
+        SELECT i.id, i.retired_on IS NOT NULL AS retired, t.stringer_kind AS kind, t.bow_from_in, t.bow_to_in
           FROM item i JOIN stringer t ON t.id = i.id WHERE i.code = ?1\
         """,
         code.bare());

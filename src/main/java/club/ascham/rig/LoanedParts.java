@@ -91,8 +91,8 @@ class LoanedParts {
     return rows.list(
         BowOut.Archer.class,
         """
-        SELECT l.hand, b.age_band, l.experience, l.draw_length, l.draw_estimated, NULL,
-               l.override_why, l.override_coach
+        SELECT l.hand, b.age_band AS age, l.experience, l.draw_length AS draw, l.draw_estimated AS estimated, NULL AS shares,
+               l.override_why AS why, l.override_coach AS coach
           FROM loan l JOIN borrower b ON b.id = l.borrower_id
          WHERE l.draw_length IS NOT NULL
            AND l.id IN (SELECT loan_id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL)

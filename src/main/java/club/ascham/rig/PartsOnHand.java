@@ -23,8 +23,8 @@ import java.util.stream.Collectors;
 class PartsOnHand {
   private static final String FACTS =
       """
-      SELECT s.item_id, %s, s.rig_id, b.code, w.happened_at, w.why, i.retired_on, i.retired_why,
-             l.due_on, s.blocked_from, k.rig_id
+      SELECT s.item_id AS id, %s AS state, s.rig_id AS fitted_to, b.code AS fitted_to_code, w.happened_at AS withdrawn_at, w.why AS withdrawn_why, i.retired_on, i.retired_why,
+             l.due_on AS due_back, s.blocked_from AS inspection_due, k.rig_id AS kept_with
         FROM item_standing s
         JOIN item i ON i.id = s.item_id
         LEFT JOIN fitting f ON f.rig_id = s.rig_id AND f.place = 'BODY' AND f.until_at IS NULL

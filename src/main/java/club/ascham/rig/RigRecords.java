@@ -57,7 +57,7 @@ public class RigRecords {
   private static final String STANDS =
       "SELECT s.rig_id, "
           + Standing.STATE_TODAY
-          + ", s.loan_id, l.due_on FROM rig_standing s LEFT JOIN loan l ON l.id = s.loan_id %s";
+          + " AS state, s.loan_id, l.due_on AS due_back FROM rig_standing s LEFT JOIN loan l ON l.id = s.loan_id %s";
 
   /** A rig that was, or is, by its own row. */
   record Head(RigId id, Style style, Level level, Instant assembledAt, Instant dissolvedAt) {}
@@ -85,7 +85,7 @@ public class RigRecords {
     return rows.list(
         Fitting.class,
         """
-        SELECT i.code, i.kind, f.from_at, f.until_at FROM fitting f JOIN item i ON i.id = f.item_id
+        SELECT i.code AS bare_code, i.kind, f.from_at, f.until_at FROM fitting f JOIN item i ON i.id = f.item_id
          WHERE f.rig_id = ?1 ORDER BY f.until_at IS NOT NULL, f.from_at DESC, f.id DESC\
         """,
         rig);
@@ -106,7 +106,7 @@ public class RigRecords {
     return rows.list(
         Kept.class,
         """
-        SELECT i.code, i.kind FROM kept_with k JOIN item i ON i.id = k.item_id
+        SELECT i.code AS bare_code, i.kind FROM kept_with k JOIN item i ON i.id = k.item_id
          WHERE k.rig_id = ?1 ORDER BY i.kind, i.code\
         """,
         rig);
@@ -119,7 +119,7 @@ public class RigRecords {
     return rows.list(
         Accident.class,
         """
-        SELECT a.id, a.happened_at FROM accident a WHERE a.ended_at IS NULL
+        SELECT a.id, a.happened_at AS happened FROM accident a WHERE a.ended_at IS NULL
            AND EXISTS (SELECT 1 FROM accident_item k JOIN fitting f ON f.item_id = k.item_id AND f.until_at IS NULL
                         WHERE k.accident_id = a.id AND k.withdrawal_id IS NOT NULL AND f.rig_id = ?1)
          ORDER BY a.happened_at\
@@ -156,7 +156,7 @@ public class RigRecords {
     return rows.list(
         Checked.class,
 """
-SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, c.kind = 'LOOK', a.name, 0
+SELECT c.id, c.happened_at, c.brace, c.brace_from AS reading_from, c.tiller_upper, c.tiller_lower, c.verdict, c.kind = 'LOOK' AS look, a.name AS "by", 0 AS looks_first
   FROM bow_check c JOIN account a ON a.id = c.checked_by
  WHERE c.rig_id = ?1 AND c.id NOT IN (SELECT check_id FROM undone_look)
  ORDER BY c.happened_at DESC, c.id DESC LIMIT ?2\
@@ -170,9 +170,9 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
     return rows.list(
         Checked.class,
         """
-        SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lower, c.verdict, 0, a.name,
+        SELECT c.id, c.happened_at, c.brace, c.brace_from AS reading_from, c.tiller_upper, c.tiller_lower, c.verdict, 0 AS look, a.name AS "by",
                c.verdict = 'WITHDRAW' OR EXISTS (SELECT 1 FROM verdict_line v WHERE v.check_id = c.id
-                                                     AND v.step IN ('LOOK_AT_LIMBS', 'RELEASE'))
+                                                     AND v.step IN ('LOOK_AT_LIMBS', 'RELEASE')) AS looks_first
           FROM bow_check c JOIN account a ON a.id = c.checked_by
          WHERE c.rig_id = ?1 AND c.brace IS NOT NULL AND c.tiller_upper IS NOT NULL
            AND c.tiller_lower IS NOT NULL
@@ -189,7 +189,7 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
     return rows
         .list(
             Adjusted.class,
-            "SELECT happened_at FROM adjustment WHERE rig_id = ?1 ORDER BY happened_at, id",
+            "SELECT happened_at AS at FROM adjustment WHERE rig_id = ?1 ORDER BY happened_at, id",
             rig)
         .stream()
         .map(Adjusted::at)
@@ -212,7 +212,7 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
         : rows.list(
             Weighed.class,
             """
-            SELECT s.happened_at, a.name, s.draw_in, s.force_lb, s.riser_in
+            SELECT s.happened_at, a.name AS "by", s.draw_in, s.force_lb, s.riser_in
               FROM scale_reading s JOIN account a ON a.id = s.weighed_by
              WHERE s.item_id = ?1 ORDER BY s.happened_at DESC, s.id DESC LIMIT 12\
             """,
@@ -232,8 +232,8 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from, c.tiller_upper, c.tiller_lowe
     return rows.list(
         Lent.class,
 """
-SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
-       CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END
+SELECT l.id AS loan_id, l.kind, coalesce(b.name, l.leader) AS holder, min(x.out_at) AS out_at, l.due_on,
+       CASE WHEN count(*) = count(x.back_at) THEN max(x.back_at) END AS back_at
   FROM loan_line x JOIN loan l ON l.id = x.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
  WHERE x.rig_id = ?1 GROUP BY l.id ORDER BY min(x.out_at) DESC, l.id DESC LIMIT ?2\
 """,
@@ -258,8 +258,8 @@ SELECT l.id, l.kind, coalesce(b.name, l.leader), min(x.out_at), l.due_on,
     return rows.one(
         OpenSetUp.class,
 """
-SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
-       u.tiller_lower, u.nocking, u.screws_seen, u.turns_upper, u.turns_lower, u.twists
+SELECT u.id, u.version, u.begun_at, a.name AS begun_by, u.steps_done, u.brace, u.brace_from, u.tiller_upper,
+       u.tiller_lower, u.nocking, u.screws_seen AS locking_screws_seen, u.turns_upper, u.turns_lower, u.twists
   FROM set_up u JOIN account a ON a.id = u.begun_by WHERE u.rig_id = ?1 AND u.finished_at IS NULL\
 """,
         rig);
@@ -272,7 +272,7 @@ SELECT u.id, u.version, u.begun_at, a.name, u.steps_done, u.brace, u.brace_from,
     return rows.one(
         Finished.class,
         """
-        SELECT u.finished_at, a.name FROM set_up u JOIN account a ON a.id = u.finished_by
+        SELECT u.finished_at, a.name AS finished_by FROM set_up u JOIN account a ON a.id = u.finished_by
          WHERE u.id = ?1\
         """,
         setUpId);

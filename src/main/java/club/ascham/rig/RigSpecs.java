@@ -26,9 +26,9 @@ import java.util.stream.Collectors;
 public class RigSpecs {
   private static final String COLUMNS =
       """
-      SELECT p.rig_id, p.style, p.level, r.version, p.body_id, p.limbs_id, p.string_id,
-             u.id, u.brace, u.brace_from, u.tiller_upper, u.tiller_lower, u.nocking,
-             u.screws_seen, u.turns_upper, u.turns_lower, u.twists
+      SELECT p.rig_id AS id, p.style, p.level, r.version, p.body_id, p.limbs_id, p.string_id,
+             u.id AS set_up_id, u.brace, u.brace_from, u.tiller_upper, u.tiller_lower, u.nocking,
+             u.screws_seen AS locking_screws_seen, u.turns_upper, u.turns_lower, u.twists
         FROM rig_parts p JOIN rig r ON r.id = p.rig_id LEFT JOIN set_up u ON u.id = p.set_up_id
       """;
 

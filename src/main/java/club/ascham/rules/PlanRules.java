@@ -111,7 +111,7 @@ public class PlanRules {
             Basis.class,
             """
             SELECT p.hours_a_week, p.terms_a_year, p.archers_a_course, p.evenings_a_course,
-                   p.early_failure_percent, p.usage_spread_percent, p.source, a.name, p.changed_at, p.version
+                   p.early_failure_percent, p.usage_spread_percent, p.source, a.name AS changed_by, p.changed_at, p.version
               FROM plan_rule p LEFT JOIN account a ON a.id = p.changed_by""")
         .orElseThrow();
   }
@@ -122,7 +122,7 @@ public class PlanRules {
         .list(
             Terms.class,
             """
-            SELECT t.item_kind, t.price_minor, t.lead_days, t.minutes, t.years, t.failure_times, t.source, a.name,
+            SELECT t.item_kind AS kind, t.price_minor, t.lead_days, t.minutes, t.years, t.failure_times, t.source, a.name AS changed_by,
                    t.changed_at, t.version
               FROM replacement_terms t LEFT JOIN account a ON a.id = t.changed_by""")
         .stream()

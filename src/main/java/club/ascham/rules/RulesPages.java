@@ -222,7 +222,7 @@ class RulesPages {
   private Changed changed() {
     return rows.one(
             Changed.class,
-            "SELECT a.name, c.changed_at FROM club c JOIN account a ON a.id = c.changed_by")
+            "SELECT a.name AS \"by\", c.changed_at AS at FROM club c JOIN account a ON a.id = c.changed_by")
         .orElse(null);
   }
 

@@ -193,9 +193,9 @@ class AddArcher {
         rows.one(
             Arrows.class,
 """
-SELECT i.id, k.arrow_length, k.arrow_mass_gr, k.pool, k.arrow_count,
-       EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL),
-       k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL)
+SELECT i.id, k.arrow_length AS length, k.arrow_mass_gr AS mass_gr, k.pool, k.arrow_count AS count,
+       EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id = ?2 AND x.back_at IS NULL) AS out_here,
+       k.pool = 0 AND EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.loan_id <> ?2 AND x.back_at IS NULL) AS out_elsewhere
   FROM item i JOIN kit_item k ON k.id = i.id
  WHERE i.code = ?1 AND i.kind = 'ARROWS' AND i.retired_on IS NULL""",
             code.bare(),

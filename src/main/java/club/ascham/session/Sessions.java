@@ -221,7 +221,7 @@ class Sessions {
     return rows.one(
         Head.class,
         """
-        SELECT l.id, l.leader, l.issued_at, l.due_on, a.name
+        SELECT l.id, l.leader, l.issued_at, l.due_on, a.name AS issued_by
           FROM loan l JOIN account a ON a.id = l.issued_by WHERE l.id = ?1 AND l.kind = 'SESSION'\
         """,
         id);
@@ -231,7 +231,7 @@ class Sessions {
     return rows.list(
         Out.class,
         """
-        SELECT x.rig_id, i.code, x.back_at
+        SELECT x.rig_id, i.code AS bare_code, x.back_at
           FROM loan_line x JOIN item i ON i.id = x.item_id
          WHERE x.loan_id = ?1 AND x.rig_id IS NOT NULL AND i.kind IN ('RISER', 'BOW')
            AND x.id = (SELECT max(y.id) FROM loan_line y JOIN item j ON j.id = y.item_id
@@ -247,8 +247,8 @@ class Sessions {
         """
         SELECT a.rig_id,
                (SELECT b.code FROM fitting f JOIN item b ON b.id = f.item_id
-                 WHERE f.rig_id = a.rig_id AND f.place = 'BODY' ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1),
-               a.age_band, a.draw_length, i.code, k.arrow_length, a.override_why, a.override_coach
+                 WHERE f.rig_id = a.rig_id AND f.place = 'BODY' ORDER BY f.until_at IS NULL DESC, f.from_at DESC LIMIT 1) AS rig_bare_code,
+               a.age_band AS age, a.draw_length AS draw, i.code AS arrows_bare_code, k.arrow_length, a.override_why AS why, a.override_coach AS coach
           FROM session_archer a LEFT JOIN item i ON i.id = a.arrows_id LEFT JOIN kit_item k ON k.id = a.arrows_id
          WHERE a.loan_id = ?1 ORDER BY a.id\
         """,
@@ -268,8 +268,8 @@ class Sessions {
             Stands.class,
             "SELECT s.rig_id, "
                 + Standing.STATE_TODAY
-                + ", coalesce((SELECT c.kind = 'LOOK' AND c.verdict = 'FIT' AND c.released_at IS NULL FROM bow_check c"
-                + " WHERE c.rig_id = s.rig_id ORDER BY c.happened_at DESC, c.id DESC LIMIT 1), 0)"
+                + " AS state, coalesce((SELECT c.kind = 'LOOK' AND c.verdict = 'FIT' AND c.released_at IS NULL FROM bow_check c"
+                + " WHERE c.rig_id = s.rig_id ORDER BY c.happened_at DESC, c.id DESC LIMIT 1), 0) AS full_check_due"
                 + " FROM rig_standing s WHERE s.rig_id IN (SELECT value FROM json_each(?2))",
             today,
             rigs.stream()
@@ -309,10 +309,10 @@ class Sessions {
         Row.class,
         """
         SELECT l.id, l.leader, l.issued_at, l.due_on,
-               (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id),
-               (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL),
-               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.rig_id IS NULL AND x.back_at IS NULL),
-               (SELECT coalesce(sum(x.missing_count), 0) FROM loan_line x WHERE x.loan_id = l.id)
+               (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id) AS rigs,
+               (SELECT count(DISTINCT x.rig_id) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL) AS rigs_out,
+               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.rig_id IS NULL AND x.back_at IS NULL) AS beside_out,
+               (SELECT coalesce(sum(x.missing_count), 0) FROM loan_line x WHERE x.loan_id = l.id) AS arrows_missing
           FROM loan l WHERE l.kind = 'SESSION' ORDER BY l.issued_at DESC, l.id DESC LIMIT ?1 OFFSET ?2\
         """,
         size,

@@ -6,46 +6,65 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * How a row becomes a record: the n-th column is the n-th component, read by the component's type.
- * A component that is a record itself takes as many columns as it has components: where all of them
- * are null, nothing was joined or measured, and the record is null.
+ * How rows become records: a column goes to the component of its name ({@code back_at} to {@code
+ * backAt}, and {@code rig_id} to {@code rig} too), read by the component's type, in whichever order
+ * the columns stand. A component that is a record itself takes a column for each of its own
+ * components, named with its own name before ({@code item_code}) or, where no other is named so,
+ * without; where all of them are null, nothing was joined or measured, and the record is null. A
+ * single column goes to a single component, however either is called.
  */
 final class RowShape<R extends Record> {
   private static final Map<Class<?>, RowShape<?>> KNOWN = new ConcurrentHashMap<>();
 
-  private static final Map<Class<?>, Cell> CELLS = new ConcurrentHashMap<>();
+  private static final Map<Class<?>, Column> COLUMNS = new ConcurrentHashMap<>();
 
   /** How the one component of a typed id is had, looked up once for each type of id. */
   private static final Map<Class<?>, Method> ONLY = new ConcurrentHashMap<>();
 
   private final Constructor<R> constructor;
-  private final Cell[] cells;
-  private final int width;
+  private final List<Cell> cells = new ArrayList<>();
+  /** Of each column's component, those of a joined record as {@code item.code}. */
+  private final List<String> names = new ArrayList<>();
+
+  private final List<List<String>> labels;
 
   private RowShape(Class<R> shape) {
     RecordComponent[] components = shape.getRecordComponents();
     Class<?>[] types = new Class<?>[components.length];
-    cells = new Cell[components.length];
     for (int i = 0; i < components.length; i++) {
       types[i] = components[i].getType();
-      cells[i] = cell(types[i]);
+      String name = inSql(components[i].getName());
+      int at = names.size();
+      if (types[i].isRecord() && types[i].getRecordComponents().length > 1) {
+        RowShape<?> joined = new RowShape<>(types[i].asSubclass(Record.class));
+        cells.add((row, places, first) -> joined.readIfAny(row, places, first + at));
+        joined.names.forEach(inner -> names.add(name + "." + inner));
+      } else {
+        Column column = column(types[i]);
+        cells.add((row, places, first) -> column.read(row, places[first + at]));
+        names.add(name);
+      }
     }
+    labels = names.stream().map(this::labels).toList();
     try {
       constructor = shape.getDeclaredConstructor(types);
       constructor.setAccessible(true);
     } catch (NoSuchMethodException impossible) {
       throw new IllegalStateException(impossible);
     }
-    width = Arrays.stream(cells).mapToInt(Cell::width).sum();
   }
 
   @SuppressWarnings("unchecked")
@@ -53,27 +72,81 @@ final class RowShape<R extends Record> {
     return (RowShape<R>) KNOWN.computeIfAbsent(shape, s -> new RowShape<>(shape));
   }
 
-  R read(ResultSet row) throws SQLException {
-    int columns = row.getMetaData().getColumnCount();
-    if (columns != width) {
-      throw new IllegalStateException(
-          columns
-              + " columns for the "
-              + width
-              + " components of "
-              + constructor.getDeclaringClass());
-    }
-    return read(row, 1);
+  /** {@code backAt} as {@code back_at}. */
+  private static String inSql(String name) {
+    return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
   }
 
-  private R read(ResultSet row, int first) throws SQLException {
-    Object[] values = new Object[cells.length];
-    int at = first;
-    for (int i = 0; i < cells.length; i++) {
-      values[i] = cells[i].read(row, at);
-      at += cells[i].width();
+  List<R> all(ResultSet found) throws SQLException {
+    int[] places = places(found.getMetaData());
+    List<R> rows = new ArrayList<>();
+    while (found.next()) {
+      rows.add(read(found, places, 0));
+    }
+    return rows;
+  }
+
+  /** The number of the column that goes to each component. */
+  private int[] places(ResultSetMetaData columns) throws SQLException {
+    Map<String, Integer> labelled = new HashMap<>();
+    for (int i = 1; i <= columns.getColumnCount(); i++) {
+      labelled.put(columns.getColumnLabel(i), i);
+    }
+    int[] places = new int[names.size()];
+    if (places.length == 1 && labelled.size() == 1) {
+      return new int[] {1};
+    }
+    for (int i = 0; i < places.length; i++) {
+      places[i] = place(i, labelled);
+    }
+    if (!labelled.isEmpty() || columns.getColumnCount() != places.length) {
+      throw new IllegalStateException(
+          "columns without a component of " + constructor.getDeclaringClass() + ": " + labelled);
+    }
+    return places;
+  }
+
+  private int place(int component, Map<String, Integer> labelled) {
+    for (String label : labels.get(component)) {
+      Integer place = labelled.remove(label);
+      if (place != null) {
+        return place;
+      }
+    }
+    throw new IllegalStateException(
+        "no column for %s of %s in %s"
+            .formatted(names.get(component), constructor.getDeclaringClass(), labelled));
+  }
+
+  /** What the column of a component may be called. */
+  private List<String> labels(String name) {
+    String whole = name.replace('.', '_');
+    String last = last(name);
+    boolean alone = names.stream().filter(other -> last(other).equals(last)).count() == 1;
+    return alone && !last.equals(whole)
+        ? List.of(whole, whole + "_id", last, last + "_id")
+        : List.of(whole, whole + "_id");
+  }
+
+  private static String last(String name) {
+    return name.substring(name.lastIndexOf('.') + 1);
+  }
+
+  private R read(ResultSet row, int[] places, int first) throws SQLException {
+    Object[] values = new Object[cells.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = cells.get(i).read(row, places, first);
     }
     return made(constructor, values);
+  }
+
+  private R readIfAny(ResultSet row, int[] places, int first) throws SQLException {
+    for (int i = first; i < first + names.size(); i++) {
+      if (row.getObject(places[i]) != null) {
+        return read(row, places, first);
+      }
+    }
+    return null;
   }
 
   /** The values of whichever row the set stands at. */
@@ -83,7 +156,7 @@ final class RowShape<R extends Record> {
       @SuppressWarnings("unchecked")
       public <T> T value(int column, Class<T> type) {
         try {
-          return (T) CELLS.computeIfAbsent(type, t -> orNull(cell(t))).read(found, column);
+          return (T) COLUMNS.computeIfAbsent(type, t -> orNull(column(t))).read(found, column);
         } catch (SQLException failure) {
           throw new IllegalStateException("column " + column + " as " + type, failure);
         }
@@ -140,7 +213,7 @@ final class RowShape<R extends Record> {
     }
   }
 
-  private static Cell cell(Class<?> type) {
+  private static Column column(Class<?> type) {
     if (type == String.class) {
       return ResultSet::getString;
     }
@@ -175,7 +248,7 @@ final class RowShape<R extends Record> {
       return text(word -> enumNamed(type, word));
     }
     if (type.isRecord() && type.getRecordComponents().length == 1) {
-      Cell inner = orNull(cell(type.getRecordComponents()[0].getType()));
+      Column inner = orNull(column(type.getRecordComponents()[0].getType()));
       try {
         Constructor<?> constructor =
             type.getDeclaredConstructor(type.getRecordComponents()[0].getType());
@@ -188,29 +261,7 @@ final class RowShape<R extends Record> {
         throw new IllegalStateException(impossible);
       }
     }
-    if (type.isRecord()) {
-      return joined(new RowShape<>(type.asSubclass(Record.class)));
-    }
     throw new IllegalArgumentException("no way to read a column as " + type);
-  }
-
-  private static Cell joined(RowShape<?> shape) {
-    return new Cell() {
-      @Override
-      public Object read(ResultSet row, int at) throws SQLException {
-        for (int i = at; i < at + shape.width; i++) {
-          if (row.getObject(i) != null) {
-            return shape.read(row, at);
-          }
-        }
-        return null;
-      }
-
-      @Override
-      public int width() {
-        return shape.width;
-      }
-    };
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"})
@@ -218,26 +269,28 @@ final class RowShape<R extends Record> {
     return Enum.valueOf((Class) type, word);
   }
 
-  private static Cell orNull(Cell cell) {
+  private static Column orNull(Column column) {
     return (row, at) -> {
-      Object value = cell.read(row, at);
+      Object value = column.read(row, at);
       return row.wasNull() ? null : value;
     };
   }
 
-  private static Cell text(Function<String, Object> reading) {
+  private static Column text(Function<String, Object> reading) {
     return (row, at) -> {
       String text = row.getString(at);
       return text == null ? null : reading.apply(text);
     };
   }
 
-  private interface Cell {
+  private interface Column {
     Object read(ResultSet row, int at) throws SQLException;
+  }
 
-    /** How many columns it takes. */
-    default int width() {
-      return 1;
-    }
+  private interface Cell {
+    /**
+     * @param first where the record's own places begin
+     */
+    Object read(ResultSet row, int[] places, int first) throws SQLException;
   }
 }

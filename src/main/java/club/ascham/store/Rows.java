@@ -14,8 +14,8 @@ import java.util.function.Function;
 import javax.sql.DataSource;
 
 /**
- * Reads rows of plain SQL into records whose components are the selected columns, in order: pages
- * select what they show and nothing else. Parameters are numbered ({@code ?1}, {@code ?2}), so that
+ * Reads rows of plain SQL into records whose components are the selected columns, by their names:
+ * pages select what they show and nothing else. Parameters are numbered ({@code ?1}, {@code ?2}), so that
  * one may stand in several places. Inside a use case it reads in that transaction; what entities
  * hold back is written first.
  */
@@ -30,17 +30,7 @@ public class Rows {
   }
 
   public <R extends Record> List<R> list(Class<R> shape, String sql, Object... parameters) {
-    RowShape<R> into = RowShape.of(shape);
-    return read(
-        sql,
-        parameters,
-        found -> {
-          List<R> rows = new ArrayList<>();
-          while (found.next()) {
-            rows.add(into.read(found));
-          }
-          return rows;
-        });
+    return read(sql, parameters, RowShape.of(shape)::all);
   }
 
   /** A row whose columns a table of fields tells, and no record. */

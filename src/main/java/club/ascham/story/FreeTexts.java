@@ -320,7 +320,7 @@ public class FreeTexts {
     List<Text> all = new ArrayList<>();
     for (Column column : COLUMNS) {
       String sql =
-          "SELECT t.rowid, %1$s, %2$s, %3$s FROM %4$s t WHERE %2$s IS NOT NULL"
+          "SELECT t.rowid AS row, %1$s AS page, %2$s AS words, %3$s AS erasable FROM %4$s t WHERE %2$s IS NOT NULL"
               .formatted(column.page(), column.words(), erasable(column), column.table());
       for (Stored text : rows.list(Stored.class, sql)) {
         all.add(
@@ -362,7 +362,7 @@ public class FreeTexts {
         .list(
             Earlier.class,
             """
-            SELECT c.table_name, p.field, c.row_id, c.story_id, p.value
+            SELECT c.table_name AS "table", p.field AS column, c.row_id, c.story_id AS entry, p.value AS words
               FROM personal p JOIN change c ON c.id = p.change_id
              WHERE p.value IS NOT NULL AND c.table_name || '.' || p.field IN (%s)"""
                 .formatted(fields))

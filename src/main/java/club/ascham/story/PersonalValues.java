@@ -34,7 +34,7 @@ public class PersonalValues {
     return rows.list(
         Kept.class,
         """
-        SELECT s.recorded_at, p.field, p.value
+        SELECT s.recorded_at AS recorded, p.field, p.value AS from_and_to
           FROM change c JOIN personal p ON p.change_id = c.id JOIN story s ON s.id = c.story_id
          WHERE c.table_name = ?1 AND c.row_id = ?2 ORDER BY p.id""",
         table,

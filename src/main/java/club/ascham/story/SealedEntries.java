@@ -44,9 +44,9 @@ public class SealedEntries {
   public List<Entry> after(long id) {
     return rows.list(
         Entry.class,
-        "SELECT s.id, s.hash, "
+        "SELECT s.id, s.hash AS seal, "
             + ENTRY
-            + " FROM story s WHERE s.id > ?1 ORDER BY s.id LIMIT "
+            + " AS entry FROM story s WHERE s.id > ?1 ORDER BY s.id LIMIT "
             + AT_A_TIME,
         id);
   }

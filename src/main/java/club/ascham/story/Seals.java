@@ -78,9 +78,9 @@ class Seals {
     return rows.one(
             Ends.class,
             """
-            SELECT coalesce((SELECT max(id) FROM story), -1), coalesce(s.id, -1), coalesce(s.hash, ''),
-                   coalesce((SELECT max(story_id) FROM change), -1),
-                   EXISTS (SELECT 1 FROM personal WHERE hash IS NULL)
+            SELECT coalesce((SELECT max(id) FROM story), -1) AS last_told, coalesce(s.id, -1) AS last_sealed, coalesce(s.hash, '') AS newest_seal,
+                   coalesce((SELECT max(story_id) FROM change), -1) AS last_changed,
+                   EXISTS (SELECT 1 FROM personal WHERE hash IS NULL) AS personal
               FROM (SELECT 1) LEFT JOIN story s
                 ON s.id = (SELECT id FROM story WHERE hash IS NOT NULL ORDER BY id DESC LIMIT 1)""")
         .orElseThrow();

@@ -78,9 +78,13 @@ public class Story {
    */
   @TemplateData
   public record TakenIn(long entry, String by, Instant at) {
-    /** The columns of entry {@code s}, in this order. */
+    /** The columns of entry {@code s}. */
     public static final String OF_ENTRY =
-        " %1$s, (SELECT a.name FROM story w JOIN account a ON a.id = w.account_id WHERE w.id = %1$s), (SELECT w.recorded_at FROM story w WHERE w.id = %1$s) "
+        """
+         %1$s AS taken_in_entry,
+         (SELECT a.name FROM story w JOIN account a ON a.id = w.account_id WHERE w.id = %1$s) AS taken_in_by,
+         (SELECT w.recorded_at FROM story w WHERE w.id = %1$s) AS taken_in_at
+        """
             .formatted(with("s.id"));
 
     /** The entry that took in the one so numbered, as SQL. */
@@ -142,7 +146,7 @@ public class Story {
     for (Reason reason :
         rows.list(
             Reason.class,
-            "SELECT id, why FROM story WHERE hash IS NULL AND why IS NOT NULL AND why_hash IS NULL")) {
+            "SELECT id AS entry, why FROM story WHERE hash IS NULL AND why IS NOT NULL AND why_hash IS NULL")) {
       String salt = salt();
       rows.change(
           "UPDATE story SET why_salt = ?2, why_hash = ?3 WHERE id = ?1",
@@ -184,7 +188,7 @@ public class Story {
 
   private static final String LINES =
       """
-      SELECT s.id, s.happened_at, s.recorded_at, coalesce(p.name, 'Ascham'), s.sentence, s.why, s.loan_id,"""
+      SELECT s.id, s.happened_at AS happened, s.recorded_at AS recorded, coalesce(p.name, 'Ascham') AS "by", s.sentence, s.why, s.loan_id,"""
           + TakenIn.OF_ENTRY
           + """
         FROM story_about a JOIN story s ON s.id = a.story_id LEFT JOIN account p ON p.id = s.account_id

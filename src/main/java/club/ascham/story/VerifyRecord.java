@@ -86,7 +86,7 @@ public class VerifyRecord {
           rows.list(
               Personal.class,
               """
-              SELECT p.id, c.story_id, p.field, p.salt, p.value, p.hash
+              SELECT p.id, c.story_id AS entry, p.field, p.salt, p.value, p.hash
                 FROM personal p JOIN change c ON c.id = p.change_id
                WHERE p.value IS NOT NULL AND p.id > ?1 ORDER BY p.id LIMIT\s"""
                   + AT_A_TIME,
@@ -112,7 +112,7 @@ public class VerifyRecord {
     for (Reason reason :
         rows.list(
             Reason.class,
-            "SELECT id, why_salt, why, why_hash FROM story WHERE why_hash IS NOT NULL AND why IS NOT NULL")) {
+            "SELECT id AS entry, why_salt AS salt, why, why_hash AS hash FROM story WHERE why_hash IS NOT NULL AND why IS NOT NULL")) {
       if (reason.salt() == null
           || !Chain.ofPersonal(reason.salt(), reason.why()).equals(reason.hash())) {
         fault(faults, "The reason of entry " + reason.entry() + " was changed.");

@@ -93,7 +93,7 @@ public class Watch {
         .list(
             Column.class,
             """
-            SELECT t.name, c.name FROM pragma_table_list t JOIN pragma_table_info(t.name) c
+            SELECT t.name AS "table", c.name FROM pragma_table_list t JOIN pragma_table_info(t.name) c
              WHERE t.schema = 'main' AND t.type = 'table' AND t.name NOT GLOB 'sqlite_*'
                AND t.name NOT GLOB 'flyway_*' ORDER BY t.name, c.cid""")
         .stream()

@@ -119,7 +119,7 @@ record Watched(String table, List<String> columns) {
     found AS (
       SELECT t.rowid AS row_id, e.key, e.value AS val
         FROM "%1$s" t, json_each(json_object(%2$s)) e)
-    SELECT row_id, key, CAST(max(said) AS TEXT), CAST(max(found) AS TEXT)
+    SELECT row_id, key AS field, CAST(max(said) AS TEXT) AS recorded, CAST(max(found) AS TEXT) AS found
       FROM (SELECT row_id, key, val AS said, NULL AS found, erased FROM said
             UNION ALL SELECT row_id, key, NULL, val, 0 FROM found)
      GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0 ORDER BY 1, 2"""

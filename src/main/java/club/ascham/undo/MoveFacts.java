@@ -21,10 +21,10 @@ import java.util.Set;
 class MoveFacts {
   private static final String COLUMNS =
       """
-      SELECT m.id, m.kind, m.loan_id, coalesce(l.kind = 'SESSION', 0), m.check_id, c.rig_id, m.made_at, m.made_by,
-             a.name, m.undone_at, u.name,
+      SELECT m.id, m.kind, m.loan_id, coalesce(l.kind = 'SESSION', 0) AS session, m.check_id, c.rig_id, m.made_at, m.made_by,
+             a.name AS "by", m.undone_at, u.name AS undone_by,
              (SELECT group_concat(i.code ORDER BY x.id) FROM moved d JOIN loan_line x ON x.id = d.line_id
-                JOIN item i ON i.id = x.item_id WHERE d.move_id = m.id)
+                JOIN item i ON i.id = x.item_id WHERE d.move_id = m.id) AS bare_codes
         FROM move m JOIN account a ON a.id = m.made_by
         LEFT JOIN account u ON u.id = m.undone_by
         LEFT JOIN loan l ON l.id = m.loan_id
@@ -45,7 +45,7 @@ class MoveFacts {
   private static final String RESTING =
       MOVED
           + """
-          SELECT nth, what, code, loan_id FROM (
+          SELECT nth, what, code AS bare_code, loan_id FROM (
             SELECT 1 AS nth, 'LENT' AS what, l.code, o.loan_id FROM line l JOIN loan_line o ON o.item_id = l.item_id
              WHERE l.went = 'IN' AND l.arrow_count IS NULL AND o.id <> l.id AND o.out_at >= l.back_at
                AND o.id NOT IN (SELECT id FROM line) AND o.id NOT IN (SELECT line_id FROM undone_line)
@@ -112,7 +112,7 @@ class MoveFacts {
   private static final String WRITTEN_SINCE =
       MOVED
           + """
-          SELECT 'WITHDRAWN', w.id FROM withdrawal w JOIN part p ON p.item_id = w.item_id WHERE w.recorded_at > ?2
+          SELECT 'WITHDRAWN' AS matter, w.id FROM withdrawal w JOIN part p ON p.item_id = w.item_id WHERE w.recorded_at > ?2
           UNION SELECT 'REPORTED', r.id FROM report r JOIN report_part t ON t.report_id = r.id JOIN part p ON p.item_id = t.item_id
            WHERE r.recorded_at > ?2 AND (r.receipt_id IS NULL OR r.receipt_id NOT IN (SELECT receipt_id FROM took))
           UNION SELECT 'INSPECTION_FAILED', n.id FROM upkeep_record n JOIN part p ON p.item_id = n.item_id
@@ -195,7 +195,8 @@ class MoveFacts {
     return rows.list(
         Line.class,
         """
-        SELECT x.id, x.item_id, i.code, i.kind, x.rig_id, d.went = 'IN', x.arrow_count, x.missing_count, d.kept_with
+        SELECT x.id, x.item_id, i.code AS bare_code, i.kind, x.rig_id, d.went = 'IN' AS came_in, x.arrow_count,
+               x.missing_count AS missing, d.kept_with
           FROM moved d JOIN loan_line x ON x.id = d.line_id JOIN item i ON i.id = x.item_id
          WHERE d.move_id = ?1 ORDER BY x.id""",
         move);

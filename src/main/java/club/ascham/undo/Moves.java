@@ -112,7 +112,7 @@ public class Moves {
       for (Begun line :
           rows.list(
               Begun.class,
-              "SELECT id, item_id FROM loan_line WHERE loan_id = ?1 AND id > ?2",
+              "SELECT id AS line, item_id FROM loan_line WHERE loan_id = ?1 AND id > ?2",
               loan,
               newest)) {
         rows.change(

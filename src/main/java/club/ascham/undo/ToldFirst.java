@@ -44,7 +44,7 @@ class ToldFirst {
     if (move.kind() == MoveKind.RECEIPT) {
       rows.one(
               Deposit.class,
-              "SELECT deposit_back_minor, deposit_minor FROM loan"
+              "SELECT deposit_back_minor AS back, deposit_minor AS \"all\" FROM loan"
                   + " WHERE id = ?1 AND deposit_minor > 0 AND deposit_back_minor IS NOT NULL",
               move.loan())
           .map(this::deposit)

@@ -13,8 +13,8 @@ import java.util.List;
 public class DueWork {
   private static final String ROWS =
       """
-      SELECT w.item_id, i.code, i.kind, i.maker, i.model, w.work, w.due_on, w.soon_days, w.blocks,
-             w.task_id IS NOT NULL, w.because, %s, s.rig_id, bi.code, o.due_on
+      SELECT w.item_id, i.code AS bare_code, i.kind, i.maker, i.model, w.work, w.due_on, w.soon_days, w.blocks,
+             w.task_id IS NOT NULL AS asked, w.because, %s AS state, s.rig_id, bi.code AS rig_bare_code, o.due_on AS back_by
         FROM work_due w
         JOIN item i ON i.id = w.item_id
         JOIN item_standing s ON s.item_id = w.item_id
@@ -55,7 +55,7 @@ public class DueWork {
   public Pressing pressing() {
     return rows.one(
             Pressing.class,
-            "SELECT coalesce(sum(%1$s AND w.blocks), 0), coalesce(sum(%1$s), 0), coalesce(sum(%2$s), 0) FROM work_due w"
+            "SELECT coalesce(sum(%1$s AND w.blocks), 0) AS keeping_in, coalesce(sum(%1$s), 0) AS overdue, coalesce(sum(%2$s), 0) AS due_soon FROM work_due w"
                 .formatted(OVERDUE, SOON),
             time.today())
         .orElseThrow();
@@ -81,7 +81,7 @@ public class DueWork {
     return rows.list(
         Due.class,
         """
-        SELECT work, due_on, soon_days, blocks, task_id IS NOT NULL, because
+        SELECT work, due_on, soon_days, blocks, task_id IS NOT NULL AS asked, because
           FROM work_due WHERE item_id = ?1 AND due_on IS NOT NULL ORDER BY due_on""",
         item);
   }

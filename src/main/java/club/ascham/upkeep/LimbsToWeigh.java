@@ -89,7 +89,7 @@ public class LimbsToWeigh {
     return rows.list(
         Due.class,
         """
-        SELECT w.item_id, w.code, m.maker, m.model, w.last_on, w.due_on, f.rig_id
+        SELECT w.item_id, w.code AS bare_code, m.maker, m.model, w.last_on, w.due_on, f.rig_id
           FROM (%s) w JOIN item m ON m.id = w.item_id
           LEFT JOIN fitting f ON f.item_id = w.item_id AND f.until_at IS NULL
          WHERE w.due_on < ?1 ORDER BY w.due_on, w.code"""

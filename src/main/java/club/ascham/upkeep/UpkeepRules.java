@@ -19,7 +19,7 @@ public class UpkeepRules {
   private static final String RULES =
       """
       SELECT r.id, r.item_kind, r.build, r.material, r.work, r.every_days, r.every_loans, r.every_shots,
-             r.soon_days, r.blocks, r.beyond_percent, r.source, a.name, r.changed_at, r.version
+             r.soon_days, r.blocks, r.beyond_percent, r.source, a.name AS changed_by, r.changed_at, r.version
         FROM upkeep_rule r LEFT JOIN account a ON a.id = r.changed_by
       """;
 

@@ -17,13 +17,13 @@ import java.util.Optional;
 public class Withdrawals {
   private static final String COLUMNS =
       """
-      SELECT w.id, w.item_id, i.code, i.kind, i.maker, i.model, w.happened_at, a.name, w.why, w.work,
+      SELECT w.id, w.item_id, i.code AS bare_code, i.kind, i.maker, i.model, w.happened_at, a.name AS "by", w.why, w.work,
              w.check_id, f.rig_id,
-             EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL),
-             i.retired_on IS NOT NULL, w.released_at, r.name, w.release_why,
-             w.looked_at, coalesce(k.name, w.looked_by_name), w.decided_at, d.name, w.no_work_why,
+             EXISTS (SELECT 1 FROM loan_line x WHERE x.item_id = i.id AND x.back_at IS NULL) AS on_loan,
+             i.retired_on IS NOT NULL AS retired, w.released_at, r.name AS released_by, w.release_why,
+             w.looked_at, coalesce(k.name, w.looked_by_name) AS looked_by, w.decided_at, d.name AS decided_by, w.no_work_why,
              (SELECT u.found FROM inspection_failed u WHERE u.item_id = w.item_id AND w.released_at IS NULL
-                AND u.happened_at > w.happened_at AND instr(w.why, u.found) = 0 ORDER BY u.happened_at DESC LIMIT 1)
+                AND u.happened_at > w.happened_at AND instr(w.why, u.found) = 0 ORDER BY u.happened_at DESC LIMIT 1) AS found_since
         FROM withdrawal w JOIN item i ON i.id = w.item_id JOIN account a ON a.id = w.withdrawn_by
         LEFT JOIN account r ON r.id = w.released_by
         LEFT JOIN account k ON k.id = w.looked_by
@@ -139,7 +139,7 @@ public class Withdrawals {
     return rows.one(
         Done.class,
         """
-        SELECT u.id, u.work, u.result, u.happened_at, a.name, u.found
+        SELECT u.id, u.work, u.result, u.happened_at, a.name AS "by", u.found
           FROM withdrawal w JOIN upkeep_record u ON u.item_id = w.item_id AND (w.work IS NULL OR u.work = w.work)
           JOIN account a ON a.id = u.done_by
          WHERE w.id = ?1 AND u.happened_at >= w.happened_at
@@ -157,14 +157,14 @@ public class Withdrawals {
     return rows.one(
             Hindrance.Weighed.class,
             """
-            SELECT w.id, i.code, i.retired_on IS NOT NULL, w.work,
-                   w.work IS NOT NULL OR w.no_work_why IS NOT NULL,
+            SELECT w.id, i.code AS bare_code, i.retired_on IS NOT NULL AS retired, w.work,
+                   w.work IS NOT NULL OR w.no_work_why IS NOT NULL AS decided,
                    (SELECT u.result FROM upkeep_record u
                      WHERE u.item_id = w.item_id AND u.work = w.work
                        AND u.happened_at >= coalesce(w.decided_at, w.happened_at)
-                     ORDER BY u.happened_at DESC, u.id DESC LIMIT 1),
+                     ORDER BY u.happened_at DESC, u.id DESC LIMIT 1) AS result,
                    (SELECT max(a.id) FROM accident a JOIN accident_item k ON k.accident_id = a.id
-                     WHERE k.item_id = w.item_id AND k.withdrawal_id IS NOT NULL AND a.ended_at IS NULL)
+                     WHERE k.item_id = w.item_id AND k.withdrawal_id IS NOT NULL AND a.ended_at IS NULL) AS accident
               FROM withdrawal w JOIN item i ON i.id = w.item_id
              WHERE w.id = ?1 AND w.released_at IS NULL""",
             id)
@@ -196,8 +196,8 @@ public class Withdrawals {
     return rows.one(
         Subject.class,
         """
-        SELECT i.id, i.code, i.kind, i.retired_on IS NOT NULL,
-               (SELECT w.id FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL)
+        SELECT i.id, i.code AS bare_code, i.kind, i.retired_on IS NOT NULL AS retired,
+               (SELECT w.id FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL) AS open_withdrawal
           FROM item i WHERE i.code = ?1""",
         code.bare());
   }

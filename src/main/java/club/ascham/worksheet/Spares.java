@@ -52,8 +52,8 @@ class Spares {
         rows.list(
             Spare.class,
             """
-            SELECT i.id, i.code, i.maker, i.model, b.for_bow_in, b.material, b.strands,
-                   coalesce(k.rig_id = ?2, 0)
+            SELECT i.id, i.code AS bare_code, i.maker, i.model, b.for_bow_in, b.material, b.strands,
+                   coalesce(k.rig_id = ?2, 0) AS kept_here
               FROM item_standing s
               JOIN item i ON i.id = s.item_id
               JOIN bowstring b ON b.id = i.id

@@ -23,9 +23,9 @@ class Subjects {
     return rows.one(
         Subject.class,
         """
-        SELECT i.id, i.code, i.kind, i.maker, i.model,
-               coalesce(r.build, l.build, CASE i.kind WHEN 'BOW' THEN 'ONE_PIECE' END), r.max_turns_out,
-               i.bought_on, i.registered_on, s.withdrawn, %s, s.rig_id, bi.code, s.loan_id, o.due_on,
+        SELECT i.id, i.code AS bare_code, i.kind, i.maker, i.model,
+               coalesce(r.build, l.build, CASE i.kind WHEN 'BOW' THEN 'ONE_PIECE' END) AS build, r.max_turns_out,
+               i.bought_on, i.registered_on, s.withdrawn, %s AS state, s.rig_id, bi.code AS rig_bare_code, s.loan_id, o.due_on AS back_by,
                u.turns_upper, u.turns_lower
           FROM item_standing s
           JOIN item i ON i.id = s.item_id

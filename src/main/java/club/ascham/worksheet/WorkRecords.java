@@ -18,8 +18,8 @@ import java.util.Optional;
 class WorkRecords {
   private static final String ROWS =
       """
-      SELECT u.id, u.item_id, i.code, i.kind, u.work, u.result, u.happened_at, u.recorded_at, a.name,
-             u.found, u.measured, u.parts_used, n.code, f.rig_id
+      SELECT u.id, u.item_id, i.code AS bare_code, i.kind, u.work, u.result, u.happened_at AS happened, u.recorded_at AS recorded, a.name AS "by",
+             u.found, u.measured, u.parts_used, n.code AS new_bare_code, f.rig_id
         FROM upkeep_record u
         JOIN item i ON i.id = u.item_id
         JOIN account a ON a.id = u.done_by
