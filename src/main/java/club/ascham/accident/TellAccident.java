@@ -5,6 +5,7 @@ import club.ascham.id.AccidentId;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -92,29 +93,25 @@ class TellAccident {
   }
 
   private void keep(long id, InHand.Subject subject, AccidentDetails details, Instant now) {
-    rows.change(
-        """
-        INSERT INTO accident (id, loan_id, rig_id, happened_at, recorded_at, told_by, words)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)""",
-        id,
-        subject.loan(),
-        subject.rig(),
-        details.happened(),
-        now,
-        actor.id(),
-        details.words());
+    rows.add(
+        NewRow.of("accident")
+            .with("id", id)
+            .with("loan_id", subject.loan())
+            .with("rig_id", subject.rig())
+            .with("happened_at", details.happened())
+            .with("recorded_at", now)
+            .with("told_by", actor.id())
+            .with("words", details.words()));
   }
 
   private void keep(long id, Held thing, Long withdrawal) {
-    rows.change(
-        """
-        INSERT INTO accident_item (accident_id, item_id, rig_id, arrow_count, withdrawal_id)
-        VALUES (?1, ?2, ?3, ?4, ?5)""",
-        id,
-        thing.item(),
-        thing.rig(),
-        thing.arrows(),
-        withdrawal);
+    rows.add(
+        NewRow.of("accident_item")
+            .with("accident_id", id)
+            .with("item_id", thing.item())
+            .with("rig_id", thing.rig())
+            .with("arrow_count", thing.arrows())
+            .with("withdrawal_id", withdrawal));
   }
 
   private static List<RigId> rigs(InHand.Subject subject, List<Held> held) {

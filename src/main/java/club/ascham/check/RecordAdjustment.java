@@ -8,6 +8,7 @@ import club.ascham.id.Made;
 import club.ascham.people.Actor;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -86,19 +87,17 @@ class RecordAdjustment {
       return done(new CheckId(checkId));
     }
     long id =
-        rows.number(
-            """
-        INSERT INTO adjustment (rig_id, check_id, happened_at, recorded_at, done_by, twists_added,
-                                upper_in, lower_in, words)
-        VALUES (?1, ?2, ?3, ?3, ?4, ?5, ?6, ?7, ?8) RETURNING id""",
-            check.rig(),
-            checkId,
-            now,
-            actor.id(),
-            done.twistsAdded(),
-            done.upperIn(),
-            done.lowerIn(),
-            done.words());
+        rows.add(
+            NewRow.of("adjustment")
+                .with("rig_id", check.rig())
+                .with("check_id", checkId)
+                .with("happened_at", now)
+                .with("recorded_at", now)
+                .with("done_by", actor.id())
+                .with("twists_added", done.twistsAdded())
+                .with("upper_in", done.upperIn())
+                .with("lower_in", done.lowerIn())
+                .with("words", done.words()));
     Story.Told told = Story.Told.ofRig(now, actor.id(), check.rig(), card.partIds(), done.said());
     story.tell(done.words() == null ? told : told.because(done.words()));
     return done(new AdjustmentId(id));

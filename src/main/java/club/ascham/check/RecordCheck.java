@@ -15,6 +15,7 @@ import club.ascham.report.Reports;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.RigSpecs;
 import club.ascham.standing.KeptAsItIs;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -277,38 +278,31 @@ class RecordCheck {
             .toList());
   }
 
-  /** Added by a statement of its own: a check is saved the most, and prepared once. */
   private long add(
       RigCard card, CheckEntry entry, Seen seen, Given given, Instant happened, Instant now) {
     Reading measured = entry.reading();
     Map<Measurement, String> typed = entry.asTyped();
-    return rows.number(
-        """
-        INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, set_up_id, all_as_listed,
-               brace, brace_typed, brace_from, tiller_upper, upper_typed, tiller_lower, lower_typed,
-               dry_loose_or_fall, came_back_strung, verdict, corrects_id, correction_why)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19)
-        RETURNING id\
-        """,
-        card.id(),
-        kind(entry, given),
-        happened,
-        now,
-        actor.id(),
-        card.setUpId(),
-        entry.allAsListed(),
-        measured.brace(),
-        typed.get(Measurement.BRACE),
-        measured.from(),
-        measured.tillerUpper(),
-        typed.get(Measurement.TILLER_UPPER),
-        measured.tillerLower(),
-        typed.get(Measurement.TILLER_LOWER),
-        seen.reported().dryLooseOrFall(),
-        seen.reported().cameBackStrung(),
-        given.kind(),
-        entry.corrects(),
-        entry.corrects() == null ? null : entry.correctionWhy());
+    return rows.add(
+        NewRow.of("bow_check")
+            .with("rig_id", card.id())
+            .with("kind", kind(entry, given))
+            .with("happened_at", happened)
+            .with("recorded_at", now)
+            .with("checked_by", actor.id())
+            .with("set_up_id", card.setUpId())
+            .with("all_as_listed", entry.allAsListed())
+            .with("brace", measured.brace())
+            .with("brace_typed", typed.get(Measurement.BRACE))
+            .with("brace_from", measured.from())
+            .with("tiller_upper", measured.tillerUpper())
+            .with("upper_typed", typed.get(Measurement.TILLER_UPPER))
+            .with("tiller_lower", measured.tillerLower())
+            .with("lower_typed", typed.get(Measurement.TILLER_LOWER))
+            .with("dry_loose_or_fall", seen.reported().dryLooseOrFall())
+            .with("came_back_strung", seen.reported().cameBackStrung())
+            .with("verdict", given.kind())
+            .with("corrects_id", entry.corrects())
+            .with("correction_why", entry.corrects() == null ? null : entry.correctionWhy()));
   }
 
   /** What stays unstrung is not measured: then it was a look, and a full check is still due. */

@@ -3,6 +3,7 @@ package club.ascham.loan;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -76,16 +77,13 @@ public class LoanLines {
    * @param arrowCount arrows out of a pool; null: the whole item
    */
   public void lend(LoanId loan, ItemId item, RigId rig, Instant outAt, Integer arrowCount) {
-    rows.change(
-        """
-        INSERT INTO loan_line (loan_id, item_id, rig_id, out_at, arrow_count)
-        VALUES (?1, ?2, ?3, ?4, ?5)\
-        """,
-        loan,
-        item,
-        rig,
-        outAt,
-        arrowCount);
+    rows.add(
+        NewRow.of("loan_line")
+            .with("loan_id", loan)
+            .with("item_id", item)
+            .with("rig_id", rig)
+            .with("out_at", outAt)
+            .with("arrow_count", arrowCount));
   }
 
   /** Ends the line of a part that is no longer on the bow it went out with. */

@@ -19,6 +19,7 @@ import club.ascham.report.PartChoice;
 import club.ascham.report.Reports;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -220,18 +221,15 @@ public class ReceiveLoan {
   }
 
   private long receipt(LoanId loan, ReceiptDetails details) {
-    return rows.number(
-        """
-        INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, came_back_strung, words)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7) RETURNING id\
-        """,
-        loan,
-        details.happened(),
-        time.now(),
-        actor.id(),
-        details.told().tellsOfShock(),
-        details.told().tellsOfStrung(),
-        details.told().words());
+    return rows.add(
+        NewRow.of("receipt")
+            .with("loan_id", loan)
+            .with("happened_at", details.happened())
+            .with("recorded_at", time.now())
+            .with("received_by", actor.id())
+            .with("dry_loose_or_fall", details.told().tellsOfShock())
+            .with("came_back_strung", details.told().tellsOfStrung())
+            .with("words", details.told().words()));
   }
 
   private void settleDeposit(LoanId loan, ReceiptDetails details, boolean closed) {

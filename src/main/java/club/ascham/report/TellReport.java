@@ -3,6 +3,7 @@ package club.ascham.report;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -80,21 +81,18 @@ public class TellReport {
   }
 
   private long keep(Telling telling, About about, boolean dangerous) {
-    return rows.number(
-        """
-        INSERT INTO report (rig_id, loan_id, receipt_id, told_at, happened_at, recorded_at, told_to,
-                            part_known, dangerous, words)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10) RETURNING id""",
-        about.rig(),
-        about.loan(),
-        about.receipt(),
-        about.toldAt(),
-        about.noticed(),
-        time.now(),
-        actor.id(),
-        telling.part() != null,
-        dangerous,
-        telling.words());
+    return rows.add(
+        NewRow.of("report")
+            .with("rig_id", about.rig())
+            .with("loan_id", about.loan())
+            .with("receipt_id", about.receipt())
+            .with("told_at", about.toldAt())
+            .with("happened_at", about.noticed())
+            .with("recorded_at", time.now())
+            .with("told_to", actor.id())
+            .with("part_known", telling.part() != null)
+            .with("dangerous", dangerous)
+            .with("words", telling.words()));
   }
 
   private void tell(Telling telling, About about, List<ItemId> parts) {

@@ -5,6 +5,7 @@ import club.ascham.bow.RigSpec;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -45,12 +46,12 @@ class LoanedParts {
   }
 
   void fitted(LoanId loan, RigId rig, ItemId part, Instant at) {
-    rows.change(
-        "INSERT INTO loan_line (loan_id, item_id, rig_id, out_at) VALUES (?1, ?2, ?3, ?4)",
-        loan,
-        part,
-        rig,
-        at);
+    rows.add(
+        NewRow.of("loan_line")
+            .with("loan_id", loan)
+            .with("item_id", part)
+            .with("rig_id", rig)
+            .with("out_at", at));
   }
 
   /**

@@ -2,6 +2,7 @@ package club.ascham.rig;
 
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.quarkus.hibernate.orm.panache.PanacheRepository;
@@ -29,12 +30,12 @@ class Rigs implements PanacheRepository<Rig> {
   }
 
   void fit(RigId rig, Place place, ItemId part, Instant at) {
-    rows.change(
-        "INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (?1, ?2, ?3, ?4)",
-        rig,
-        part,
-        place,
-        at);
+    rows.add(
+        NewRow.of("fitting")
+            .with("rig_id", rig)
+            .with("item_id", part)
+            .with("place", place)
+            .with("from_at", at));
     rows.change("DELETE FROM kept_with WHERE item_id = ?1", part);
     // A string's age counts from here.
     rows.change(

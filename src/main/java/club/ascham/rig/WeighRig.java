@@ -11,6 +11,7 @@ import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
 import club.ascham.standing.KeptAsItIs;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -105,18 +106,16 @@ class WeighRig {
             card.body().riser() == null ? null : card.body().riser().lengthIn());
     Optional<WeightLost> lost =
         WeightLost.of(spec.get(), card.setUp(), before(weighed.id()), reading);
-    rows.change(
-        """
-        INSERT INTO scale_reading (rig_id, item_id, happened_at, recorded_at, weighed_by, riser_in,
-                                   draw_in, force_lb)
-        VALUES (?1, ?2, ?3, ?3, ?4, ?5, ?6, ?7)""",
-        id,
-        weighed.id(),
-        now,
-        actor.id(),
-        reading.riserIn(),
-        reading.drawIn(),
-        reading.forceLb());
+    rows.add(
+        NewRow.of("scale_reading")
+            .with("rig_id", id)
+            .with("item_id", weighed.id())
+            .with("happened_at", now)
+            .with("recorded_at", now)
+            .with("weighed_by", actor.id())
+            .with("riser_in", reading.riserIn())
+            .with("draw_in", reading.drawIn())
+            .with("force_lb", reading.forceLb()));
     story.tell(Story.Told.ofRig(now, actor.id(), id, List.of(weighed.id()), weighing.said()));
     lost.ifPresent(
         loss ->

@@ -18,6 +18,7 @@ import club.ascham.id.RigId;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
 import club.ascham.rig.RigSpecs;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -109,18 +110,15 @@ class AddArcher {
     if (!typed.sound()) {
       return Outcome.unread();
     }
-    rows.change(
-        """
-        INSERT INTO session_archer (loan_id, rig_id, draw_length, arrows_id, age_band, override_why,
-                                    override_coach)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)""",
-        loan,
-        rig,
-        draw,
-        arrows == null ? null : arrows.id(),
-        wish.age(),
-        why,
-        why == null ? null : wish.given().coach());
+    rows.add(
+        NewRow.of("session_archer")
+            .with("loan_id", loan)
+            .with("rig_id", rig)
+            .with("draw_length", draw)
+            .with("arrows_id", arrows == null ? null : arrows.id())
+            .with("age_band", wish.age())
+            .with("override_why", why)
+            .with("override_coach", why == null ? null : wish.given().coach()));
     if (arrows != null && !arrows.pool() && !arrows.outHere()) {
       lines.lend(loan, arrows.id(), null, time.now(), null);
     }

@@ -12,6 +12,7 @@ import club.ascham.loan.KitBeside;
 import club.ascham.loan.LoanLines;
 import club.ascham.people.Actor;
 import club.ascham.standing.Standing;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -88,17 +89,21 @@ class LendSession {
       return Outcome.refused(kit.refusals());
     }
     Instant now = time.now();
-    rows.change(
-        """
-        INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at, override_why)
-        VALUES ('SESSION', ?1, ?2, ?3, ?4, ?2, ?5)\
-        """,
-        wish.leader(),
-        now,
-        time.today(),
-        actor.id(),
-        spokenAgainst.isEmpty() && kit.spokenAgainst().isEmpty() ? null : overrideWhy);
-    LoanId loan = new LoanId(rows.number("SELECT max(id) FROM loan"));
+    LoanId loan =
+        new LoanId(
+            rows.add(
+                NewRow.of("loan")
+                    .with("kind", "SESSION")
+                    .with("leader", wish.leader())
+                    .with("issued_at", now)
+                    .with("due_on", time.today())
+                    .with("issued_by", actor.id())
+                    .with("recorded_at", now)
+                    .with(
+                        "override_why",
+                        spokenAgainst.isEmpty() && kit.spokenAgainst().isEmpty()
+                            ? null
+                            : overrideWhy)));
     for (RigId rig : rigs) {
       List<ItemId> parts = new ArrayList<>(sessions.partsOf(rig));
       for (ItemId part : parts) {

@@ -18,6 +18,7 @@ import club.ascham.report.About;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
 import club.ascham.rules.Club;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -25,6 +26,7 @@ import club.ascham.time.ClubTime;
 import club.ascham.undo.Moves;
 import club.ascham.verdict.Given;
 import club.ascham.verdict.Saying;
+import club.ascham.verdict.Verdict;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
@@ -202,16 +204,14 @@ class ReturnSession {
   }
 
   private long receipt(LoanId loan, Instant now, Telling told) {
-    return rows.number(
-        """
-        INSERT INTO receipt (loan_id, happened_at, recorded_at, received_by, dry_loose_or_fall, words)
-        VALUES (?1, ?2, ?2, ?3, ?4, ?5) RETURNING id\
-        """,
-        loan,
-        now,
-        actor.id(),
-        told.tellsOfShock(),
-        told.words());
+    return rows.add(
+        NewRow.of("receipt")
+            .with("loan_id", loan)
+            .with("happened_at", now)
+            .with("recorded_at", now)
+            .with("received_by", actor.id())
+            .with("dry_loose_or_fall", told.tellsOfShock())
+            .with("words", told.words()));
   }
 
   /** Ready again where the look was enough. */
@@ -222,16 +222,17 @@ class ReturnSession {
     // What a look can't answer is not found fine by one: the bow waits for its check.
     if (!rig.somethingSeen() && !LookRule.isBeyondALook(against)) {
       long look =
-          rows.number(
-              """
-          INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict,
-                                 released_at, released_by)
-          VALUES (?1, 'LOOK', ?2, ?2, ?3, 1, 'FIT', ?4, ?5) RETURNING id""",
-              rig.rig(),
-              now,
-              actor.id(),
-              enough ? now : null,
-              enough ? actor.id() : null);
+          rows.add(
+              NewRow.of("bow_check")
+                  .with("rig_id", rig.rig())
+                  .with("kind", "LOOK")
+                  .with("happened_at", now)
+                  .with("recorded_at", now)
+                  .with("checked_by", actor.id())
+                  .with("all_as_listed", true)
+                  .with("verdict", Verdict.Kind.FIT)
+                  .with("released_at", enough ? now : null)
+                  .with("released_by", enough ? actor.id() : null));
       verdicts.keep(look, Given.look(enough ? Saying.LOOKED_OVER : Saying.LOOKED_OVER_CHECK_DUE));
       kept.add(look);
     }

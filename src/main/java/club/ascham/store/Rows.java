@@ -15,9 +15,9 @@ import javax.sql.DataSource;
 
 /**
  * Reads rows of plain SQL into records whose components are the selected columns, by their names:
- * pages select what they show and nothing else. Parameters are numbered ({@code ?1}, {@code ?2}), so that
- * one may stand in several places. Inside a use case it reads in that transaction; what entities
- * hold back is written first.
+ * pages select what they show and nothing else. Parameters are numbered ({@code ?1}, {@code ?2}),
+ * so that one may stand in several places. Inside a use case it reads in that transaction; what
+ * entities hold back is written first.
  */
 @ApplicationScoped
 public class Rows {
@@ -86,6 +86,11 @@ public class Rows {
   /** Runs one changing statement inside the use case's transaction; answers the rows changed. */
   public int change(String sql, Object... parameters) {
     return run(sql, parameters, PreparedStatement::executeUpdate);
+  }
+
+  /** Adds a row inside the use case's transaction; answers its number. */
+  public long add(NewRow row) {
+    return number(row.insert(), row.values());
   }
 
   /**

@@ -3,6 +3,7 @@ package club.ascham.undo;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.people.Actor;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -44,11 +45,12 @@ public class Moves {
 
   /** A bow was put back on this check. */
   public long putBack(long check) {
-    return rows.number(
-        "INSERT INTO move (kind, check_id, made_at, made_by) VALUES ('PUT_BACK', ?1, ?2, ?3) RETURNING id",
-        check,
-        time.now(),
-        actor.id());
+    return rows.add(
+        NewRow.of("move")
+            .with("kind", MoveKind.PUT_BACK)
+            .with("check_id", check)
+            .with("made_at", time.now())
+            .with("made_by", actor.id()));
   }
 
   private long cameBack(MoveKind kind, LoanId loan, Collection<Long> receipts) {
@@ -64,12 +66,12 @@ public class Moves {
   }
 
   private long ofLoan(MoveKind kind, LoanId loan) {
-    return rows.number(
-        "INSERT INTO move (kind, loan_id, made_at, made_by) VALUES (?1, ?2, ?3, ?4) RETURNING id",
-        kind,
-        loan,
-        time.now(),
-        actor.id());
+    return rows.add(
+        NewRow.of("move")
+            .with("kind", kind)
+            .with("loan_id", loan)
+            .with("made_at", time.now())
+            .with("made_by", actor.id()));
   }
 
   private record Open(long line) {}

@@ -4,6 +4,7 @@ import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
 import club.ascham.id.RuleId;
 import club.ascham.people.Actor;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
@@ -29,25 +30,21 @@ class ChangeUpkeepRule {
   @Writes
   Outcome<RuleId> add(RuleDetails rule) {
     long id =
-        rows.number(
-            """
-        INSERT INTO upkeep_rule
-          (item_kind, build, material, work, every_days, every_loans, every_shots, soon_days, blocks, source,
-           changed_by, changed_at, beyond_percent)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13) RETURNING id""",
-            rule.itemKind(),
-            rule.build(),
-            rule.material(),
-            rule.work(),
-            rule.everyDays(),
-            rule.everyLoans(),
-            rule.everyShots(),
-            rule.soonDays(),
-            rule.blocks(),
-            rule.source(),
-            actor.id(),
-            time.now(),
-            rule.beyondPercent());
+        rows.add(
+            NewRow.of("upkeep_rule")
+                .with("item_kind", rule.itemKind())
+                .with("build", rule.build())
+                .with("material", rule.material())
+                .with("work", rule.work())
+                .with("every_days", rule.everyDays())
+                .with("every_loans", rule.everyLoans())
+                .with("every_shots", rule.everyShots())
+                .with("soon_days", rule.soonDays())
+                .with("blocks", rule.blocks())
+                .with("source", rule.source())
+                .with("changed_by", actor.id())
+                .with("changed_at", time.now())
+                .with("beyond_percent", rule.beyondPercent()));
     return done(
         id,
         "Added a rule of upkeep.",

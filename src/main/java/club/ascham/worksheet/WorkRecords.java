@@ -3,6 +3,7 @@ package club.ascham.worksheet;
 import club.ascham.id.ItemId;
 import club.ascham.id.RigId;
 import club.ascham.people.Actor;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
@@ -111,22 +112,19 @@ class WorkRecords {
       Inspected.Outcome outcome,
       String partsUsed,
       ItemId replacedBy) {
-    rows.change(
-        """
-        INSERT INTO upkeep_record
-          (item_id, work, happened_at, recorded_at, done_by, result, found, measured, parts_used, replaced_by)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)""",
-        item,
-        work,
-        happened,
-        time.now(),
-        actor.id(),
-        outcome.result(),
-        outcome.found(),
-        outcome.measured(),
-        partsUsed,
-        replacedBy);
-    long record = rows.number("SELECT max(id) FROM upkeep_record");
+    long record =
+        rows.add(
+            NewRow.of("upkeep_record")
+                .with("item_id", item)
+                .with("work", work)
+                .with("happened_at", happened)
+                .with("recorded_at", time.now())
+                .with("done_by", actor.id())
+                .with("result", outcome.result())
+                .with("found", outcome.found())
+                .with("measured", outcome.measured())
+                .with("parts_used", partsUsed)
+                .with("replaced_by", replacedBy));
     rows.change(
         """
         UPDATE upkeep_task SET closed_by_record = ?1
