@@ -1,6 +1,7 @@
 package club.ascham.rig;
 
 import club.ascham.bow.BracePoint;
+import club.ascham.drawing.Trend;
 import club.ascham.drift.DriftWords;
 import club.ascham.drift.Drifts;
 import club.ascham.rig.RigRecords.Checked;

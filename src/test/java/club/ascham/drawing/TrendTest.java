@@ -1,4 +1,4 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -9,7 +9,6 @@ import club.ascham.bow.BracePoint;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
-import club.ascham.drawing.SideView;
 import club.ascham.statistics.Drift;
 import club.ascham.statistics.ScatterPrior;
 import club.ascham.units.Length;

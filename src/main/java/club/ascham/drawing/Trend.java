@@ -1,11 +1,10 @@
-package club.ascham.rig;
+package club.ascham.drawing;
 
 import club.ascham.bow.Band;
 import club.ascham.bow.Gauge;
 import club.ascham.bow.SetUpFigures;
 import club.ascham.bow.Target;
 import club.ascham.bow.Targets;
-import club.ascham.drawing.SideView;
 import club.ascham.statistics.Drift;
 import club.ascham.statistics.Drift.Judged;
 import club.ascham.statistics.DriftChart;
@@ -49,10 +48,10 @@ public record Trend(List<Strip> strips, List<Adjustment> adjustments, String des
    *
    * @param brace null: only the other was (likewise tiller)
    */
-  record Reading(Instant at, Length brace, Length tiller) {}
+  public record Reading(Instant at, Length brace, Length tiller) {}
 
   /** What the readings are drawn against: the last adjustment of the bow, and the charts since. */
-  record Against(List<Instant> adjustments, Targets targets, SetUpFigures setUp, Drift drift) {}
+  public record Against(List<Instant> adjustments, Targets targets, SetUpFigures setUp, Drift drift) {}
 
   /**
    * One quantity.
@@ -109,7 +108,7 @@ public record Trend(List<Strip> strips, List<Adjustment> adjustments, String des
    *
    * @param readings oldest first
    */
-  static Trend of(List<Reading> readings, Against against) {
+  public static Trend of(List<Reading> readings, Against against) {
     if (readings.size() < 2) {
       return null;
     }
@@ -118,7 +117,7 @@ public record Trend(List<Strip> strips, List<Adjustment> adjustments, String des
   }
 
   /** As {@link #of(List, Against)}, of those readings alone that have the quantity. */
-  static Trend ofBrace(List<Reading> readings, Against against) {
+  public static Trend ofBrace(List<Reading> readings, Against against) {
     List<Reading> known = readings.stream().filter(one -> one.brace() != null).toList();
     return known.size() < 2
         ? null
@@ -130,7 +129,7 @@ public record Trend(List<Strip> strips, List<Adjustment> adjustments, String des
   }
 
   /** As {@link #of(List, Against)}, of those readings alone that have the quantity. */
-  static Trend ofTiller(List<Reading> readings, Against against) {
+  public static Trend ofTiller(List<Reading> readings, Against against) {
     List<Reading> known = readings.stream().filter(one -> one.tiller() != null).toList();
     return known.size() < 2
         ? null
