@@ -121,7 +121,7 @@ class BorrowerApi {
   @GET
   @Path("/{id}")
   @Operation(summary = "One borrower")
-  public BorrowerLine one(@RestPath long id) {
+  public BorrowerLine one(@RestPath BorrowerId id) {
     return BorrowerLine.of(row(id));
   }
 
@@ -139,7 +139,7 @@ class BorrowerApi {
         .json(
             201,
             () -> BorrowerDetails.parse(typed).map(keepBorrower::enter).orElseGet(Outcome::unread),
-            borrower -> one(borrower.value()));
+            borrower -> one(borrower));
   }
 
   @PUT
@@ -148,7 +148,7 @@ class BorrowerApi {
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Correct what is kept of a borrower")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "a junior", value = EXAMPLE)))
-  public Response correct(@RestPath long id, BorrowerBody body) {
+  public Response correct(@RestPath BorrowerId id, BorrowerBody body) {
     row(id);
     Typed typed = Typed.of(body);
     return presses
@@ -157,16 +157,16 @@ class BorrowerApi {
             200,
             () ->
                 BorrowerDetails.parse(typed)
-                    .map(to -> keepBorrower.correct(new BorrowerId(id), to, typed.version()))
+                    .map(to -> keepBorrower.correct(id, to, typed.version()))
                     .orElseGet(Outcome::unread),
-            borrower -> one(borrower.value()));
+            borrower -> one(borrower));
   }
 
   @GET
   @Path("/{id}/data")
   @RolesAllowed(Role.OFFICERS)
   @Operation(summary = "Everything kept of one borrower, to be handed to them")
-  public BorrowerData.Everything data(@RestPath long id) {
+  public BorrowerData.Everything data(@RestPath BorrowerId id) {
     return borrowerData.of(row(id));
   }
 
@@ -177,7 +177,7 @@ class BorrowerApi {
       summary = "The free texts that name a borrower, or may, before they are made a number",
       description =
           "What is erasable and sure goes with the erasing; what is erasable and not sure, a family name alone, goes where its key is sent with it; the rest stays, since a seal covers it as it is.")
-  public Naming naming(@RestPath long id) {
+  public Naming naming(@RestPath BorrowerId id) {
     Borrowers.Row row = row(id);
     return new Naming(
         row.erasedOn() == null ? eraseBorrower.naming(row.id(), row.details()) : List.of());
@@ -190,20 +190,20 @@ class BorrowerApi {
       summary = "Make a borrower a number; refused while they have anything of the club's",
       description =
           "No body. Loans and the equipment's history stay; backups made before keep the name until their turn is over. Each text is the key of one that GET lists as erasable and not sure; the answer lists what stays, and lists it again for thirty days. What is another person’s stays too.")
-  public Response erase(@RestPath long id, @RestQuery List<String> text) {
+  public Response erase(@RestPath BorrowerId id, @RestQuery List<String> text) {
     Set<String> chosen = Set.copyOf(text);
     row(id);
     return presses
         .body(null, Typed.nothing(), BorrowerId::new)
         .json(
             200,
-            () -> eraseBorrower.onRequest(new BorrowerId(id), chosen),
+            () -> eraseBorrower.onRequest(id, chosen),
             erased -> new Erased(one(id), eraseBorrower.stays(erased)));
   }
 
-  private Borrowers.Row row(long id) {
+  private Borrowers.Row row(BorrowerId id) {
     return borrowers
-        .row(new BorrowerId(id))
-        .orElseThrow(() -> new NoSuchThing("There is no borrower " + id + "."));
+        .row(id)
+        .orElseThrow(() -> new NoSuchThing("There is no borrower " + id.value() + "."));
   }
 }

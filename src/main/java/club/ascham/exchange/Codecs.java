@@ -248,7 +248,7 @@ final class Codecs {
       public CellReading read(String text, Surroundings around) {
         CodeParse parsed = ItemCode.parse(text);
         if (parsed instanceof CodeParse.Whole whole) {
-          return value(whole.code().bare(), whole.code().display());
+          return value(whole.item().bare(), whole.item().display());
         }
         return new CellReading.Fault(
             parsed instanceof CodeParse.WrongCheck wrong

@@ -348,17 +348,10 @@ public final class Typed {
       return null;
     }
     CodeParse parse = ItemCode.parse(text);
-    if (parse instanceof CodeParse.Whole whole) {
-      return whole.code();
+    if (parse instanceof CodeParse.OfItem found) {
+      return found.item();
     }
-    if (parse instanceof CodeParse.LimbOfPair limb) {
-      return limb.pair();
-    }
-    if (parse instanceof CodeParse.WrongCheck wrong) {
-      fault(field, wrong.message());
-    } else if (parse instanceof CodeParse.NotACode none) {
-      fault(field, none.message());
-    }
+    fault(field, ((CodeParse.OfNone) parse).message());
     return null;
   }
 

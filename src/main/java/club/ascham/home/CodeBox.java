@@ -58,11 +58,8 @@ class CodeBox {
    */
   Found find(String typed, boolean hand, LocalDate today) {
     CodeParse parse = ItemCode.parse(typed);
-    if (parse instanceof CodeParse.Whole whole) {
-      return labelled(whole.code(), hand, today);
-    }
-    if (parse instanceof CodeParse.LimbOfPair limb) {
-      return labelled(limb.pair(), hand, today);
+    if (parse instanceof CodeParse.OfItem found) {
+      return labelled(found.item(), hand, today);
     }
     if (parse instanceof CodeParse.WrongCheck wrong) {
       return new Found.Nothing(wrong.message());

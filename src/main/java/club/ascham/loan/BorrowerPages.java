@@ -130,7 +130,7 @@ class BorrowerPages {
 
   @GET
   @Path("/{borrower}")
-  public TemplateInstance borrower(@RestPath long borrower) {
+  public TemplateInstance borrower(@RestPath BorrowerId borrower) {
     Borrowers.Row row = row(borrower);
     Typed kept =
         Typed.nothing()
@@ -146,7 +146,7 @@ class BorrowerPages {
   @Path("/{borrower}")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response correct(@RestPath long borrower, MultivaluedMap<String, String> form) {
+  public Response correct(@RestPath BorrowerId borrower, MultivaluedMap<String, String> form) {
     Borrowers.Row row = row(borrower);
     Typed typed = Forms.typed(form);
     return presses
@@ -165,16 +165,18 @@ class BorrowerPages {
   @Path("/{borrower}/data")
   @RolesAllowed(Role.OFFICERS)
   @Produces(MediaType.APPLICATION_JSON)
-  public Response data(@RestPath long borrower) {
+  public Response data(@RestPath BorrowerId borrower) {
     return Response.ok(borrowerData.of(row(borrower)))
-        .header("Content-Disposition", "attachment; filename=\"borrower-" + borrower + ".json\"")
+        .header(
+            "Content-Disposition",
+            "attachment; filename=\"borrower-" + borrower.value() + ".json\"")
         .build();
   }
 
   @GET
   @Path("/{borrower}/erase")
   @RolesAllowed(Role.OFFICERS)
-  public TemplateInstance askToErase(@RestPath long borrower) {
+  public TemplateInstance askToErase(@RestPath BorrowerId borrower) {
     return erasePage(row(borrower), null);
   }
 
@@ -182,7 +184,7 @@ class BorrowerPages {
   @Path("/{borrower}/erase")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response erase(@RestPath long borrower, MultivaluedMap<String, String> form) {
+  public Response erase(@RestPath BorrowerId borrower, MultivaluedMap<String, String> form) {
     Borrowers.Row row = row(borrower);
     Typed typed = Forms.typed(form, FreeTexts.TICKED);
     return presses
@@ -201,10 +203,10 @@ class BorrowerPages {
         row, eraseBorrower.naming(row.id(), row.details()), backups.older(), refusal);
   }
 
-  private Borrowers.Row row(long borrower) {
+  private Borrowers.Row row(BorrowerId borrower) {
     return borrowers
-        .row(new BorrowerId(borrower))
-        .orElseThrow(() -> new NoSuchThing("There is no borrower " + borrower + "."));
+        .row(borrower)
+        .orElseThrow(() -> new NoSuchThing("There is no borrower " + borrower.value() + "."));
   }
 
   private BorrowerPage page(Borrowers.Row row, Typed typed, boolean sent) {

@@ -128,7 +128,7 @@ class LoanApi {
   @GET
   @Path("/{id}")
   @Operation(summary = "One loan with its lines")
-  public LoanJson.Loan one(@RestPath long id) {
+  public LoanJson.Loan one(@RestPath LoanId id) {
     LoanSheet sheet = sheet(id);
     List<LoanLine> all = lines.of(sheet.id());
     return LoanJson.Loan.of(
@@ -183,7 +183,7 @@ class LoanApi {
                   @ExampleObject(
                       name = "a junior",
                       value = "{\"dueOn\": \"2026-08-04\", \"drawLength\": \"24 1/2 in\"}")))
-  public Response extend(@RestPath long id, LoanJson.ExtendBody body) {
+  public Response extend(@RestPath LoanId id, LoanJson.ExtendBody body) {
     LoanSheet sheet = sheet(id);
     Typed typed = Typed.of(body);
     return answer(
@@ -207,7 +207,7 @@ class LoanApi {
                   @ExampleObject(
                       name = "longer arrows for shorter ones",
                       value = "{\"line\": 4711, \"item\": \"A-0054-M\"}")))
-  public Response change(@RestPath long id, LoanJson.ChangeBody body) {
+  public Response change(@RestPath LoanId id, LoanJson.ChangeBody body) {
     LoanSheet sheet = sheet(id);
     Typed typed = Typed.of(body);
     return answer(
@@ -232,7 +232,7 @@ class LoanApi {
                   @ExampleObject(
                       name = "a tab",
                       value = "{\"lines\": [4711], \"words\": \"left on the train\"}")))
-  public Response lost(@RestPath long id, LoanJson.LostBody body) {
+  public Response lost(@RestPath LoanId id, LoanJson.LostBody body) {
     LoanSheet sheet = sheet(id);
     Typed typed = body == null ? Typed.nothing() : body.typed();
     return answer(
@@ -252,12 +252,12 @@ class LoanApi {
     return presses
         .body(body, typed, LoanId::new)
         .at(loan -> "/api/loans/" + loan.value())
-        .json(status, () -> work.get().orElseGet(Outcome::unread), loan -> one(loan.value()));
+        .json(status, () -> work.get().orElseGet(Outcome::unread), this::one);
   }
 
-  private LoanSheet sheet(long id) {
+  private LoanSheet sheet(LoanId id) {
     return loans
-        .sheet(new LoanId(id))
-        .orElseThrow(() -> new NoSuchThing("There is no loan " + id + "."));
+        .sheet(id)
+        .orElseThrow(() -> new NoSuchThing("There is no loan " + id.value() + "."));
   }
 }

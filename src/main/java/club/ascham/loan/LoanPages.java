@@ -228,7 +228,7 @@ class LoanPages {
 
   @GET
   @Path("/{loan}")
-  public TemplateInstance loan(@RestPath long loan) {
+  public TemplateInstance loan(@RestPath LoanId loan) {
     return page(sheet(loan), Typed.nothing(), "");
   }
 
@@ -236,7 +236,7 @@ class LoanPages {
   @Path("/{loan}/extend")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response extend(@RestPath long loan, MultivaluedMap<String, String> form) {
+  public Response extend(@RestPath LoanId loan, MultivaluedMap<String, String> form) {
     LoanSheet sheet = sheet(loan);
     Typed typed = Forms.typed(form);
     return answer(
@@ -252,7 +252,7 @@ class LoanPages {
   @Path("/{loan}/items")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response change(@RestPath long loan, MultivaluedMap<String, String> form) {
+  public Response change(@RestPath LoanId loan, MultivaluedMap<String, String> form) {
     LoanSheet sheet = sheet(loan);
     Typed typed = Forms.typed(form);
     return answer(
@@ -268,7 +268,7 @@ class LoanPages {
   @Path("/{loan}/lost")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response lost(@RestPath long loan, MultivaluedMap<String, String> form) {
+  public Response lost(@RestPath LoanId loan, MultivaluedMap<String, String> form) {
     LoanSheet sheet = sheet(loan);
     Typed typed = Forms.typed(form);
     return answer(
@@ -293,10 +293,10 @@ class LoanPages {
     return "/loans/" + loan.value();
   }
 
-  private LoanSheet sheet(long loan) {
+  private LoanSheet sheet(LoanId loan) {
     return loans
-        .sheet(new LoanId(loan))
-        .orElseThrow(() -> new NoSuchThing("There is no loan " + loan + "."));
+        .sheet(loan)
+        .orElseThrow(() -> new NoSuchThing("There is no loan " + loan.value() + "."));
   }
 
   private LoanPage page(LoanSheet sheet, Typed typed, String sent) {

@@ -134,11 +134,11 @@ class SlipPages {
   }
 
   @GET
-  public TemplateInstance slip(@RestPath long loan) {
+  public TemplateInstance slip(@RestPath LoanId loan) {
     LoanSheet sheet =
         loans
-            .sheet(new LoanId(loan))
-            .orElseThrow(() -> new NoSuchThing("There is no loan " + loan + "."));
+            .sheet(loan)
+            .orElseThrow(() -> new NoSuchThing("There is no loan " + loan.value() + "."));
     List<LoanLine> lent = lines.of(sheet.id()).stream().filter(LoanLine::isOut).toList();
     List<RigId> rigs =
         lent.stream().map(LoanLine::rig).filter(Objects::nonNull).distinct().toList();

@@ -162,8 +162,8 @@ class ReceivePages {
 
   @GET
   @Path("/{loan}")
-  public Response loan(@RestPath long loan) {
-    Receipts.Head head = head(new LoanId(loan));
+  public Response loan(@RestPath LoanId loan) {
+    Receipts.Head head = head(loan);
     return head.isSession()
         ? Go.to("/sessions/" + loan)
         : Response.ok(page(head, Typed.nothing())).build();
@@ -172,8 +172,8 @@ class ReceivePages {
   @POST
   @Path("/{loan}")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response receive(@RestPath long loan, MultivaluedMap<String, String> form) {
-    Receipts.Head head = head(new LoanId(loan));
+  public Response receive(@RestPath LoanId loan, MultivaluedMap<String, String> form) {
+    Receipts.Head head = head(loan);
     Typed typed = Forms.typed(form, "signs");
     return presses
         .<Made>formOf(

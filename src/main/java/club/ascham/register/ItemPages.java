@@ -12,7 +12,6 @@ import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
-import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Forms;
 import club.ascham.web.NoSuchThing;
@@ -136,7 +135,7 @@ class ItemPages {
 
   @GET
   @Path("/{code}")
-  public TemplateInstance item(@RestPath String code, @RestQuery("story") String howMuch) {
+  public TemplateInstance item(@RestPath ItemCode code, @RestQuery("story") String howMuch) {
     Registered item = registered(code);
     List<Story.Line> lines =
         story.ofItem(item.id(), "all".equals(howMuch) ? STORY_AT_MOST : STORY_AT_FIRST + 1);
@@ -164,7 +163,7 @@ class ItemPages {
   @GET
   @Path("/{code}/edit")
   @RolesAllowed(Role.OFFICERS)
-  public TemplateInstance edit(@RestPath String code) {
+  public TemplateInstance edit(@RestPath ItemCode code) {
     Registered item = registered(code);
     return changePage(item, Typed.of(written(item)), item.version(), List.of());
   }
@@ -173,7 +172,7 @@ class ItemPages {
   @Path("/{code}/edit")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response change(@RestPath String code, MultivaluedMap<String, String> form) {
+  public Response change(@RestPath ItemCode code, MultivaluedMap<String, String> form) {
     Registered item = registered(code);
     Typed typed = Forms.typed(form);
     return press(item, typed)
@@ -225,7 +224,7 @@ class ItemPages {
   @GET
   @Path("/{code}/like-this")
   @RolesAllowed(Role.OFFICERS)
-  public TemplateInstance likeThis(@RestPath String code) {
+  public TemplateInstance likeThis(@RestPath ItemCode code) {
     Registered item = registered(code);
     return new LikeThisPage(
         item,
@@ -241,7 +240,7 @@ class ItemPages {
   @GET
   @Path("/{code}/retire")
   @RolesAllowed(Role.OFFICERS)
-  public TemplateInstance askWhy(@RestPath String code) {
+  public TemplateInstance askWhy(@RestPath ItemCode code) {
     Registered item = registered(code);
     return retirePage(item, Typed.nothing(), null, null);
   }
@@ -250,7 +249,7 @@ class ItemPages {
   @Path("/{code}/retire")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response retire(@RestPath String code, MultivaluedMap<String, String> form) {
+  public Response retire(@RestPath ItemCode code, MultivaluedMap<String, String> form) {
     Registered item = registered(code);
     Typed typed = Forms.typed(form);
     return press(item, typed)
@@ -288,7 +287,7 @@ class ItemPages {
   @GET
   @Path("/{code}/found")
   @RolesAllowed(Role.OFFICERS)
-  public TemplateInstance askHowFound(@RestPath String code) {
+  public TemplateInstance askHowFound(@RestPath ItemCode code) {
     return foundPage(registered(code), Typed.nothing());
   }
 
@@ -296,7 +295,7 @@ class ItemPages {
   @Path("/{code}/found")
   @RolesAllowed(Role.OFFICERS)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response found(@RestPath String code, MultivaluedMap<String, String> form) {
+  public Response found(@RestPath ItemCode code, MultivaluedMap<String, String> form) {
     Registered item = registered(code);
     Typed typed = Forms.typed(form);
     return presses
@@ -322,23 +321,11 @@ class ItemPages {
 
   // ---- what they share
 
-  private Registered registered(String code) {
-    CodeParse parse = ItemCode.parse(code);
-    ItemCode read;
-    if (parse instanceof CodeParse.Whole whole) {
-      read = whole.code();
-    } else if (parse instanceof CodeParse.LimbOfPair limb) {
-      read = limb.pair();
-    } else {
-      throw new NoSuchThing(
-          parse instanceof CodeParse.WrongCheck wrong
-              ? wrong.message()
-              : ((CodeParse.NotACode) parse).message());
-    }
+  private Registered registered(ItemCode code) {
     return items
-        .registered(read)
+        .registered(code)
         .orElseThrow(
-            () -> new NoSuchThing("The club has nothing with the code " + read.display() + "."));
+            () -> new NoSuchThing("The club has nothing with the code " + code.display() + "."));
   }
 
   private RegisterRow row(Registered item) {

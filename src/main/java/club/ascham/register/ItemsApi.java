@@ -13,7 +13,6 @@ import club.ascham.people.Role;
 import club.ascham.standing.State;
 import club.ascham.store.KeptAnswers;
 import club.ascham.time.ClubTime;
-import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.web.NoSuchThing;
 import club.ascham.web.Presses;
@@ -132,7 +131,7 @@ class ItemsApi {
   @GET
   @Path("/{code}")
   @Operation(summary = "One {one}")
-  public Map<String, Object> one(@RestPath String list, @RestPath String code) {
+  public Map<String, Object> one(@RestPath String list, @RestPath ItemCode code) {
     return written(registered(list, code));
   }
 
@@ -185,7 +184,8 @@ class ItemsApi {
       content =
           @Content(examples = @ExampleObject(name = "twelve more", value = "{\"copies\": 12}")))
   @APIResponse(responseCode = "201", description = "Registered, each under its own code")
-  public Response likeThis(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
+  public Response likeThis(
+      @RestPath String list, @RestPath ItemCode code, Map<String, Object> sent) {
     Map<String, Object> body = SentItem.orEmpty(sent);
     Registered item = registered(list, code);
     Typed typed = Typed.nothing();
@@ -221,7 +221,7 @@ class ItemsApi {
       description =
           "The whole of it: what is left out is unknown from then on. version is the one that was"
               + " read; 409 when someone saved first.")
-  public Response change(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
+  public Response change(@RestPath String list, @RestPath ItemCode code, Map<String, Object> sent) {
     Map<String, Object> body = SentItem.orEmpty(sent);
     Registered item = registered(list, code);
     Typed typed = Typed.nothing();
@@ -256,7 +256,7 @@ class ItemsApi {
                   @ExampleObject(
                       name = "lost",
                       value = "{\"why\": \"lost\", \"note\": \"not in its place since May\"}")))
-  public Response retire(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
+  public Response retire(@RestPath String list, @RestPath ItemCode code, Map<String, Object> sent) {
     Map<String, Object> body = SentItem.orEmpty(sent);
     Registered item = registered(list, code);
     Typed typed = Typed.nothing();
@@ -289,7 +289,7 @@ class ItemsApi {
                   @ExampleObject(
                       name = "in the shed",
                       value = "{\"why\": \"It lay behind the nets in the shed.\"}")))
-  public Response found(@RestPath String list, @RestPath String code, Map<String, Object> sent) {
+  public Response found(@RestPath String list, @RestPath ItemCode code, Map<String, Object> sent) {
     Registered item = registered(list, code);
     Typed typed = Typed.nothing();
     return presses
@@ -318,18 +318,11 @@ class ItemsApi {
 
   // ---- finding and writing
 
-  private Registered registered(String list, String code) {
-    CodeParse parse = ItemCode.parse(code);
-    if (!(parse instanceof CodeParse.Whole whole)) {
-      throw new NoSuchThing(
-          parse instanceof CodeParse.WrongCheck wrong
-              ? wrong.message()
-              : "There is no item " + code + ".");
-    }
+  private Registered registered(String list, ItemCode code) {
     Registered item =
         items
-            .registered(whole.code())
-            .orElseThrow(() -> new NoSuchThing("There is no item " + code + "."));
+            .registered(code)
+            .orElseThrow(() -> new NoSuchThing("There is no item " + code.display() + "."));
     if (!item.kind().slug().equals(list)) {
       throw new NoSuchThing(
           "%s is a %s: see /api/%s/%s."

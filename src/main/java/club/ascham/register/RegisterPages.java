@@ -255,9 +255,9 @@ class RegisterPages {
   public TemplateInstance labels(@RestQuery String codes) {
     List<ItemCode> read = new ArrayList<>();
     for (String code : codes == null ? new String[0] : codes.split(",")) {
-      if (ItemCode.parse(code) instanceof CodeParse.Whole whole
+      if (ItemCode.parse(code) instanceof CodeParse.OfItem found
           && read.size() < AddItem.MOST_AT_ONCE) {
-        read.add(whole.code());
+        read.add(found.item());
       }
     }
     Optional<Items.Named> first = read.isEmpty() ? Optional.empty() : items.coded(read.get(0));

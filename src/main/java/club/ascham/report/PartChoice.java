@@ -27,10 +27,8 @@ public record PartChoice(ItemId item, String bareCode, String kind, RigId rig) {
 
   /** Whether a person means it by this word: its code, or what kind of part of the bow it is. */
   boolean isMeantBy(String word) {
-    return ItemCode.parse(word) instanceof CodeParse.Whole whole
-            && whole.code().bare().equals(bareCode)
-        || ItemCode.parse(word) instanceof CodeParse.LimbOfPair limb
-            && limb.pair().bare().equals(bareCode)
+    return ItemCode.parse(word) instanceof CodeParse.OfItem found
+            && found.item().bare().equals(bareCode)
         || word.equalsIgnoreCase(kind)
         || word.equalsIgnoreCase("riser") && kind.equals("BOW")
         || word.equalsIgnoreCase("limbs") && kind.equals("BOW");

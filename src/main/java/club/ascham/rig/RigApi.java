@@ -124,12 +124,12 @@ class RigApi {
   @Path("/{id}")
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   @Operation(summary = "One rig: parts, state, set-up figures and what they should be")
-  public RigJson.Whole one(@RestPath long id) {
+  public RigJson.Whole one(@RestPath RigId id) {
     RigRow row = row(id);
     RigCard card = row.card();
     List<SetUpStep> sheet = sheet(card);
     return new RigJson.Whole(
-        id,
+        id.value(),
         card.name(),
         card.version(),
         row.state().word(),
@@ -196,7 +196,7 @@ class RigApi {
                       value =
                           "{\"body\": \"R-0102-C\", \"limbs\": \"L-0102-J\", \"string\":"
                               + " \"S-0273-G\"}")))
-  public Response change(@RestPath long id, RigJson.PartsBody body) {
+  public Response change(@RestPath RigId id, RigJson.PartsBody body) {
     Typed typed = typed(body);
     RigId rig = row(id).card().id();
     return answer(
@@ -227,7 +227,7 @@ class RigApi {
                   @ExampleObject(
                       name = "two strings were exchanged",
                       value = "{\"found\": \"S-0205-3\", \"exchanged\": true}")))
-  public Response correct(@RestPath long id, RigJson.FoundBody body) {
+  public Response correct(@RestPath RigId id, RigJson.FoundBody body) {
     Typed typed = typed(body);
     RigId rig = row(id).card().id();
     return answer(body, typed, 200, () -> corrected(rig, typed));
@@ -248,7 +248,7 @@ class RigApi {
   @POST
   @Path("/{id}/set-ups")
   @Operation(summary = "Begin a set-up, or go on with the one that is open")
-  public Response begin(@RestPath long id) {
+  public Response begin(@RestPath RigId id) {
     RigRow row = row(id);
     return answer(null, Typed.nothing(), 200, () -> work.begin(row.card().id()));
   }
@@ -272,7 +272,7 @@ class RigApi {
                               + " \"grip-throat\", \"tillerUpper\": \"190 mm\", \"tillerLower\":"
                               + " \"186 mm\", \"nocking\": \"4 mm\", \"screwsSeen\": true,"
                               + " \"twists\": 24}")))
-  public Response write(@RestPath long id, RigJson.EntryBody body) {
+  public Response write(@RestPath RigId id, RigJson.EntryBody body) {
     Typed typed = typed(body);
     RigRow row = row(id);
     return answer(
@@ -294,7 +294,7 @@ class RigApi {
       description =
           "Refused while a figure or a step is missing, or a figure lies beyond its outer band.")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "finish", value = "{}")))
-  public Response finish(@RestPath long id, RigJson.PressBody body) {
+  public Response finish(@RestPath RigId id, RigJson.PressBody body) {
     Typed typed = Typed.of(body);
     RigRow row = row(id);
     return answer(
@@ -312,7 +312,7 @@ class RigApi {
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(summary = "Take a rig apart: its parts are loose again, its story stays")
   @RequestBody(content = @Content(examples = @ExampleObject(name = "dissolve", value = "{}")))
-  public Response dissolve(@RestPath long id, RigJson.PressBody body) {
+  public Response dissolve(@RestPath RigId id, RigJson.PressBody body) {
     Typed typed = Typed.of(body);
     return answer(
         body,
@@ -320,7 +320,7 @@ class RigApi {
         204,
         () -> {
           var version = typed.version();
-          return typed.sound() ? dissolve.dissolve(new RigId(id), version) : Outcome.unread();
+          return typed.sound() ? dissolve.dissolve(id, version) : Outcome.unread();
         });
   }
 
@@ -337,13 +337,13 @@ class RigApi {
       press.at(rig -> "/api/rigs/" + rig.value());
     }
     // Nothing is shown of a rig that was taken apart.
-    return press.json(status, work, rig -> status == 204 ? null : one(rig.value()));
+    return press.json(status, work, rig -> status == 204 ? null : one(rig));
   }
 
-  private RigRow row(long id) {
+  private RigRow row(RigId id) {
     return records
-        .one(new RigId(id))
-        .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id + "."));
+        .one(id)
+        .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id.value() + "."));
   }
 
   private static List<SetUpStep> sheet(RigCard card) {

@@ -69,12 +69,12 @@ class WeightApi {
   @GET
   @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
   @Operation(summary = "Weight on the fingers and stored energy at each draw")
-  public Strength strength(@RestPath long id) {
+  public Strength strength(@RestPath RigId id) {
     RigCard card =
         records
-            .one(new RigId(id))
+            .one(id)
             .map(RigRow::card)
-            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id + "."));
+            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id.value() + "."));
     DrawForce force =
         card.spec()
             .map(spec -> DrawForce.of(spec, card.setUp()))
@@ -111,7 +111,7 @@ class WeightApi {
                   @ExampleObject(
                       name = "at an archer's draw",
                       value = "{\"drawIn\": 26.5, \"forceLb\": 21}")))
-  public Response weigh(@RestPath long id, ReadingBody body) {
+  public Response weigh(@RestPath RigId id, ReadingBody body) {
     if (body == null) {
       throw new BadRequestException("A JSON body, please.");
     }
@@ -122,7 +122,7 @@ class WeightApi {
             201,
             () -> {
               WeighedAs weighing = WeighedAs.parse(typed);
-              return typed.sound() ? weighRig.weigh(new RigId(id), weighing) : Outcome.unread();
+              return typed.sound() ? weighRig.weigh(id, weighing) : Outcome.unread();
             },
             rig -> strength(id));
   }

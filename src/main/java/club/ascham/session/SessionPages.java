@@ -171,15 +171,14 @@ class SessionPages {
 
   @GET
   @Path("/{id}")
-  public TemplateInstance session(@RestPath long id) {
-    return page(new LoanId(id), Typed.nothing());
+  public TemplateInstance session(@RestPath LoanId id) {
+    return page(id, Typed.nothing());
   }
 
   @POST
   @Path("/{id}")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response takeBack(@RestPath long id, MultivaluedMap<String, String> form) {
-    LoanId loan = new LoanId(id);
+  public Response takeBack(@RestPath("id") LoanId loan, MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form, "signs-");
     return press(typed).page(() -> takenBack(loan, typed), () -> page(loan, typed));
   }
@@ -206,8 +205,7 @@ class SessionPages {
   @POST
   @Path("/{id}/archers")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response addArcher(@RestPath long id, MultivaluedMap<String, String> form) {
-    LoanId loan = new LoanId(id);
+  public Response addArcher(@RestPath("id") LoanId loan, MultivaluedMap<String, String> form) {
     Typed typed = Forms.typed(form);
     return press(typed)
         .page(

@@ -112,10 +112,10 @@ class SessionsApi {
   @GET
   @Path("/{id}")
   @Operation(summary = "One session with its rigs")
-  public SessionJson.SessionBody one(@RestPath long id) {
+  public SessionJson.SessionBody one(@RestPath LoanId id) {
     Sessions.Head head = head(id);
     return new SessionJson.SessionBody(
-        id,
+        id.value(),
         head.leader(),
         head.issuedAt(),
         head.dueOn(),
@@ -170,7 +170,7 @@ class SessionsApi {
               SessionDetails wish = SessionDetails.parse(typed);
               return typed.sound() ? lendSession.lend(wish) : Outcome.unread();
             },
-            session -> one(session.value()));
+            this::one);
   }
 
   @POST
@@ -187,7 +187,7 @@ class SessionsApi {
                           "{\"rigs\": [{\"rigId\": 3}, {\"rigId\": 4, \"signs\":"
                               + " [\"serving\"], \"seen\": \"at the top\", \"part\":"
                               + " \"string\"}]}")))
-  public Response takeBack(@RestPath long id, SessionJson.ReturnBody body) {
+  public Response takeBack(@RestPath LoanId id, SessionJson.ReturnBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.nothing();
     return presses
@@ -283,7 +283,7 @@ class SessionsApi {
                       value =
                           "{\"rig\": 3, \"ageBand\": \"up-to-12\", \"draw\": \"22 in\","
                               + " \"arrows\": \"A-0101-3\"}")))
-  public Response addArcher(@RestPath long id, SessionJson.ArcherBody body) {
+  public Response addArcher(@RestPath LoanId id, SessionJson.ArcherBody body) {
     Sessions.Head head = head(id);
     Typed typed = Typed.of(body);
     return presses
@@ -300,9 +300,9 @@ class SessionsApi {
                             done.said().isEmpty() ? AddArcher.NOTED : done.said())));
   }
 
-  private Sessions.Head head(long id) {
+  private Sessions.Head head(LoanId id) {
     return sessions
-        .head(new LoanId(id))
-        .orElseThrow(() -> new NoSuchThing("There is no session " + id + "."));
+        .head(id)
+        .orElseThrow(() -> new NoSuchThing("There is no session " + id.value() + "."));
   }
 }

@@ -6,7 +6,6 @@ import club.ascham.form.Words;
 import club.ascham.id.WithdrawalId;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
-import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.Work;
 import club.ascham.web.Forms;
@@ -19,13 +18,12 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
-import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import org.jboss.resteasy.reactive.RestPath;
 
 /** Takes one item out of use. */
 @Path("/items/{code}/withdraw")
@@ -52,16 +50,13 @@ class WithdrawPages {
   }
 
   @GET
-  public TemplateInstance withdraw(@PathParam("code") String code) {
+  public TemplateInstance withdraw(@RestPath ItemCode code) {
     return page(subject(code), Typed.nothing());
   }
 
-  private Withdrawals.Subject subject(String code) {
-    Optional<ItemCode> read =
-        ItemCode.parse(code) instanceof CodeParse.Whole whole
-            ? Optional.of(whole.code())
-            : Optional.empty();
-    return read.flatMap(withdrawals::subject)
+  private Withdrawals.Subject subject(ItemCode code) {
+    return withdrawals
+        .subject(code)
         .orElseThrow(() -> new NoSuchThing("The club has nothing with that code."));
   }
 
@@ -77,7 +72,7 @@ class WithdrawPages {
 
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response withdrawn(@PathParam("code") String code, MultivaluedMap<String, String> form) {
+  public Response withdrawn(@RestPath ItemCode code, MultivaluedMap<String, String> form) {
     Withdrawals.Subject item = subject(code);
     Typed typed = Forms.typed(form);
     return presses

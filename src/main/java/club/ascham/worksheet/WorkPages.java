@@ -14,7 +14,6 @@ import club.ascham.report.Reports;
 import club.ascham.report.ToAnswer;
 import club.ascham.rig.PermitAhead;
 import club.ascham.time.ClubTime;
-import club.ascham.units.CodeParse;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.AskForWork;
 import club.ascham.upkeep.Due;
@@ -36,7 +35,6 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 
@@ -115,7 +113,7 @@ class WorkPages {
 
   @GET
   @Path("/ask")
-  public TemplateInstance ask(@RestPath String code, @RestQuery String work) {
+  public TemplateInstance ask(@RestPath ItemCode code, @RestQuery String work) {
     Subject subject = subject(code);
     List<WorkOption> works = works(subject);
     Typed typed = Typed.nothing().with("blocks", "on").with("work", work);
@@ -128,7 +126,7 @@ class WorkPages {
   @POST
   @Path("/ask")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response sendAsk(@RestPath String code, MultivaluedMap<String, String> form) {
+  public Response sendAsk(@RestPath ItemCode code, MultivaluedMap<String, String> form) {
     Subject subject = subject(code);
     Typed typed = Forms.typed(form);
     return presses
@@ -155,7 +153,7 @@ class WorkPages {
 
   @GET
   @Path("/{work}")
-  public TemplateInstance work(@RestPath String code, @RestPath String work) {
+  public TemplateInstance work(@RestPath ItemCode code, @RestPath String work) {
     Subject subject = subject(code);
     return page(subject, work(subject, work), Typed.nothing(), null);
   }
@@ -164,7 +162,7 @@ class WorkPages {
   @Path("/{work}")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response done(
-      @RestPath String code, @RestPath String work, MultivaluedMap<String, String> form) {
+      @RestPath ItemCode code, @RestPath String work, MultivaluedMap<String, String> form) {
     Subject subject = subject(code);
     Work todo = work(subject, work);
     Typed typed = Forms.typed(form);
@@ -238,15 +236,10 @@ class WorkPages {
         typed);
   }
 
-  private Subject subject(String code) {
-    CodeParse parse = ItemCode.parse(code);
-    ItemCode read =
-        parse instanceof CodeParse.Whole whole
-            ? whole.code()
-            : parse instanceof CodeParse.LimbOfPair limb ? limb.pair() : null;
-    return Optional.ofNullable(read)
-        .flatMap(subjects::coded)
-        .orElseThrow(() -> new NoSuchThing("The club has no item " + code + "."));
+  private Subject subject(ItemCode code) {
+    return subjects
+        .coded(code)
+        .orElseThrow(() -> new NoSuchThing("The club has no item " + code.display() + "."));
   }
 
   private static Work work(Subject subject, String word) {

@@ -52,7 +52,7 @@ class ItemCodeLawsTest {
   void noTextWhateverIsMetWithAnythingButAnAnswer(@ForAll @StringLength(max = 12) String text) {
     CodeParse parse = ItemCode.parse(text);
     if (parse instanceof CodeParse.Whole whole) {
-      assertEquals(parse, ItemCode.parse(whole.code().display()));
+      assertEquals(parse, ItemCode.parse(whole.item().display()));
     }
   }
 
@@ -94,9 +94,9 @@ class ItemCodeLawsTest {
     CodeParse parse = ItemCode.parse(typed);
     ItemCode opened = code;
     if (parse instanceof CodeParse.Whole whole) {
-      opened = whole.code();
+      opened = whole.item();
     } else if (parse instanceof CodeParse.LimbOfPair limb) {
-      opened = limb.pair();
+      opened = limb.item();
     }
     if (!opened.equals(code)) {
       fail("%s typed as %s opens %s".formatted(code.display(), typed, opened.display()));
