@@ -31,7 +31,7 @@ final class HistorySql {
   static final String SET_UPS =
       "SELECT t.value AS item, x.rig_id, "
           + bodyOf("x.rig_id", "x.finished_at")
-          + " AS bare_code, x.finished_at AS at, x.brace, x.brace_from AS figures_from, x.tiller_upper, x.tiller_lower, x.nocking, x.screws_seen AS locking_screws_seen, x.turns_upper, x.turns_lower, x.twists, p.name AS \"by\""
+          + " AS bare_code, x.finished_at AS at, x.brace, x.brace_from, x.tiller_upper, x.tiller_lower, x.nocking, x.screws_seen AS locking_screws_seen, x.turns_upper, x.turns_lower, x.twists, p.name AS \"by\""
           + whileFitted("set_up", "finished_at")
           + "JOIN account p ON p.id = x.finished_by";
 

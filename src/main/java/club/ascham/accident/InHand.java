@@ -82,7 +82,7 @@ class InHand {
         .list(
             Named.class,
             """
-            SELECT DISTINCT x.rig_id, i.code FROM loan_line x
+            SELECT DISTINCT x.rig_id, i.code AS bare_code FROM loan_line x
               LEFT JOIN fitting f ON f.rig_id = x.rig_id AND f.place = 'BODY' AND f.from_at <= x.out_at
                                  AND (f.until_at IS NULL OR f.until_at > x.out_at)
               LEFT JOIN item i ON i.id = f.item_id

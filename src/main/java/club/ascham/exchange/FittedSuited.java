@@ -8,7 +8,7 @@ import java.util.List;
 class FittedSuited implements AfterRows {
   private static final String TOUCHED =
       """
-      SELECT f.id, f.rig_id
+      SELECT f.id AS number, f.rig_id
         FROM json_each(?1) t JOIN fitting f ON f.id = t.value
        WHERE f.until_at IS NULL AND f.from_at >= ?2
          AND EXISTS (SELECT 1 FROM loan_line o WHERE o.rig_id = f.rig_id AND o.back_at IS NULL)

@@ -77,7 +77,8 @@ class LeavesToday implements AfterRows {
         rows.list(
             Line.class,
             """
-            SELECT x.id, x.loan_id, x.item_id, i.code, coalesce(x.rig_id, f.rig_id), b.code, l.override_why
+            SELECT x.id AS number, x.loan_id, x.item_id, i.code AS bare_code, coalesce(x.rig_id, f.rig_id) AS rig,
+                   b.code AS rig_bare_code, l.override_why
               FROM json_each(?1) t JOIN loan_line x ON x.id = t.value
               JOIN item i ON i.id = x.item_id JOIN loan l ON l.id = x.loan_id
               LEFT JOIN fitting f ON f.item_id = x.item_id AND f.until_at IS NULL

@@ -8,7 +8,7 @@ import java.util.List;
 class SharedSuited implements AfterRows {
   private static final String TOUCHED =
       """
-      SELECT a.id, a.rig_id
+      SELECT a.id AS number, a.rig_id
         FROM json_each(?1) t JOIN session_archer a ON a.id = t.value
        WHERE EXISTS (SELECT 1 FROM loan_line o WHERE o.loan_id = a.loan_id AND o.rig_id = a.rig_id
                         AND o.back_at IS NULL AND o.out_at >= ?2)

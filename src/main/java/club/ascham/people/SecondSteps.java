@@ -56,7 +56,7 @@ public class SecondSteps {
         rows.one(
                 Kept.class,
                 """
-                SELECT s.sealed_secret, coalesce(c.time_step, 0)
+                SELECT s.sealed_secret, coalesce(c.time_step, 0) AS newest_taken
                   FROM second_step s LEFT JOIN code_taken c USING (account_id) WHERE account_id = ?1""",
                 account)
             .map(kept -> matched(kept, account, typed))

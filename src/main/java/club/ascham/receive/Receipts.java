@@ -95,12 +95,12 @@ class Receipts {
     return rows.one(
         Done.class,
         """
-        SELECT r.id, l.id, coalesce(b.name, l.leader),
-               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id),
-               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL),
-               l.deposit_minor, l.deposit_back_minor,
-               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id AND x.outcome = 'DAMAGED'),
-               (SELECT coalesce(sum(x.missing_count), 0) FROM loan_line x WHERE x.receipt_id = r.id)
+        SELECT r.id, l.id AS loan, coalesce(b.name, l.leader) AS who,
+               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id) AS lines_back,
+               (SELECT count(*) FROM loan_line x WHERE x.loan_id = l.id AND x.back_at IS NULL) AS lines_out,
+               l.deposit_minor AS deposit, l.deposit_back_minor AS deposit_back,
+               (SELECT count(*) FROM loan_line x WHERE x.receipt_id = r.id AND x.outcome = 'DAMAGED') AS damaged,
+               (SELECT coalesce(sum(x.missing_count), 0) FROM loan_line x WHERE x.receipt_id = r.id) AS arrows_missing
           FROM receipt r JOIN loan l ON l.id = r.loan_id LEFT JOIN borrower b ON b.id = l.borrower_id
          WHERE r.id = ?1
            AND NOT EXISTS (SELECT 1 FROM moved d JOIN move m ON m.id = d.move_id

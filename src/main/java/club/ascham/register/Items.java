@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /** Finds items. */
 @ApplicationScoped
 public class Items {
-  private static final String NAMED = "SELECT id, kind, code, maker, model FROM item ";
+  private static final String NAMED = "SELECT id, kind, code AS bare_code, maker, model FROM item ";
 
   private static final ItemColumns ALL = new ItemColumns(ItemFields.everything(), 8);
   private static final String REGISTERED =

@@ -111,7 +111,7 @@ class LoanedParts {
         .list(
             Weighed.class,
             """
-            SELECT i.code, k.arrow_mass_gr, NULL
+            SELECT i.code AS bare_code, k.arrow_mass_gr AS mass_gr, NULL AS shares
               FROM loan_line x JOIN loan l ON l.id = x.loan_id JOIN item i ON i.id = x.item_id
               JOIN kit_item k ON k.id = i.id
              WHERE l.kind = 'KIT' AND i.kind = 'ARROWS' AND k.arrow_mass_gr IS NOT NULL AND x.back_at IS NULL

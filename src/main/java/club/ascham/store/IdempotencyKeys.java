@@ -86,7 +86,7 @@ public class IdempotencyKeys {
   private Optional<Kept> kept(Press press) {
     return rows.one(
         Kept.class,
-        "SELECT digest, made_kind, made_id FROM idempotency_key WHERE account_id = ?1 AND call = ?2 AND key = ?3",
+        "SELECT digest, made_kind AS kind, made_id AS made FROM idempotency_key WHERE account_id = ?1 AND call = ?2 AND key = ?3",
         press.by(),
         press.call(),
         press.key());
