@@ -36,6 +36,7 @@ final class RowShape<R extends Record> {
 
   private final Constructor<R> constructor;
   private final List<Cell> cells = new ArrayList<>();
+
   /** Of each column's component, those of a joined record as {@code item.code}. */
   private final List<String> names = new ArrayList<>();
 
@@ -87,7 +88,7 @@ final class RowShape<R extends Record> {
   }
 
   /** The number of the column that goes to each component. */
-  private int[] places(ResultSetMetaData columns) throws SQLException {
+  int[] places(ResultSetMetaData columns) throws SQLException {
     Map<String, Integer> labelled = new HashMap<>();
     for (int i = 1; i <= columns.getColumnCount(); i++) {
       labelled.put(columns.getColumnLabel(i), i);
