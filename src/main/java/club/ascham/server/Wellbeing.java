@@ -139,7 +139,10 @@ class Wellbeing {
   @Wellness
   HealthCheck program() {
     return () ->
-        HealthCheckResponse.named("the program").up().withData("version", release.version()).build();
+        HealthCheckResponse.named("the program")
+            .up()
+            .withData("version", release.version())
+            .build();
   }
 
   private static HealthCheckResponseBuilder downIf(String name, Optional<String> worry) {

@@ -2,6 +2,7 @@ package club.ascham.story;
 
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,8 +18,27 @@ public class SealedEntries {
 
   private final Rows rows;
 
+  /** The columns that files from before 1.0.0 had otherwise. */
+  private final String why;
+
+  private final String aboutNumber;
+
+  @Inject
   SealedEntries(Rows rows) {
+    this(rows, "coalesce(why_hash, why)", "id");
+  }
+
+  private SealedEntries(Rows rows, String why, String aboutNumber) {
     this.rows = rows;
+    this.why = why;
+    this.aboutNumber = aboutNumber;
+  }
+
+  /** Of a file from before 1.0.0. */
+  static SealedEntries before(Rows rows) {
+    boolean apart =
+        rows.number("SELECT count(*) FROM pragma_table_info('story') WHERE name = 'why_hash'") == 1;
+    return new SealedEntries(rows, apart ? "coalesce(why_hash, why)" : "why", "rowid");
   }
 
   /**
@@ -32,10 +52,8 @@ public class SealedEntries {
     List<EntryText.Head> heads =
         rows.list(
             EntryText.Head.class,
-            """
-            SELECT id, hash, happened_at, recorded_at, account_id, sentence, coalesce(why_hash, why), loan_id
-              FROM story WHERE id > ?1 ORDER BY id LIMIT\s"""
-                + AT_A_TIME,
+            "SELECT id, hash, happened_at, recorded_at, account_id, sentence, %s, loan_id FROM story WHERE id > ?1 ORDER BY id LIMIT %d"
+                .formatted(why, AT_A_TIME),
             id);
     if (heads.isEmpty()) {
       return List.of();
@@ -46,7 +64,8 @@ public class SealedEntries {
         rows
             .list(
                 EntryText.About.class,
-                "SELECT story_id, item_id, rig_id FROM story_about WHERE story_id BETWEEN ?1 AND ?2 ORDER BY rowid",
+                "SELECT story_id, item_id, rig_id FROM story_about WHERE story_id BETWEEN ?1 AND ?2 ORDER BY "
+                    + aboutNumber,
                 first,
                 last)
             .stream()

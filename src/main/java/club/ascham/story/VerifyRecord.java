@@ -16,12 +16,10 @@ public class VerifyRecord {
 
   private final Rows rows;
   private final SealedEntries sealed;
-  private final Watch watch;
 
-  VerifyRecord(Rows rows, SealedEntries sealed, Watch watch) {
+  VerifyRecord(Rows rows, SealedEntries sealed) {
     this.rows = rows;
     this.sealed = sealed;
-    this.watch = watch;
   }
 
   /**
@@ -38,7 +36,17 @@ public class VerifyRecord {
     }
   }
 
-  private record Differs(long row, String field, String recorded, String found) {}
+  /** A field that is not what was last recorded of it. */
+  record Differs(long row, String field, String recorded, String found) {
+    String said(String table) {
+      return "%s %d: %s is %s, recorded was %s."
+          .formatted(table, row, field, shown(found), shown(recorded));
+    }
+
+    private static String shown(String value) {
+      return value == null ? "nothing" : "“" + value + "”";
+    }
+  }
 
   public Verified verify() {
     List<String> faults = new ArrayList<>();
@@ -68,7 +76,7 @@ public class VerifyRecord {
     }
     personalValues(faults);
     reasons(faults);
-    for (Watched table : watch.tables()) {
+    for (Watched table : Watched.all(rows)) {
       rowsOf(table, faults);
     }
     return new Verified(
@@ -124,20 +132,8 @@ public class VerifyRecord {
     List<Differs> differing =
         rows.list(Differs.class, table.differences() + " LIMIT " + (SHOWN_OF_A_KIND + 1));
     for (Differs cell : differing) {
-      fault(
-          faults,
-          "%s %d: %s is %s, recorded was %s."
-              .formatted(
-                  table.table(),
-                  cell.row(),
-                  cell.field(),
-                  shown(cell.found()),
-                  shown(cell.recorded())));
+      fault(faults, cell.said(table.table()));
     }
-  }
-
-  private static String shown(String value) {
-    return value == null ? "nothing" : "“" + value + "”";
   }
 
   private static void fault(List<String> faults, String fault) {

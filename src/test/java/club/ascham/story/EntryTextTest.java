@@ -19,15 +19,19 @@ class EntryTextTest {
   private static final String HASH = "0".repeat(64);
 
   private static Head head(String sentence, String why) {
-    return new Head(7, HASH, "2026-01-01T10:00:00.000Z", "2026-01-02T10:00:00.000Z", null, sentence, why, 3L);
+    return new Head(
+        7, HASH, "2026-01-01T10:00:00.000Z", "2026-01-02T10:00:00.000Z", null, sentence, why, 3L);
   }
 
   @Test
   void everyPart_standsInItsPlace() {
     assertEquals(
-        "[7,\"2026-01-01T10:00:00.000Z\",\"2026-01-02T10:00:00.000Z\",null,\"Done.\",\"" + HASH
+        "[7,\"2026-01-01T10:00:00.000Z\",\"2026-01-02T10:00:00.000Z\",null,\"Done.\",\""
+            + HASH
             + "\",3,[[1,null],[null,2]],[[11,\"item\",5,{\"price_minor\":[null,1.50]},{}],"
-            + "[12,\"borrower\",6,{},{\"name\":\"" + HASH + "\",\"contact\":null}]]]",
+            + "[12,\"borrower\",6,{},{\"name\":\""
+            + HASH
+            + "\",\"contact\":null}]]]",
         EntryText.of(
             head("Done.", HASH),
             List.of(new About(7, 1L, null), new About(7, null, 2L)),
@@ -52,9 +56,7 @@ class EntryTextTest {
       for (int c = 1; c < 0x2100; c++) {
         String text = "a" + Character.toString(c) + "b😀";
         assertEquals(
-            rows.texts("SELECT json_array(?1)", text).get(0),
-            asArray(text),
-            "U+%04X".formatted(c));
+            rows.texts("SELECT json_array(?1)", text).get(0), asArray(text), "U+%04X".formatted(c));
       }
     }
   }
