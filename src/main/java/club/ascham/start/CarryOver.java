@@ -22,8 +22,8 @@ import java.util.Optional;
 
 /**
  * Carries the club’s file from before 1.0.0 over into one of the schema there is now, once: every
- * row with its number, and the record with its seals, which are reckoned again and stay what they
- * are on paper and in the names of backups.
+ * row with its number, and the record, which is looked through before and sealed anew; the seals of
+ * before, on paper and in the names of backups, are known as ever.
  *
  * <p>A command and no part of a start: it takes a while, what it is about is read by a person, and
  * the way back is the file of before, kept beside under a name that says so. All work is done on
@@ -33,7 +33,7 @@ final class CarryOver {
   private static final String KEPT = "ascham-before-1.0.0";
   private static final String TOLD =
       "Carried over into the file of Ascham 1.0.0: the record of before was whole, %d entries up to"
-          + " seal %s; each was reckoned again, and its seal is the same.";
+          + " seal %s; it is sealed anew, up to seal %s.";
 
   /** What is done next; a test cuts in here. */
   enum Step {

@@ -17,6 +17,10 @@ public final class CarriedRecord {
   /** Tables of earlier versions that held nothing of the club. */
   private static final Set<String> NO_FACTS = Set.of("pressed", "sessions_ended");
 
+  /** The entry that bore a seal before; the seal’s first digits, and how many. */
+  static final String SEALED_BEFORE =
+      "SELECT row_id FROM change WHERE table_name = 'story' AND substr(what ->> '$.seal[0]', 1, ?2) = ?1 ORDER BY row_id LIMIT 1";
+
   private CarriedRecord() {}
 
   /**
@@ -31,8 +35,10 @@ public final class CarriedRecord {
         == 1) {
       tell(rows, now, Story.OUTSIDE);
     }
-    seal(rows, SealedEntries.before(rows));
+    SealedEntries sealed = SealedEntries.before(rows);
+    seal(rows, sealed);
     List<String> faults = new ArrayList<>();
+    new VerifyRecord(rows, sealed).chained(faults);
     for (Watched table : Watched.all(rows)) {
       if (!NO_FACTS.contains(table.table())) {
         for (VerifyRecord.Differs cell :
@@ -64,27 +70,46 @@ public final class CarriedRecord {
   }
 
   /**
-   * Closes the record in the file that it came to, with one more entry under which stands whatever
-   * came with the schema, and reckons all of it again.
+   * Seals the record in the file that it came to, with one more entry under which stand the seals
+   * of before and whatever came with the schema, and reckons all of it again.
    *
-   * @param sentence with two blanks, for how many entries there were and for the newest seal of
-   *     them
+   * @param sentence with blanks for how many entries there were, their newest seal, and the new one
    */
   public static VerifyRecord.Verified close(Connection file, Instant now, String sentence) {
     Rows rows = RowsInFile.of(file);
     SealedEntries sealed = new SealedEntries(rows);
-    seal(rows, sealed);
-    String told =
-        sentence.formatted(
-            rows.number("SELECT count(*) FROM story"),
-            Seal.shortened(sealed.newest().orElse(null)));
+    String newestBefore = sealed.newest().orElse(null);
+    long told = rows.number("SELECT count(*) FROM story");
     long entry = rows.number("SELECT max(1, coalesce(max(id), 0) + 1) FROM story");
+    new PersonalValues(rows).seal();
+    String newest = anew(rows, sealed, entry);
     for (Watched table : Watched.all(rows)) {
       rows.change(table.recordOfWhatDiffers(), entry);
     }
-    tell(rows, now, told);
+    tell(rows, now, sentence.formatted(told, Seal.shortened(newestBefore), Seal.shortened(newest)));
     seal(rows, sealed);
     return new VerifyRecord(rows, sealed).verify();
+  }
+
+  /** Answers the newest seal there is then. */
+  private static String anew(Rows rows, SealedEntries sealed, long underEntry) {
+    String before = Chain.START;
+    long last = SealedEntries.BEFORE_ALL;
+    List<SealedEntries.Entry> some;
+    while (!(some = sealed.after(last)).isEmpty()) {
+      for (SealedEntries.Entry entry : some) {
+        before = Chain.seal(before, entry.entry());
+        rows.change(
+            "INSERT INTO change (story_id, table_name, row_id, what) VALUES (?1, 'story', ?2, json_object('seal', json_array(?3, ?4)))",
+            underEntry,
+            entry.id(),
+            entry.seal(),
+            before);
+        rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), before);
+        last = entry.id();
+      }
+    }
+    return before;
   }
 
   private static void tell(Rows rows, Instant now, String sentence) {

@@ -1,6 +1,8 @@
 package club.ascham.story;
 
 import java.util.List;
+import java.util.StringJoiner;
+import java.util.function.UnaryOperator;
 
 /**
  * An entry of the record as its seal covers it: one JSON array (RFC 8259), reckoned here from what
@@ -56,8 +58,6 @@ final class EntryText {
    */
   record Personal(long change, String field, String hash) {}
 
-  private final StringBuilder json = new StringBuilder();
-
   private EntryText() {}
 
   /**
@@ -65,49 +65,66 @@ final class EntryText {
    * @param personal of these changes, those of each beside one another
    */
   static String of(Head entry, List<About> about, List<Changed> changes, List<Personal> personal) {
-    EntryText text = new EntryText();
-    text.json.append('[').append(entry.id()).append(',');
-    text.quoted(entry.happened()).append(',');
-    text.quoted(entry.recorded()).append(',').append(entry.account()).append(',');
-    text.quoted(entry.sentence()).append(',');
-    text.quoted(entry.why()).append(',').append(entry.loan()).append(",[");
-    for (About one : about) {
-      text.next('[').append(one.item()).append(',').append(one.rig()).append(']');
-    }
-    text.json.append("],[");
+    return text(entry, about, changes, personal, inner -> inner);
+  }
+
+  /**
+   * As seals covered it before 1.0.0: SQLite’s functions lost on the way that an array within an
+   * array is one, and wrote it as a text.
+   */
+  static String before(
+      Head entry, List<About> about, List<Changed> changes, List<Personal> personal) {
+    return text(entry, about, changes, personal, EntryText::quoted);
+  }
+
+  private static String text(
+      Head entry,
+      List<About> about,
+      List<Changed> changes,
+      List<Personal> personal,
+      UnaryOperator<String> within) {
+    StringJoiner things = new StringJoiner(",", "[", "]");
+    about.forEach(one -> things.add("[" + one.item() + "," + one.rig() + "]"));
+    StringJoiner rows = new StringJoiner(",", "[", "]");
     int at = 0;
     for (Changed change : changes) {
-      text.next('[').append(change.id()).append(',');
-      text.quoted(change.table()).append(',').append(change.row()).append(',');
-      text.json.append(change.fields()).append(",{");
+      StringJoiner apart = new StringJoiner(",", "{", "}");
       for (; at < personal.size() && personal.get(at).change() == change.id(); at++) {
-        text.parted();
-        text.quoted(personal.get(at).field()).append(':');
-        text.quoted(personal.get(at).hash());
+        apart.add(quoted(personal.get(at).field()) + ":" + quoted(personal.get(at).hash()));
       }
-      text.json.append("}]");
+      rows.add(
+          array(
+              change.id(),
+              quoted(change.table()),
+              change.row(),
+              change.fields(),
+              within.apply(apart.toString())));
     }
-    return text.json.append("]]").toString();
+    return array(
+        entry.id(),
+        quoted(entry.happened()),
+        quoted(entry.recorded()),
+        entry.account(),
+        quoted(entry.sentence()),
+        quoted(entry.why()),
+        entry.loan(),
+        within.apply(things.toString()),
+        within.apply(rows.toString()));
   }
 
-  private StringBuilder next(char opens) {
-    parted();
-    return json.append(opens);
-  }
-
-  /** A comma, but for the first. */
-  private void parted() {
-    char last = json.charAt(json.length() - 1);
-    if (last != '[' && last != '{') {
-      json.append(',');
+  private static String array(Object... parts) {
+    StringJoiner array = new StringJoiner(",", "[", "]");
+    for (Object part : parts) {
+      array.add(String.valueOf(part));
     }
+    return array.toString();
   }
 
-  private StringBuilder quoted(String text) {
+  private static String quoted(String text) {
     if (text == null) {
-      return json.append("null");
+      return "null";
     }
-    json.append('"');
+    StringBuilder json = new StringBuilder(text.length() + 2).append('"');
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       switch (c) {
@@ -126,6 +143,6 @@ final class EntryText {
         }
       }
     }
-    return json.append('"');
+    return json.append('"').toString();
   }
 }

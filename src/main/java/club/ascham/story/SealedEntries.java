@@ -18,27 +18,38 @@ public class SealedEntries {
 
   private final Rows rows;
 
-  /** The columns that files from before 1.0.0 had otherwise. */
+  /** The columns that files from before 1.0.0 had otherwise, and how entries were written then. */
   private final String why;
 
   private final String aboutNumber;
+  private final Writing writing;
+
+  private interface Writing {
+    String of(
+        EntryText.Head entry,
+        List<EntryText.About> about,
+        List<EntryText.Changed> changes,
+        List<EntryText.Personal> personal);
+  }
 
   @Inject
   SealedEntries(Rows rows) {
-    this(rows, "coalesce(why_hash, why)", "id");
+    this(rows, "coalesce(why_hash, why)", "id", EntryText::of);
   }
 
-  private SealedEntries(Rows rows, String why, String aboutNumber) {
+  private SealedEntries(Rows rows, String why, String aboutNumber, Writing writing) {
     this.rows = rows;
     this.why = why;
     this.aboutNumber = aboutNumber;
+    this.writing = writing;
   }
 
   /** Of a file from before 1.0.0. */
   static SealedEntries before(Rows rows) {
     boolean apart =
         rows.number("SELECT count(*) FROM pragma_table_info('story') WHERE name = 'why_hash'") == 1;
-    return new SealedEntries(rows, apart ? "coalesce(why_hash, why)" : "why", "rowid");
+    return new SealedEntries(
+        rows, apart ? "coalesce(why_hash, why)" : "why", "rowid", EntryText::before);
   }
 
   /**
@@ -96,7 +107,7 @@ public class SealedEntries {
                 new Entry(
                     head.id(),
                     head.seal(),
-                    EntryText.of(
+                    writing.of(
                         head,
                         about.getOrDefault(head.id(), List.of()),
                         changes.getOrDefault(head.id(), List.of()),

@@ -50,6 +50,29 @@ public class VerifyRecord {
 
   public Verified verify() {
     List<String> faults = new ArrayList<>();
+    Chained chained = chained(faults);
+    long loose =
+        rows.number(
+            "SELECT count(*) FROM change WHERE story_id > (SELECT coalesce(max(id), 0) FROM story)");
+    if (loose > 0) {
+      faults.add(loose + " changed rows have no sentence: some other program wrote them.");
+    }
+    personalValues(faults);
+    reasons(faults);
+    for (Watched table : Watched.all(rows)) {
+      rowsOf(table, faults);
+    }
+    return new Verified(
+        chained.entries(),
+        chained.newest(),
+        rows.number("SELECT count(*) FROM personal WHERE value IS NULL"),
+        faults);
+  }
+
+  /** The entries that were reckoned again, and the seal of the last. */
+  record Chained(long entries, String newest) {}
+
+  Chained chained(List<String> faults) {
     String before = Chain.START;
     long last = SealedEntries.BEFORE_ALL;
     long entries = 0;
@@ -68,19 +91,7 @@ public class VerifyRecord {
         entries++;
       }
     }
-    long loose =
-        rows.number(
-            "SELECT count(*) FROM change WHERE story_id > (SELECT coalesce(max(id), 0) FROM story)");
-    if (loose > 0) {
-      faults.add(loose + " changed rows have no sentence: some other program wrote them.");
-    }
-    personalValues(faults);
-    reasons(faults);
-    for (Watched table : Watched.all(rows)) {
-      rowsOf(table, faults);
-    }
-    return new Verified(
-        entries, before, rows.number("SELECT count(*) FROM personal WHERE value IS NULL"), faults);
+    return new Chained(entries, before);
   }
 
   private record Personal(
@@ -156,12 +167,16 @@ public class VerifyRecord {
    */
   public SealSeen seen(String start) {
     long entry =
-        rows.number(
-            "SELECT id FROM story WHERE substr(hash, 1, ?2) = ?1 ORDER BY id LIMIT 1",
-            start,
-            start.length());
+        numbered("SELECT id FROM story WHERE substr(hash, 1, ?2) = ?1 ORDER BY id LIMIT 1", start);
+    if (entry == 0) {
+      entry = numbered(CarriedRecord.SEALED_BEFORE, start);
+    }
     return entry == 0
         ? new SealSeen.Unknown()
         : new SealSeen.Known(entry, rows.number("SELECT count(*) FROM story WHERE id > ?1", entry));
+  }
+
+  private long numbered(String sql, String start) {
+    return rows.number(sql, start, start.length());
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,7 +16,13 @@ import club.ascham.store.InUse;
 import club.ascham.store.RowsOf;
 import club.ascham.store.Schema;
 import club.ascham.store.SqliteFile;
+import club.ascham.story.HighWater;
+import club.ascham.story.HighWaterOf;
+import club.ascham.story.Loss;
 import club.ascham.story.OlderClub;
+import club.ascham.story.Seal;
+import club.ascham.story.VerifyOf;
+import club.ascham.story.VerifyRecord;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -80,10 +87,10 @@ class CarryOverTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"010", "016", "028", "043", "046"})
-  void whateverVersionItIsOf_itComesWithNamesNumbersAndSeals(String schema) throws Exception {
+  void whateverVersionItIsOf_itComesWithNamesNumbersAndSentences(String schema) throws Exception {
     aClubOf(schema);
     List<String> entries =
-        texts("SELECT id || ' ' || hash || ' ' || sentence FROM story ORDER BY id");
+        texts("SELECT id || happened_at || recorded_at || sentence FROM story ORDER BY id");
     List<String> changes = texts("SELECT id || ' ' || story_id || what FROM change ORDER BY id");
     List<String> values = texts("SELECT id || ' ' || value || hash FROM personal ORDER BY id");
     assertTrue(entries.size() >= 2 && changes.size() > 10 && values.size() > 2);
@@ -92,7 +99,7 @@ class CarryOverTest {
     assertEquals(List.of(NAME), texts("SELECT name FROM borrower"));
     assertEquals(
         entries,
-        texts("SELECT id || ' ' || hash || ' ' || sentence FROM story ORDER BY id")
+        texts("SELECT id || happened_at || recorded_at || sentence FROM story ORDER BY id")
             .subList(0, entries.size()));
     assertEquals(
         changes,
@@ -113,17 +120,43 @@ class CarryOverTest {
     aClubOf("046");
     String seal = texts("SELECT hash FROM story ORDER BY id DESC LIMIT 1").get(0);
     carry();
+    String newest = texts("SELECT hash FROM story ORDER BY id DESC LIMIT 1 OFFSET 1").get(0);
+    assertNotEquals(seal, newest);
     assertEquals(
         "Carried over into the file of Ascham 1.0.0: the record of before was whole, 2 entries up to"
-            + " seal %s %s %s; each was reckoned again, and its seal is the same."
-                .formatted(seal.substring(0, 4), seal.substring(4, 8), seal.substring(8, 12)),
+            + " seal %s; it is sealed anew, up to seal %s."
+                .formatted(Seal.shortened(seal), Seal.shortened(newest)),
         texts("SELECT sentence FROM story ORDER BY id DESC LIMIT 1").get(0));
     assertEquals(
-        List.of("replacement_terms 6", "work_time 6"),
+        List.of("replacement_terms 6", "story 2", "work_time 6"),
         texts(
             "SELECT table_name || ' ' || count(*) FROM change WHERE story_id = (SELECT max(id) FROM"
                 + " story) GROUP BY table_name ORDER BY 1"),
-        "rows that had no key have one");
+        "rows that had no key have one, and each seal of before is kept");
+  }
+
+  /** On paper, in the name of a backup, in the high-water mark. */
+  @Test
+  void aSealFromBefore_isKnownAsEver_andNothingIsMissed() throws Exception {
+    aClubOf("046");
+    Backups.Backup made = BackupsOf.folder(folder.path(), CLOCK).make();
+    List<String> seals = texts("SELECT hash FROM story ORDER BY id");
+    Loss.Backup newest = new Loss.Backup(made.name().fileName(), made.name().seal());
+    HighWaterOf.opened(folder, newest, CLOCK).follow();
+    String mark = Files.readString(folder.highWaterMark());
+    assertTrue(mark.contains(seals.get(1)), mark);
+    carry();
+    assertEquals(mark, Files.readString(folder.highWaterMark()));
+    HighWater highWater = HighWaterOf.opened(folder, newest, CLOCK);
+    assertEquals(List.of(), highWater.unread());
+    highWater.follow();
+    assertFalse(Files.readString(folder.highWaterMark()).contains(seals.get(1)), "it goes on");
+    try (Connection file = SqliteFile.open(folder.file())) {
+      VerifyRecord verify = VerifyOf.file(file);
+      assertEquals(
+          new VerifyRecord.SealSeen.Known(1, 1), verify.seen(seals.get(1).substring(0, 12)));
+      assertEquals(new VerifyRecord.SealSeen.Unknown(), verify.seen("0123456789ab"));
+    }
   }
 
   @Test
@@ -163,7 +196,7 @@ class CarryOverTest {
   void cutOffAnywhere_theFolderIsAsItWas_orDone_andTheNextRunEndsIt(CarryOver.Step cutBefore)
       throws Exception {
     aClubOf("036");
-    List<String> before = texts("SELECT hash || sentence FROM story ORDER BY id");
+    List<String> before = texts("SELECT id || sentence FROM story ORDER BY id");
     byte[] mark = "how far it had come".getBytes(StandardCharsets.UTF_8);
     Files.write(folder.highWaterMark(), mark);
     class Cut extends RuntimeException {

@@ -14,7 +14,7 @@ import java.sql.SQLException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** An entry is written as it is told at {@link EntryText}, and as seals from before cover it. */
+/** An entry is written as it is told at {@link EntryText}. */
 class EntryTextTest {
   private static final String HASH = "0".repeat(64);
 
@@ -42,13 +42,25 @@ class EntryTextTest {
   }
 
   @Test
+  void beforeIt_anArrayWithinWasAText() {
+    assertEquals(
+        "[7,\"2026-01-01T10:00:00.000Z\",\"2026-01-02T10:00:00.000Z\",null,\"Done.\",null,3,"
+            + "\"[[1,null]]\",\"[[12,\\\"account\\\",6,{},\\\"{\\\\\\\"name\\\\\\\":null}\\\"]]\"]",
+        EntryText.before(
+            head("Done.", null),
+            List.of(new About(7, 1L, null)),
+            List.of(new Changed(7, 12, "account", 6, "{}")),
+            List.of(new Personal(12, "name", null))));
+  }
+
+  @Test
   void anEntryOfNothing_hasEmptyArrays() {
     assertEquals(
         "[7,\"2026-01-01T10:00:00.000Z\",\"2026-01-02T10:00:00.000Z\",null,\"Done.\",null,3,[],[]]",
         EntryText.of(head("Done.", null), List.of(), List.of(), List.of()));
   }
 
-  /** What SQLite's own function wrote into the seals of before. */
+  /** As SQLite's own function wrote it into the seals of before. */
   @Test
   void everyCharacter_isWrittenAsSeals_fromBefore_haveIt() throws SQLException {
     try (Connection memory = DriverManager.getConnection("jdbc:sqlite::memory:")) {
