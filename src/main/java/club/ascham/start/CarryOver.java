@@ -187,11 +187,10 @@ final class CarryOver {
             + " whose record is whole.");
   }
 
-  /** The log of writes goes into the file, and away, when nobody else has it open. */
-  private boolean isAlone() throws IOException, SQLException {
+  /** The log of writes goes into the file and away when the last one closes it. */
+  private boolean isAlone() throws SQLException {
     Scrub.emptyLog(folder.file());
-    Path log = folder.writeAheadLog();
-    return !Files.exists(log) || Files.size(log) == 0;
+    return !Files.exists(folder.writeAheadLog());
   }
 
   private Outcome replaced(Path copy, Path fresh, VerifyRecord.Verified verified)

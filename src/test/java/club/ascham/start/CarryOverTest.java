@@ -217,7 +217,7 @@ class CarryOverTest {
     assertEquals(
         done, !Schema.isFromBefore(assertInstanceOf(Soundness.Sound.class, soundness()).schema()));
     assertEquals(
-        before, texts("SELECT hash || sentence FROM story ORDER BY id").subList(0, before.size()));
+        before, texts("SELECT id || sentence FROM story ORDER BY id").subList(0, before.size()));
     assertEquals(
         done ? CarryOver.Outcome.DoneBefore.class : CarryOver.Outcome.Done.class,
         carry().getClass());
