@@ -107,14 +107,13 @@ final class CarryOver {
               + ((Soundness.Unsound) found).why()
               + " Restore a backup first, and carry that over.");
     }
-    if (!Schema.isFromBefore(sound.schema())) {
-      return new Outcome.DoneBefore();
-    }
     Path copy = beside(".of-before");
     Path work = beside(".carrying");
     Path fresh = beside(".carried");
     try {
-      return carry(copy, work, fresh);
+      return Schema.isFromBefore(sound.schema())
+          ? carry(copy, work, fresh)
+          : new Outcome.DoneBefore();
     } finally {
       for (Path one : List.of(copy, work, fresh)) {
         Snapshot.forget(one);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -27,8 +28,23 @@ final class RestoreCommand {
     return command(data, "carry-over", data.toString());
   }
 
+  /** As {@link #carryOver}, and killed in the middle of it, or after it. */
+  static void carryOverKilledAfter(Path data, Duration wait)
+      throws IOException, InterruptedException {
+    Process process = started(data, "carry-over", data.toString());
+    process.waitFor(wait.toMillis(), TimeUnit.MILLISECONDS);
+    process.destroyForcibly().waitFor();
+  }
+
   private static Ended command(Path data, String... words)
       throws IOException, InterruptedException {
+    Process process = started(data, words);
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(process.waitFor(1, TimeUnit.MINUTES), said);
+    return new Ended(process.exitValue(), said);
+  }
+
+  private static Process started(Path data, String... words) throws IOException {
     List<String> command =
         new ArrayList<>(
             List.of(
@@ -38,9 +54,6 @@ final class RestoreCommand {
     command.addAll(List.of(words));
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
     builder.environment().put("ASCHAM_DATA_DIR", data.toString());
-    Process process = builder.start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertTrue(process.waitFor(1, TimeUnit.MINUTES), said);
-    return new Ended(process.exitValue(), said);
+    return builder.start();
   }
 }

@@ -15,6 +15,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -126,6 +127,31 @@ class UpgradeIT {
     assertEquals(0, again.code(), again.said());
     assertTrue(again.said().startsWith("It is done: "), again.said());
     startsAndLooksRight();
+  }
+
+  @Test
+  void killedAtSomeMoment_theFolderIsAsItWas_orDone_andTheNextRunEndsIt() throws Exception {
+    for (int wait = 400; wait <= 2_800; wait += 600) {
+      RestoreCommand.carryOverKilledAfter(data, Duration.ofMillis(wait));
+      Path file = data.resolve("ascham.db");
+      long schema = schemaOf(file);
+      assertTrue(schema == 36 || schema > 100, "schema " + schema + " after " + wait + " ms");
+      try (Ledger ledger = Ledger.of(data)) {
+        ledger.isSound();
+        assertEquals(
+            1, ledger.number("SELECT count(*) FROM story WHERE sentence = 'Entered a borrower.'"));
+      }
+    }
+    RestoreCommand.Ended done = RestoreCommand.carryOver(data);
+    assertEquals(0, done.code(), done.said());
+    startsAndLooksRight();
+    try (Stream<Path> left = Files.list(data)) {
+      assertEquals(
+          List.of(),
+          left.map(one -> one.getFileName().toString())
+              .filter(name -> name.startsWith("ascham.db."))
+              .toList());
+    }
   }
 
   @Test
