@@ -42,7 +42,9 @@ class BackupList {
                 Known.class,
                 """
                 SELECT asked.value AS seal, max(s.id) AS entry FROM json_each(?1) asked
-                  JOIN story s ON substr(s.hash, 1, 12) = asked.value GROUP BY asked.value""",
+                  JOIN (SELECT id, hash FROM story UNION ALL
+                        SELECT row_id, what ->> '$.seal[0]' FROM change WHERE table_name = 'story') s
+                    ON substr(s.hash, 1, 12) = asked.value GROUP BY asked.value""",
                 asked(all))
             .stream()
             .collect(Collectors.toMap(Known::seal, Known::entry));

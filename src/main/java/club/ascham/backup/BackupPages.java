@@ -1,5 +1,6 @@
 package club.ascham.backup;
 
+import club.ascham.Release;
 import club.ascham.id.BackupId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -29,9 +30,11 @@ class BackupPages {
   /**
    * @param worry what is wrong with the backups; null: nothing
    * @param copies what is in the second folder; null: none is set
+   * @param version of the program that runs here
    */
   @CheckedTemplate(basePath = "backup", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record BackupsPage(List<BackupList.Line> backups, String worry, SecondFolder.State copies)
+  record BackupsPage(
+      List<BackupList.Line> backups, String worry, SecondFolder.State copies, String version)
       implements TemplateInstance {}
 
   private final Backups backups;
@@ -39,6 +42,7 @@ class BackupPages {
   private final TellBackup tellBackup;
   private final SecondFolder copies;
   private final Scrubbing scrubbing;
+  private final Release release;
   private final Actor actor;
   private final Presses presses;
 
@@ -48,6 +52,7 @@ class BackupPages {
       TellBackup tellBackup,
       SecondFolder copies,
       Scrubbing scrubbing,
+      Release release,
       Actor actor,
       Presses presses) {
     this.backups = backups;
@@ -55,6 +60,7 @@ class BackupPages {
     this.tellBackup = tellBackup;
     this.copies = copies;
     this.scrubbing = scrubbing;
+    this.release = release;
     this.actor = actor;
     this.presses = presses;
   }
@@ -64,7 +70,8 @@ class BackupPages {
     return new BackupsPage(
         list.lines(),
         backups.worry().or(copies::worry).or(scrubbing::worry).orElse(null),
-        copies.state().orElse(null));
+        copies.state().orElse(null),
+        release.version());
   }
 
   @POST

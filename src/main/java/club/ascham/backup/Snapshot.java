@@ -136,14 +136,14 @@ public final class Snapshot {
   }
 
   /** On the disk, not only on its way there. */
-  static void force(Path file) throws IOException {
+  public static void force(Path file) throws IOException {
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       channel.force(true);
     }
   }
 
   /** A new name is on the disk when its folder is. */
-  static void forceFolder(Path folder) {
+  public static void forceFolder(Path folder) {
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
     } catch (IOException notOnThisSystem) {

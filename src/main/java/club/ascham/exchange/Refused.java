@@ -100,7 +100,7 @@ record Refused(String column, String message) {
           Map.entry(
               "(kind = 'PUT_BACK') = (loan_id", "put-back is of no loan, and all else is of one"),
           Map.entry(
-              "(receipt_id IS NOT NULL) + (line_id",
+              "CASE WHEN receipt_id IS NULL",
               "it moved one thing: give a receipt, a line or a check"),
           Map.entry(
               "(line_id IS NULL) = (went IS NULL)",

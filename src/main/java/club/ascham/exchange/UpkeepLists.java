@@ -143,7 +143,7 @@ final class UpkeepLists {
             "What each story is about",
             "story_about",
             // It has no number of its own, so the database's own count of rows serves.
-            optional("number", "story_about.rowid", RecordLists.NUMBER),
+            optional("number", "story_about.id", RecordLists.NUMBER),
             required("story", "story_about.story_id", number("story", "story")),
             optional("item", "story_about.item_id", item()),
             optional("rig", "story_about.rig_id", number("rig", "rig"))));

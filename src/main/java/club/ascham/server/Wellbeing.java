@@ -1,5 +1,6 @@
 package club.ascham.server;
 
+import club.ascham.Release;
 import club.ascham.backup.Backups;
 import club.ascham.backup.NightWatch;
 import club.ascham.backup.SecondFolder;
@@ -36,6 +37,7 @@ class Wellbeing {
   private final HighWater highWater;
   private final DiskRoom disk;
   private final ClockWatch clock;
+  private final Release release;
 
   Wellbeing(
       Backups backups,
@@ -43,13 +45,15 @@ class Wellbeing {
       NightWatch night,
       HighWater highWater,
       DiskRoom disk,
-      ClockWatch clock) {
+      ClockWatch clock,
+      Release release) {
     this.backups = backups;
     this.copies = copies;
     this.night = night;
     this.highWater = highWater;
     this.disk = disk;
     this.clock = clock;
+    this.release = release;
   }
 
   @Produces
@@ -129,6 +133,16 @@ class Wellbeing {
               () -> answer.withData("jumpedSeconds", 0));
       return answer.build();
     };
+  }
+
+  @Produces
+  @Wellness
+  HealthCheck program() {
+    return () ->
+        HealthCheckResponse.named("the program")
+            .up()
+            .withData("version", release.version())
+            .build();
   }
 
   private static HealthCheckResponseBuilder downIf(String name, Optional<String> worry) {

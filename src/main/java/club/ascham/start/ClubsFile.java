@@ -4,6 +4,7 @@ import club.ascham.backup.Backups;
 import club.ascham.backup.Soundness;
 import club.ascham.store.DataFolder;
 import club.ascham.store.FileTrouble;
+import club.ascham.store.Schema;
 import club.ascham.store.SqliteFile;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.io.IOException;
@@ -54,9 +55,15 @@ class ClubsFile {
     if (!Files.isWritable(file) || !Files.isWritable(folder.path())) {
       throw readOnly(file);
     }
-    if (Soundness.atAGlance(file) instanceof Soundness.Unsound unsound) {
+    Soundness found = Soundness.atAGlance(file);
+    if (found instanceof Soundness.Unsound unsound) {
       throw NotStarting.because(
           "The club's file " + file.toAbsolutePath() + " is damaged. " + unsound.why() + wayBack());
+    }
+    if (Schema.isFromBefore(((Soundness.Sound) found).schema())) {
+      throw NotStarting.because(
+          "This data folder is from before Ascham 1.0.0: carry it over once with: "
+              + CarryOver.command(folder));
     }
     tryWriting(file);
   }

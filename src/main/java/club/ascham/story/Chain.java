@@ -19,7 +19,7 @@ final class Chain {
    * The seal of an entry.
    *
    * @param before the seal of the entry before it, or {@link #START}
-   * @param entry as JSON, as the export gives it
+   * @param entry as JSON, as {@link EntryText} tells and the export gives it
    */
   static String seal(String before, String entry) {
     return sha256(before + "\n" + entry);

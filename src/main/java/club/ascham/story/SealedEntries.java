@@ -2,27 +2,15 @@ package club.ascham.story;
 
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Reads entries as their seals cover them. */
 @ApplicationScoped
 public class SealedEntries {
-  /**
-   * An entry as its seal covers it: number, happened, recorded, account, sentence, hash of why,
-   * loan, what it is about as [item, rig], and the changed rows as [number, table, row, fields from
-   * and to, personal fields with their hashes].
-   */
-  static final String ENTRY =
-      """
-      json_array(s.id, s.happened_at, s.recorded_at, s.account_id, s.sentence, coalesce(s.why_hash, s.why), s.loan_id,
-        (SELECT json_group_array(json_array(a.item_id, a.rig_id) ORDER BY a.rowid)
-           FROM story_about a WHERE a.story_id = s.id),
-        (SELECT json_group_array(json_array(c.id, c.table_name, c.row_id, json(c.what),
-                  (SELECT json_group_object(p.field, p.hash ORDER BY p.id) FROM personal p WHERE p.change_id = c.id))
-                ORDER BY c.id)
-           FROM change c WHERE c.story_id = s.id))""";
-
   /** A number before that of every entry. */
   public static final long BEFORE_ALL = -1;
 
@@ -30,26 +18,106 @@ public class SealedEntries {
 
   private final Rows rows;
 
+  /** The columns that files from before 1.0.0 had otherwise, and how entries were written then. */
+  private final String why;
+
+  private final String aboutNumber;
+  private final Writing writing;
+
+  private interface Writing {
+    String of(
+        EntryText.Head entry,
+        List<EntryText.About> about,
+        List<EntryText.Changed> changes,
+        List<EntryText.Personal> personal);
+  }
+
+  @Inject
   SealedEntries(Rows rows) {
+    this(rows, "coalesce(why_hash, why)", "id", EntryText::of);
+  }
+
+  private SealedEntries(Rows rows, String why, String aboutNumber, Writing writing) {
     this.rows = rows;
+    this.why = why;
+    this.aboutNumber = aboutNumber;
+    this.writing = writing;
+  }
+
+  /** Of a file from before 1.0.0. */
+  static SealedEntries before(Rows rows) {
+    boolean apart =
+        rows.number("SELECT count(*) FROM pragma_table_info('story') WHERE name = 'why_hash'") == 1;
+    return new SealedEntries(
+        rows, apart ? "coalesce(why_hash, why)" : "why", "rowid", EntryText::before);
   }
 
   /**
    * @param seal null: not sealed
-   * @param entry as JSON
+   * @param entry as JSON ({@link EntryText})
    */
   public record Entry(long id, String seal, String entry) {}
 
   /** The next few after this number, oldest first; none: that was the last. */
   public List<Entry> after(long id) {
-    return rows.list(
-        Entry.class,
-        "SELECT s.id, s.hash AS seal, "
-            + ENTRY
-            + " AS entry FROM story s WHERE s.id > ?1 ORDER BY s.id LIMIT "
-            + AT_A_TIME,
-        id);
+    List<EntryText.Head> heads =
+        rows.list(
+            EntryText.Head.class,
+            "SELECT id, hash AS seal, happened_at AS happened, recorded_at AS recorded, account_id, sentence, %s AS why, loan_id FROM story WHERE id > ?1 ORDER BY id LIMIT %d"
+                .formatted(why, AT_A_TIME),
+            id);
+    if (heads.isEmpty()) {
+      return List.of();
+    }
+    long first = heads.get(0).id();
+    long last = heads.get(heads.size() - 1).id();
+    Map<Long, List<EntryText.About>> about =
+        rows
+            .list(
+                EntryText.About.class,
+                "SELECT story_id AS entry, item_id, rig_id FROM story_about WHERE story_id BETWEEN ?1 AND ?2 ORDER BY "
+                    + aboutNumber,
+                first,
+                last)
+            .stream()
+            .collect(Collectors.groupingBy(EntryText.About::entry));
+    Map<Long, List<EntryText.Changed>> changes =
+        rows
+            .list(
+                EntryText.Changed.class,
+                "SELECT story_id AS entry, id, table_name AS \"table\", row_id, what AS fields FROM change WHERE story_id BETWEEN ?1 AND ?2 ORDER BY id",
+                first,
+                last)
+            .stream()
+            .collect(Collectors.groupingBy(EntryText.Changed::entry));
+    Map<Long, List<Personal>> personal =
+        rows
+            .list(
+                Personal.class,
+                """
+                SELECT c.story_id AS entry, p.change_id, p.field, p.hash FROM change c JOIN personal p ON p.change_id = c.id
+                 WHERE c.story_id BETWEEN ?1 AND ?2 ORDER BY p.change_id, p.id""",
+                first,
+                last)
+            .stream()
+            .collect(Collectors.groupingBy(Personal::entry));
+    return heads.stream()
+        .map(
+            head ->
+                new Entry(
+                    head.id(),
+                    head.seal(),
+                    writing.of(
+                        head,
+                        about.getOrDefault(head.id(), List.of()),
+                        changes.getOrDefault(head.id(), List.of()),
+                        personal.getOrDefault(head.id(), List.of()).stream()
+                            .map(Personal::value)
+                            .toList())))
+        .toList();
   }
+
+  private record Personal(long entry, EntryText.Personal value) {}
 
   /** The newest seal; empty where nothing was told yet. */
   public Optional<String> newest() {

@@ -7,7 +7,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 /**
  * Closes the entries of the record with their seals.
  *
- * <p>Closing them takes four or five statements, however many rows were changed, and one more for
+ * <p>Closing them takes seven or eight statements, however many rows were changed, and one more for
  * each further sentence and each new personal value.
  */
 @ApplicationScoped

@@ -89,7 +89,7 @@ public class Story {
 
     /** The entry that took in the one so numbered, as SQL. */
     public static String with(String entry) {
-      return "(SELECT t.what ->> '$.taken_in_with[1]' FROM change t WHERE t.table_name = 'story' AND t.row_id = %s)"
+      return "(SELECT max(t.what ->> '$.taken_in_with[1]') FROM change t WHERE t.table_name = 'story' AND t.row_id = %s)"
           .formatted(entry);
     }
   }

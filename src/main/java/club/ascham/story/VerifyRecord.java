@@ -16,12 +16,10 @@ public class VerifyRecord {
 
   private final Rows rows;
   private final SealedEntries sealed;
-  private final Watch watch;
 
-  VerifyRecord(Rows rows, SealedEntries sealed, Watch watch) {
+  VerifyRecord(Rows rows, SealedEntries sealed) {
     this.rows = rows;
     this.sealed = sealed;
-    this.watch = watch;
   }
 
   /**
@@ -38,10 +36,43 @@ public class VerifyRecord {
     }
   }
 
-  private record Differs(long row, String field, String recorded, String found) {}
+  /** A field that is not what was last recorded of it. */
+  record Differs(long row, String field, String recorded, String found) {
+    String said(String table) {
+      return "%s %d: %s is %s, recorded was %s."
+          .formatted(table, row, field, shown(found), shown(recorded));
+    }
+
+    private static String shown(String value) {
+      return value == null ? "nothing" : "“" + value + "”";
+    }
+  }
 
   public Verified verify() {
     List<String> faults = new ArrayList<>();
+    Chained chained = chained(faults);
+    long loose =
+        rows.number(
+            "SELECT count(*) FROM change WHERE story_id > (SELECT coalesce(max(id), 0) FROM story)");
+    if (loose > 0) {
+      faults.add(loose + " changed rows have no sentence: some other program wrote them.");
+    }
+    personalValues(faults);
+    reasons(faults);
+    for (Watched table : Watched.all(rows)) {
+      rowsOf(table, faults);
+    }
+    return new Verified(
+        chained.entries(),
+        chained.newest(),
+        rows.number("SELECT count(*) FROM personal WHERE value IS NULL"),
+        faults);
+  }
+
+  /** The entries that were reckoned again, and the seal of the last. */
+  record Chained(long entries, String newest) {}
+
+  Chained chained(List<String> faults) {
     String before = Chain.START;
     long last = SealedEntries.BEFORE_ALL;
     long entries = 0;
@@ -60,19 +91,7 @@ public class VerifyRecord {
         entries++;
       }
     }
-    long loose =
-        rows.number(
-            "SELECT count(*) FROM change WHERE story_id > (SELECT coalesce(max(id), 0) FROM story)");
-    if (loose > 0) {
-      faults.add(loose + " changed rows have no sentence: some other program wrote them.");
-    }
-    personalValues(faults);
-    reasons(faults);
-    for (Watched table : watch.tables()) {
-      rowsOf(table, faults);
-    }
-    return new Verified(
-        entries, before, rows.number("SELECT count(*) FROM personal WHERE value IS NULL"), faults);
+    return new Chained(entries, before);
   }
 
   private record Personal(
@@ -124,20 +143,8 @@ public class VerifyRecord {
     List<Differs> differing =
         rows.list(Differs.class, table.differences() + " LIMIT " + (SHOWN_OF_A_KIND + 1));
     for (Differs cell : differing) {
-      fault(
-          faults,
-          "%s %d: %s is %s, recorded was %s."
-              .formatted(
-                  table.table(),
-                  cell.row(),
-                  cell.field(),
-                  shown(cell.found()),
-                  shown(cell.recorded())));
+      fault(faults, cell.said(table.table()));
     }
-  }
-
-  private static String shown(String value) {
-    return value == null ? "nothing" : "“" + value + "”";
   }
 
   private static void fault(List<String> faults, String fault) {
@@ -160,12 +167,16 @@ public class VerifyRecord {
    */
   public SealSeen seen(String start) {
     long entry =
-        rows.number(
-            "SELECT id FROM story WHERE substr(hash, 1, ?2) = ?1 ORDER BY id LIMIT 1",
-            start,
-            start.length());
+        numbered("SELECT id FROM story WHERE substr(hash, 1, ?2) = ?1 ORDER BY id LIMIT 1", start);
+    if (entry == 0) {
+      entry = numbered(CarriedRecord.SEALED_BEFORE, start);
+    }
     return entry == 0
         ? new SealSeen.Unknown()
         : new SealSeen.Known(entry, rows.number("SELECT count(*) FROM story WHERE id > ?1", entry));
+  }
+
+  private long numbered(String sql, String start) {
+    return rows.number(sql, start, start.length());
   }
 }

@@ -4,7 +4,6 @@ import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.time.ClubTime;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -28,8 +27,6 @@ public class Watch {
     this.time = time;
   }
 
-  private record Column(String table, String name) {}
-
   private record Made(String name, String sql) {}
 
   /**
@@ -46,7 +43,7 @@ public class Watch {
             .stream()
             .collect(Collectors.toMap(Made::name, Made::sql));
     boolean anythingBefore = false;
-    for (Watched table : tables()) {
+    for (Watched table : Watched.all(rows)) {
       List<Watched.Trigger> wanted = table.triggers();
       if (!made.containsKey(wanted.get(0).name()) && !isRecorded(table)) {
         anythingBefore |= rows.change(table.recordOfWhatIsThere()) > 0;
@@ -85,27 +82,5 @@ public class Watch {
           sentence);
       rows.change("UPDATE change SET story_id = 0");
     }
-  }
-
-  /** Every table that holds facts of the club. */
-  List<Watched> tables() {
-    return rows
-        .list(
-            Column.class,
-            """
-            SELECT t.name AS "table", c.name FROM pragma_table_list t JOIN pragma_table_info(t.name) c
-             WHERE t.schema = 'main' AND t.type = 'table' AND t.name NOT GLOB 'sqlite_*'
-               AND t.name NOT GLOB 'flyway_*' ORDER BY t.name, c.cid""")
-        .stream()
-        .filter(column -> !Watched.LEFT_OUT.contains(column.table()))
-        .collect(
-            Collectors.groupingBy(
-                Column::table,
-                LinkedHashMap::new,
-                Collectors.mapping(Column::name, Collectors.toList())))
-        .entrySet()
-        .stream()
-        .map(table -> new Watched(table.getKey(), table.getValue()))
-        .toList();
   }
 }

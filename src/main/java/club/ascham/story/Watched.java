@@ -1,5 +1,7 @@
 package club.ascham.story;
 
+import club.ascham.store.Rows;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,7 +11,8 @@ import java.util.stream.Collectors;
 
 /**
  * A table whose every change is recorded: the SQL that watches it and the SQL that compares it with
- * what was recorded.
+ * what was recorded. A row is known by its number, which SQLite calls its rowid: each such table
+ * has it as its key.
  */
 record Watched(String table, List<String> columns) {
   /**
@@ -66,6 +69,30 @@ record Watched(String table, List<String> columns) {
   private static final String NEXT_STORY = "(SELECT coalesce(max(id), 0) + 1 FROM story)";
   private static final UnaryOperator<String> NOTHING = column -> "NULL";
 
+  private record Column(String table, String name) {}
+
+  /** Every table of the file that holds facts of the club. */
+  static List<Watched> all(Rows rows) {
+    return rows
+        .list(
+            Column.class,
+            """
+            SELECT t.name AS "table", c.name FROM pragma_table_list t JOIN pragma_table_info(t.name) c
+             WHERE t.schema = 'main' AND t.type = 'table' AND t.name NOT GLOB 'sqlite_*'
+               AND t.name NOT GLOB 'flyway_*' ORDER BY t.name, c.cid""")
+        .stream()
+        .filter(column -> !LEFT_OUT.contains(column.table()))
+        .collect(
+            Collectors.groupingBy(
+                Column::table,
+                LinkedHashMap::new,
+                Collectors.mapping(Column::name, Collectors.toList())))
+        .entrySet()
+        .stream()
+        .map(table -> new Watched(table.getKey(), table.getValue()))
+        .toList();
+  }
+
   static boolean isPersonal(String table, String column) {
     return PERSONAL.getOrDefault(table, Set.of()).contains(column);
   }
@@ -100,11 +127,27 @@ record Watched(String table, List<String> columns) {
         .toList();
   }
 
-  /**
-   * Fields that are not what was last recorded of them: row, field, recorded, found. One statement,
-   * so that it sees one moment. A column that a migration took away has nothing to compare.
-   */
+  /** Of a row: its number, a field, what was last recorded of it, and what is found in it. */
   String differences() {
+    return differing()
+        + "SELECT row_id, key AS field, CAST(recorded AS TEXT) AS recorded, CAST(found AS TEXT) AS found FROM differing ORDER BY 1, 2";
+  }
+
+  /** Records, with the entry so numbered, what differs in fields that are not kept apart. */
+  String recordOfWhatDiffers() {
+    return "INSERT INTO change (story_id, table_name, row_id, what) "
+        + differing()
+        + "SELECT ?1, '%s', row_id, json_group_object(key, json_array(recorded, found)) FROM differing WHERE key NOT IN (%s) GROUP BY row_id ORDER BY row_id"
+            .formatted(
+                table,
+                personal().stream().map(c -> "'" + c + "'").collect(Collectors.joining(", ")));
+  }
+
+  /**
+   * Fields that are not what was last recorded of them. One statement, so that it sees one moment.
+   * A column that a migration took away has nothing to compare.
+   */
+  private String differing() {
     return """
     WITH told AS (
       SELECT c.row_id, e.key, e.value ->> 1 AS val, c.id AS change_id, 0 AS erased
@@ -116,13 +159,15 @@ record Watched(String table, List<String> columns) {
       SELECT row_id, key, val, erased FROM (
         SELECT told.*, row_number() OVER (PARTITION BY row_id, key ORDER BY change_id DESC) AS newest FROM told)
        WHERE newest = 1),
-    found AS (
+    held AS (
       SELECT t.rowid AS row_id, e.key, e.value AS val
-        FROM "%1$s" t, json_each(json_object(%2$s)) e)
-    SELECT row_id, key AS field, CAST(max(said) AS TEXT) AS recorded, CAST(max(found) AS TEXT) AS found
-      FROM (SELECT row_id, key, val AS said, NULL AS found, erased FROM said
-            UNION ALL SELECT row_id, key, NULL, val, 0 FROM found)
-     GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0 ORDER BY 1, 2"""
+        FROM "%1$s" t, json_each(json_object(%2$s)) e),
+    differing AS (
+      SELECT row_id, key, max(said) AS recorded, max(found) AS found
+        FROM (SELECT row_id, key, val AS said, NULL AS found, erased FROM said
+              UNION ALL SELECT row_id, key, NULL, val, 0 FROM held)
+       GROUP BY row_id, key HAVING max(said) IS NOT max(found) AND max(erased) = 0)
+    """
         .formatted(
             table,
             columns.stream()
@@ -168,8 +213,9 @@ record Watched(String table, List<String> columns) {
         .collect(Collectors.joining(" || ", "'{' || substr(", ", 2) || '}'"));
   }
 
-  private Set<String> personal() {
-    return PERSONAL.getOrDefault(table, Set.of());
+  /** Those that it has: a file from before may lack one. */
+  private List<String> personal() {
+    return PERSONAL.getOrDefault(table, Set.of()).stream().filter(columns::contains).toList();
   }
 
   private static String keepApart(

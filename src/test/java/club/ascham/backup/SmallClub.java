@@ -18,6 +18,7 @@ record SmallClub(Path file) {
       open.run("INSERT INTO flyway_schema_history VALUES (1, '010', 1), (2, NULL, 1)");
       open.run(
           "CREATE TABLE story (id INTEGER PRIMARY KEY, sentence TEXT, recorded_at TEXT, hash TEXT)");
+      open.run("CREATE TABLE change (table_name TEXT, row_id INTEGER, what TEXT)");
       open.run("CREATE TABLE told_of (story_id INTEGER REFERENCES story (id))");
       open.tell("Told first.", "a".repeat(64));
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
 import club.ascham.store.RowsOf;
+import club.ascham.store.Schema;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Given;
 import club.ascham.verdict.RandomVerdicts;
@@ -27,7 +28,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
-import org.flywaydb.core.Flyway;
 
 /** What is shown of a verdict at once, and what is shown of it when it was kept, is the same. */
 class KeptVerdictsLawsTest {
@@ -39,7 +39,7 @@ class KeptVerdictsLawsTest {
   static void aFile() throws IOException, SQLException {
     folder = Files.createTempDirectory("kept-verdicts");
     String url = "jdbc:sqlite:" + folder.resolve("club.db") + "?foreign_keys=true&synchronous=OFF";
-    Flyway.configure().dataSource(url, "", "").locations("classpath:db/migration").load().migrate();
+    Schema.of(url).load().migrate();
     file = DriverManager.getConnection(url);
     rows = RowsOf.connection(file);
     rows.change(

@@ -1,5 +1,6 @@
 package club.ascham.concern;
 
+import club.ascham.store.Schema;
 import club.ascham.store.Stored;
 import club.ascham.units.ItemCode;
 import java.nio.file.Files;
@@ -10,7 +11,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
-import org.flywaydb.core.Flyway;
 
 /**
  * A real file with two risers, a pair of limbs, two strings and a dozen arrows, registered on 1
@@ -31,11 +31,7 @@ final class KeptFile implements AutoCloseable {
         "jdbc:sqlite:"
             + Files.createTempDirectory("kept").resolve("kept.db")
             + "?foreign_keys=true";
-    Flyway.configure()
-        .dataSource(url, null, null)
-        .locations("classpath:db/migration")
-        .load()
-        .migrate();
+    Schema.of(url).load().migrate();
     connection = DriverManager.getConnection(url);
     connection.setAutoCommit(false);
     run("INSERT INTO account (id, name, password_hash, role) VALUES (1, 'a', 'x', 'OFFICER')");

@@ -1,6 +1,7 @@
 package club.ascham.exchange;
 
 import club.ascham.exchange.Import.CsvFile;
+import club.ascham.store.Schema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
-import org.flywaydb.core.Flyway;
 
 /** A new database with the tables, the accounts of the demo, and nothing else. */
 record EmptyClub(Connection connection) implements AutoCloseable {
@@ -23,7 +23,7 @@ record EmptyClub(Connection connection) implements AutoCloseable {
 
   static EmptyClub in(Path folder) throws SQLException {
     String url = "jdbc:sqlite:" + folder.resolve("club.db") + "?foreign_keys=true";
-    Flyway.configure().dataSource(url, "", "").locations("classpath:db/migration").load().migrate();
+    Schema.of(url).load().migrate();
     Connection connection = DriverManager.getConnection(url);
     try (Statement statement = connection.createStatement()) {
       statement.execute(

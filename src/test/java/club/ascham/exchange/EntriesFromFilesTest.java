@@ -108,7 +108,7 @@ class EntriesFromFilesTest {
     }
     String sealed = officer().get("/api/record/export").asString();
     assertTrue(
-        sealed.contains("{\\\"taken_in_with\\\":[null," + (number + 1) + "]}"),
+        sealed.contains("{\"taken_in_with\":[null," + (number + 1) + "]}"),
         sealed.substring(sealed.length() - 500));
   }
 

@@ -15,6 +15,8 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,7 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The three steps that the README writes down, and its way back, on a folder of an older program.
+ * The steps that the README writes down, and its way back, on a folder from before 1.0.0 and on one
+ * whose schema lacks the newest migration.
  */
 class UpgradeIT {
   private static final String OLDER = "036";
@@ -56,8 +59,30 @@ class UpgradeIT {
     }
   }
 
-  /** Step 3: what there is to see. Answers the file name of the backup from before. */
-  private String looksRight(PackagedServer server) throws Exception {
+  /** Step 3, of a folder from before. Answers the file of before. */
+  private Path carriedOver() throws Exception {
+    try (PackagedServer server = PackagedServer.club(data)) {
+      throw new AssertionError("it started\n" + server.log());
+    } catch (PackagedServer.DidNotStart refused) {
+      assertTrue(
+          refused
+              .getMessage()
+              .contains("carry it over once with: java -jar quarkus-run.jar carry-over " + data),
+          refused.getMessage());
+      assertFalse(refused.getMessage().contains("\tat "), refused.getMessage());
+    }
+    assertEquals(36, schemaOf(data.resolve("ascham.db")), "it was left as it is");
+    RestoreCommand.Ended done = RestoreCommand.carryOver(data);
+    assertEquals(0, done.code(), done.said());
+    assertTrue(done.said().contains("Its record is whole, "), done.said());
+    Path kept = data.resolve("ascham-before-1.0.0.db");
+    assertTrue(done.said().contains("is kept in " + kept), done.said());
+    assertEquals(36, schemaOf(kept), "as it was");
+    return kept;
+  }
+
+  /** Step 4: what there is to see. */
+  private void looksRight(PackagedServer server) throws Exception {
     assertTrue(server.log().contains("is open."), server::log);
     ApiCaller officer = server.as("officer");
     assertEquals(200, officer.get("/q/health/ready").status());
@@ -65,20 +90,23 @@ class UpgradeIT {
     officer.findsTheRecordWhole();
     assertEquals("[]", officer.get("/api/server").body().path("items").toString());
     assertTrue(officer.get("/api/borrowers").body().toString().contains(NAME));
-    List<String> before =
-        backups().stream().filter(name -> name.contains("-before-V037.db")).toList();
-    assertFalse(before.isEmpty(), backups()::toString);
     try (Ledger ledger = Ledger.of(data)) {
       ledger.isSound();
       assertEquals(
           1,
           ledger.number(
-              "SELECT count(*) FROM story WHERE sentence LIKE 'Made a backup before the migration"
-                  + " V037, %'"));
+              "SELECT count(*) FROM story WHERE sentence LIKE 'Carried over into the file of Ascham"
+                  + " 1.0.0: the record of before was whole, 2 entries up to seal %'"));
       assertTrue(
-          ledger.number("SELECT max(CAST(version AS INTEGER)) FROM flyway_schema_history") > 36);
+          ledger.number("SELECT max(CAST(version AS INTEGER)) FROM flyway_schema_history") > 100);
     }
-    return before.get(before.size() - 1);
+  }
+
+  private void startsAndLooksRight() throws Exception {
+    try (PackagedServer server = PackagedServer.club(data)) {
+      looksRight(server);
+      server.stop();
+    }
   }
 
   private static long schemaOf(Path file) throws SQLException {
@@ -92,47 +120,117 @@ class UpgradeIT {
   }
 
   @Test
-  void anOlderFolder_isBackedUp_broughtUpToDate_andAnswers() throws Exception {
-    try (PackagedServer server = PackagedServer.club(data)) {
-      String before = looksRight(server);
-      assertTrue(server.log().contains("Backup " + before + " is made and sound"), server::log);
-      assertEquals(36, schemaOf(data.resolve("backups").resolve(before)), "as it was");
-      server.stop();
+  void aFolderFromBefore_isCarriedOver_andAnswers() throws Exception {
+    carriedOver();
+    startsAndLooksRight();
+    RestoreCommand.Ended again = RestoreCommand.carryOver(data);
+    assertEquals(0, again.code(), again.said());
+    assertTrue(again.said().startsWith("It is done: "), again.said());
+    startsAndLooksRight();
+  }
+
+  @Test
+  void killedAtSomeMoment_theFolderIsAsItWas_orDone_andTheNextRunEndsIt() throws Exception {
+    for (int wait = 400; wait <= 2_800; wait += 600) {
+      RestoreCommand.carryOverKilledAfter(data, Duration.ofMillis(wait));
+      Path file = data.resolve("ascham.db");
+      long schema = schemaOf(file);
+      assertTrue(schema == 36 || schema > 100, "schema " + schema + " after " + wait + " ms");
+      try (Ledger ledger = Ledger.of(data)) {
+        ledger.isSound();
+        assertEquals(
+            1, ledger.number("SELECT count(*) FROM story WHERE sentence = 'Entered a borrower.'"));
+      }
     }
-    try (PackagedServer server = PackagedServer.club(data)) {
-      looksRight(server);
-      assertEquals(1, backups().size(), "the next start has nothing to bring up to date");
-      server.stop();
+    RestoreCommand.Ended done = RestoreCommand.carryOver(data);
+    assertEquals(0, done.code(), done.said());
+    startsAndLooksRight();
+    try (Stream<Path> left = Files.list(data)) {
+      assertEquals(
+          List.of(),
+          left.map(one -> one.getFileName().toString())
+              .filter(name -> name.startsWith("ascham.db."))
+              .toList());
     }
   }
 
   @Test
-  void theWayBack_theBackupFromBefore_isBroughtBackByTheCommand() throws Exception {
-    String before;
-    try (PackagedServer server = PackagedServer.club(data)) {
-      before = looksRight(server);
-      server.stop();
-    }
-    RestoreCommand.Ended back = RestoreCommand.run(data, data.resolve("backups").resolve(before));
+  void theWayBack_theFileOfBefore_isBroughtBackByTheCommand() throws Exception {
+    Path kept = carriedOver();
+    startsAndLooksRight();
+    RestoreCommand.Ended back = RestoreCommand.run(data, kept);
     assertEquals(0, back.code(), back.said());
+    assertTrue(back.said().contains("carry it over with: "), back.said());
     assertEquals(36, schemaOf(data.resolve("ascham.db")), "what the older program opens");
-    try (PackagedServer server = PackagedServer.club(data)) {
-      looksRight(server);
-      server.stop();
-    }
+    Files.delete(kept);
+    carriedOver();
+    startsAndLooksRight();
   }
 
   @Test
   void theWayBack_theCopiedFolder_startsAgain() throws Exception {
-    try (PackagedServer server = PackagedServer.club(data)) {
-      looksRight(server);
-      server.stop();
-    }
+    carriedOver();
+    startsAndLooksRight();
     data = aside;
     assertEquals(36, schemaOf(data.resolve("ascham.db")));
+    carriedOver();
+    startsAndLooksRight();
+  }
+
+  /** As a program had left it that did not know the last migration there is yet. */
+  private void takeBackTheNewestMigration() throws SQLException {
+    try (Connection connection = SqliteFile.open(data.resolve("ascham.db"));
+        Statement statement = connection.createStatement()) {
+      List<String> triggers = new ArrayList<>();
+      try (ResultSet found =
+          statement.executeQuery(
+              "SELECT name FROM sqlite_master WHERE type = 'trigger' AND name GLOB 'plan_*'")) {
+        while (found.next()) {
+          triggers.add(found.getString(1));
+        }
+      }
+      for (String trigger : triggers) {
+        statement.execute("DROP TRIGGER " + trigger);
+      }
+      assertEquals(
+          1,
+          statement.executeUpdate(
+              "DELETE FROM flyway_schema_history WHERE version = '115' AND installed_rank >= (SELECT"
+                  + " max(installed_rank) FROM flyway_schema_history WHERE version IS NOT NULL)"));
+    }
+  }
+
+  @Test
+  void anOlderSchema_isBackedUp_broughtUpToDate_andAnswers() throws Exception {
+    carriedOver();
+    takeBackTheNewestMigration();
+    String before;
     try (PackagedServer server = PackagedServer.club(data)) {
       looksRight(server);
+      before = backupFromBefore();
+      assertTrue(server.log().contains("Backup " + before + " is made and sound"), server::log);
       server.stop();
     }
+    assertEquals(114, schemaOf(data.resolve("backups").resolve(before)), "as it was");
+    startsAndLooksRight();
+    assertEquals(1, backups().size(), "the next start has nothing to bring up to date");
+    RestoreCommand.Ended back = RestoreCommand.run(data, data.resolve("backups").resolve(before));
+    assertEquals(0, back.code(), back.said());
+    assertEquals(114, schemaOf(data.resolve("ascham.db")), "what the older program opens");
+    startsAndLooksRight();
+  }
+
+  private String backupFromBefore() throws Exception {
+    List<String> before =
+        backups().stream().filter(name -> name.contains("-before-V115.db")).toList();
+    assertEquals(1, before.size(), backups()::toString);
+    try (Ledger ledger = Ledger.of(data)) {
+      assertEquals(
+          1,
+          ledger.number(
+              "SELECT count(*) FROM story WHERE sentence LIKE 'Made a backup before the migration"
+                  + " V115, %'"));
+    }
+    return before.get(0);
   }
 }

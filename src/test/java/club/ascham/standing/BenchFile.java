@@ -1,11 +1,11 @@
 package club.ascham.standing;
 
+import club.ascham.store.Schema;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
-import org.flywaydb.core.Flyway;
 
 /** A real SQLite file with our migrations and nothing else around it. */
 final class BenchFile {
@@ -18,11 +18,7 @@ final class BenchFile {
   static BenchFile migrated() throws Exception {
     Path folder = Files.createTempDirectory("standing");
     String url = "jdbc:sqlite:" + folder.resolve("bench.db") + "?foreign_keys=true";
-    Flyway.configure()
-        .dataSource(url, null, null)
-        .locations("classpath:db/migration")
-        .load()
-        .migrate();
+    Schema.of(url).load().migrate();
     Connection connection = DriverManager.getConnection(url);
     connection.setAutoCommit(false);
     return new BenchFile(connection);

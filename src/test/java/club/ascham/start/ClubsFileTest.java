@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import club.ascham.backup.Backups;
 import club.ascham.backup.BackupsOf;
 import club.ascham.store.DataFolder;
+import club.ascham.store.Schema;
 import club.ascham.store.SqliteFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -51,8 +52,7 @@ class ClubsFileTest {
   }
 
   private Flyway migrations(String... locations) {
-    return Flyway.configure()
-        .dataSource("jdbc:sqlite:" + folder.file() + "?foreign_keys=true", "", "")
+    return Schema.of("jdbc:sqlite:" + folder.file() + "?foreign_keys=true")
         .locations(locations)
         .load();
   }

@@ -60,7 +60,7 @@ class DatabaseRefusalTest {
   private static List<String> migrations() throws IOException, URISyntaxException {
     List<String> texts = new ArrayList<>();
     Path folder = Path.of(DatabaseRefusalTest.class.getResource("/db/migration").toURI());
-    try (Stream<Path> files = Files.list(folder)) {
+    try (Stream<Path> files = Files.walk(folder).filter(Files::isRegularFile)) {
       for (Path file : files.toList()) {
         texts.add(Files.readString(file));
       }

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.objectweb.asm.ClassReader;
@@ -67,7 +66,7 @@ class StatementsTest {
 
   private Connection migrated() throws SQLException {
     String url = "jdbc:sqlite:" + folder.resolve("club.db");
-    Flyway.configure().dataSource(url, "", "").locations("classpath:db/migration").load().migrate();
+    Schema.of(url).load().migrate();
     return DriverManager.getConnection(url);
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.store.Rows;
 import club.ascham.store.RowsOf;
+import club.ascham.store.Schema;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -16,7 +17,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -72,7 +72,7 @@ class FreeTextColumnsTest {
     List<String> forgotten = new ArrayList<>();
     Set<String> stated = new TreeSet<>();
     String url = "jdbc:sqlite:" + folder.resolve("club.db");
-    Flyway.configure().dataSource(url, "", "").locations("classpath:db/migration").load().migrate();
+    Schema.of(url).load().migrate();
     try (Connection file = DriverManager.getConnection(url);
         Statement statement = file.createStatement();
         ResultSet column =
@@ -101,7 +101,7 @@ class FreeTextColumnsTest {
   @Test
   void whoMadeAThing_andWhatAVerdictSays_areShownWithTheirWords() throws Exception {
     String url = "jdbc:sqlite:" + folder.resolve("other.db");
-    Flyway.configure().dataSource(url, "", "").locations("classpath:db/migration").load().migrate();
+    Schema.of(url).load().migrate();
     try (Connection file = DriverManager.getConnection(url);
         Statement insert = file.createStatement()) {
       insert.execute(

@@ -14,9 +14,10 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.ZoneId;
+import java.util.List;
 import org.flywaydb.core.Flyway;
 
-/** A data folder as a program of an earlier schema left it: sealed, and stopped. */
+/** A data folder as a program from before 1.0.0 left it: sealed, and stopped. Without its views. */
 public final class OlderClub {
   private OlderClub() {}
 
@@ -36,7 +37,7 @@ public final class OlderClub {
       keepALogOfWrites(file);
       Rows rows = RowsOf.connection(file);
       Story story = new Story(rows, time);
-      SealedEntries sealed = new SealedEntries(rows);
+      SealedEntries sealed = SealedEntries.before(rows);
       Seals seals = new Seals(rows, sealed, new PersonalValues(rows), story, time);
       rows.change(
           "INSERT INTO club (id, name, demo, brace_table) VALUES (1, 'Fen Archers', 0,"
@@ -50,9 +51,42 @@ public final class OlderClub {
           "INSERT INTO borrower (name, contact, age_band) VALUES (?1, 'someone@example.org',"
               + " 'ADULT')",
           borrower);
-      story.tell(Story.Told.ofClub(time.now(), null, "Entered a borrower."));
-      seals.close();
+      tell(folder, rows, "Entered a borrower.");
     }
+  }
+
+  /**
+   * Tells of what was changed by SQL, and seals it.
+   *
+   * @param changes without the triggers that plan upkeep, which ask views that are not there
+   */
+  public static void change(DataFolder folder, String sentence, String... changes)
+      throws SQLException {
+    try (Connection file = SqliteFile.open(folder.file())) {
+      Rows rows = RowsOf.connection(file);
+      String plans =
+          "FROM sqlite_master WHERE type = 'trigger' AND name GLOB 'plan_*' ORDER BY name";
+      List<String> sql = rows.texts("SELECT sql " + plans);
+      rows.texts("SELECT name " + plans).forEach(name -> rows.change("DROP TRIGGER " + name));
+      for (String change : changes) {
+        rows.change(change);
+      }
+      sql.forEach(rows::change);
+      tell(folder, rows, sentence);
+    }
+  }
+
+  private static void tell(DataFolder folder, Rows rows, String sentence) {
+    ClubTime time =
+        ClubTimeOf.clock(
+            TestClock.running(), new SettingsOf(folder.path(), ZoneId.of("Europe/London")));
+    // In the columns that every version had.
+    rows.change(
+        "INSERT INTO story (happened_at, recorded_at, sentence) VALUES (?1, ?1, ?2)",
+        time.now(),
+        sentence);
+    Story story = new Story(rows, time);
+    new Seals(rows, SealedEntries.before(rows), new PersonalValues(rows), story, time).close();
   }
 
   private static void keepALogOfWrites(Connection file) throws SQLException {
@@ -64,10 +98,8 @@ public final class OlderClub {
   private static void migrate(DataFolder folder, String schema) {
     Flyway.configure()
         .dataSource("jdbc:sqlite:" + folder.file() + "?foreign_keys=true", "", "")
-        .locations("classpath:db/migration")
+        .locations("classpath:db/before")
         .target(schema)
-        // The views are those of the newest tables: an older file has none of them yet.
-        .repeatableSqlMigrationPrefix("not-yet")
         .load()
         .migrate();
   }

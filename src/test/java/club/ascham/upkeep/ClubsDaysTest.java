@@ -2,6 +2,7 @@ package club.ascham.upkeep;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.store.Schema;
 import club.ascham.store.SqliteFile;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -9,7 +10,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.ZoneId;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -69,11 +69,7 @@ class ClubsDaysTest {
   /** One stringer, on the register since 9 June 2026, inspected every ten days. */
   private Connection fileOf(String zone) throws SQLException {
     Path path = folder.resolve("ascham.db");
-    Flyway.configure()
-        .dataSource("jdbc:sqlite:" + path, null, null)
-        .locations("classpath:db/migration")
-        .load()
-        .migrate();
+    Schema.of("jdbc:sqlite:" + path).load().migrate();
     Connection file = SqliteFile.open(path);
     try (Statement run = file.createStatement()) {
       for (ClubsDays.Offset one : ClubsDays.of(ZoneId.of(zone))) {

@@ -2,6 +2,7 @@ package club.ascham.upkeep;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.store.Schema;
 import club.ascham.store.Stored;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,7 +26,6 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
-import org.flywaydb.core.Flyway;
 
 /**
  * Lending, receiving, inspecting (also entered late), buying, retiring and changing of rules, in
@@ -55,11 +55,7 @@ class PlannedWorkLawsTest {
   static void open() throws Exception {
     Path folder = Files.createTempDirectory("plan");
     String url = "jdbc:sqlite:" + folder.resolve("plan.db") + "?foreign_keys=true";
-    Flyway.configure()
-        .dataSource(url, null, null)
-        .locations("classpath:db/migration")
-        .load()
-        .migrate();
+    Schema.of(url).load().migrate();
     file = DriverManager.getConnection(url);
     file.setAutoCommit(false);
   }

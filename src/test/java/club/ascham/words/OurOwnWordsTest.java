@@ -17,6 +17,7 @@ import club.ascham.bow.RiserSpec;
 import club.ascham.bow.SetUpSheet;
 import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
+import club.ascham.store.Schema;
 import club.ascham.verdict.Signs;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -30,7 +31,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,7 +119,7 @@ class OurOwnWordsTest {
   @Test
   void whatAClubStartsWith(@TempDir Path folder) throws SQLException {
     String url = "jdbc:sqlite:" + folder.resolve("club.db");
-    Flyway.configure().dataSource(url, "", "").locations("classpath:db/migration").load().migrate();
+    Schema.of(url).load().migrate();
     List<String> texts = new ArrayList<>();
     try (Connection connection = DriverManager.getConnection(url)) {
       for (String table : List.of("upkeep_rule", "replacement_terms", "plan_rule")) {

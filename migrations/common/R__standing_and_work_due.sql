@@ -48,7 +48,7 @@ SELECT item_id, rule_id, since_at, until_at, retired,
   FROM (
     SELECT b.*,
            CAST(substr(since_day, 9, 2) AS INTEGER)
-             || substr(' Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec ', 4 * substr(since_day, 6, 2) - 3, 5)
+             || substr(' Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec ', 4 * CAST(substr(since_day, 6, 2) AS INTEGER) - 3, 5)
              || substr(since_day, 1, 4) AS said,
            date(since_day, '+' || every_days || ' days') AS by_days,
            date(since_day, '+' || (every_days * (100 + beyond_percent) / 100) || ' days') AS beyond_days,
@@ -56,36 +56,36 @@ SELECT item_id, rule_id, since_at, until_at, retired,
              (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (
                SELECT l.out_at AS d, row_number() OVER (ORDER BY l.out_at) AS nth
                  FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at
-                  AND l.id NOT IN (SELECT line_id FROM undone_line))
+                  AND l.id NOT IN (SELECT line_id FROM undone_line)) lent
                WHERE nth = every_loans)
            END AS by_loans,
            CASE WHEN every_loans IS NOT NULL AND beyond_percent IS NOT NULL THEN
              (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (
                SELECT l.out_at AS d, row_number() OVER (ORDER BY l.out_at) AS nth
                  FROM loan_line l WHERE l.item_id = b.item_id AND l.out_at > b.since_at
-                  AND l.id NOT IN (SELECT line_id FROM undone_line))
+                  AND l.id NOT IN (SELECT line_id FROM undone_line)) lent
                WHERE nth = (every_loans * (100 + beyond_percent) + 99) / 100)
            END AS beyond_loans,
            CASE WHEN every_shots IS NOT NULL THEN
              (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (SELECT min(d) AS d FROM (
                SELECT l.back_at AS d, sum(l.shots) OVER (ORDER BY l.back_at) AS fired
-                 FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since_at)
-               WHERE fired >= every_shots))
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since_at) shot
+               WHERE fired >= every_shots) reached)
            END AS by_shots,
            CASE WHEN every_shots IS NOT NULL AND beyond_percent IS NOT NULL THEN
              (SELECT date(d, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= d ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') FROM (SELECT min(d) AS d FROM (
                SELECT l.back_at AS d, sum(l.shots) OVER (ORDER BY l.back_at) AS fired
-                 FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since_at)
-               WHERE fired >= (every_shots * (100 + beyond_percent) + 99) / 100))
+                 FROM loan_line l WHERE l.item_id = b.item_id AND l.back_at > b.since_at) shot
+               WHERE fired >= (every_shots * (100 + beyond_percent) + 99) / 100) reached)
            END AS beyond_shots
       FROM (
        SELECT g.*,
-              iif(length(since) = 10, since, date(since, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= since ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds')) AS since_day,
+              CASE WHEN length(since) = 10 THEN since ELSE date(since, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= since ORDER BY o.from_at DESC LIMIT 1), 0) || ' seconds') END AS since_day,
               -- a day begins at the club's midnight; without the Z it comes before that very moment
-              iif(length(since) = 10,
+              CASE WHEN length(since) = 10 THEN
                   strftime('%Y-%m-%dT%H:%M:%f', since, -coalesce((SELECT o.ahead_s FROM clock_offset o
-                     WHERE o.from_local <= since || 'T00:00:00' ORDER BY o.from_local DESC LIMIT 1), 0) || ' seconds'),
-                  since) AS since_at
+                     WHERE o.from_local <= since || 'T00:00:00' ORDER BY o.from_local DESC LIMIT 1), 0) || ' seconds')
+                  ELSE since END AS since_at
          FROM (
         SELECT i.id AS item_id, r.id AS rule_id, r.every_days, r.every_loans, r.every_shots, r.beyond_percent,
                i.retired_on IS NOT NULL AS retired,
@@ -100,7 +100,7 @@ SELECT item_id, rule_id, since_at, until_at, retired,
           LEFT JOIN bowstring s ON s.id = i.id
          WHERE (r.build IS NULL OR r.build = coalesce(ri.build, li.build, 'ONE_PIECE'))
            AND (r.material IS NULL OR r.material = s.material)
-         GROUP BY i.id, r.id
+         GROUP BY i.id, r.id, s.id
         UNION ALL
         SELECT i.id AS item_id, r.id AS rule_id, r.every_days, r.every_loans, r.every_shots, r.beyond_percent,
                i.retired_on IS NOT NULL AS retired,
@@ -117,12 +117,12 @@ SELECT item_id, rule_id, since_at, until_at, retired,
           LEFT JOIN bowstring s ON s.id = i.id
          WHERE (r.build IS NULL OR r.build = coalesce(ri.build, li.build, 'ONE_PIECE'))
            AND (r.material IS NULL OR r.material = s.material)
-         GROUP BY i.id, r.id, u.happened_at) g) b);
+         GROUP BY i.id, r.id, u.happened_at) g) b) spell;
 
 -- The spell that each rule counts now for each item in use. The table upkeep_plan keeps what this view answers, and its
 -- triggers ask again after every fact that it rests on.
 CREATE VIEW upkeep_reckoned AS
-SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_spell WHERE until_at IS NULL AND retired = 0;
+SELECT item_id, rule_id, due_on, because, beyond_on FROM upkeep_spell WHERE until_at IS NULL AND NOT retired;
 
 -- Every piece of upkeep that an item in use is planned for, and the day it falls due: what the rules plan,
 -- and what was asked for out of turn on some day.
@@ -152,14 +152,14 @@ SELECT r.id AS report_id, p.item_id, r.happened_at, r.dangerous
 -- for, an inspection that failed and a dangerous report do so at once. Days are the club's own.
 CREATE VIEW item_blocked AS
 SELECT item_id, min(blocked_from) AS blocked_from FROM (
-  SELECT item_id, iif(task_id IS NULL, due_on, date(due_on, '-1 day')) AS blocked_from FROM work_due WHERE blocks = 1
+  SELECT item_id, CASE WHEN task_id IS NULL THEN due_on ELSE date(due_on, '-1 day') END AS blocked_from FROM work_due WHERE blocks = 1
   UNION ALL
   SELECT item_id, beyond_on FROM upkeep_plan WHERE beyond_on IS NOT NULL
   UNION ALL
   SELECT item_id, date(at, coalesce((SELECT o.ahead_s FROM clock_offset o WHERE o.from_at <= at ORDER BY o.from_at DESC LIMIT 1), 0)
            || ' seconds', '-1 day')
     FROM (SELECT item_id, happened_at AS at FROM inspection_failed
-          UNION ALL SELECT item_id, happened_at FROM report_against WHERE dangerous = 1))
+          UNION ALL SELECT item_id, happened_at FROM report_against WHERE dangerous = 1) told) blocking
  GROUP BY item_id;
 
 -- Facts of each assembled rig, but for the inspections of its parts.
@@ -169,7 +169,7 @@ SELECT p.*,
        (SELECT l.loan_id FROM loan_line l WHERE l.rig_id = p.rig_id AND l.back_at IS NULL LIMIT 1) AS loan_id,
        (p.open_set_up_id IS NOT NULL OR p.set_up_id IS NULL OR p.body_id IS NULL OR p.string_id IS NULL
          OR (p.limbs_id IS NULL AND p.body_kind <> 'BOW')) AS in_workshop,
-       coalesce(p.last_event > p.cleared_at, 0) AS needs_check
+       coalesce(p.last_event > p.cleared_at, FALSE) AS needs_check
   FROM (
     SELECT r.*,
            max(coalesce((SELECT max(x.back_at) FROM loan_line x WHERE x.rig_id = r.rig_id AND x.back_at IS NOT NULL), ''),
@@ -212,8 +212,8 @@ SELECT f.*,
            EXISTS (SELECT 1 FROM withdrawal w WHERE w.item_id = i.id AND w.released_at IS NULL) AS withdrawn,
            (SELECT l.loan_id FROM loan_line l WHERE l.item_id = i.id AND l.back_at IS NULL AND l.arrow_count IS NULL) AS loan_id,
            g.rig_id,
-           coalesce(r.in_workshop, 0) AS in_workshop,
-           coalesce(r.needs_check, 0) AS needs_check,
+           coalesce(r.in_workshop, FALSE) AS in_workshop,
+           coalesce(r.needs_check, FALSE) AS needs_check,
            d.blocked_from
       FROM item i
       LEFT JOIN item_blocked d ON d.item_id = i.id

@@ -1,0 +1,31 @@
+package club.ascham.home;
+
+import club.ascham.Release;
+import club.ascham.people.Role;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+
+/** What a club gets with each release, as its people see it. */
+@Path("/what-changed")
+@RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
+class ReleasesPages {
+  /**
+   * @param version that runs here
+   */
+  @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
+  record ReleasesPage(String version) implements TemplateInstance {}
+
+  private final Release release;
+
+  ReleasesPages(Release release) {
+    this.release = release;
+  }
+
+  @GET
+  public TemplateInstance page() {
+    return new ReleasesPage(release.version());
+  }
+}
