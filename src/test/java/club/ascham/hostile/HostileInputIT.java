@@ -128,7 +128,8 @@ class HostileInputIT {
   private void run(int requests) throws Exception {
     long seed = Long.getLong("ascham.malice-seed", 20_261_126);
     // What the server does by itself a minute after its start would be taken for one of theirs.
-    try (PackagedServer server = PackagedServer.demo(folder, "-Dquarkus.scheduler.enabled=false")) {
+    try (PackagedServer server =
+        PackagedServer.demo(folder.resolve("data"), "-Dquarkus.scheduler.enabled=false")) {
       wire = new Wire(server.address());
       host = server.address().getAuthority();
       learn();

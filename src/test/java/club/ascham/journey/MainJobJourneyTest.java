@@ -44,27 +44,23 @@ class MainJobJourneyTest {
   @ParameterizedTest(name = "script {0}")
   @CsvSource({"true", "false"})
   void aBeginnersKit_goesOut_comesBack_isChecked_andIsReadyAgain(boolean script) {
-    try (Chromium chromium = new Chromium()) {
-      long loan = issue(chromium, script);
-      long rig =
-          rows.number(
-              "SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL", loan);
-      receive(chromium, script, loan);
-      check(chromium, script, rig);
-      assertEquals(
-          1,
-          rows.number(
-              "SELECT count(*) FROM rig_standing WHERE rig_id = ?1 AND state_if_inspected = 'READY'",
-              rig));
-    }
+    long loan = issue(script);
+    long rig =
+        rows.number("SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL", loan);
+    receive(script, loan);
+    check(script, rig);
+    assertEquals(
+        1,
+        rows.number(
+            "SELECT count(*) FROM rig_standing WHERE rig_id = ?1 AND state_if_inspected = 'READY'",
+            rig));
   }
 
-  private long issue(Chromium chromium, boolean script) {
+  private long issue(boolean script) {
     // Others may have taken every bow of the demo that suits.
     bench.ready();
     String name = "Wren Tillage " + System.nanoTime();
-    try (Person officer =
-        at(chromium, 1280, ColorScheme.LIGHT, script).signIn("officer").open("/")) {
+    try (Person officer = at(1280, ColorScheme.LIGHT, script).signIn("officer").open("/")) {
       officer.countFromHere();
       Page page = officer.page();
       officer.press(page.locator("main a[href='/issue']").first());
@@ -105,9 +101,9 @@ class MainJobJourneyTest {
         loan);
   }
 
-  private void receive(Chromium chromium, boolean script, long loan) {
+  private void receive(boolean script, long loan) {
     try (Person volunteer =
-        at(chromium, 360, ColorScheme.DARK, script).signIn("volunteer").open("/receive")) {
+        at(360, ColorScheme.DARK, script).signIn("volunteer").open("/receive")) {
       volunteer.countFromHere();
       volunteer.press(volunteer.page().locator("a.button[href='/receive/" + loan + "']"));
       volunteer.keep("main-job-receive");
@@ -118,7 +114,7 @@ class MainJobJourneyTest {
     }
   }
 
-  private void check(Chromium chromium, boolean script, long rig) {
+  private void check(boolean script, long rig) {
     Figures set =
         rows.one(
                 Figures.class,
@@ -127,8 +123,7 @@ class MainJobJourneyTest {
                   FROM rig_parts p JOIN set_up u ON u.id = p.set_up_id WHERE p.rig_id = ?1""",
                 rig)
             .orElseThrow();
-    try (Person volunteer =
-        at(chromium, 360, ColorScheme.LIGHT, script).signIn("volunteer").open("/check")) {
+    try (Person volunteer = at(360, ColorScheme.LIGHT, script).signIn("volunteer").open("/check")) {
       volunteer.countFromHere();
       Page page = volunteer.page();
       volunteer.press(page.locator("a.button[href='/check/" + rig + "']"));
@@ -150,9 +145,7 @@ class MainJobJourneyTest {
   @Test
   void tenKitsInARow_areReceivedWithoutGoingHome() {
     List<Integer> loans = tenKitsIssued();
-    try (Chromium chromium = new Chromium();
-        Person volunteer =
-            at(chromium, 360, ColorScheme.LIGHT, true).signIn("volunteer").open("/receive")) {
+    try (Person volunteer = at(360, ColorScheme.LIGHT, true).signIn("volunteer").open("/receive")) {
       for (int loan : loans) {
         volunteer.countFromHere();
         volunteer.press(volunteer.page().locator("a.button[href='/receive/" + loan + "']"));
@@ -245,8 +238,7 @@ class MainJobJourneyTest {
             "/withdrawals");
     SideBySide.walk(
         (width, theme) -> {
-          try (Chromium chromium = new Chromium();
-              Person officer = at(chromium, width, theme, true).signIn("officer")) {
+          try (Person officer = at(width, theme, true).signIn("officer")) {
             for (String path : pages) {
               officer
                   .open(path)
@@ -261,7 +253,7 @@ class MainJobJourneyTest {
         });
   }
 
-  private Person at(Chromium chromium, int width, ColorScheme theme, boolean script) {
-    return Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, script);
+  private Person at(int width, ColorScheme theme, boolean script) {
+    return Person.at(address, width, theme, script);
   }
 }
