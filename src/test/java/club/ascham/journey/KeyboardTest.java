@@ -1,6 +1,6 @@
 package club.ascham.journey;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
@@ -12,7 +12,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -242,7 +241,7 @@ class KeyboardTest {
                 "beginner"));
     // The best that nothing speaks against: a reason is no part of what is tried here.
     int rig =
-        officer()
+        sending("officer")
             .body(kit)
             .post("/api/fit")
             .jsonPath()
@@ -252,15 +251,13 @@ class KeyboardTest {
     kit.put("contact", "07700 900" + rig);
     kit.put("termsAccepted", true);
     kit.put("briefingGiven", true);
-    return officer().body(kit).post("/api/loans").then().statusCode(201).extract().path("id");
-  }
-
-  private static RequestSpecification officer() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json");
+    return sending("officer")
+        .body(kit)
+        .post("/api/loans")
+        .then()
+        .statusCode(201)
+        .extract()
+        .path("id");
   }
 
   private Person at(boolean script) {

@@ -1,11 +1,11 @@
 package club.ascham.journey;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.store.Rows;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
@@ -14,7 +14,6 @@ import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -36,7 +35,7 @@ class MainJobJourneyTest {
 
   @TestHTTPResource String address;
   @Inject Rows rows;
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
 
   /** What the set-up in force measured. */
   record Figures(Length brace, Length upper, Length lower) {}
@@ -58,7 +57,7 @@ class MainJobJourneyTest {
 
   private long issue(boolean script) {
     // Others may have taken every bow of the demo that suits.
-    bench.ready();
+    fixture.aBowReadyToGoOut();
     String name = "Wren Tillage " + System.nanoTime();
     try (Person officer = at(1280, ColorScheme.LIGHT, script).signIn("officer").open("/")) {
       officer.countFromHere();
@@ -135,9 +134,9 @@ class MainJobJourneyTest {
       volunteer.fill(page.locator("#tillerUpper"), LengthText.exact(set.upper()));
       volunteer.fill(page.locator("#tillerLower"), LengthText.exact(set.lower()));
       volunteer.press("Save the check");
-      assertTrue(volunteer.sees("Put back: ready"), volunteer.words());
+      assertTrue(volunteer.sees("Laid back: ready"), volunteer.words());
       volunteer.keep("main-job-verdict");
-      volunteer.press("Put back: ready");
+      volunteer.press("Laid back: ready");
       assertTrue(volunteer.inputs() <= CHECK_AT_MOST, volunteer.inputs() + " inputs to check");
     }
   }
@@ -170,7 +169,7 @@ class MainJobJourneyTest {
     Map<String, Object> archer =
         Map.of(
             "hand", "right", "drawLength", "27 in", "ageBand", "adult", "experience", "beginner");
-    JsonPath fit = officer().body(archer).post("/api/fit").jsonPath();
+    JsonPath fit = sending("officer").body(archer).post("/api/fit").jsonPath();
     List<Integer> rigs = new ArrayList<>(fit.<Integer>getList("rigs.rig"));
     rigs.addAll(fit.getList("unsuited.findAll { it.adviceOnly }.rig"));
     List<Integer> loans = new ArrayList<>();
@@ -184,7 +183,7 @@ class MainJobJourneyTest {
       kit.put("termsAccepted", true);
       kit.put("briefingGiven", true);
       loans.add(
-          officer()
+          sending("officer")
               .body(kit)
               .post("/api/loans")
               .then()
@@ -193,14 +192,6 @@ class MainJobJourneyTest {
               .<Integer>path("id"));
     }
     return loans;
-  }
-
-  private static RequestSpecification officer() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json");
   }
 
   @Test
