@@ -40,8 +40,8 @@ import org.junit.jupiter.api.Test;
 /**
  * What gate, transaction, record and seal cost: a check as it is saved, against nothing but the
  * commit of the very same rows by JDBC into a copy of the file that has no triggers; in blocks by
- * turns, so that a slow minute of the machine hits both. Off by default: {@code mvn test
- * -Dgroups=measure -DexcludedGroups= -Dtest=SaveCostTest}.
+ * turns, so that a slow minute of the machine hits both. Off by default: {@code mvn test -Pmeasure
+ * -Dtest=SaveCostTest}.
  */
 @QuarkusTest
 @Tag("measure")

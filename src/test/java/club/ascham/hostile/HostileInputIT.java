@@ -37,8 +37,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Every route and every form meets requests that no page and no honest program sends. The long form
- * is off by default: {@code mvn verify -Dgroups=measure -DexcludedGroups= -Dit.test=HostileInputIT
- * -Dtest=none -Dsurefire.failIfNoSpecifiedTests=false}; {@code -Dascham.malice-seed=} tries others.
+ * is off by default: {@code mvn verify -Pmeasure -Dit.test=HostileInputIT -Dtest=none
+ * -Dsurefire.failIfNoSpecifiedTests=false}; {@code -Dascham.malice-seed=} tries others.
  */
 class HostileInputIT {
   private static final Logger LOG = Logger.getLogger(HostileInputIT.class);

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * What the server acknowledged survives {@code kill -9}, at whatever moment it falls. The moments
  * come from a seed: {@code -Dascham.kill-seed=…} tries others. The long form is off by default:
- * {@code mvn verify -Dgroups=measure -DexcludedGroups= -Dit.test=AcknowledgedSavesIT -Dtest=none
+ * {@code mvn verify -Pmeasure -Dit.test=AcknowledgedSavesIT -Dtest=none
  * -Dsurefire.failIfNoSpecifiedTests=false}.
  */
 class AcknowledgedSavesIT {
