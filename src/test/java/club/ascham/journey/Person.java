@@ -10,6 +10,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.TimeoutError;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.io.InputStream;
@@ -141,8 +142,14 @@ final class Person implements AutoCloseable {
     return page.locator("main").innerText();
   }
 
+  /** Where a press leads elsewhere, the page that it leads to may still be coming. */
   boolean sees(String words) {
-    return words().contains(words);
+    try {
+      page.waitForCondition(() -> words().contains(words));
+      return true;
+    } catch (TimeoutError never) {
+      return false;
+    }
   }
 
   int inputs() {

@@ -71,7 +71,7 @@ class PlanJourneyTest {
 
   private static void reckoned(Person person, String path) {
     for (int i = 0; i < 30; i++) {
-      if (!person.open(path).sees("Still reckoning")) {
+      if (!person.open(path).words().contains("Still reckoning")) {
         return;
       }
     }
