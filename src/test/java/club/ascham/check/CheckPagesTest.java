@@ -81,7 +81,7 @@ class CheckPagesTest {
         .then()
         .statusCode(200)
         .body(containsString("Fit to issue"))
-        .body(containsString("Laid back: ready"));
+        .body(containsString("Put back: ready"));
     assertEquals("TO_BE_CHECKED", fixture.state(bow));
 
     volunteer.post(verdict(bow) + "/put-back", Map.of()).then().statusCode(303);
@@ -113,7 +113,7 @@ class CheckPagesTest {
         .then()
         .body(containsString("Adjust first"))
         .body(containsString("Take the string off with the stringer."))
-        .body(containsString("Laid in about"));
+        .body(containsString("Put in about"));
     assertEquals("TO_BE_CHECKED", fixture.state(bow));
 
     String second =
@@ -180,7 +180,7 @@ class CheckPagesTest {
         .then()
         .body(containsString("Withdraw"))
         .body(containsString("A crack across a limb"))
-        .body(not(containsString("Laid back: ready")));
+        .body(not(containsString("Put back: ready")));
     assertEquals("WITHDRAWN", fixture.state(bow));
     assertEquals(
         1,
@@ -355,7 +355,7 @@ class CheckPagesTest {
         .statusCode(422)
         .body(containsString("belongs to the rig " + other.body().code()))
         .body(containsString("on loan to Robin Ashdown"))
-        .body(containsString("Laid it right"))
+        .body(containsString("Put it right"))
         .body(containsString("Correct the record"));
     assertEquals(0, fixture.checks(bow));
 

@@ -33,12 +33,12 @@ class LeftUnstrungTest {
       "If it is strung: take the string off with the stringer, and leave it off.";
   private static final List<String> STRINGS_IT =
       List.of(
-          "Laid the string on",
+          "Put the string on",
           "Before anything is drawn",
           "easure again",
           "easure brace and both",
           "twists (",
-          "Laid back:");
+          "Put back:");
 
   @Inject ClubFixture fixture;
   @Inject Rows rows;
@@ -207,7 +207,7 @@ class LeftUnstrungTest {
     volunteer
         .get(bow.checkPage() + "/" + look)
         .then()
-        .body(containsString("Check it anew"), not(containsString("Laid back:")));
+        .body(containsString("Check it anew"), not(containsString("Put back:")));
     volunteer.get("/check").then().body(containsString("a full check is due"));
     volunteer.get(bow.checkPage()).then().body(containsString("Save the check"));
   }

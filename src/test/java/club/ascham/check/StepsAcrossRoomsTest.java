@@ -73,7 +73,7 @@ class StepsAcrossRoomsTest {
             "SELECT c.story_id FROM change c JOIN verdict_line v ON v.id = c.row_id AND c.table_name = 'verdict_line' WHERE v.check_id = ?1",
             check);
     assertTrue(
-        Visitor.signedInAs("officer").get("/record/" + entry).asString().contains("Laid in about "),
+        Visitor.signedInAs("officer").get("/record/" + entry).asString().contains("Put in about "),
         "the record tells it in words");
     sending("volunteer")
         .body("{\"words\": \"Some put in.\"}")

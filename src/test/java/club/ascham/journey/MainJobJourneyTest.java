@@ -134,9 +134,9 @@ class MainJobJourneyTest {
       volunteer.fill(page.locator("#tillerUpper"), LengthText.exact(set.upper()));
       volunteer.fill(page.locator("#tillerLower"), LengthText.exact(set.lower()));
       volunteer.press("Save the check");
-      assertTrue(volunteer.sees("Laid back: ready"), volunteer.words());
+      assertTrue(volunteer.sees("Put back: ready"), volunteer.words());
       volunteer.keep("main-job-verdict");
-      volunteer.press("Laid back: ready");
+      volunteer.press("Put back: ready");
       assertTrue(volunteer.inputs() <= CHECK_AT_MOST, volunteer.inputs() + " inputs to check");
     }
   }

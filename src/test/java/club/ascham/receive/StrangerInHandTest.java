@@ -38,7 +38,7 @@ class StrangerInHandTest {
         .statusCode(422)
         .body(containsString("belongs to the rig " + other.body().code()))
         .body(containsString("on loan to Robin Ashdown"))
-        .body(containsString("Laid it right"))
+        .body(containsString("Put it right"))
         .body(containsString("Withdraw both"))
         .body(containsString("Correct the record"))
         .body(containsString("no time"));

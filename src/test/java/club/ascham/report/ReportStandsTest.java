@@ -87,7 +87,7 @@ class ReportStandsTest {
         .then()
         .body(containsString("Answer what was told first"))
         .body(not(containsString("measure again")))
-        .body(not(containsString("Laid back: ready")));
+        .body(not(containsString("Put back: ready")));
     String line = volunteer.get("/check").asString();
     line = line.substring(line.indexOf("<li><span class=\"what\"><a href=\"" + check));
     line = line.substring(0, line.indexOf("</li>"));

@@ -274,6 +274,6 @@ class SlowerHandTest {
         .body(
             containsString("Readings fine; stays in: "),
             not(containsString("Fit to issue")),
-            not(containsString("Laid back: ready")));
+            not(containsString("Put back: ready")));
   }
 }

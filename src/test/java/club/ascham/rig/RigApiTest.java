@@ -564,7 +564,7 @@ class RigApiTest {
 
     correct(rig, Map.of("found", fixture.aString(62).code()))
         .statusCode(422)
-        .body("errors.message", hasItem(containsString("Laid it right, or withdraw both.")));
+        .body("errors.message", hasItem(containsString("Put it right, or withdraw both.")));
     correct(rig, Map.of("found", fixture.aString(68).code(), "exchanged", true))
         .statusCode(422)
         .body("errors.field", contains("exchanged"));

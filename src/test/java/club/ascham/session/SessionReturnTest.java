@@ -178,7 +178,7 @@ class SessionReturnTest {
     back(session, Map.of(code, inTheRoom.string().code()))
         .statusCode(422)
         .body(containsString("belongs to the rig " + inTheRoom.body().code()))
-        .body(containsString("Laid it right"))
+        .body(containsString("Put it right"))
         .body(containsString("Withdraw both"))
         .body(containsString("Correct the record"));
     assertEquals("ON_LOAN", state(out));

@@ -24,7 +24,7 @@ class ReplacementPagesTest {
 
   @Test
   void aNewString_takesThePlaceOfTheOld_andTheRigWaitsForItsSetUp() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     Laid fresh = fixture.aString(68);
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer.get(page(rig)).then().statusCode(200).body(containsString(fresh.code()));
@@ -54,7 +54,7 @@ class ReplacementPagesTest {
 
   @Test
   void aStringReplacedOnAnEarlierDay_isKeptUnderThatDay_butNotBeforeTheBowWasSetUp() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     Laid fresh = fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
@@ -88,7 +88,7 @@ class ReplacementPagesTest {
 
   @Test
   void aKeptString_becomesASpare_andASetUpBegunBefore_beginsAgain() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     fixture.change(
         "INSERT INTO set_up (rig_id, begun_at, begun_by, steps_done, brace) VALUES (?1,"
             + " '2026-01-05T10:00:00.000Z', 1, 'LIMBS', 21500000)",
@@ -108,7 +108,7 @@ class ReplacementPagesTest {
 
   @Test
   void aStringForAnotherBow_isNotOffered_andNotTaken() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     fixture.aString(68);
     Laid tooShort = fixture.aString(66);
     Visitor officer = Visitor.signedInAs("officer");
@@ -123,7 +123,7 @@ class ReplacementPagesTest {
 
   @Test
   void aStringThatBreaksOnLoan_isReplaced_andTheLoanGoesOn() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     Laid fresh = fixture.aString(68);
     long loan = fixture.lend(rig, "Tilda Marsh");
     Visitor officer = Visitor.signedInAs("officer");
@@ -143,7 +143,7 @@ class ReplacementPagesTest {
 
   @Test
   void aSecondPress_changesNothingMore() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     Laid fresh = fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
@@ -158,7 +158,7 @@ class ReplacementPagesTest {
 
   @Test
   void nothingChosen_isAskedFor() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
@@ -173,7 +173,7 @@ class ReplacementPagesTest {
 
   @Test
   void thePage_needsTheSameFewStatements_howeverManySparesThereAre() {
-    LaidBow rig = fixture.aBowReadyToGoOut();
+    LaidBow rig = fixture.aBowSetUp(15);
     fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
