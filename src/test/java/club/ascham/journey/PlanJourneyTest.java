@@ -74,6 +74,12 @@ class PlanJourneyTest {
       if (!person.open(path).words().contains("Still reckoning")) {
         return;
       }
+      // The page comes again by itself: to open it meanwhile would cut that short.
+      person
+          .page()
+          .waitForCondition(
+              () -> !person.words().contains("Still reckoning"),
+              new Page.WaitForConditionOptions().setTimeout(60_000));
     }
     throw new AssertionError("never reckoned");
   }
