@@ -1,6 +1,7 @@
 package club.ascham.accident;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -57,17 +58,11 @@ class AccidentTest {
   @Inject VerifyRecord verifyRecord;
 
   private static Response post(String path, Map<String, ?> body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post(path);
+    return sending("officer").body(body).post(path);
   }
 
   private static ValidatableResponse get(String who, String path) {
-    return given().auth().preemptive().basic(who, "demo-fleet").get(path).then().statusCode(200);
+    return as(who).get(path).then().statusCode(200);
   }
 
   private long told(Map<String, ?> body) {

@@ -1,16 +1,16 @@
 package club.ascham.accident;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.fleet.Rack;
 import club.ascham.id.LoanId;
 import club.ascham.store.DatabaseRefusal;
@@ -50,19 +50,13 @@ class KeptAsItIsTest {
   private static final String WORDS = "The lower limb broke at full draw; a cut on the forearm.";
 
   @Inject Rack rack;
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Concerns concerns;
   @Inject Rows rows;
   @Inject ClubTime time;
 
   private static Response post(String path, Map<String, ?> body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post(path);
+    return sending("officer").body(body).post(path);
   }
 
   private void refuses(String sql, Object... parameters) {
@@ -169,7 +163,7 @@ class KeptAsItIsTest {
 
   @Test
   void whatIsKept_isNotLookedOverDecidedOnOrExchanged_andSaysSo() {
-    bench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("officer", true);
     Rack.Hung rig = aRig();
     LoanId loan = rack.lend(rig, "Isolde Keep", time.today().plusDays(5));
     post("/api/accidents", Map.of("loan", loan.value(), "words", WORDS)).then().statusCode(201);
@@ -270,7 +264,7 @@ class KeptAsItIsTest {
         time.today().minusDays(30));
     inspection.put("on", time.today().minusDays(1).toString());
     post("/api/inspections", inspection).then().log().ifValidationFails().statusCode(201);
-    bench.mayTurnBolts("officer", false);
+    fixture.mayTurnBolts("officer", false);
   }
 
   private String aTab() {

@@ -1,6 +1,6 @@
 package club.ascham.askback;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -46,7 +46,7 @@ class AskBackTest {
   }
 
   private static ValidatableResponse api(String who, String path) {
-    return given().auth().preemptive().basic(who, "demo-fleet").get(path).then().statusCode(200);
+    return as(who).get(path).then().statusCode(200);
   }
 
   private LoanId lentToAJunior(Rack.Hung rig, String name) {

@@ -1,5 +1,7 @@
 package club.ascham.backup;
 
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
@@ -15,7 +17,6 @@ import club.ascham.story.SealedEntries;
 import club.ascham.story.VerifyRecord;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.io.IOException;
@@ -118,11 +119,7 @@ class BackupsTest {
   }
 
   private static Response borrower(String name) {
-    return RestAssured.given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+    return sending("officer")
         .body(Map.of("name", name, "contact", "ann@example.org", "ageBand", "adult"))
         .post("/api/borrowers");
   }
@@ -205,10 +202,7 @@ class BackupsTest {
     assertTrue(officer.get("/backups").asString().contains("/record/" + entry), "entry " + entry);
     assertEquals(
         entry,
-        RestAssured.given()
-            .auth()
-            .preemptive()
-            .basic("officer", "demo-fleet")
+        as("officer")
             .get("/api/backups")
             .then()
             .statusCode(200)

@@ -1,5 +1,6 @@
 package club.ascham.backup;
 
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -10,7 +11,6 @@ import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
-import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,14 +59,6 @@ class SecondFolderTest {
     return officer;
   }
 
-  private static RequestSpecification officer() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json");
-  }
-
   @Test
   void pluggedIn_thePageAndTheApi_sayWhereCopiesGo() {
     pressed()
@@ -76,7 +68,7 @@ class SecondFolderTest {
         .body(containsString(FOLDER.toString()))
         .body(containsString("That folder is on the same disk as the club’s file"))
         .body(not(containsString("take one elsewhere now and then")));
-    officer()
+    sending("officer")
         .get("/api/backups")
         .then()
         .body("worry", nullValue())
@@ -99,7 +91,7 @@ class SecondFolderTest {
         .get("/")
         .then()
         .body(containsString("The second folder for backups is not there: plug in or mount"));
-    officer().get("/api/server").then().body("items.about", equalTo(List.of("copies")));
+    sending("officer").get("/api/server").then().body("items.about", equalTo(List.of("copies")));
     given()
         .get("/q/health/well")
         .then()
@@ -113,7 +105,7 @@ class SecondFolderTest {
   void atErasing_thePressSaysHowLongTheCopiesHoldThem() throws IOException {
     Visitor officer = pressed();
     int borrower =
-        officer()
+        sending("officer")
             .body(Map.of("name", "Wren Erased", "contact", "wren@example.org", "ageBand", "adult"))
             .post("/api/borrowers")
             .then()

@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -8,10 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.util.HashMap;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class AskedBackTest {
   private static final String TICK = "I measured each of the three: it is so";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
 
   private static Map<String, Object> form(String brace, String upper, String lower) {
     Map<String, Object> form = new HashMap<>();
@@ -39,37 +40,32 @@ class AskedBackTest {
   }
 
   private static ValidatableResponse check(
-      Bow bow, String brace, String upper, String lower, Map<String, Object> more) {
+      LaidBow bow, String brace, String upper, String lower, Map<String, Object> more) {
     Map<String, Object> body = new HashMap<>(more);
-    body.put("rig", Long.toString(bow.rig().value()));
+    body.put("rig", Long.toString(bow.id().value()));
     body.put("allAsListed", true);
     body.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
     body.put("brace", brace + " mm");
     body.put("braceFrom", "grip-throat");
     body.put("tillerUpper", upper + " mm");
     body.put("tillerLower", lower + " mm");
-    return RestAssured.given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post("/api/checks")
-        .then();
+    return sending("volunteer").body(body).post("/api/checks").then();
   }
 
-  private String lastPage(Bow bow) {
-    return Visitor.signedInAs("volunteer").get(bow.page() + "/" + bench.lastCheck(bow)).asString();
+  private String lastPage(LaidBow bow) {
+    return Visitor.signedInAs("volunteer")
+        .get(bow.checkPage() + "/" + fixture.lastCheck(bow))
+        .asString();
   }
 
   @Test
   void braceTypedTwice_isAskedBackAtATick_byPageAndProgram_andWithdrawsNothing() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    assertFalse(volunteer.get(bow.page()).asString().contains(TICK), "before anybody asked");
+    assertFalse(volunteer.get(bow.checkPage()).asString().contains(TICK), "before anybody asked");
     Map<String, Object> form = form("216", "216", "186");
     volunteer
-        .post(bow.page(), form)
+        .post(bow.checkPage(), form)
         .then()
         .statusCode(422)
         .body(
@@ -78,37 +74,37 @@ class AskedBackTest {
     check(bow, "216", "216", "186", Map.of())
         .statusCode(422)
         .body("errors.field", hasItem("measuredEach"));
-    assertEquals(0, bench.checks(bow));
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals(0, fixture.checks(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
 
     form.put("measuredEach", "on");
-    volunteer.post(bow.page(), form).then().statusCode(303);
-    assertEquals("WITHDRAWN", bench.state(bow), "measured so, a limb is out of its place");
-    check(bench.received(), "216", "216", "186", Map.of("measuredEach", true))
+    volunteer.post(bow.checkPage(), form).then().statusCode(303);
+    assertEquals("WITHDRAWN", fixture.state(bow), "measured so, a limb is out of its place");
+    check(fixture.aBowJustReceived(), "216", "216", "186", Map.of("measuredEach", true))
         .statusCode(201)
         .body("verdict.kind", equalTo("withdraw"));
   }
 
   @Test
   void measuredAgainAfterALook_withoutTheTick_saysAtTheTickWhatIsMissing() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     check(bow, "190", "164", "160", Map.of()).statusCode(201);
-    long looked = bench.lastCheck(bow);
+    long looked = fixture.lastCheck(bow);
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    volunteer.get(bow.page() + "?looked=" + looked).then().statusCode(200);
+    volunteer.get(bow.checkPage() + "?looked=" + looked).then().statusCode(200);
     Map<String, Object> form = form("190", "164", "160");
     form.put("looked", looked);
     volunteer
-        .post(bow.page(), form)
+        .post(bow.checkPage(), form)
         .then()
         .statusCode(422)
         .body(containsString("id=\"limbsSeated-error\""), containsString("this is not ticked"));
     check(bow, "190", "164", "160", Map.of("looked", looked))
         .statusCode(422)
         .body("errors.field", hasItem("limbsSeated"));
-    assertEquals(1, bench.checks(bow));
+    assertEquals(1, fixture.checks(bow));
     form.put("limbsSeated", "on");
-    volunteer.post(bow.page(), form).then().statusCode(303);
+    volunteer.post(bow.checkPage(), form).then().statusCode(303);
     assertTrue(
         lastPage(bow).contains("I have done this: measure again")
             || lastPage(bow).contains("Fit another string"),
@@ -117,21 +113,21 @@ class AskedBackTest {
 
   @Test
   void aTillerThatJumps_isOneCause_onTheVerdictAndOnTheBow() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     check(bow, "216", "190", "186", Map.of()).statusCode(201);
     check(bow, "216", "198.4", "186", Map.of()).statusCode(201);
     String verdict = lastPage(bow);
     assertTrue(verdict.contains("sooner a limb out of its seat than a bolt"), verdict);
     assertTrue(verdict.contains("Its last check says what to look at first."), verdict);
     assertFalse(verdict.contains("Likeliest"), verdict);
-    String page = Visitor.signedInAs("volunteer").get("/rigs/" + bow.rig().value()).asString();
+    String page = Visitor.signedInAs("volunteer").get("/rigs/" + bow.id().value()).asString();
     assertTrue(page.contains("Its last check says what to look at first."), page);
     assertFalse(page.contains("Likeliest"), page);
   }
 
   @Test
   void aFitBowWhoseReadingsChange_ownsToIt_inItsHeadline() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     check(bow, "216", "190", "186", Map.of()).statusCode(201);
     assertTrue(lastPage(bow).contains("Fit to issue</h2>"), "one that does not change");
     check(bow, "209", "183", "179", Map.of()).statusCode(201).body("verdict.kind", equalTo("fit"));
@@ -143,7 +139,7 @@ class AskedBackTest {
 
   @Test
   void aBraceThatDroppedAlone_isSaidToHaveDropped() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     check(bow, "201", "190", "186", Map.of())
         .statusCode(201)
         .body(

@@ -1,6 +1,7 @@
 package club.ascham.check;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
@@ -8,7 +9,9 @@ import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
@@ -24,23 +27,19 @@ class ChangingTest {
   private static final String TASKS =
       "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
 
-  private static long check(Bow bow, String brace, String upper, String lower) {
+  private static long check(LaidBow bow, String brace, String upper, String lower) {
     return check("volunteer", bow, brace, upper, lower);
   }
 
-  private static long check(String who, Bow bow, String brace, String upper, String lower) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic(who, "demo-fleet")
-        .contentType("application/json")
+  private static long check(String who, LaidBow bow, String brace, String upper, String lower) {
+    return sending(who)
         .body(
             Map.of(
                 "rig",
-                Long.toString(bow.rig().value()),
+                Long.toString(bow.id().value()),
                 "allAsListed",
                 true,
                 "brace",
@@ -61,23 +60,23 @@ class ChangingTest {
         .getLong("id");
   }
 
-  private long asked(CheckBench.Laid item, String work) {
+  private long asked(Laid item, String work) {
     return rows.number(TASKS, item.id(), work);
   }
 
   @Test
   void readingsThatScatter_areSteady_andAskForNothing() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     check(bow, "216.5 mm", "190 mm", "186 mm");
     long last = check(bow, "215.5 mm", "190.5 mm", "186 mm");
 
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer
-        .get("/check/" + bow.rig().value() + "/" + last)
+        .get("/check/" + bow.id().value() + "/" + last)
         .then()
         .body(containsString("Steady over 3 readings since"));
     volunteer
-        .get("/rigs/" + bow.rig().value())
+        .get("/rigs/" + bow.id().value())
         .then()
         .body(containsString("Steady over 3 readings"), containsString("class=\"limit\""));
     assertEquals(0, asked(bow.string(), "STRING_REPLACEMENT"));
@@ -85,7 +84,7 @@ class ChangingTest {
 
   @Test
   void aStringThatIsAskedForSinceReadingsChange_takesNoTwists() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     check(bow, "216 mm", "190 mm", "186 mm");
     check(bow, "209 mm", "183 mm", "179 mm");
     assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"));
@@ -98,33 +97,26 @@ class ChangingTest {
 
   @Test
   void afterAMereLook_theNextReadingGoesOnFromThoseBefore() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     long far = check(bow, "190 mm", "164 mm", "160 mm");
     assertEquals("look-along", verdict(far).get(0));
-    given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    sending("volunteer")
         .body("{}")
         .post("/api/checks/" + far + "/adjustment")
         .then()
         .statusCode(200)
         .body("id", nullValue());
     assertEquals(
-        0, rows.number("SELECT count(*) FROM adjustment WHERE rig_id = ?1", bow.rig().value()));
+        0, rows.number("SELECT count(*) FROM adjustment WHERE rig_id = ?1", bow.id().value()));
     long again = check(bow, "190 mm", "164 mm", "160 mm");
     Visitor.signedInAs("volunteer")
-        .get("/check/" + bow.rig().value() + "/" + again)
+        .get("/check/" + bow.id().value() + "/" + again)
         .then()
         .body(not(containsString("one reading alone")), containsString("I have looked"));
   }
 
   private static List<String> verdict(long check) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
+    return as("volunteer")
         .get("/api/checks/" + check)
         .then()
         .statusCode(200)
@@ -135,7 +127,7 @@ class ChangingTest {
 
   @Test
   void braceThatFallsWithinItsBand_isChanging_andAsksOnceForTheString_untilSomeoneLooked() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     check(bow, "216 mm", "190 mm", "186 mm");
     check(bow, "209 mm", "183 mm", "179 mm");
     assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"));
@@ -147,7 +139,7 @@ class ChangingTest {
 
     Visitor officer = Visitor.signedInAs("officer");
     officer
-        .get("/check/" + bow.rig().value() + "/" + last)
+        .get("/check/" + bow.id().value() + "/" + last)
         .then()
         .body(containsString("Changing"), containsString("brace 7."));
     officer.get("/upkeep").then().body(containsString(bow.string().code()));
@@ -168,8 +160,8 @@ class ChangingTest {
 
   @Test
   void tillerThatMovesAlone_asksForTheBolts() {
-    Bow bow = bench.ready();
-    rows.change("UPDATE set_up SET tiller_upper = 19150000 WHERE rig_id = ?1", bow.rig());
+    LaidBow bow = fixture.aBowReadyToGoOut();
+    rows.change("UPDATE set_up SET tiller_upper = 19150000 WHERE rig_id = ?1", bow.id());
     check("officer", bow, "216 mm", "191.5 mm", "186 mm");
     check("officer", bow, "216 mm", "186.5 mm", "186 mm");
     assertEquals(1, asked(bow.body(), "BOLT_INSPECTION"));
@@ -177,7 +169,7 @@ class ChangingTest {
 
   @Test
   void programs_mayKeepAStringToo() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     check(bow, "209 mm", "183 mm", "179 mm");
     assertEquals(1, asked(bow.string(), "STRING_REPLACEMENT"));
     keep(Map.of("item", bow.string().code()))
@@ -190,22 +182,15 @@ class ChangingTest {
   }
 
   private static ValidatableResponse keep(Map<String, String> body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post("/api/replacements/kept")
-        .then();
+    return sending("volunteer").body(body).post("/api/replacements/kept").then();
   }
 
   @Test
   void whatIsTyped_isJudgedBeforeItIsSaved() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     check(bow, "216 mm", "190 mm", "186 mm");
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    String gauge = "/check/" + bow.rig().value() + "/gauge?quantity=";
+    String gauge = "/check/" + bow.id().value() + "/gauge?quantity=";
     volunteer
         .get(gauge + "brace&value=208&unit=mm")
         .then()
@@ -219,7 +204,7 @@ class ChangingTest {
         .get(gauge + "tillerLower&value=186&unit=mm&tillerUpper=190&tillerUpper-unit=mm")
         .then()
         .body(not(containsString("Changing")));
-    assertEquals(1, rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.rig()));
+    assertEquals(1, rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.id()));
   }
 
   @Test

@@ -7,7 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
 import club.ascham.store.StatementCount;
@@ -22,11 +23,11 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class CheckPagesTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
 
   /** All as listed, all fine, measured as it was set up. */
-  private static Map<String, Object> fine(Bow bow) {
+  private static Map<String, Object> fine(LaidBow bow) {
     Map<String, Object> form = new HashMap<>();
     form.put("allAsListed", "on");
     form.put("brace", "216 mm");
@@ -44,24 +45,24 @@ class CheckPagesTest {
     return form;
   }
 
-  private Response save(Visitor visitor, Bow bow, Map<String, Object> form) {
-    visitor.get(bow.page() + "?anew=yes");
-    return visitor.post(bow.page(), form);
+  private Response save(Visitor visitor, LaidBow bow, Map<String, Object> form) {
+    visitor.get(bow.checkPage() + "?anew=yes");
+    return visitor.post(bow.checkPage(), form);
   }
 
-  private String verdict(Bow bow) {
-    return bow.page() + "/" + bench.lastCheck(bow);
+  private String verdict(LaidBow bow) {
+    return bow.checkPage() + "/" + fixture.lastCheck(bow);
   }
 
   @Test
   void aBowLookedAtLongAgo_andBackFromALoan_isNotSaidToBeLookedOver() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     rows.change(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict)
         VALUES (?1, 'LOOK', '2026-01-20T20:00:00.000Z', '2026-01-20T20:00:00.000Z', 1, 1, 'FIT')\
         """,
-        bow.rig());
+        bow.id());
     String page = Visitor.signedInAs("volunteer").get("/check").asString();
     String line = page.substring(page.indexOf(bow.body().code()));
     line = line.substring(0, line.indexOf("</li>"));
@@ -70,7 +71,7 @@ class CheckPagesTest {
 
   @Test
   void aFitBow_isReady_onlyAfterThePersonsOwnPress() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer.get("/check").then().body(containsString(bow.body().code()));
 
@@ -81,35 +82,39 @@ class CheckPagesTest {
         .statusCode(200)
         .body(containsString("Fit to issue"))
         .body(containsString("Put back: ready"));
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
 
     volunteer.post(verdict(bow) + "/put-back", Map.of()).then().statusCode(303);
-    assertEquals("READY", bench.state(bow));
-    volunteer.get("/check").then().body(not(containsString("href=\"" + bow.page() + "\"")));
+    assertEquals("READY", fixture.state(bow));
+    volunteer.get("/check").then().body(not(containsString("href=\"" + bow.checkPage() + "\"")));
   }
 
   @Test
   void aBowWhoseVerdictWaits_opensAtItsVerdict_andIsCheckedAnewOnRequest() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     save(volunteer, bow, fine(bow)).then().statusCode(303);
-    volunteer.get(bow.page()).then().statusCode(303).header("Location", endsWith(verdict(bow)));
-    volunteer.get(bow.page() + "?anew=yes").then().statusCode(200);
+    volunteer
+        .get(bow.checkPage())
+        .then()
+        .statusCode(303)
+        .header("Location", endsWith(verdict(bow)));
+    volunteer.get(bow.checkPage() + "?anew=yes").then().statusCode(200);
   }
 
   @Test
   void braceTooLow_isAdjusted_measuredAgain_andThePairIsKept() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    save(volunteer, bow, CheckBench.braced(fine(bow), 198)).then().statusCode(303);
-    long first = bench.lastCheck(bow);
+    save(volunteer, bow, CheckForms.braced(fine(bow), 198)).then().statusCode(303);
+    long first = fixture.lastCheck(bow);
     volunteer
         .get(verdict(bow))
         .then()
         .body(containsString("Adjust first"))
         .body(containsString("Take the string off with the stringer."))
         .body(containsString("Put in about"));
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
 
     String second =
         volunteer
@@ -119,9 +124,9 @@ class CheckPagesTest {
             .extract()
             .header("Location");
     volunteer.get(second.substring(second.indexOf("/check"))).then().statusCode(200);
-    long adjustment = bench.number("SELECT max(id) FROM adjustment");
+    long adjustment = fixture.number("SELECT max(id) FROM adjustment");
     volunteer
-        .post(bow.page(), with(with(fine(bow), "adjustment", adjustment), "limbsSeated", "on"))
+        .post(bow.checkPage(), with(with(fine(bow), "adjustment", adjustment), "limbsSeated", "on"))
         .then()
         .statusCode(303);
 
@@ -132,17 +137,17 @@ class CheckPagesTest {
         .body(containsString("twists put in: 30"));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM adjustment WHERE check_id = ?1 AND after_id = ?2 AND twists_added"
                 + " = 30",
             first,
-            bench.lastCheck(bow)));
+            fixture.lastCheck(bow)));
   }
 
   @Test
   void tillerOff_isForTheWorkshop_whereThePersonHasNoPermit() {
-    Bow bow = bench.received();
-    bench.mayTurnBolts("volunteer", false);
+    LaidBow bow = fixture.aBowJustReceived();
+    fixture.mayTurnBolts("volunteer", false);
     Visitor volunteer = Visitor.signedInAs("volunteer");
     save(volunteer, bow, with(with(fine(bow), "tillerUpper", "192 mm"), "tillerLower", "184 mm"))
         .then()
@@ -155,12 +160,12 @@ class CheckPagesTest {
         .body(containsString("permit"));
 
     volunteer.post(verdict(bow) + "/workshop", Map.of()).then().statusCode(303);
-    assertEquals("IN_THE_WORKSHOP", bench.state(bow));
+    assertEquals("IN_THE_WORKSHOP", fixture.state(bow));
   }
 
   @Test
   void aStop_withdrawsThePart_asksForItsInspection_andBlocksIssue() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     Map<String, Object> form = fine(bow);
     form.remove("brace");
@@ -176,15 +181,15 @@ class CheckPagesTest {
         .body(containsString("Withdraw"))
         .body(containsString("A crack across a limb"))
         .body(not(containsString("Put back: ready")));
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL",
             bow.limbs().id()));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'LIMB_INSPECTION' AND"
                 + " blocks = 1",
             bow.limbs().id()));
@@ -198,23 +203,24 @@ class CheckPagesTest {
                     VALUES ((SELECT max(id) FROM loan), ?1, ?2, '2026-11-01T10:00:00.000Z')\
                     """,
                     bow.body().id(),
-                    bow.rig()));
+                    bow.id()));
     assertEquals("lent-rig-has-a-withdrawn-part", refusal.rule());
   }
 
   @Test
   void aDryLooseToldAtTheReceipt_withdrawsStringLimbsAndRiser_howeverFineItLooks() {
-    Bow bow = bench.received(true, false);
+    LaidBow bow = fixture.aBowJustReceived(true, false);
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer.get("/check").then().body(containsString("a dry loose or a fall was reported"));
     save(volunteer, bow, fine(bow)).then().statusCode(303);
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
     assertEquals(
         3,
-        bench.number("SELECT count(*) FROM withdrawal WHERE check_id = ?1", bench.lastCheck(bow)));
+        fixture.number(
+            "SELECT count(*) FROM withdrawal WHERE check_id = ?1", fixture.lastCheck(bow)));
     assertEquals(
         3,
-        bench.number(
+        fixture.number(
             """
             SELECT count(*) FROM upkeep_task WHERE blocks = 1 AND closed_by_record IS NULL
                AND ((item_id = ?1 AND work IN ('BOLT_INSPECTION', 'RISER_INSPECTION'))
@@ -226,7 +232,7 @@ class CheckPagesTest {
 
   @Test
   void aSlipOfUnit_isAskedBackWithAButton_andNothingIsKept() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     Map<String, Object> millimetres = with(fine(bow), "brace", "8.75");
     millimetres.put("brace-unit", "mm");
@@ -242,27 +248,27 @@ class CheckPagesTest {
         .then()
         .statusCode(422)
         .body(containsString("name=\"take-tillerUpper\" value=\"190 mm\""));
-    assertEquals(0, bench.checks(bow));
+    assertEquals(0, fixture.checks(bow));
 
     inches.put("take-tillerUpper", "190 mm");
     save(volunteer, bow, inches).then().statusCode(303);
-    assertEquals(1, bench.checks(bow));
+    assertEquals(1, fixture.checks(bow));
   }
 
   @Test
   void anUnreadableLength_saysSoAtItsField_andAScriptTagStaysText() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     save(Visitor.signedInAs("volunteer"), bow, with(fine(bow), "brace", "<script>x</script>"))
         .then()
         .statusCode(422)
         .body(containsString("brace-error"))
         .body(not(containsString("<script>x")));
-    assertEquals(0, bench.checks(bow));
+    assertEquals(0, fixture.checks(bow));
   }
 
   @Test
   void aMissingAnswer_keepsWhatWasTyped_andKeepsNoCheck() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Map<String, Object> form = fine(bow);
     form.remove("limbs");
     save(Visitor.signedInAs("volunteer"), bow, form)
@@ -271,12 +277,12 @@ class CheckPagesTest {
         .body(containsString("Look at the limbs and say what you saw"))
         .body(containsString("value=\"216 mm\""))
         .body(containsString("name=\"bolts\" value=\"fine\" checked"));
-    assertEquals(0, bench.checks(bow));
+    assertEquals(0, fixture.checks(bow));
   }
 
   @Test
   void anEmptyForm_isAskedEverythingAtOnce() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     save(Visitor.signedInAs("volunteer"), bow, new HashMap<>(Map.of("braceFrom", "grip-throat")))
         .then()
         .statusCode(422)
@@ -288,7 +294,7 @@ class CheckPagesTest {
 
   @Test
   void aNoteWithoutAWord_isAskedWhat() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     save(Visitor.signedInAs("volunteer"), bow, with(fine(bow), "string", "note"))
         .then()
         .statusCode(422)
@@ -297,21 +303,21 @@ class CheckPagesTest {
 
   @Test
   void theSamePressTwice_isOneCheck() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    Map<String, Object> form = with(fine(bow), "once-key", "check-twice-" + bow.rig().value());
+    Map<String, Object> form = with(fine(bow), "once-key", "check-twice-" + bow.id().value());
     String first = save(volunteer, bow, form).then().statusCode(303).extract().header("Location");
     volunteer
-        .post(bow.page(), form)
+        .post(bow.checkPage(), form)
         .then()
         .statusCode(303)
         .header("Location", endsWith(first.substring(first.indexOf("/check"))));
-    assertEquals(1, bench.checks(bow));
+    assertEquals(1, fixture.checks(bow));
   }
 
   @Test
   void twoVolunteersOnOneBow_theSecondIsTold_andMayAddTheirs() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor one = Visitor.signedInAs("volunteer");
     Visitor other = Visitor.signedInAs("officer");
     save(one, bow, with(fine(bow), "lastCheck", "0")).then().statusCode(303);
@@ -321,14 +327,14 @@ class CheckPagesTest {
         .statusCode(422)
         .body(containsString("volunteer checked this bow while you did: fit to issue"))
         .body(containsString("value=\"216 mm\""));
-    assertEquals(1, bench.checks(bow));
-    save(other, bow, with(fine(bow), "lastCheck", bench.lastCheck(bow))).then().statusCode(303);
-    assertEquals(2, bench.checks(bow));
+    assertEquals(1, fixture.checks(bow));
+    save(other, bow, with(fine(bow), "lastCheck", fixture.lastCheck(bow))).then().statusCode(303);
+    assertEquals(2, fixture.checks(bow));
   }
 
   @Test
   void aFormMadeBeforeThePartsChanged_isRefused() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     save(Visitor.signedInAs("volunteer"), bow, with(fine(bow), "version", "7"))
         .then()
         .statusCode(422)
@@ -337,8 +343,8 @@ class CheckPagesTest {
 
   @Test
   void aStrangersCode_saysWhereItBelongsAndWhoHasIt_thenBothAreWithdrawnOnRequest() {
-    Bow bow = bench.received();
-    Bow other = bench.lent("Robin Ashdown");
+    LaidBow bow = fixture.aBowJustReceived();
+    LaidBow other = fixture.aBowLentTo("Robin Ashdown");
     Visitor volunteer = Visitor.signedInAs("volunteer");
     Map<String, Object> form = fine(bow);
     form.remove("allAsListed");
@@ -351,12 +357,12 @@ class CheckPagesTest {
         .body(containsString("on loan to Robin Ashdown"))
         .body(containsString("Put it right"))
         .body(containsString("Correct the record"));
-    assertEquals(0, bench.checks(bow));
+    assertEquals(0, fixture.checks(bow));
 
     save(volunteer, bow, with(form, "strangerAnswer", "withdraw-both")).then().statusCode(303);
     assertEquals(
         2,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM withdrawal WHERE item_id IN (?1, ?2) AND released_at IS NULL",
             bow.limbs().id(),
             other.limbs().id()));
@@ -364,8 +370,8 @@ class CheckPagesTest {
 
   @Test
   void aStrangerThatIsToStay_correctsTheRecordInOnePress_whateverElseIsAnswered() {
-    Bow bow = bench.received();
-    Bow other = bench.ready();
+    LaidBow bow = fixture.aBowJustReceived();
+    LaidBow other = fixture.aBowReadyToGoOut();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     Map<String, Object> form = new HashMap<>();
     form.put("stranger", other.string().code());
@@ -373,30 +379,30 @@ class CheckPagesTest {
     save(volunteer, bow, form)
         .then()
         .statusCode(303)
-        .header("Location", endsWith("/rigs/" + bow.rig().value()));
-    for (Bow each : List.of(bow, other)) {
-      assertEquals("IN_THE_WORKSHOP", bench.state(each));
+        .header("Location", endsWith("/rigs/" + bow.id().value()));
+    for (LaidBow each : List.of(bow, other)) {
+      assertEquals("IN_THE_WORKSHOP", fixture.state(each));
       volunteer
-          .get("/rigs/" + each.rig().value())
+          .get("/rigs/" + each.id().value())
           .then()
           .body(containsString("Record corrected: " + other.string().code() + " is on rig"));
     }
     assertEquals(
         2,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE until_at IS NULL AND ((rig_id = ?1 AND item_id ="
                 + " ?2) OR (rig_id = ?3 AND item_id = ?4))",
-            bow.rig(),
+            bow.id(),
             other.string().id(),
-            other.rig(),
+            other.id(),
             bow.string().id()));
-    assertEquals(0, bench.checks(bow));
+    assertEquals(0, fixture.checks(bow));
   }
 
   @Test
   void aStrangerThatIsOutOnLoan_isNotTakenOffInTheRecord_andWhatWasTypedStays() {
-    Bow bow = bench.received();
-    Bow other = bench.lent("Robin Ashdown");
+    LaidBow bow = fixture.aBowJustReceived();
+    LaidBow other = fixture.aBowLentTo("Robin Ashdown");
     Map<String, Object> form = fine(bow);
     form.remove("allAsListed");
     form.put("parts", List.of("body", "limbs"));
@@ -410,16 +416,16 @@ class CheckPagesTest {
         .body(containsString("value=\"216 mm\""));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE until_at IS NULL AND rig_id = ?1 AND item_id = ?2",
-            other.rig(),
+            other.id(),
             other.string().id()));
   }
 
   @Test
   void aStrangerToBePutRight_isAnAdjustment_withoutAnyReading() {
-    Bow bow = bench.received();
-    Bow other = bench.ready();
+    LaidBow bow = fixture.aBowJustReceived();
+    LaidBow other = fixture.aBowReadyToGoOut();
     Map<String, Object> form = new HashMap<>();
     form.put("parts", List.of("body", "limbs"));
     form.put("stranger", other.string().code());
@@ -432,7 +438,7 @@ class CheckPagesTest {
         .body(
             containsString(other.string().code() + " is on it instead of " + bow.string().code()));
     Visitor.signedInAs("volunteer")
-        .get("/rigs/" + bow.rig().value())
+        .get("/rigs/" + bow.id().value())
         .then()
         .body(containsString(">not measured<"))
         .body(not(containsString(">looked over<")));
@@ -440,93 +446,97 @@ class CheckPagesTest {
 
   @Test
   void aCorrection_isANewCheckThatSaysWhy_andTheOldOneStays() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    save(volunteer, bow, CheckBench.braced(fine(bow), 198)).then().statusCode(303);
-    long first = bench.lastCheck(bow);
+    save(volunteer, bow, CheckForms.braced(fine(bow), 198)).then().statusCode(303);
+    long first = fixture.lastCheck(bow);
     volunteer
-        .get(bow.page() + "?corrects=" + first)
+        .get(bow.checkPage() + "?corrects=" + first)
         .then()
         .body(containsString("value=\"198 mm\""));
     Map<String, Object> form = with(fine(bow), "corrects", first);
-    volunteer.post(bow.page(), form).then().statusCode(422).body(containsString("What was wrong"));
     volunteer
-        .post(bow.page(), with(form, "correctionWhy", "I typed 198 for 216 by mistake"))
+        .post(bow.checkPage(), form)
+        .then()
+        .statusCode(422)
+        .body(containsString("What was wrong"));
+    volunteer
+        .post(bow.checkPage(), with(form, "correctionWhy", "I typed 198 for 216 by mistake"))
         .then()
         .statusCode(303);
 
-    assertEquals(2, bench.checks(bow));
+    assertEquals(2, fixture.checks(bow));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM bow_check WHERE id = ?1 AND verdict = 'ADJUST' AND brace ="
                 + " 19800000",
             first));
     volunteer
-        .get(bow.page() + "/" + first)
+        .get(bow.checkPage() + "/" + first)
         .then()
         .body(containsString("This check was corrected"))
         .body(not(containsString("I have done this")));
-    volunteer.post(bow.page() + "/" + first + "/put-back", Map.of()).then().statusCode(422);
+    volunteer.post(bow.checkPage() + "/" + first + "/put-back", Map.of()).then().statusCode(422);
   }
 
   @Test
   void aBowThatWentOutSince_isNotPutBackOnAnOldCheck() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     save(volunteer, bow, fine(bow)).then().statusCode(303);
-    long first = bench.lastCheck(bow);
-    save(volunteer, bow, CheckBench.braced(fine(bow), 198)).then().statusCode(303);
-    volunteer.get(bow.page() + "/" + first);
+    long first = fixture.lastCheck(bow);
+    save(volunteer, bow, CheckForms.braced(fine(bow), 198)).then().statusCode(303);
+    volunteer.get(bow.checkPage() + "/" + first);
     volunteer
-        .post(bow.page() + "/" + first + "/put-back", Map.of())
+        .post(bow.checkPage() + "/" + first + "/put-back", Map.of())
         .then()
         .statusCode(422)
         .body(containsString("The last check counts"));
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
   }
 
   @Test
   void committee_looksAndChangesNothing() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor committee = Visitor.signedInAs("committee");
     committee.get("/check").then().statusCode(200).body(not(containsString("Another bow")));
-    committee.post(bow.page(), fine(bow)).then().statusCode(403);
-    assertEquals(0, bench.checks(bow));
+    committee.post(bow.checkPage(), fine(bow)).then().statusCode(403);
+    assertEquals(0, fixture.checks(bow));
   }
 
   @Test
   void theGauge_showsBandAndSetUpFigure_onceAReadingIsTyped() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer
-        .get(bow.page())
+        .get(bow.checkPage())
         .then()
         .body(not(containsString("216 mm")))
         .body(not(containsString("name=\"string\" value=\"fine\" checked")));
     volunteer
-        .get(bow.page() + "/gauge?quantity=brace&value=210&unit=mm")
+        .get(bow.checkPage() + "/gauge?quantity=brace&value=210&unit=mm")
         .then()
         .statusCode(200)
         .body(containsString("210 mm"))
         .body(containsString("set up at"));
     volunteer
-        .get(bow.page() + "/gauge?quantity=tillerLower&value=186&unit=mm&tillerUpper=190mm")
+        .get(bow.checkPage() + "/gauge?quantity=tillerLower&value=186&unit=mm&tillerUpper=190mm")
         .then()
         .body(containsString("Tiller"))
         .body(containsString("+4 mm"));
-    volunteer.get(bow.page() + "/gauge?quantity=brace&value=8&unit=mm").then().statusCode(204);
+    volunteer.get(bow.checkPage() + "/gauge?quantity=brace&value=8&unit=mm").then().statusCode(204);
   }
 
   @Test
   void anyPartsCode_opensItsBow_andAWrongOneSaysSo() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer
         .get("/check/find?code=" + bow.string().code())
         .then()
         .statusCode(303)
-        .header("Location", endsWith(bow.page()));
+        .header("Location", endsWith(bow.checkPage()));
     String code = bow.string().code();
     char last = code.charAt(code.length() - 1);
     volunteer
@@ -540,13 +550,13 @@ class CheckPagesTest {
   @Test
   void thePagesStatements_stayTheSame_howeverManyWait() {
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    bench.received();
+    fixture.aBowJustReceived();
     volunteer.get("/check");
     long before = StatementCount.run();
     volunteer.get("/check");
     long few = StatementCount.run() - before;
     for (int i = 0; i < 5; i++) {
-      bench.received();
+      fixture.aBowJustReceived();
     }
     before = StatementCount.run();
     volunteer.get("/check");

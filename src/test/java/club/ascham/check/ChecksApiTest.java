@@ -1,16 +1,16 @@
 package club.ascham.check;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.startsWith;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -19,17 +19,13 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class ChecksApiTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
 
-  private static RequestSpecification as(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet").contentType("application/json");
-  }
-
-  private static Map<String, Object> fine(Bow bow) {
+  private static Map<String, Object> fine(LaidBow bow) {
     Map<String, Object> body = new HashMap<>();
     body.put("rig", bow.body().code());
     body.put("allAsListed", true);
-    CheckBench.braced(body, 216);
+    CheckForms.braced(body, 216);
     body.put("braceFrom", "grip-throat");
     body.put("tillerUpper", "190 mm");
     body.put("tillerLower", "186 mm");
@@ -38,43 +34,43 @@ class ChecksApiTest {
   }
 
   private static ValidatableResponse check(String name, Map<String, Object> body) {
-    return as(name).body(body).post("/api/checks").then();
+    return sending(name).body(body).post("/api/checks").then();
   }
 
   @Test
   void aCheck_isJudgedAtOnce_andReleasedByItsOwnCall() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     int id =
         check("volunteer", fine(bow))
             .statusCode(201)
             .header("Location", containsString("/api/checks/"))
             .body("verdict.kind", equalTo("fit"))
-            .body("rig", equalTo((int) bow.rig().value()))
+            .body("rig", equalTo((int) bow.id().value()))
             .body("brace", equalTo("216 mm"))
             .body("signs.size()", equalTo(3))
             .extract()
             .path("id");
-    as("volunteer")
+    sending("volunteer")
         .body("{}")
         .post("/api/checks/" + id + "/release")
         .then()
         .statusCode(200)
         .body("state", equalTo("ready"));
-    as("volunteer").body("{}").post("/api/checks/" + id + "/release").then().statusCode(409);
-    as("committee")
-        .get("/api/checks?size=1&rig=" + bow.rig().value())
+    sending("volunteer").body("{}").post("/api/checks/" + id + "/release").then().statusCode(409);
+    sending("committee")
+        .get("/api/checks?size=1&rig=" + bow.id().value())
         .then()
         .statusCode(200)
         .body("total", equalTo(1))
         .body("items[0].verdict", equalTo("fit"));
-    as("committee").get("/api/checks/" + id).then().body("releasedBy", equalTo("volunteer"));
+    sending("committee").get("/api/checks/" + id).then().body("releasedBy", equalTo("volunteer"));
   }
 
   @Test
   void adjustFirst_hasItsStepsInTheSafeOrder_andTheSecondMeasurementNamesTheAdjustment() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Map<String, Object> low = fine(bow);
-    CheckBench.braced(low, 198);
+    CheckForms.braced(low, 198);
     int id =
         check("volunteer", low)
             .statusCode(201)
@@ -86,7 +82,7 @@ class ChecksApiTest {
             .extract()
             .path("id");
     int adjustment =
-        as("volunteer")
+        sending("volunteer")
             .body("{\"twistsAdded\": 30}")
             .post("/api/checks/" + id + "/adjustment")
             .then()
@@ -101,19 +97,19 @@ class ChecksApiTest {
 
   @Test
   void braceThatFellAlthoughTwistsWentIn_isLookedAtFirst() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Map<String, Object> low = fine(bow);
-    CheckBench.braced(low, 200);
+    CheckForms.braced(low, 200);
     int id = check("volunteer", low).extract().path("id");
     int adjustment =
-        as("volunteer")
+        sending("volunteer")
             .body("{\"twistsAdded\": 10}")
             .post("/api/checks/" + id + "/adjustment")
             .then()
             .extract()
             .path("id");
     Map<String, Object> lower = fine(bow);
-    CheckBench.braced(lower, 195);
+    CheckForms.braced(lower, 195);
     lower.put("adjustment", adjustment);
     lower.put("limbsSeated", true);
     check("volunteer", lower)
@@ -123,7 +119,7 @@ class ChecksApiTest {
 
   @Test
   void eachWrongField_isNamed_withWhatWasProbablyMeant() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Map<String, Object> body = fine(bow);
     body.put("brace", "8.75 mm");
     body.put("answers", Map.of("string", "good"));
@@ -139,14 +135,14 @@ class ChecksApiTest {
 
   @Test
   void committee_isRefused() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     check("committee", fine(bow)).statusCode(403);
-    as("committee").get("/api/checks/99999999").then().statusCode(404);
+    sending("committee").get("/api/checks/99999999").then().statusCode(404);
   }
 
   @Test
   void aKnownSign_weighsWhatTheTradeSays_howeverItWasAnswered() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Map<String, Object> body = fine(bow);
     body.put("signs", List.of("string-strand-broken"));
     check("volunteer", body)

@@ -1,6 +1,6 @@
 package club.ascham.check;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
@@ -8,12 +8,12 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.lessThan;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.Map;
@@ -25,14 +25,14 @@ import org.junit.jupiter.api.Test;
 class LearningTest {
   private static final String EXPECTED = "verdict.expected.join(' ')";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
 
   @Test
   void threeAdjustments_standInTheAdvice_andOnTheBowsPage() {
-    Bow bow = aBowWhoseStringIsKnown();
+    LaidBow bow = aBowWhoseStringIsKnown();
     Visitor officer = Visitor.signedInAs("officer");
-    officer.get("/rigs/" + bow.rig().value()).then().body(containsString("Nothing yet: measure"));
+    officer.get("/rigs/" + bow.id().value()).then().body(containsString("Nothing yet: measure"));
 
     // 20 twists, then 28, 36 and 40: each second measurement begins the next adjustment.
     ValidatableResponse low = check(bow, "198 mm", 0);
@@ -46,12 +46,12 @@ class LearningTest {
         .body("verdict.basis.join(' ')", containsString("goes beyond the twists tried so far"));
 
     officer
-        .get("/rigs/" + bow.rig().value())
+        .get("/rigs/" + bow.id().value())
         .then()
         .statusCode(200)
         .body(containsString("A twist in raises brace by"), containsString("from 3 adjustments."));
     officer
-        .get("/check/" + bow.rig().value() + "/" + id(last))
+        .get("/check/" + bow.id().value() + "/" + id(last))
         .then()
         .statusCode(200)
         .body(
@@ -62,15 +62,15 @@ class LearningTest {
 
   @Test
   void boltsThatWereTurnedOut_standFurtherOutThanAtTheSetUp() {
-    Bow bow = aBowWhoseStringIsKnown();
-    bench.mayTurnBolts("officer", true);
+    LaidBow bow = aBowWhoseStringIsKnown();
+    fixture.mayTurnBolts("officer", true);
     // The maker allows 4 turns; the lower bolt stands at 3.75 and went out by a quarter.
     rows.change(
-        "UPDATE set_up SET turns_upper = 2, turns_lower = 3.75 WHERE rig_id = ?1", bow.rig());
+        "UPDATE set_up SET turns_upper = 2, turns_lower = 3.75 WHERE rig_id = ?1", bow.id());
     ValidatableResponse large = check(bow, "216 mm", 0, "195 mm", "184 mm", "officer");
     large.body("verdict.steps.find { it.key == 'lower-bolt' }.amount", equalTo(-0.25f));
     int adjustment =
-        as("officer")
+        sending("officer")
             .body("{\"upperIn\": 0.25, \"lowerIn\": -0.25}")
             .post("/api/checks/" + id(large) + "/adjustment")
             .then()
@@ -87,15 +87,15 @@ class LearningTest {
   @DisplayName(
       "68 in bow, 9 in for 8 1/2 to 8 3/4, tiller 3/8 in, split fingers: one pass for both")
   void nineInchesAndThreeEighths_areAdjustedInOnePass() {
-    Bow bow = aBowWhoseStringIsKnown();
-    bench.mayTurnBolts("officer", true);
+    LaidBow bow = aBowWhoseStringIsKnown();
+    fixture.mayTurnBolts("officer", true);
     rows.change(
         "UPDATE limbs SET brace_low = 21590000, brace_high = 22225000 WHERE id = ?1",
         bow.limbs().id());
     rows.change(
         "UPDATE set_up SET brace = 22000000, twists = 40, turns_upper = 2, turns_lower = 2"
             + " WHERE rig_id = ?1",
-        bow.rig());
+        bow.id());
     check(bow, "9 in", 0, "198.6 mm", "189.1 mm", "officer")
         .body(
             "verdict.steps.key",
@@ -122,11 +122,11 @@ class LearningTest {
 
   @Test
   void nineInchesOnAStringAtItsFewestTwists_asksForAnother_withItsLength() {
-    Bow bow = aBowWhoseStringIsKnown();
+    LaidBow bow = aBowWhoseStringIsKnown();
     rows.change(
         "UPDATE limbs SET brace_low = 21590000, brace_high = 22225000 WHERE id = ?1",
         bow.limbs().id());
-    rows.change("UPDATE set_up SET brace = 22000000, twists = 10 WHERE rig_id = ?1", bow.rig());
+    rows.change("UPDATE set_up SET brace = 22000000, twists = 10 WHERE rig_id = ?1", bow.id());
     check(bow, "9 in", 0)
         .body(
             "verdict.steps.find { it.key == 'other-string' }.words",
@@ -134,18 +134,18 @@ class LearningTest {
   }
 
   /** A 65 in string of 14 strands with 20 twists, on a 68 in bow set up at brace 216 mm. */
-  private Bow aBowWhoseStringIsKnown() {
-    Bow bow = bench.ready();
+  private LaidBow aBowWhoseStringIsKnown() {
+    LaidBow bow = fixture.aBowReadyToGoOut();
     rows.change(
         "UPDATE bowstring SET measured_length = 165100000, strands = 14, strand_diameter = 45000"
             + " WHERE id = ?1",
         bow.string().id());
-    rows.change("UPDATE set_up SET twists = 20 WHERE rig_id = ?1", bow.rig());
+    rows.change("UPDATE set_up SET twists = 20 WHERE rig_id = ?1", bow.id());
     return bow;
   }
 
   private int adjusted(ValidatableResponse check, int twists) {
-    return as("volunteer")
+    return sending("volunteer")
         .body("{\"twistsAdded\": " + twists + "}")
         .post("/api/checks/" + id(check) + "/adjustment")
         .then()
@@ -154,17 +154,17 @@ class LearningTest {
         .path("id");
   }
 
-  private ValidatableResponse check(Bow bow, String brace, int adjustment) {
+  private ValidatableResponse check(LaidBow bow, String brace, int adjustment) {
     double mm = brace.equals("9 in") ? 228.6 : Double.parseDouble(brace.replace(" mm", ""));
     double byBrace =
-        mm - rows.number("SELECT max(brace) FROM set_up WHERE rig_id = ?1", bow.rig()) / 1e5;
+        mm - rows.number("SELECT max(brace) FROM set_up WHERE rig_id = ?1", bow.id()) / 1e5;
     return check(bow, brace, adjustment, 190 + byBrace + " mm", 186 + byBrace + " mm", "volunteer");
   }
 
   private ValidatableResponse check(
-      Bow bow, String brace, int adjustment, String upper, String lower, String who) {
+      LaidBow bow, String brace, int adjustment, String upper, String lower, String who) {
     Map<String, Object> body = new HashMap<>();
-    body.put("rig", Long.toString(bow.rig().value()));
+    body.put("rig", Long.toString(bow.id().value()));
     body.put("allAsListed", true);
     body.put("brace", brace);
     body.put("braceFrom", "grip-throat");
@@ -175,7 +175,7 @@ class LearningTest {
     if (adjustment != 0) {
       body.put("adjustment", adjustment);
     }
-    return as(who)
+    return sending(who)
         .body(body)
         .post("/api/checks")
         .then()
@@ -185,9 +185,5 @@ class LearningTest {
 
   private static int id(ValidatableResponse check) {
     return check.extract().path("id");
-  }
-
-  private static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType("application/json");
   }
 }

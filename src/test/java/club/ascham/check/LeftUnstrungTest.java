@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -9,11 +10,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
 import java.util.HashMap;
@@ -39,27 +40,27 @@ class LeftUnstrungTest {
           "twists (",
           "Put back:");
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
 
   @BeforeEach
   void permits() {
-    bench.mayTurnBolts("officer", true);
-    bench.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
   @AfterEach
   void noPermit() {
-    bench.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
-  private Bow withdrawn() {
-    Bow bow = bench.received();
+  private LaidBow withdrawn() {
+    LaidBow bow = fixture.aBowJustReceived();
     withdraw(bow);
     return bow;
   }
 
-  private long withdraw(Bow bow) {
+  private long withdraw(LaidBow bow) {
     rows.change(
         """
         INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)
@@ -70,29 +71,23 @@ class LeftUnstrungTest {
     return rows.number("SELECT max(id) FROM withdrawal");
   }
 
-  private static ValidatableResponse check(Bow bow, Map<String, Object> measured) {
+  private static ValidatableResponse check(LaidBow bow, Map<String, Object> measured) {
     Map<String, Object> body = new HashMap<>(measured);
-    body.put("rig", Long.toString(bow.rig().value()));
+    body.put("rig", Long.toString(bow.id().value()));
     body.put("allAsListed", true);
     body.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
-    return RestAssured.given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post("/api/checks")
-        .then();
+    return sending("volunteer").body(body).post("/api/checks").then();
   }
 
   private static Map<String, Object> brace(int mm) {
-    Map<String, Object> body = CheckBench.braced(new HashMap<>(), mm);
+    Map<String, Object> body = CheckForms.braced(new HashMap<>(), mm);
     body.put("braceFrom", "grip-throat");
     return body;
   }
 
-  private String verdictPage(String who, Bow bow) {
-    String page = Visitor.signedInAs(who).get(bow.page() + "/" + bench.lastCheck(bow)).asString();
+  private String verdictPage(String who, LaidBow bow) {
+    String page =
+        Visitor.signedInAs(who).get(bow.checkPage() + "/" + fixture.lastCheck(bow)).asString();
     return page.substring(page.indexOf("<main"));
   }
 
@@ -114,7 +109,7 @@ class LeftUnstrungTest {
   @Test
   void readingsFine_orOff_theStringComesOff_andNothingStringsIt_forEitherHand() {
     for (int mm : List.of(216, 199, 190)) {
-      Bow bow = withdrawn();
+      LaidBow bow = withdrawn();
       check(bow, brace(mm))
           .statusCode(201)
           .body("kind", equalTo("check"))
@@ -139,16 +134,16 @@ class LeftUnstrungTest {
 
   @Test
   void aVolunteerSendsItToTheWorkshop_unstrung_andItsSheetWaitsForTheRelease() {
-    Bow bow = withdrawn();
+    LaidBow bow = withdrawn();
     check(bow, brace(216)).statusCode(201);
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    String page = bow.page() + "/" + bench.lastCheck(bow);
+    String page = bow.checkPage() + "/" + fixture.lastCheck(bow);
     volunteer.get(page);
     volunteer.post(page + "/workshop", Map.of()).then().statusCode(303);
     assertEquals(
         1,
-        bench.number(
-            "SELECT count(*) FROM set_up WHERE rig_id = ?1 AND finished_at IS NULL", bow.rig()));
+        fixture.number(
+            "SELECT count(*) FROM set_up WHERE rig_id = ?1 AND finished_at IS NULL", bow.id()));
     volunteer
         .get(page)
         .then()
@@ -156,38 +151,38 @@ class LeftUnstrungTest {
             containsString("It is in the workshop. Its string stays off."),
             not(containsString("Send to the workshop")));
     volunteer
-        .get("/rigs/" + bow.rig().value() + "/set-up")
+        .get("/rigs/" + bow.id().value() + "/set-up")
         .then()
         .body(containsString("Leave it unstrung"), not(containsString("Stand on the cord")));
   }
 
   @Test
   void withoutReadings_itIsSavedAsALook_byPageAndProgram_andFindsNothingFit() {
-    Bow bow = withdrawn();
+    LaidBow bow = withdrawn();
     check(bow, Map.of())
         .statusCode(201)
         .body("kind", equalTo("look"))
         .body("verdict.kind", equalTo("adjust"))
         .body("verdict.reasons", hasItem(containsString("it finds nothing fit")));
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    String form = volunteer.get(bow.page() + "?anew=yes").asString();
+    String form = volunteer.get(bow.checkPage() + "?anew=yes").asString();
     assertTrue(form.contains("it is saved as a look, which finds nothing fit"), form);
     volunteer
         .post(
-            bow.page(),
+            bow.checkPage(),
             Map.of("allAsListed", "on", "string", "fine", "limbs", "fine", "bolts", "fine"))
         .then()
         .statusCode(303);
-    assertEquals(2, bench.checks(bow));
+    assertEquals(2, fixture.checks(bow));
     String page = verdictPage("volunteer", bow);
     leadsNowhereNearAString(page);
     assertTrue(page.contains("This was a look, without readings: it finds nothing fit."), page);
     assertEquals(
         0,
-        bench.number(
-            "SELECT count(*) FROM bow_check WHERE rig_id = ?1 AND verdict = 'FIT'", bow.rig()));
+        fixture.number(
+            "SELECT count(*) FROM bow_check WHERE rig_id = ?1 AND verdict = 'FIT'", bow.id()));
     volunteer
-        .post(bow.page(), Map.of("allAsListed", "on"))
+        .post(bow.checkPage(), Map.of("allAsListed", "on"))
         .then()
         .statusCode(422)
         .body(
@@ -197,9 +192,9 @@ class LeftUnstrungTest {
 
   @Test
   void onceReleased_theLookIsWorthNoPutBack_andAFullCheckIsDue() {
-    Bow bow = withdrawn();
+    LaidBow bow = withdrawn();
     check(bow, Map.of()).statusCode(201);
-    long look = bench.lastCheck(bow);
+    long look = fixture.lastCheck(bow);
     rows.change(
         """
         UPDATE withdrawal SET released_at = ?2, released_by = 1, release_why = 'sound', looked_at = 'all of it',
@@ -207,27 +202,27 @@ class LeftUnstrungTest {
          WHERE item_id = ?1""",
         bow.limbs().id(),
         "2026-01-21T20:00:00.000Z");
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer
-        .get(bow.page() + "/" + look)
+        .get(bow.checkPage() + "/" + look)
         .then()
         .body(containsString("Check it anew"), not(containsString("Put back:")));
     volunteer.get("/check").then().body(containsString("a full check is due"));
-    volunteer.get(bow.page()).then().body(containsString("Save the check"));
+    volunteer.get(bow.checkPage()).then().body(containsString("Save the check"));
   }
 
   @Test
   void adviceGivenBeforeTheDangerWasKnown_isNotShownAnyMore() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     check(bow, brace(199)).statusCode(201).body("verdict.steps.key", hasItem("string-on"));
     withdraw(bow);
     leadsNowhereNearAString(verdictPage("volunteer", bow));
-    long newest = bench.lastCheck(bow);
+    long newest = fixture.lastCheck(bow);
     check(bow, Map.of()).statusCode(201);
-    String before = Visitor.signedInAs("volunteer").get(bow.page() + "/" + newest).asString();
+    String before = Visitor.signedInAs("volunteer").get(bow.checkPage() + "/" + newest).asString();
     STRINGS_IT.forEach(words -> assertFalse(before.contains(words), words + " in " + before));
-    Bow fit = bench.received();
+    LaidBow fit = fixture.aBowJustReceived();
     check(fit, brace(216)).statusCode(201).body("verdict.kind", equalTo("fit"));
     withdraw(fit);
     leadsNowhereNearAString(verdictPage("volunteer", fit));

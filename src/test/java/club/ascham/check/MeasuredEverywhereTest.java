@@ -1,12 +1,14 @@
 package club.ascham.check;
 
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -26,10 +28,10 @@ class MeasuredEverywhereTest {
       "“100 mm” can't be right for the tiller distance, which lies from 120 mm";
   private static final String AT = "2026-03-02T09:00:00.000Z";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
 
   private static RequestSpecification officer() {
-    return RestAssured.given().auth().preemptive().basic("officer", "demo-fleet");
+    return as("officer");
   }
 
   private static Map<String, Object> readings(String from, String upper) {
@@ -44,23 +46,23 @@ class MeasuredEverywhereTest {
     return readings;
   }
 
-  private static ValidatableResponse byPage(Bow bow, String from, String upper) {
+  private static ValidatableResponse byPage(LaidBow bow, String from, String upper) {
     Map<String, Object> form = readings(from, upper);
     form.putAll(Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    volunteer.get(bow.page());
-    return volunteer.post(bow.page(), form).then();
+    volunteer.get(bow.checkPage());
+    return volunteer.post(bow.checkPage(), form).then();
   }
 
-  private static ValidatableResponse byCall(Bow bow, String from, String upper) {
+  private static ValidatableResponse byCall(LaidBow bow, String from, String upper) {
     Map<String, Object> body = readings(from, upper);
     body.put("allAsListed", true);
-    body.put("rig", Long.toString(bow.rig().value()));
+    body.put("rig", Long.toString(bow.id().value()));
     body.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
     return officer().contentType("application/json").body(body).post("/api/checks").then();
   }
 
-  private static ValidatableResponse byFile(Bow bow, String from, String upper) {
+  private static ValidatableResponse byFile(LaidBow bow, String from, String upper) {
     String row =
         "number,rig,kind,happenedAt,recordedAt,by,setUp,allAsListed,brace,braceTyped,braceFrom,"
             + "tillerUpper,upperTyped,tillerLower,lowerTyped,dryLooseOrFall,cameBackStrung,"
@@ -68,30 +70,29 @@ class MeasuredEverywhereTest {
             + "216 mm,,%s,%s,,186 mm,,no,no,adjust,,,,\n";
     return officer()
         .contentType("text/csv")
-        .body(
-            row.formatted(bow.rig().value(), AT, AT, from, upper).getBytes(StandardCharsets.UTF_8))
+        .body(row.formatted(bow.id().value(), AT, AT, from, upper).getBytes(StandardCharsets.UTF_8))
         .post("/api/import")
         .then();
   }
 
   @Test
   void aDistanceNoBowHasNow_isAskedBackByPageAndCall_andKeptOfHistory() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     byPage(bow, "grip-throat", SHORT)
         .statusCode(422)
         .body(containsString("id=\"tillerUpper-error\""), containsString("which lies from 120 mm"));
     byCall(bow, "grip-throat", SHORT)
         .statusCode(422)
         .body("errors.find { it.field == 'tillerUpper' }.message", containsString(NOT_NOW));
-    assertEquals(0, bench.checks(bow));
+    assertEquals(0, fixture.checks(bow));
 
     byFile(bow, "grip-throat", "79 mm").statusCode(422);
     byFile(bow, "grip-throat", SHORT).statusCode(200).body("lists[0].added", equalTo(1));
-    long check = bench.lastCheck(bow);
+    long check = fixture.lastCheck(bow);
     officer().get("/api/checks/" + check).then().body("tillerUpper", equalTo(SHORT));
     assertTrue(
         Visitor.signedInAs("volunteer")
-            .get(bow.page() + "/" + check)
+            .get(bow.checkPage() + "/" + check)
             .then()
             .statusCode(200)
             .extract()
@@ -101,7 +102,7 @@ class MeasuredEverywhereTest {
 
   @Test
   void braceWithoutItsPoint_isAskedBackByAllThree() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     byPage(bow, "", "190 mm").statusCode(422).body(containsString("From where was it measured?"));
     byCall(bow, "", "190 mm")
         .statusCode(422)
@@ -112,7 +113,7 @@ class MeasuredEverywhereTest {
         .statusCode(422)
         .body("errors[0].field", containsString("braceFrom"))
         .body("errors[0].message", containsString("from where was that measured?"));
-    assertEquals(0, bench.checks(bow));
+    assertEquals(0, fixture.checks(bow));
   }
 
   @Test

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.door.SignedIn;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.CheckId;
@@ -38,8 +40,8 @@ import org.junit.jupiter.api.Test;
 /**
  * What gate, transaction, record and seal cost: a check as it is saved, against nothing but the
  * commit of the very same rows by JDBC into a copy of the file that has no triggers; in blocks by
- * turns, so that a slow minute of the machine hits both. Off by default: {@code mvn test
- * -Dgroups=measure -DexcludedGroups= -Dtest=SaveCostTest}.
+ * turns, so that a slow minute of the machine hits both. Off by default: {@code mvn test -Pmeasure
+ * -Dtest=SaveCostTest}.
  */
 @QuarkusTest
 @Tag("measure")
@@ -66,7 +68,7 @@ class SaveCostTest {
           "personal",
           "idempotency_key");
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject CheckDesk desk;
   @Inject RecordCheck recordCheck;
   @Inject Rows rows;
@@ -89,8 +91,8 @@ class SaveCostTest {
   @Test
   void aCheckIsSaved_atHalfTheRateAtLeast_ofTheCommitOfItsRows() throws Exception {
     identity.setIdentity(signedIn.as("officer"));
-    List<CheckBench.Bow> bows = Stream.generate(bench::ready).limit(BOWS).toList();
-    CheckEntry entry = recordCheck.read(desk.card(bows.get(0).rig()), fine());
+    List<LaidBow> bows = Stream.generate(fixture::aBowReadyToGoOut).limit(BOWS).toList();
+    CheckEntry entry = recordCheck.read(desk.card(bows.get(0).id()), fine());
     for (int i = 0; i < WARM_UP; i++) {
       save(bows.get(i % BOWS), entry);
     }
@@ -163,7 +165,7 @@ class SaveCostTest {
             "bolts", "fine"));
   }
 
-  private void save(CheckBench.Bow bow, CheckEntry entry) {
+  private void save(LaidBow bow, CheckEntry entry) {
     IdempotencyKeys.Press press =
         new IdempotencyKeys.Press(
             actor.id(), "POST /check/1", UUID.randomUUID().toString(), "0".repeat(64));
@@ -172,7 +174,7 @@ class SaveCostTest {
         keys.once(
             press,
             (kind, id) -> new CheckId(id),
-            () -> recordCheck.record(bow.rig(), entry),
+            () -> recordCheck.record(bow.id(), entry),
             Outcome::done));
   }
 

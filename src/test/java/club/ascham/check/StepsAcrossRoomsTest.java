@@ -1,6 +1,6 @@
 package club.ascham.check;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.startsWith;
@@ -9,7 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.Who;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.learnt.BowRecords;
 import club.ascham.store.Rows;
 import club.ascham.store.StatementCount;
@@ -21,7 +22,6 @@ import club.ascham.verdict.Verdict;
 import club.ascham.web.Visitor;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.util.HashMap;
@@ -34,30 +34,26 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a check advised is asked of its rows by every room, and of no words. */
 @QuarkusTest
 class StepsAcrossRoomsTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Verdicts verdicts;
   @Inject BowRecords learnt;
   @Inject Queue queue;
   @Inject Rows rows;
   @Inject ClubTime time;
 
-  private static RequestSpecification as(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet").contentType("application/json");
-  }
-
   @Test
   void twistsThatWereAdvised_andDoneWithoutACount_endTheCountOfTheString() {
-    Bow bow = bench.received();
-    rows.change("UPDATE set_up SET twists = 20 WHERE rig_id = ?1", bow.rig());
+    LaidBow bow = fixture.aBowJustReceived();
+    rows.change("UPDATE set_up SET twists = 20 WHERE rig_id = ?1", bow.id());
     assertEquals(20, twists(bow));
     Map<String, Object> body = new HashMap<>();
     body.put("rig", bow.body().code());
     body.put("allAsListed", true);
-    CheckBench.braced(body, 198);
+    CheckForms.braced(body, 198);
     body.put("braceFrom", "grip-throat");
     body.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
     int check =
-        as("volunteer")
+        sending("volunteer")
             .body(body)
             .post("/api/checks")
             .then()
@@ -69,17 +65,17 @@ class StepsAcrossRoomsTest {
             .path("id");
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM verdict_line WHERE check_id = ?1 AND step = 'TWISTS' AND by_whom = 'VOLUNTEER' AND thousandths >= 1000",
             check));
     long entry =
-        bench.number(
+        fixture.number(
             "SELECT c.story_id FROM change c JOIN verdict_line v ON v.id = c.row_id AND c.table_name = 'verdict_line' WHERE v.check_id = ?1",
             check);
     assertTrue(
         Visitor.signedInAs("officer").get("/record/" + entry).asString().contains("Put in about "),
         "the record tells it in words");
-    as("volunteer")
+    sending("volunteer")
         .body("{\"words\": \"Some put in.\"}")
         .post("/api/checks/" + check + "/adjustment")
         .then()
@@ -87,10 +83,8 @@ class StepsAcrossRoomsTest {
     assertNull(twists(bow));
   }
 
-  private Integer twists(Bow bow) {
-    return learnt
-        .of(bow.rig(), bow.body().id(), bow.limbs().id(), bow.string().id(), null)
-        .twists();
+  private Integer twists(LaidBow bow) {
+    return learnt.of(bow.id(), bow.body().id(), bow.limbs().id(), bow.string().id(), null).twists();
   }
 
   @ParameterizedTest(name = "{0}: waits for {1}, {2} times in trouble")
@@ -100,16 +94,16 @@ class StepsAcrossRoomsTest {
     "RELEASE, RECEIVED, 0",
   })
   void queueAndFleet_answerFromTheStep(BenchStep.Key step, Queue.Why why, int troubles) {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     advised(bow, step, "Do it.");
     assertEquals(
         List.of(why),
         queue.today().stream()
-            .filter(one -> one.rig().equals(bow.rig()))
+            .filter(one -> one.rig().equals(bow.id()))
             .map(Queue.Waiting::why)
             .toList());
-    as("committee")
-        .get("/api/fleet/rows?list=trouble&rig=" + bow.rig().value())
+    sending("committee")
+        .get("/api/fleet/rows?list=trouble&rig=" + bow.id().value())
         .then()
         .statusCode(200)
         .body("count", equalTo(troubles))
@@ -120,7 +114,7 @@ class StepsAcrossRoomsTest {
 
   @Test
   void troublesOfManyChecks_takeNoMoreStatements_thanThoseOfOne() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     advised(bow, BenchStep.Key.TWISTS, "Do it.");
     List<Long> one = checks(bow);
     long few = statements(one);
@@ -137,13 +131,13 @@ class StepsAcrossRoomsTest {
     return StatementCount.run() - before;
   }
 
-  private List<Long> checks(Bow bow) {
-    return rows.texts("SELECT id FROM bow_check WHERE rig_id = ?1", bow.rig()).stream()
+  private List<Long> checks(LaidBow bow) {
+    return rows.texts("SELECT id FROM bow_check WHERE rig_id = ?1", bow.id()).stream()
         .map(Long::valueOf)
         .toList();
   }
 
-  private void advised(Bow bow, BenchStep.Key step, String words) {
+  private void advised(LaidBow bow, BenchStep.Key step, String words) {
     QuarkusTransaction.requiringNew()
         .run(
             () -> {
@@ -152,7 +146,7 @@ class StepsAcrossRoomsTest {
                       """
                       INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict)
                       VALUES (?1, 'CHECK', ?2, ?2, 1, 1, 'ADJUST') RETURNING id""",
-                      bow.rig(),
+                      bow.id(),
                       time.now().minus(Duration.ofMinutes(5)));
               verdicts.keep(
                   check,

@@ -1,6 +1,7 @@
 package club.ascham.concern;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.hasItem;
@@ -55,7 +56,7 @@ class ConcernShownTest {
   }
 
   private static Response api(String path) {
-    return given().auth().preemptive().basic("officer", "demo-fleet").get(path);
+    return as("officer").get(path);
   }
 
   /** What is laid, on which part, and how it is told; R, L and S stand for the codes. */
@@ -464,11 +465,7 @@ class ConcernShownTest {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
     rack.withdraw(rig.limbs(), "crack");
     Map<String, Object> read = api("/api/limbs/" + rig.limbsCode()).path("$");
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+    sending("officer")
         .body(read)
         .put("/api/limbs/" + rig.limbsCode())
         .then()

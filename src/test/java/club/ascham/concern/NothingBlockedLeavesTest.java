@@ -1,13 +1,14 @@
 package club.ascham.concern;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
-import club.ascham.check.CheckBench.Laid;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.store.Stored;
 import club.ascham.time.ClubTime;
@@ -36,12 +37,12 @@ class NothingBlockedLeavesTest {
   private static final int DEEDS = 70;
   private static final String WHOLE_WORDS = "Looked over at the bench by the coach tonight.";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
 
   private Random chance;
-  private Bow bow;
+  private LaidBow bow;
   private boolean cameIn;
   private Set<String> inWith = Set.of();
 
@@ -76,8 +77,8 @@ class NothingBlockedLeavesTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void noSequence_letsABlockedBowLeave(long seed) {
     chance = new Random(seed);
-    bow = bench.ready();
-    bench.mayTurnBolts("officer", true);
+    bow = fixture.aBowReadyToGoOut();
+    fixture.mayTurnBolts("officer", true);
     Map<Deed, Integer> done = new EnumMap<>(Deed.class);
     int left = 0;
     int refusedThoughBlocked = 0;
@@ -130,10 +131,10 @@ class NothingBlockedLeavesTest {
       assertEquals(List.of(), blockedBy(), "seed " + seed);
       assertEquals(200, tryTo(Deed.LEND_BY_A_FILE_WITH_A_REASON).statusCode(), "seed " + seed);
     } finally {
-      bench.mayTurnBolts("officer", false);
+      fixture.mayTurnBolts("officer", false);
       rows.change(
           "UPDATE loan_line SET back_at = out_at, outcome = 'BACK' WHERE back_at IS NULL AND rig_id = ?1",
-          bow.rig());
+          bow.id());
     }
     assertTrue(left > 0, "it never left: " + done);
     assertTrue(refusedThoughBlocked > 0, "it was never blocked: " + done);
@@ -188,14 +189,14 @@ class NothingBlockedLeavesTest {
                AND NOT EXISTS (SELECT 1 FROM upkeep_record n WHERE n.item_id = f.item_id AND n.work = f.work
                                   AND n.result IN ('PASSED', 'FAILED') AND (n.happened_at, n.id) > (f.happened_at, f.id))
             UNION SELECT 'set-up ' || id FROM set_up WHERE finished_at IS NULL AND rig_id = %2$d"""
-                .formatted(ids(), bow.rig().value())));
+                .formatted(ids(), bow.id().value())));
   }
 
   /** All that a club does until its bow may leave again, as far as it gets. */
   private void putRight() {
     for (int report = 0; report < 6; report++) {
       ofNewest(
-          "SELECT max(id) FROM report WHERE answer IS NULL AND rig_id = " + bow.rig().value(),
+          "SELECT max(id) FROM report WHERE answer IS NULL AND rig_id = " + bow.id().value(),
           id ->
               post(
                   "officer",
@@ -235,7 +236,7 @@ class NothingBlockedLeavesTest {
                   "leader",
                   "Quenby",
                   "rigIds",
-                  List.of(bow.rig().value()),
+                  List.of(bow.id().value()),
                   "overrideWhy",
                   WHOLE_WORDS));
       case LEND_BY_A_FILE -> lendByAFile("");
@@ -265,7 +266,7 @@ class NothingBlockedLeavesTest {
       case CHECK_A_CRACK -> check("stop", List.of("limbs-crack-across"));
       case PUT_BACK ->
           ofNewest(
-              "SELECT max(id) FROM bow_check WHERE rig_id = " + bow.rig().value(),
+              "SELECT max(id) FROM bow_check WHERE rig_id = " + bow.id().value(),
               id -> post("volunteer", "/api/checks/" + id + "/release", Map.of()));
       case WITHDRAW_THE_STRING ->
           post(
@@ -319,7 +320,7 @@ class NothingBlockedLeavesTest {
               Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
       case ANSWER ->
           ofNewest(
-              "SELECT max(id) FROM report WHERE answer IS NULL AND rig_id = " + bow.rig().value(),
+              "SELECT max(id) FROM report WHERE answer IS NULL AND rig_id = " + bow.id().value(),
               id ->
                   post(
                       chance.nextBoolean() ? "officer" : "volunteer",
@@ -344,7 +345,7 @@ class NothingBlockedLeavesTest {
     body.put("drawLength", "27 in");
     body.put("ageBand", "adult");
     body.put("experience", "beginner");
-    body.put("rig", bow.rig().value());
+    body.put("rig", bow.id().value());
     body.put("name", "Nell Harker");
     body.put("contact", "07700 900417");
     body.put("termsAccepted", true);
@@ -362,7 +363,7 @@ class NothingBlockedLeavesTest {
         """
         INSERT INTO set_up (rig_id, begun_at, begun_by)
         SELECT ?1, ?2, 1 WHERE NOT EXISTS (SELECT 1 FROM set_up WHERE rig_id = ?1 AND finished_at IS NULL)""",
-        bow.rig(),
+        bow.id(),
         time.now());
   }
 
@@ -372,14 +373,14 @@ class NothingBlockedLeavesTest {
         UPDATE set_up SET finished_at = ?2, finished_by = 1, brace = 21600000, brace_from = 'GRIP_THROAT',
                tiller_upper = 19000000, tiller_lower = 18600000, nocking = 400000, screws_seen = 1
          WHERE rig_id = ?1 AND finished_at IS NULL""",
-        bow.rig(),
+        bow.id(),
         time.now());
   }
 
   private void backByItself() {
     rows.change(
         "UPDATE loan_line SET back_at = max(out_at, ?2), outcome = 'BACK' WHERE back_at IS NULL AND rig_id = ?1",
-        bow.rig(),
+        bow.id(),
         time.now());
   }
 
@@ -397,19 +398,13 @@ class NothingBlockedLeavesTest {
         new StringBuilder(
             "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots,missingCount\n");
     for (Laid part : parts()) {
-      lines.append(",%d,%s,%d,%s,,,,,,,\n".formatted(loan, part.code(), bow.rig().value(), now));
+      lines.append(",%d,%s,%d,%s,,,,,,,\n".formatted(loan, part.code(), bow.id().value(), now));
     }
     return file(lines.toString());
   }
 
   private static Response file(String csv) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("text/csv")
-        .body(csv)
-        .post("/api/import");
+    return as("officer").contentType("text/csv").body(csv).post("/api/import");
   }
 
   private Response receive(Map<String, Object> more) {
@@ -427,14 +422,14 @@ class NothingBlockedLeavesTest {
         openLoan(),
         id -> {
           Map<String, Object> rig = new LinkedHashMap<>(more);
-          rig.put("rigId", bow.rig().value());
+          rig.put("rigId", bow.id().value());
           return post("volunteer", "/api/sessions/" + id + "/return", Map.of("rigs", List.of(rig)));
         });
   }
 
   private Response check(String limbs, List<String> signs) {
     Map<String, Object> body = new LinkedHashMap<>();
-    body.put("rig", Long.toString(bow.rig().value()));
+    body.put("rig", Long.toString(bow.id().value()));
     body.put("allAsListed", true);
     body.put("brace", "216 mm");
     body.put("braceFrom", "grip-throat");
@@ -475,13 +470,7 @@ class NothingBlockedLeavesTest {
   }
 
   private static Response post(String who, String path, Object body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic(who, "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post(path);
+    return sending(who).body(body).post(path);
   }
 
   private interface OfId {
@@ -497,14 +486,14 @@ class NothingBlockedLeavesTest {
   private String newestPress() {
     return "SELECT coalesce(max(m.id), 0) FROM move m LEFT JOIN bow_check c ON c.id = m.check_id"
         + " WHERE m.undone_at IS NULL AND (c.rig_id = %1$d OR m.id IN (SELECT d.move_id FROM moved d"
-            .formatted(bow.rig().value())
+            .formatted(bow.id().value())
         + " JOIN loan_line x ON x.id = d.line_id WHERE x.rig_id = %1$d))"
-            .formatted(bow.rig().value());
+            .formatted(bow.id().value());
   }
 
   private String openLoan() {
     return "SELECT max(loan_id) FROM loan_line WHERE back_at IS NULL AND rig_id = "
-        + bow.rig().value();
+        + bow.id().value();
   }
 
   private String openWithdrawal() {
@@ -529,8 +518,7 @@ class NothingBlockedLeavesTest {
 
   private boolean isOut() {
     return rows.number(
-            "SELECT count(*) FROM loan_line WHERE back_at IS NULL AND rig_id = "
-                + bow.rig().value())
+            "SELECT count(*) FROM loan_line WHERE back_at IS NULL AND rig_id = " + bow.id().value())
         > 0;
   }
 
@@ -573,7 +561,7 @@ class NothingBlockedLeavesTest {
       }
     }
     if (rows.number(
-            "SELECT count(*) FROM set_up WHERE finished_at IS NULL AND rig_id = ?1", bow.rig())
+            "SELECT count(*) FROM set_up WHERE finished_at IS NULL AND rig_id = ?1", bow.id())
         > 0) {
       why.add("its set-up is begun");
     }
@@ -607,7 +595,7 @@ class NothingBlockedLeavesTest {
                                WHERE d.check_id IS NOT NULL AND m.undone_at IS NOT NULL)
             UNION ALL SELECT finished_at, 1 FROM set_up WHERE rig_id = ?1 AND finished_at IS NOT NULL
             ORDER BY 1, 2""",
-            bow.rig());
+            bow.id());
     return !moments.isEmpty() && !moments.get(moments.size() - 1).clears();
   }
 

@@ -1,6 +1,6 @@
 package club.ascham.concern;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -48,14 +48,7 @@ class UnstrungTest {
   }
 
   private static ValidatableResponse post(String path, String body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
-        .body(body.replace('\'', '"'))
-        .post(path)
-        .then();
+    return sending("officer").body(body.replace('\'', '"')).post(path).then();
   }
 
   @ParameterizedTest(name = "{0}")
@@ -114,21 +107,13 @@ class UnstrungTest {
     String figures =
         "{'stepsDone': 'all', 'brace': '8 1/2 in', 'braceFrom': 'grip-throat', 'tillerUpper': '190 mm',"
             + " 'tillerLower': '186 mm', 'nocking': '4 mm', 'screwsSeen': true}";
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+    sending("officer")
         .body(figures.replace('\'', '"'))
         .put(api + "/current")
         .then()
         .statusCode(422)
         .body(containsString(UNSTRUNG));
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+    sending("officer")
         .body("{\"stepsDone\": \"limbs\"}")
         .put(api + "/current")
         .then()

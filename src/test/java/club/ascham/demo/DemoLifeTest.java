@@ -1,6 +1,6 @@
 package club.ascham.demo;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.greaterThan;
@@ -55,10 +55,7 @@ class DemoLifeTest {
   @Test
   void theLifeOfStrings_isToldInJson_byMaterial() {
     JsonPath told =
-        given()
-            .auth()
-            .preemptive()
-            .basic("committee", "demo-fleet")
+        as("committee")
             .get("/api/lives/string")
             .then()
             .statusCode(200)

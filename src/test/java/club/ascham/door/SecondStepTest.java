@@ -1,5 +1,6 @@
 package club.ascham.door;
 
+import static club.ascham.web.Program.as;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
@@ -622,10 +623,7 @@ class SecondStepTest {
   }
 
   private static byte[] everything() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    return as("officer")
         .get("/api/export/everything.zip")
         .then()
         .statusCode(200)

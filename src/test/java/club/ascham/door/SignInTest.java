@@ -1,5 +1,6 @@
 package club.ascham.door;
 
+import static club.ascham.web.Program.as;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
@@ -191,10 +192,7 @@ class SignInTest {
 
   @Test
   void anAddressThatDoesNotExist_saysSoAsProblemDetails_underTheApi() {
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    as("officer")
         .get("/api/no-such-list")
         .then()
         .statusCode(404)
@@ -204,10 +202,7 @@ class SignInTest {
 
   @Test
   void aChangeAskedForByAnotherSite_isRefused() {
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    as("officer")
         .header("Origin", "https://elsewhere.example")
         .contentType("application/json")
         .body("{}")

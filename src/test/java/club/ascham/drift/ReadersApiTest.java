@@ -1,5 +1,6 @@
 package club.ascham.drift;
 
+import static club.ascham.web.Program.as;
 import static io.restassured.RestAssured.given;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 class ReadersApiTest {
   private static Response readers(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet").get("/api/readers");
+    return as(name).get("/api/readers");
   }
 
   @Test

@@ -1,19 +1,19 @@
 package club.ascham.exchange;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.id.AccountId;
 import club.ascham.store.Rows;
 import club.ascham.story.VerifyRecord;
-import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,13 +26,9 @@ class EntriesFromFilesTest {
   private static final String SAYS_SO = "from a file that officer brought on ";
 
   @Inject Import door;
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject VerifyRecord verifyRecord;
-
-  private static RequestSpecification officer() {
-    return given().auth().preemptive().basic("officer", "demo-fleet");
-  }
 
   /** All of them at once, as the page does. */
   private void take(String... texts) {
@@ -60,13 +56,13 @@ class EntriesFromFilesTest {
 
   @Test
   void itSaysSo_inTheRecord_inTheThingsStory_inTheApi_andInTheExport() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     long number = next();
     take(
         stories(number, "Looked at the cord and found it sound."),
         "number,story,item,rig\n,%d,%s,\n".formatted(number, stringer.code()));
     long took = number + 1;
-    officer()
+    as("officer")
         .get("/api/record?size=2")
         .then()
         .body("items[0].sentence", equalTo("Took in a file."))
@@ -80,7 +76,7 @@ class EntriesFromFilesTest {
       assertTrue(shown.contains(SAYS_SO), page + ": " + shown);
       assertTrue(shown.contains("(entry " + took + ")"), page + ": " + shown);
     }
-    String csv = officer().get("/api/export/stories.csv").asString();
+    String csv = as("officer").get("/api/export/stories.csv").asString();
     assertTrue(
         csv.contains("Looked at the cord and found it sound.,,," + took + "\r\n"),
         csv.substring(csv.length() - 500));
@@ -106,7 +102,7 @@ class EntriesFromFilesTest {
         }) {
       assertThrows(IllegalStateException.class, () -> rows.change(change, number));
     }
-    String sealed = officer().get("/api/record/export").asString();
+    String sealed = as("officer").get("/api/record/export").asString();
     assertTrue(
         sealed.contains("{\"taken_in_with\":[null," + (number + 1) + "]}"),
         sealed.substring(sealed.length() - 500));
@@ -118,7 +114,7 @@ class EntriesFromFilesTest {
     take(
         stories(number, "Said to have entered somebody."),
         "number,name,contact,memberNo,ageBand,guardian\n,Hester Quillwort,07700 900611,,adult,\n");
-    officer()
+    as("officer")
         .get("/api/record?size=2")
         .then()
         .body("items[0].sentence", equalTo("Took in a file."))

@@ -1,6 +1,6 @@
 package club.ascham.exchange;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -45,10 +45,7 @@ class EverythingTest {
   /** By its name in the folder of the zip. */
   private static Map<String, byte[]> everything() throws IOException {
     byte[] zip =
-        given()
-            .auth()
-            .preemptive()
-            .basic("officer", "demo-fleet")
+        as("officer")
             .get("/api/export/everything.zip")
             .then()
             .statusCode(200)
@@ -73,13 +70,7 @@ class EverythingTest {
   void everyList_isAsItGoesOutAlone() throws IOException {
     Map<String, byte[]> files = everything();
     for (CsvList list : Lists.all()) {
-      String alone =
-          given()
-              .auth()
-              .preemptive()
-              .basic("officer", "demo-fleet")
-              .get("/api/export/" + list.name() + ".csv")
-              .asString();
+      String alone = as("officer").get("/api/export/" + list.name() + ".csv").asString();
       assertEquals(alone, text(files.get("lists/" + list.name() + ".csv")), list.name());
     }
   }
@@ -134,13 +125,7 @@ class EverythingTest {
     Visitor.signedInAs("officer").get("/exchange/everything.zip").then().statusCode(200);
     for (String name : List.of("volunteer", "committee")) {
       Visitor.signedInAs(name).get("/exchange/everything.zip").then().statusCode(403);
-      given()
-          .auth()
-          .preemptive()
-          .basic(name, "demo-fleet")
-          .get("/api/export/everything.zip")
-          .then()
-          .statusCode(403);
+      as(name).get("/api/export/everything.zip").then().statusCode(403);
     }
   }
 }

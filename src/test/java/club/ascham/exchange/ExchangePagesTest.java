@@ -1,6 +1,6 @@
 package club.ascham.exchange;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
@@ -13,7 +13,6 @@ import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -137,25 +136,25 @@ class ExchangePagesTest {
     Visitor visitor = Visitor.signedInAs(name);
     visitor.get("/exchange").then().statusCode(403);
     visitor.get("/exchange/borrowers.csv").then().statusCode(403);
-    api(name).get("/api/export/risers.csv").then().statusCode(403);
-    api(name).contentType("text/csv").body(BANDS).post("/api/import").then().statusCode(403);
+    as(name).get("/api/export/risers.csv").then().statusCode(403);
+    as(name).contentType("text/csv").body(BANDS).post("/api/import").then().statusCode(403);
   }
 
   @Test
   void theApi_listsWhatThereIs_andExportsIt() {
-    api("officer")
+    as("officer")
         .get("/api/export")
         .then()
         .statusCode(200)
         .body("items", hasSize(Lists.all().size()))
         .body("items.find { it.name == 'risers' }.columns[0]", equalTo("code"));
-    api("officer")
+    as("officer")
         .get("/api/export/risers.csv")
         .then()
         .statusCode(200)
         .contentType(startsWith("text/csv"))
         .body(startsWith("code,maker,model"));
-    api("officer").get("/api/export/none.csv").then().statusCode(404);
+    as("officer").get("/api/export/none.csv").then().statusCode(404);
   }
 
   @Test
@@ -173,7 +172,7 @@ class ExchangePagesTest {
     post(BANDS + row, "").body("lists[0].unchanged", equalTo(1));
     assertEquals(1, bands(47));
 
-    api("officer")
+    as("officer")
         .contentType("text/csv")
         .body(utf8(BANDS + "46,5,160 mm,Measured\n"))
         .post("/api/import")
@@ -186,7 +185,7 @@ class ExchangePagesTest {
 
   @Test
   void aRuleChangedByAFile_saysWhoChangedIt() {
-    String rules = api("officer").get("/api/export/upkeep-rules.csv").asString();
+    String rules = as("officer").get("/api/export/upkeep-rules.csv").asString();
     assertTrue(rules.contains(",90,no,"), rules);
     long version = rows.number("SELECT version FROM upkeep_rule WHERE soon_days = 90");
     long rule = rows.number("SELECT id FROM upkeep_rule WHERE soon_days = 90");
@@ -209,15 +208,11 @@ class ExchangePagesTest {
   }
 
   private ValidatableResponse sent(String text, String query) {
-    return api("officer")
+    return as("officer")
         .contentType("text/csv")
         .body(utf8(text))
         .post("/api/import" + query)
         .then();
-  }
-
-  private static RequestSpecification api(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet");
   }
 
   private long stringers(String model) {

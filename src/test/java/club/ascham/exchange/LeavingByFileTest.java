@@ -1,14 +1,14 @@
 package club.ascham.exchange;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
-import club.ascham.check.CheckBench.Laid;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.store.Stored;
 import club.ascham.time.Ago;
@@ -26,36 +26,36 @@ import org.junit.jupiter.api.Test;
 class LeavingByFileTest {
   private static final String A_REASON = "The string lasts until the new one comes.";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
 
-  private Bow bow;
+  private LaidBow bow;
 
   @AfterEach
   void backAgain() {
     rows.change(
         "UPDATE loan_line SET back_at = out_at, outcome = 'BACK' WHERE back_at IS NULL AND rig_id ="
             + " ?1",
-        bow.rig());
+        bow.id());
   }
 
   @Test
   void whatNothingStandsAgainst_leaves() {
-    bow = bench.ready();
+    bow = fixture.aBowReadyToGoOut();
     lend(null, parts()).statusCode(200);
     assertEquals(3, out());
   }
 
   @Test
   void aBowThatNobodyHasPutBack_staysIn() {
-    bow = bench.received();
+    bow = fixture.aBowJustReceived();
     staysIn(parts(), "nobody has put it back since");
   }
 
   @Test
   void aBowWithoutItsLimbs_staysIn() {
-    bow = bench.ready();
+    bow = fixture.aBowReadyToGoOut();
     rows.change(
         "UPDATE fitting SET until_at = ?2 WHERE item_id = ?1", bow.limbs().id(), time.now());
     staysIn(List.of(bow.body(), bow.string()), "It lacks limbs.");
@@ -63,7 +63,7 @@ class LeavingByFileTest {
 
   @Test
   void aPartOfSuchABow_leavesNoEasierWithoutIt() {
-    bow = bench.received();
+    bow = fixture.aBowJustReceived();
     long loan = session(null);
     file(lines(loan, List.of(bow.limbs()), "")).statusCode(422);
     assertEquals(0, out(loan));
@@ -81,7 +81,7 @@ class LeavingByFileTest {
 
   @Test
   void whatSpeaksAgainstIt_needsTheLoansReason_inWholeWords() {
-    bow = bench.ready();
+    bow = fixture.aBowReadyToGoOut();
     rows.change(
         """
         INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks)
@@ -104,8 +104,8 @@ class LeavingByFileTest {
 
   @Test
   void aBowTooHeavyForTheChildWhoHasIt_asksReasonAndCoach_asTheIssueDoes() {
-    bow = bench.ready();
-    String rig = Long.toString(bow.rig().value());
+    bow = fixture.aBowReadyToGoOut();
+    String rig = Long.toString(bow.id().value());
     file(lines(toAChild(time.now(), "", ""), parts(), rig))
         .statusCode(422)
         .body("errors.size()", equalTo(1))
@@ -121,11 +121,11 @@ class LeavingByFileTest {
 
   @Test
   void whatLeftBeforeToday_isHistory_andAFileChangesItTodayNoEasier() {
-    bow = bench.ready();
-    Bow strong = bench.ready();
+    bow = fixture.aBowReadyToGoOut();
+    LaidBow strong = fixture.aBowReadyToGoOut();
     rows.change("UPDATE limbs SET marked_lb = 30 WHERE id = ?1", strong.limbs().id());
     Instant lately = Ago.days(time, 2);
-    file(lines(toAChild(lately, "", ""), parts(), Long.toString(bow.rig().value()), lately))
+    file(lines(toAChild(lately, "", ""), parts(), Long.toString(bow.id().value()), lately))
         .statusCode(200);
     assertEquals(3, out());
 
@@ -134,7 +134,7 @@ class LeavingByFileTest {
       rows.change("UPDATE fitting SET until_at = ?2 WHERE item_id = ?1", limbs.id(), now);
     }
     file("number,rig,item,place,fromAt,untilAt\n,%d,%s,limbs,%s,\n"
-            .formatted(bow.rig().value(), strong.limbs().code(), Stored.moment(now.plusMillis(1))))
+            .formatted(bow.id().value(), strong.limbs().code(), Stored.moment(now.plusMillis(1))))
         .statusCode(422)
         .body("errors[0].field", containsString("item"))
         .body("errors[0].message", containsString("nothing over 20 lb"));
@@ -170,7 +170,7 @@ class LeavingByFileTest {
 
   private long out() {
     return rows.number(
-        "SELECT count(*) FROM loan_line WHERE back_at IS NULL AND rig_id = ?1", bow.rig());
+        "SELECT count(*) FROM loan_line WHERE back_at IS NULL AND rig_id = ?1", bow.id());
   }
 
   private long out(long loan) {
@@ -178,7 +178,7 @@ class LeavingByFileTest {
   }
 
   private ValidatableResponse lend(String why, List<Laid> parts) {
-    return file(lines(session(why), parts, Long.toString(bow.rig().value())));
+    return file(lines(session(why), parts, Long.toString(bow.id().value())));
   }
 
   private long session(String why) {
@@ -206,13 +206,6 @@ class LeavingByFileTest {
   }
 
   private static ValidatableResponse file(String csv) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("text/csv")
-        .body(csv)
-        .post("/api/import")
-        .then();
+    return as("officer").contentType("text/csv").body(csv).post("/api/import").then();
   }
 }

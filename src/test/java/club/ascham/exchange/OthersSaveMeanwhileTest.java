@@ -1,6 +1,6 @@
 package club.ascham.exchange;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -52,6 +52,6 @@ class OthersSaveMeanwhileTest {
   }
 
   private static RequestSpecification officer(String kind) {
-    return given().auth().preemptive().basic("officer", "demo-fleet").contentType(kind);
+    return as("officer").contentType(kind);
   }
 }

@@ -1,14 +1,15 @@
 package club.ascham.exchange;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.form.WholeWords;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
-import club.ascham.upkeep.Shelf;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import jakarta.inject.Inject;
@@ -25,55 +26,46 @@ class ReasonsInFilesTest {
           + "lookedAt,lookedBy,lookedByName,decidedAt,decidedBy,noWorkWhy\n";
   private static final String AT = "2026-03-01T10:00:00.000Z";
 
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
 
   private ValidatableResponse post(String text) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    return as("officer")
         .contentType("text/csv")
         .body(text.getBytes(StandardCharsets.UTF_8))
         .post("/api/import")
         .then();
   }
 
-  private String withdrawal(Shelf.Put item, String why, String rest) {
+  private String withdrawal(Laid item, String why, String rest) {
     return WITHDRAWALS + ",%s,%s,%s,officer,%s,,,%s\n".formatted(item.code(), AT, AT, why, rest);
   }
 
   @Test
   void whatIsOutOfUseNow_needsItsReason_andWhatWasReleasedKeepsItsOwn() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     post(withdrawal(stringer, "x", ",,,,,,,,"))
         .statusCode(422)
         .body("errors[0].field", containsString("why"))
         .body("errors[0].message", equalTo(WholeWords.WANTED));
-    assertEquals("READY", shelf.state(stringer));
+    assertEquals("READY", fixture.state(stringer));
 
     post(withdrawal(stringer, "x", "2026-03-02T10:00:00.000Z,officer,ok,,,,,,")).statusCode(200);
-    assertEquals("READY", shelf.state(stringer));
+    assertEquals("READY", fixture.state(stringer));
 
     post(withdrawal(stringer, "The cord is frayed.", ",,,,,,,,")).statusCode(200);
-    assertEquals("WITHDRAWN", shelf.state(stringer));
+    assertEquals("WITHDRAWN", fixture.state(stringer));
   }
 
   @Test
   void anExport_isTakenBack_whateverAFormWouldAskOfItByNow() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     rows.change(
         "INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why) VALUES (?1, ?2, ?2, 1, 'x')",
         stringer.id(),
         AT);
-    String csv =
-        given()
-            .auth()
-            .preemptive()
-            .basic("officer", "demo-fleet")
-            .get("/api/export/withdrawals.csv")
-            .asString();
+    String csv = as("officer").get("/api/export/withdrawals.csv").asString();
     post(csv).statusCode(200).body("lists[0].added", equalTo(0));
   }
 
@@ -91,19 +83,19 @@ class ReasonsInFilesTest {
 
   @Test
   void workThatWaits_needsItsReason() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     String tasks =
         "number,item,work,openedAt,by,why,blocks,cause,closedBy\n,%s,stringer-inspection,%s,officer,%s,yes,,\n";
     post(tasks.formatted(stringer.code(), AT, "x"))
         .statusCode(422)
         .body("errors[0].message", equalTo(WholeWords.WANTED));
     post(tasks.formatted(stringer.code(), AT, "It lay in the rain.")).statusCode(200);
-    assertEquals("TO_BE_CHECKED", shelf.state(stringer));
+    assertEquals("TO_BE_CHECKED", fixture.state(stringer));
   }
 
   @Test
   void noFile_bringsARetiredThingBack() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     String row =
         "code,maker,model,batch,serial,boughtOn,price,notes,stringerKind,bowFromIn,bowToIn,"
             + "registeredOn,retiredOn,retiredWhy,retiredNote\n%s,Alderfen,Heron,,,,,,tip-to-tip,62,70,%s,%s\n";
@@ -116,16 +108,16 @@ class ReasonsInFilesTest {
     post(row.formatted(stringer.code(), registered, ",,"))
         .statusCode(422)
         .body("errors[0].message", containsString("An import adds and never changes."));
-    assertEquals("RETIRED", shelf.state(stringer));
+    assertEquals("RETIRED", fixture.state(stringer));
     post(row.formatted(stringer.code(), registered, time.today() + ",scrapped,"))
         .statusCode(200)
         .body("lists[0].unchanged", equalTo(1));
-    assertEquals("RETIRED", shelf.state(stringer));
+    assertEquals("RETIRED", fixture.state(stringer));
   }
 
   @Test
   void aFileDoesNotReleaseWhatIsOut() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     rows.change(
         "INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why) VALUES (?1, ?2, ?2, 1, 'Cord frayed to a third.')",
         stringer.id(),
@@ -136,7 +128,7 @@ class ReasonsInFilesTest {
                 .formatted(number, stringer.code(), AT, AT))
         .statusCode(422)
         .body("errors[0].message", containsString("An import adds and never changes."));
-    assertEquals("WITHDRAWN", shelf.state(stringer));
+    assertEquals("WITHDRAWN", fixture.state(stringer));
   }
 
   private ValidatableResponse line(long check, int place) {

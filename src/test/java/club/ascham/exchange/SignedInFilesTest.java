@@ -1,13 +1,13 @@
 package club.ascham.exchange;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.store.Stored;
 import club.ascham.time.Ago;
@@ -23,17 +23,17 @@ import org.junit.jupiter.api.Test;
 /** What only a holder of the permit signs, a file signs for nobody else. */
 @QuarkusTest
 class SignedInFilesTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
 
-  private Bow bow;
+  private LaidBow bow;
   private long before;
 
   @BeforeEach
   void aBowWhoseBoltsFailed() {
-    bench.mayTurnBolts("officer", true);
-    bow = bench.ready();
+    fixture.mayTurnBolts("officer", true);
+    bow = fixture.aBowReadyToGoOut();
     rows.change(
         "INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result, found)"
             + " VALUES (?1, 'BOLT_INSPECTION', ?2, ?2, 1, 'FAILED', 'The lower bolt turns without end.')",
@@ -44,7 +44,7 @@ class SignedInFilesTest {
 
   @AfterEach
   void asItWas() {
-    bench.mayTurnBolts("officer", false);
+    fixture.mayTurnBolts("officer", false);
   }
 
   @Test
@@ -103,10 +103,7 @@ class SignedInFilesTest {
   }
 
   private static ValidatableResponse take(String lines) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    return as("officer")
         .contentType("text/csv")
         .body(
             "number,item,work,happenedAt,recordedAt,by,result,found,measured,partsUsed,replacedBy\n"

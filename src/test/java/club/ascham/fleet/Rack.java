@@ -1,33 +1,31 @@
 package club.ascham.fleet;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
 import club.ascham.store.Rows;
 import club.ascham.time.Ago;
 import club.ascham.time.ClubTime;
-import club.ascham.units.ItemCode;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.IntStream;
 
 /** Hangs rigs on the rack for the tests, sets them up, lends them and takes them back. */
 @ApplicationScoped
 public class Rack {
-  private static final AtomicInteger NEXT = new AtomicInteger(1000);
-
   private final Rows rows;
   private final ClubTime time;
+  private final ClubFixture fixture;
 
-  Rack(Rows rows, ClubTime time) {
+  Rack(Rows rows, ClubTime time, ClubFixture fixture) {
     this.rows = rows;
     this.time = time;
+    this.fixture = fixture;
   }
 
   /** A rig on the rack, with what its labels say. */
@@ -39,6 +37,17 @@ public class Rack {
       String riserCode,
       String limbsCode,
       String stringCode) {
+    private static Hung of(LaidBow bow) {
+      return new Hung(
+          bow.id(),
+          bow.body().id(),
+          bow.limbs().id(),
+          bow.string().id(),
+          bow.body().code(),
+          bow.limbs().code(),
+          bow.string().code());
+    }
+
     public List<ItemId> parts() {
       return List.of(riser, limbs, string);
     }
@@ -47,18 +56,18 @@ public class Rack {
   /** A rig of a 25 in riser and medium limbs (68 in), set up a month ago and ready. */
   @Transactional
   public Hung readyRig(String hand, double markedLb) {
-    return hang(hand, markedLb, true);
+    return Hung.of(fixture.aNewBow(hand, markedLb));
   }
 
   /** The same before its set-up. */
   @Transactional
   public Hung rigWithoutSetUp() {
-    return hang("RIGHT", 20, false);
+    return Hung.of(fixture.aNewBowNotSetUp());
   }
 
   @Transactional
   public List<Hung> readyRigs(int many) {
-    return IntStream.range(0, many).mapToObj(n -> hang("RIGHT", 20, true)).toList();
+    return fixture.newBows(many).stream().map(Hung::of).toList();
   }
 
   @Transactional
@@ -229,72 +238,5 @@ public class Rack {
       rig.parts().forEach(part -> rows.change("DELETE FROM upkeep_plan WHERE item_id = ?1", part));
       rig.parts().forEach(part -> rows.change("DELETE FROM item WHERE id = ?1", part));
     }
-  }
-
-  private Hung hang(String hand, double markedLb, boolean setUp) {
-    Instant then = Ago.days(time, 30);
-    int number = NEXT.getAndAdd(2);
-    List<String> codes = new ArrayList<>();
-    ItemId riser = item('R', "RISER", number, codes);
-    rows.change(
-        "INSERT INTO riser (id, build, hand, length_in, limb_fitting) VALUES (?1, 'ADJUSTABLE', ?2,"
-            + " 25, 'ILF')",
-        riser,
-        hand);
-    ItemId limbs = item('L', "LIMBS", number, codes);
-    rows.change(
-        "INSERT INTO limbs (id, build, size, marked_lb, limb_fitting) VALUES (?1, 'ADJUSTABLE',"
-            + " 'MEDIUM', ?2, 'ILF')",
-        limbs,
-        markedLb);
-    ItemId string = item('S', "STRING", number, codes);
-    rows.change(
-        "INSERT INTO bowstring (id, for_bow_in, material) VALUES (?1, 68, 'POLYESTER')", string);
-    rows.change(
-        "INSERT INTO rig (style, level, assembled_at) VALUES ('SPLIT_FINGER', 'BEGINNER', ?1)",
-        then);
-    RigId rig = new RigId(rows.number("SELECT max(id) FROM rig"));
-    fit(rig, riser, "BODY", then);
-    fit(rig, limbs, "LIMBS", then);
-    fit(rig, string, "STRING", then);
-    if (setUp) {
-      rows.change(
-          """
-          INSERT INTO set_up (rig_id, begun_at, begun_by, finished_at, finished_by, brace, brace_from,
-                              tiller_upper, tiller_lower, nocking, screws_seen)
-          VALUES (?1, ?2, 1, ?2, 1, 21500000, 'GRIP_THROAT', 19000000, 18600000, 400000, 1)\
-          """,
-          rig,
-          then);
-    }
-    return new Hung(rig, riser, limbs, string, codes.get(0), codes.get(1), codes.get(2));
-  }
-
-  private void fit(RigId rig, ItemId item, String place, Instant at) {
-    rows.change(
-        "INSERT INTO fitting (rig_id, item_id, place, from_at) VALUES (?1, ?2, ?3, ?4)",
-        rig,
-        item,
-        place,
-        at);
-  }
-
-  private ItemId item(char letter, String kind, int number, List<String> codes) {
-    int from = number;
-    ItemCode code;
-    do {
-      code = ItemCode.of(letter, ItemCode.nextIssuable(letter, from).orElseThrow()).orElseThrow();
-      from = code.number() + 1;
-    } while (rows.number("SELECT count(*) FROM item WHERE code = ?1", code) > 0);
-    rows.change(
-        """
-        INSERT INTO item (code, kind, maker, model, bought_on, registered_on)
-        VALUES (?1, ?2, 'Alderfen', 'Fenlight', ?3, ?3)\
-        """,
-        code,
-        kind,
-        time.today());
-    codes.add(code.display());
-    return new ItemId(rows.number("SELECT id FROM item WHERE code = ?1", code));
   }
 }

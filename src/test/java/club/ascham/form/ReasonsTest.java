@@ -1,16 +1,16 @@
 package club.ascham.form;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
-import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import club.ascham.worksheet.LooksOf;
 import io.quarkus.test.junit.QuarkusTest;
@@ -75,14 +75,13 @@ class ReasonsTest {
 
   @Inject Rows rows;
   @Inject ClubTime time;
-  @Inject CheckBench bench;
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
 
   private Visitor officer;
 
   @BeforeEach
   void anOfficerWithThePermit() {
-    bench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("officer", true);
     officer = Visitor.signedInAs("officer");
     officer.get("/me");
   }
@@ -117,10 +116,10 @@ class ReasonsTest {
 
   @Test
   void aLetter_isRefusedAtItsField_byEveryPage() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     String limbs = bow.limbs().code();
-    long withdrawal = withdrawn(bench.ready(), "limb-inspection");
-    long undecided = withdrawn(bench.ready(), null);
+    long withdrawal = withdrawn(fixture.aBowReadyToGoOut(), "limb-inspection");
+    long undecided = withdrawn(fixture.aBowReadyToGoOut(), null);
     long account = account();
     List<Try> tries =
         new ArrayList<>(
@@ -139,7 +138,7 @@ class ReasonsTest {
                 new Try("/rules/plan", "source"),
                 new Try("/rules/plan/riser", "source"),
                 new Try(
-                    "/check/" + bow.rig().value(),
+                    "/check/" + bow.id().value(),
                     "correctionWhy",
                     Map.of("corrects", check(bow)))));
     // Its page shows these two only where there is something to say: a string's, and a deposit's.
@@ -160,17 +159,17 @@ class ReasonsTest {
     tries.add(new Try("/loans/" + loan + "/extend", "overrideWhy"));
     tries.add(new Try("/accidents/new", "words", Map.of("loan", loan)));
     tries.add(new Try("/accidents/" + accident(loan) + "/end", "why"));
-    Bow spokenAgainst = bench.ready();
+    LaidBow spokenAgainst = fixture.aBowReadyToGoOut();
     asked(spokenAgainst.string().code());
     tries.add(
         new Try(
             "/sessions/new",
             "overrideWhy",
-            Map.of("leader", "Quenby", "rig-" + spokenAgainst.rig().value(), "yes")));
-    Bow changed = bench.ready();
+            Map.of("leader", "Quenby", "rig-" + spokenAgainst.id().value(), "yes")));
+    LaidBow changed = fixture.aBowReadyToGoOut();
     tries.add(
         new Try(
-            "/rigs/" + changed.rig().value() + "/change",
+            "/rigs/" + changed.id().value() + "/change",
             "overrideWhy",
             Map.of(
                 "place", "limbs",
@@ -179,15 +178,19 @@ class ReasonsTest {
                 "string", changed.string().code())));
     tries.add(
         new Try(
-            "/check/" + bow.rig().value(),
+            "/check/" + bow.id().value(),
             "overrideWhy",
-            Map.of("stranger", bench.ready().string().code(), "strangerAnswer", "correct-record")));
-    Bow out = bench.ready();
+            Map.of(
+                "stranger",
+                fixture.aBowReadyToGoOut().string().code(),
+                "strangerAnswer",
+                "correct-record")));
+    LaidBow out = fixture.aBowReadyToGoOut();
     tries.add(
         new Try(
             "/sessions/" + session(out) + "/archers",
             "overrideWhy",
-            Map.of("rig", out.rig().value(), "ageBand", "adult", "draw", "24 in")));
+            Map.of("rig", out.id().value(), "ageBand", "adult", "draw", "24 in")));
     closed(account);
     tries.add(new Try("/people/" + account + "/erase", "why"));
     for (Try one : tries) {
@@ -211,9 +214,9 @@ class ReasonsTest {
 
   @Test
   void aLetter_isRefusedAtItsField_byEveryCall() {
-    Bow bow = bench.received();
-    long withdrawal = withdrawn(bench.ready(), "limb-inspection");
-    long undecided = withdrawn(bench.ready(), null);
+    LaidBow bow = fixture.aBowJustReceived();
+    long withdrawal = withdrawn(fixture.aBowReadyToGoOut(), "limb-inspection");
+    long undecided = withdrawn(fixture.aBowReadyToGoOut(), null);
     List<Try> tries =
         List.of(
             new Try("/api/withdrawals", "why", Map.of("item", bow.limbs().code())),
@@ -225,14 +228,14 @@ class ReasonsTest {
             new Try(
                 "/api/checks",
                 "correctionWhy",
-                Map.of("rig", bow.rig().value(), "corrects", check(bow))),
+                Map.of("rig", bow.id().value(), "corrects", check(bow))),
             new Try(
                 "/api/receipts", "depositKeptWhy", Map.of("loanId", lent(), "depositKept", "5")),
             new Try("/api/recalls", "why", Map.of("maker", "Alderfen")),
             new Try(
-                "/api/rigs/" + bow.rig().value() + "/corrections",
+                "/api/rigs/" + bow.id().value() + "/corrections",
                 "overrideWhy",
-                Map.of("found", bench.ready().string().code())),
+                Map.of("found", fixture.aBowReadyToGoOut().string().code())),
             new Try(
                 "/api/inspections",
                 "words",
@@ -251,14 +254,7 @@ class ReasonsTest {
             new Try("/api/accidents/" + accident(lent()) + "/end", "why"));
     for (Try one : tries) {
       String before = told();
-      Response answer =
-          given()
-              .auth()
-              .preemptive()
-              .basic("officer", "demo-fleet")
-              .contentType("application/json")
-              .body(one.body())
-              .post(one.path());
+      Response answer = sending("officer").body(one.body()).post(one.path());
       answer
           .then()
           .log()
@@ -285,16 +281,12 @@ class ReasonsTest {
         + rows.number("SELECT max(id) FROM change");
   }
 
-  private long withdrawn(Bow bow, String work) {
+  private long withdrawn(LaidBow bow, String work) {
     Map<String, Object> body = new HashMap<>();
     body.put("item", bow.limbs().code());
     body.put("why", "A line across the lower limb.");
     body.put("work", work);
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+    return sending("officer")
         .body(body)
         .post("/api/withdrawals")
         .then()
@@ -305,11 +297,7 @@ class ReasonsTest {
   }
 
   private long accident(long loan) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+    return sending("officer")
         .body(Map.of("loan", loan, "words", "A bracer strap broke and cut the arm."))
         .post("/api/accidents")
         .then()
@@ -319,13 +307,9 @@ class ReasonsTest {
         .getLong("id");
   }
 
-  private long session(Bow bow) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
-        .body(Map.of("leader", "Quenby", "rigIds", List.of(bow.rig().value())))
+  private long session(LaidBow bow) {
+    return sending("officer")
+        .body(Map.of("leader", "Quenby", "rigIds", List.of(bow.id().value())))
         .post("/api/sessions")
         .then()
         .statusCode(201)
@@ -335,7 +319,7 @@ class ReasonsTest {
   }
 
   private String retired() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     rows.change(
         "UPDATE item SET retired_on = ?2, retired_why = 'LOST' WHERE id = ?1",
         stringer.id(),
@@ -354,13 +338,13 @@ class ReasonsTest {
     return string;
   }
 
-  private long check(Bow bow) {
+  private long check(LaidBow bow) {
     rows.change(
         """
         INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed, verdict)
         VALUES (?1, 'LOOK', ?2, ?2, 1, 1, 'ADJUST')\
         """,
-        bow.rig(),
+        bow.id(),
         time.now());
     return rows.number("SELECT max(id) FROM bow_check");
   }

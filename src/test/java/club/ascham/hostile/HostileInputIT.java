@@ -37,8 +37,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Every route and every form meets requests that no page and no honest program sends. The long form
- * is off by default: {@code mvn verify -Dgroups=measure -DexcludedGroups= -Dit.test=HostileInputIT
- * -Dtest=none -Dsurefire.failIfNoSpecifiedTests=false}; {@code -Dascham.malice-seed=} tries others.
+ * is off by default: {@code mvn verify -Pmeasure -Dit.test=HostileInputIT -Dtest=none
+ * -Dsurefire.failIfNoSpecifiedTests=false}; {@code -Dascham.malice-seed=} tries others.
  */
 class HostileInputIT {
   private static final Logger LOG = Logger.getLogger(HostileInputIT.class);
@@ -128,7 +128,8 @@ class HostileInputIT {
   private void run(int requests) throws Exception {
     long seed = Long.getLong("ascham.malice-seed", 20_261_126);
     // What the server does by itself a minute after its start would be taken for one of theirs.
-    try (PackagedServer server = PackagedServer.demo(folder, "-Dquarkus.scheduler.enabled=false")) {
+    try (PackagedServer server =
+        PackagedServer.demo(folder.resolve("data"), "-Dquarkus.scheduler.enabled=false")) {
       wire = new Wire(server.address());
       host = server.address().getAuthority();
       learn();

@@ -42,10 +42,7 @@ class AskBackJourneyTest {
     Rack.Hung late = rack.readyRig("LEFT", 18);
     rack.lend(late, "Late Larkin", time.today().minusDays(2));
     String as = "-" + width + "-" + theme.name().toLowerCase();
-    try (Chromium chromium = new Chromium();
-        Person officer =
-            Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, true)
-                .signIn("officer")) {
+    try (Person officer = Person.at(address, width, theme, true).signIn("officer")) {
       officer.open("/recall?serial=" + serial).lookCarefully("recall" + as);
       assertTrue(officer.page().locator("button[data-print]").isVisible(), "it can be printed");
       officer

@@ -25,9 +25,7 @@ class ExchangeJourneyTest {
   @CsvSource({"360, LIGHT, true", "360, DARK, false", "1280, LIGHT, false", "1280, DARK, true"})
   void anOfficer_bringsAFile_mendsIt_andHasItIn(int width, ColorScheme theme, boolean script) {
     String name = "exchange-" + width + "-" + theme.name().toLowerCase();
-    try (Chromium chromium = new Chromium();
-        Person officer =
-            Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, script)) {
+    try (Person officer = Person.at(address, width, theme, script)) {
       officer.signIn("officer").open("/exchange");
       look(officer, name, script);
 

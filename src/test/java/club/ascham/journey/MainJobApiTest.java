@@ -1,6 +1,6 @@
 package club.ascham.journey;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -14,10 +14,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import club.ascham.time.ClubTime;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.http.ContentType;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -113,8 +111,8 @@ class MainJobApiTest {
             """
             {"kind": "tab", "hand": "right", "size": "M"}""");
 
-    as("volunteer").get("/api/limbs/" + limbs).then().body("state", equalTo("ready"));
-    as("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("to-be-checked"));
+    sending("volunteer").get("/api/limbs/" + limbs).then().body("state", equalTo("ready"));
+    sending("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("to-be-checked"));
     assertEquals("overdue", due(riser, "bolt-inspection").get("status"));
     assertEquals("due-soon", due(string, "string-replacement").get("status"));
     assertEquals("later", due(limbs, "limb-inspection").get("status"));
@@ -135,7 +133,7 @@ class MainJobApiTest {
         .statusCode(201)
         .body("result", equalTo("passed"));
 
-    as("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("ready"));
+    sending("volunteer").get("/api/risers/" + riser).then().body("state", equalTo("ready"));
     assertEquals("later", due(riser, "bolt-inspection").get("status"));
     assertEquals(today.plusDays(180).toString(), due(riser, "bolt-inspection").get("dueOn"));
     figuresMoved(Map.of("inspections-overdue", -1));
@@ -196,7 +194,7 @@ class MainJobApiTest {
     send("officer", aKit(), "POST", "/api/loans")
         .statusCode(422)
         .body("errors.field", hasItem("rig"));
-    as("committee").get("/api/loans/" + loan).then().body("name", nullValue());
+    sending("committee").get("/api/loans/" + loan).then().body("name", nullValue());
   }
 
   private void theLoanIsExtended() {
@@ -212,7 +210,7 @@ class MainJobApiTest {
         .statusCode(201)
         .body("back", hasSize(6));
 
-    as("volunteer").get("/api/loans/" + loan).then().body("open", equalTo(false));
+    sending("volunteer").get("/api/loans/" + loan).then().body("open", equalTo(false));
     assertState("to-be-checked");
     figuresMoved(Map.of("on-loan", -1, "to-be-checked", 1));
   }
@@ -246,7 +244,7 @@ class MainJobApiTest {
             .path("id");
     assertState("to-be-checked");
     figuresMoved(Map.of());
-    as("committee")
+    sending("committee")
         .get("/api/checks?rig=" + rig)
         .then()
         .body("items.id", contains(fit, low))
@@ -254,7 +252,8 @@ class MainJobApiTest {
   }
 
   private void itIsPutBack() {
-    int last = as("volunteer").get("/api/checks?rig=" + rig).then().extract().path("items[0].id");
+    int last =
+        sending("volunteer").get("/api/checks?rig=" + rig).then().extract().path("items[0].id");
     send("volunteer", Map.of(), "POST", "/api/checks/" + last + "/release")
         .statusCode(200)
         .body("state", equalTo("ready"));
@@ -317,7 +316,7 @@ class MainJobApiTest {
         .body("result", equalTo("replaced"))
         .body("replacedBy", equalTo(fresh));
 
-    as("officer").get("/api/strings/" + string).then().body("state", equalTo("retired"));
+    sending("officer").get("/api/strings/" + string).then().body("state", equalTo("retired"));
     assertNotPlanned(string);
     assertEquals(today.plusDays(730).toString(), due(fresh, "string-replacement").get("dueOn"));
     assertState("in-the-workshop");
@@ -329,7 +328,7 @@ class MainJobApiTest {
   }
 
   private void theMakerRecallsTheLimbs() {
-    as("officer")
+    sending("officer")
         .get("/api/recalls?batch=" + batch)
         .then()
         .statusCode(200)
@@ -347,12 +346,8 @@ class MainJobApiTest {
 
   // ---- what is sent
 
-  private static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType(ContentType.JSON);
-  }
-
   private static ValidatableResponse send(String who, Object body, String method, String path) {
-    return as(who).body(body).request(method, path).then();
+    return sending(who).body(body).request(method, path).then();
   }
 
   private static String registered(String list, String body) {
@@ -413,7 +408,7 @@ class MainJobApiTest {
   // ---- what is seen
 
   private void assertState(String state) {
-    as("committee").get("/api/rigs/" + rig).then().body("state", equalTo(state));
+    sending("committee").get("/api/rigs/" + rig).then().body("state", equalTo(state));
   }
 
   /** The figures that a step moves, by how much; every other one stands where it stood. */
@@ -427,7 +422,8 @@ class MainJobApiTest {
   }
 
   private static Map<String, Integer> figures() {
-    JsonPath fleet = as("committee").get("/api/fleet").then().statusCode(200).extract().jsonPath();
+    JsonPath fleet =
+        sending("committee").get("/api/fleet").then().statusCode(200).extract().jsonPath();
     Map<String, Integer> figures = new TreeMap<>();
     List<Map<String, Object>> states = fleet.getList("byState");
     states.forEach(state -> figures.put((String) state.get("value"), (Integer) state.get("count")));
@@ -444,7 +440,7 @@ class MainJobApiTest {
   private static Map<String, Object> due(String code, String work) {
     for (int page = 1; ; page++) {
       JsonPath list =
-          as("committee")
+          sending("committee")
               .get("/api/upkeep?size=200&work=" + work + "&page=" + page)
               .then()
               .statusCode(200)

@@ -1,11 +1,11 @@
 package club.ascham.journey;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.store.Rows;
 import club.ascham.units.Length;
 import club.ascham.units.LengthText;
@@ -14,7 +14,6 @@ import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -36,7 +35,7 @@ class MainJobJourneyTest {
 
   @TestHTTPResource String address;
   @Inject Rows rows;
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
 
   /** What the set-up in force measured. */
   record Figures(Length brace, Length upper, Length lower) {}
@@ -44,27 +43,23 @@ class MainJobJourneyTest {
   @ParameterizedTest(name = "script {0}")
   @CsvSource({"true", "false"})
   void aBeginnersKit_goesOut_comesBack_isChecked_andIsReadyAgain(boolean script) {
-    try (Chromium chromium = new Chromium()) {
-      long loan = issue(chromium, script);
-      long rig =
-          rows.number(
-              "SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL", loan);
-      receive(chromium, script, loan);
-      check(chromium, script, rig);
-      assertEquals(
-          1,
-          rows.number(
-              "SELECT count(*) FROM rig_standing WHERE rig_id = ?1 AND state_if_inspected = 'READY'",
-              rig));
-    }
+    long loan = issue(script);
+    long rig =
+        rows.number("SELECT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL", loan);
+    receive(script, loan);
+    check(script, rig);
+    assertEquals(
+        1,
+        rows.number(
+            "SELECT count(*) FROM rig_standing WHERE rig_id = ?1 AND state_if_inspected = 'READY'",
+            rig));
   }
 
-  private long issue(Chromium chromium, boolean script) {
+  private long issue(boolean script) {
     // Others may have taken every bow of the demo that suits.
-    bench.ready();
+    fixture.aBowReadyToGoOut();
     String name = "Wren Tillage " + System.nanoTime();
-    try (Person officer =
-        at(chromium, 1280, ColorScheme.LIGHT, script).signIn("officer").open("/")) {
+    try (Person officer = at(1280, ColorScheme.LIGHT, script).signIn("officer").open("/")) {
       officer.countFromHere();
       Page page = officer.page();
       officer.press(page.locator("main a[href='/issue']").first());
@@ -105,9 +100,9 @@ class MainJobJourneyTest {
         loan);
   }
 
-  private void receive(Chromium chromium, boolean script, long loan) {
+  private void receive(boolean script, long loan) {
     try (Person volunteer =
-        at(chromium, 360, ColorScheme.DARK, script).signIn("volunteer").open("/receive")) {
+        at(360, ColorScheme.DARK, script).signIn("volunteer").open("/receive")) {
       volunteer.countFromHere();
       volunteer.press(volunteer.page().locator("a.button[href='/receive/" + loan + "']"));
       volunteer.keep("main-job-receive");
@@ -118,7 +113,7 @@ class MainJobJourneyTest {
     }
   }
 
-  private void check(Chromium chromium, boolean script, long rig) {
+  private void check(boolean script, long rig) {
     Figures set =
         rows.one(
                 Figures.class,
@@ -127,8 +122,7 @@ class MainJobJourneyTest {
                   FROM rig_parts p JOIN set_up u ON u.id = p.set_up_id WHERE p.rig_id = ?1""",
                 rig)
             .orElseThrow();
-    try (Person volunteer =
-        at(chromium, 360, ColorScheme.LIGHT, script).signIn("volunteer").open("/check")) {
+    try (Person volunteer = at(360, ColorScheme.LIGHT, script).signIn("volunteer").open("/check")) {
       volunteer.countFromHere();
       Page page = volunteer.page();
       volunteer.press(page.locator("a.button[href='/check/" + rig + "']"));
@@ -150,9 +144,7 @@ class MainJobJourneyTest {
   @Test
   void tenKitsInARow_areReceivedWithoutGoingHome() {
     List<Integer> loans = tenKitsIssued();
-    try (Chromium chromium = new Chromium();
-        Person volunteer =
-            at(chromium, 360, ColorScheme.LIGHT, true).signIn("volunteer").open("/receive")) {
+    try (Person volunteer = at(360, ColorScheme.LIGHT, true).signIn("volunteer").open("/receive")) {
       for (int loan : loans) {
         volunteer.countFromHere();
         volunteer.press(volunteer.page().locator("a.button[href='/receive/" + loan + "']"));
@@ -177,7 +169,7 @@ class MainJobJourneyTest {
     Map<String, Object> archer =
         Map.of(
             "hand", "right", "drawLength", "27 in", "ageBand", "adult", "experience", "beginner");
-    JsonPath fit = officer().body(archer).post("/api/fit").jsonPath();
+    JsonPath fit = sending("officer").body(archer).post("/api/fit").jsonPath();
     List<Integer> rigs = new ArrayList<>(fit.<Integer>getList("rigs.rig"));
     rigs.addAll(fit.getList("unsuited.findAll { it.adviceOnly }.rig"));
     List<Integer> loans = new ArrayList<>();
@@ -191,7 +183,7 @@ class MainJobJourneyTest {
       kit.put("termsAccepted", true);
       kit.put("briefingGiven", true);
       loans.add(
-          officer()
+          sending("officer")
               .body(kit)
               .post("/api/loans")
               .then()
@@ -200,14 +192,6 @@ class MainJobJourneyTest {
               .<Integer>path("id"));
     }
     return loans;
-  }
-
-  private static RequestSpecification officer() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json");
   }
 
   @Test
@@ -245,8 +229,7 @@ class MainJobJourneyTest {
             "/withdrawals");
     SideBySide.walk(
         (width, theme) -> {
-          try (Chromium chromium = new Chromium();
-              Person officer = at(chromium, width, theme, true).signIn("officer")) {
+          try (Person officer = at(width, theme, true).signIn("officer")) {
             for (String path : pages) {
               officer
                   .open(path)
@@ -261,7 +244,7 @@ class MainJobJourneyTest {
         });
   }
 
-  private Person at(Chromium chromium, int width, ColorScheme theme, boolean script) {
-    return Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, script);
+  private Person at(int width, ColorScheme theme, boolean script) {
+    return Person.at(address, width, theme, script);
   }
 }

@@ -1,19 +1,25 @@
 package club.ascham.journey;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.TimeoutError;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Someone at a real browser. Each field filled, choice made or press counts as one input, since the
@@ -25,6 +31,15 @@ final class Person implements AutoCloseable {
   static final int WIDE = 1280;
   private static final long PAGE_BYTES_AT_MOST = 100_000;
   private static final Path SCREENSHOTS = Path.of("target", "screenshots");
+
+  /** A picture of a whole page costs as much as all that is asked of it. */
+  private static final boolean PICTURES = Boolean.getBoolean("pictures");
+
+  private static final String AXE = axe();
+  private static final String WHAT_AXE_OBJECTS_TO =
+      """
+      asked => axe.run(document, asked).then(found => found.violations.map(
+        rule => rule.id + ': ' + rule.help + ' ' + rule.nodes[0].target))""";
 
   private final BrowserContext context;
   private final Page page;
@@ -52,14 +67,17 @@ final class Person implements AutoCloseable {
     page.onResponse(response -> transferred += size(response));
   }
 
-  static Person at(Browser browser, String address, int width, ColorScheme theme, boolean script) {
+  static Person at(String address, int width, ColorScheme theme, boolean script) {
     BrowserContext context =
-        browser.newContext(
-            new Browser.NewContextOptions()
-                .setViewportSize(width, 800)
-                .setColorScheme(theme)
-                .setJavaScriptEnabled(script));
-    return new Person(context, address, theme);
+        Chromium.ofThisThread()
+            .newContext(
+                new Browser.NewContextOptions()
+                    .setViewportSize(width, 800)
+                    .setColorScheme(theme)
+                    .setJavaScriptEnabled(script));
+    // Once for all pages of this person: to hand it over again with each costs half a look.
+    context.addInitScript(AXE);
+    return new Person(context, address.replaceAll("/$", ""), theme);
   }
 
   Person signIn(String name) {
@@ -124,8 +142,14 @@ final class Person implements AutoCloseable {
     return page.locator("main").innerText();
   }
 
+  /** Where a press leads elsewhere, the page that it leads to may still be coming. */
   boolean sees(String words) {
-    return words().contains(words);
+    try {
+      page.waitForCondition(() -> words().contains(words));
+      return true;
+    } catch (TimeoutError never) {
+      return false;
+    }
   }
 
   int inputs() {
@@ -137,40 +161,54 @@ final class Person implements AutoCloseable {
     return this;
   }
 
-  /** Keeps a picture of the page as build output. */
+  /** Keeps a picture of the page as build output, where pictures are asked for. */
   Person keep(String name) {
+    if (PICTURES) {
+      picture(name);
+    }
+    return this;
+  }
+
+  private void picture(String name) {
     page.screenshot(
         new Page.ScreenshotOptions().setFullPage(true).setPath(SCREENSHOTS.resolve(name + ".jpg")));
-    return this;
   }
 
   /** Nothing sideways, nothing in the console, nothing too heavy, nothing that axe objects to. */
   Person lookCarefully(String name) {
     keep(name);
-    assertEquals(List.of(), complaints, "console errors on " + name);
-    assertTrue(transferred < PAGE_BYTES_AT_MOST, name + " transfers " + transferred + " bytes");
-    int overflow =
-        ((Number)
-                page.evaluate(
-                    "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
-            .intValue();
-    assertTrue(overflow <= 0, name + " scrolls sideways by " + overflow + " px");
-    AxeRunOptions violationsOnly = new AxeRunOptions();
-    violationsOnly.setResultTypes(List.of("violations"));
-    // Our pages hold no frames, which alone need the second page that axe else opens for each.
-    AxeBuilder axe = new AxeBuilder(page).options(violationsOnly).setLegacyMode(true);
+    try {
+      assertEquals(List.of(), complaints, "console errors on " + name);
+      assertTrue(transferred < PAGE_BYTES_AT_MOST, name + " transfers " + transferred + " bytes");
+      int overflow =
+          ((Number)
+                  page.evaluate(
+                      "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+              .intValue();
+      assertTrue(overflow <= 0, name + " scrolls sideways by " + overflow + " px");
+      assertEquals(List.of(), page.evaluate(WHAT_AXE_OBJECTS_TO, asked()), "axe on " + name);
+    } catch (AssertionError wrong) {
+      picture(name);
+      throw wrong;
+    }
+    return this;
+  }
+
+  private Map<String, Object> asked() {
+    Map<String, Object> asked = new HashMap<>(Map.of("resultTypes", List.of("violations")));
     if (theme == ColorScheme.DARK) {
       // The same page in other colours: all else is asked of it in light ones.
-      axe.withRules(List.of("color-contrast"));
+      asked.put("runOnly", List.of("color-contrast"));
     }
-    List<String> violations =
-        axe.analyze().getViolations().stream()
-            .map(
-                rule ->
-                    rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes().get(0).getTarget())
-            .toList();
-    assertEquals(List.of(), violations, "axe on " + name);
-    return this;
+    return asked;
+  }
+
+  private static String axe() {
+    try (InputStream script = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
+      return new String(script.readAllBytes(), UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
   }
 
   private static long size(Response response) {

@@ -24,10 +24,7 @@ class PlanJourneyTest {
   }
 
   private void thePlanIsReadable(int width, ColorScheme theme) {
-    try (Chromium chromium = new Chromium();
-        Person committee =
-            Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, true)
-                .signIn("committee")) {
+    try (Person committee = Person.at(address, width, theme, true).signIn("committee")) {
       reckoned(committee, "/plan"); // the library comes once and is kept for an hour
       for (String path :
           new String[] {"/plan?courses=1", "/plan/insurance", "/plan/about-to", "/fleet/report"}) {
@@ -44,11 +41,7 @@ class PlanJourneyTest {
 
   @Test
   void onPaper_chartsAreDarkOnWhite_evenWhereTheScreenIsDark() {
-    try (Chromium chromium = new Chromium();
-        Person officer =
-            Person.at(
-                    chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.DARK, true)
-                .signIn("officer")) {
+    try (Person officer = Person.at(address, 1280, ColorScheme.DARK, true).signIn("officer")) {
       Page page = officer.page();
       for (String path : new String[] {"/fleet/report", "/plan"}) {
         reckoned(officer, path);
@@ -69,15 +62,7 @@ class PlanJourneyTest {
 
   @Test
   void withoutScript_theTablesSayTheSame() {
-    try (Chromium chromium = new Chromium();
-        Person officer =
-            Person.at(
-                    chromium.browser(),
-                    address.replaceAll("/$", ""),
-                    1280,
-                    ColorScheme.LIGHT,
-                    false)
-                .signIn("officer")) {
+    try (Person officer = Person.at(address, 1280, ColorScheme.LIGHT, false).signIn("officer")) {
       reckoned(officer, "/plan");
       assertEquals(0, officer.page().locator("figure.chart svg").count());
       assertEquals(24, officer.page().locator("#money-table tbody tr").count());
@@ -86,9 +71,15 @@ class PlanJourneyTest {
 
   private static void reckoned(Person person, String path) {
     for (int i = 0; i < 30; i++) {
-      if (!person.open(path).sees("Still reckoning")) {
+      if (!person.open(path).words().contains("Still reckoning")) {
         return;
       }
+      // The page comes again by itself: to open it meanwhile would cut that short.
+      person
+          .page()
+          .waitForCondition(
+              () -> !person.words().contains("Still reckoning"),
+              new Page.WaitForConditionOptions().setTimeout(60_000));
     }
     throw new AssertionError("never reckoned");
   }

@@ -41,11 +41,7 @@ class PrintTest {
             """);
     long rig =
         rows.number("SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");
-    try (Chromium chromium = new Chromium();
-        Person officer =
-            Person.at(
-                    chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.LIGHT, true)
-                .signIn("officer")) {
+    try (Person officer = Person.at(address, 1280, ColorScheme.LIGHT, true).signIn("officer")) {
       Stream.of("/loans/" + loan + "/slip", "/rigs/" + rig + "/sheet")
           .forEach(path -> assertEquals(1, sheets(officer.open(path).page()), path));
     }
@@ -54,11 +50,7 @@ class PrintTest {
   @Test
   void fleetOfALargeClub_fitsOneA4() {
     List<Rack.Hung> rigs = rack.readyRigs(48);
-    try (Chromium chromium = new Chromium();
-        Person committee =
-            Person.at(
-                    chromium.browser(), address.replaceAll("/$", ""), 1280, ColorScheme.LIGHT, true)
-                .signIn("committee")) {
+    try (Person committee = Person.at(address, 1280, ColorScheme.LIGHT, true).signIn("committee")) {
       manyLengthsWeightsAndStates(rigs);
       Page page = committee.open("/fleet").page();
       assertTrue(

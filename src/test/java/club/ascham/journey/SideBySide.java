@@ -11,12 +11,21 @@ import java.util.concurrent.Future;
 
 /**
  * The same walk at 360 and 1280 px, by day and by night, two at a time: a walk waits for its
- * browser more than for the server.
+ * browser more than for the server. The two who walk stay, and so do their browsers.
  */
 final class SideBySide {
+  private static final ExecutorService TWO =
+      Executors.newFixedThreadPool(
+          2,
+          walk -> {
+            Thread walker = new Thread(walk, "walker");
+            walker.setDaemon(true);
+            return walker;
+          });
+
   private SideBySide() {}
 
-  /** Something that is looked at in one width and theme, by a browser of its own. */
+  /** Something that is looked at in one width and theme, by someone of its own. */
   interface Walk {
     void at(int width, ColorScheme theme);
   }
@@ -35,19 +44,14 @@ final class SideBySide {
             });
       }
     }
-    ExecutorService two = Executors.newFixedThreadPool(2);
     AssertionError failed = new AssertionError("not so everywhere");
-    try {
-      List<Future<Void>> ended = two.invokeAll(walks);
-      for (int i = 0; i < ended.size(); i++) {
-        try {
-          ended.get(i).get();
-        } catch (ExecutionException failure) {
-          failed.addSuppressed(new AssertionError(names.get(i), failure.getCause()));
-        }
+    List<Future<Void>> ended = TWO.invokeAll(walks);
+    for (int i = 0; i < ended.size(); i++) {
+      try {
+        ended.get(i).get();
+      } catch (ExecutionException failure) {
+        failed.addSuppressed(new AssertionError(names.get(i), failure.getCause()));
       }
-    } finally {
-      two.shutdown();
     }
     if (failed.getSuppressed().length > 0) {
       throw failed;

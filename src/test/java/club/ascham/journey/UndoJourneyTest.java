@@ -30,10 +30,7 @@ class UndoJourneyTest {
     Rack.Hung rig = rack.readyRig("RIGHT", 20);
     LoanId loan = rack.lend(rig, "Ottilie Early", time.today().plusDays(9));
     String as = "-" + width + "-" + theme.name().toLowerCase();
-    try (Chromium chromium = new Chromium();
-        Person volunteer =
-            Person.at(chromium.browser(), address.replaceAll("/$", ""), width, theme, true)
-                .signIn("volunteer")) {
+    try (Person volunteer = Person.at(address, width, theme, true).signIn("volunteer")) {
       volunteer
           .open("/rigs/" + rig.id().value() + "/change?place=limbs")
           .lookCarefully("change-on-loan" + as);

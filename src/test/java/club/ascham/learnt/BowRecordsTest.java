@@ -3,8 +3,8 @@ package club.ascham.learnt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.store.StatementCount;
 import io.quarkus.narayana.jta.QuarkusTransaction;
@@ -21,13 +21,13 @@ class BowRecordsTest {
       VALUES (?1, 'CHECK', ?2, ?2, 1, 1, ?3, 'GRIP_THROAT', 19000000, 18600000, 'ADJUST')""";
 
   @Inject BowRecords records;
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
 
   @Test
   void aLongStory_takesNoMoreStatements_thanAShortOne() {
-    Bow bow = bench.ready();
-    rows.change("UPDATE set_up SET twists = 20 WHERE rig_id = ?1", bow.rig());
+    LaidBow bow = fixture.aBowReadyToGoOut();
+    rows.change("UPDATE set_up SET twists = 20 WHERE rig_id = ?1", bow.id());
     adjust(bow, 1);
     assertEquals(1, of(bow).record().twists().size());
     long few = statements(bow);
@@ -41,7 +41,7 @@ class BowRecordsTest {
     assertTrue(few <= 10, few + " statements");
   }
 
-  private void adjust(Bow bow, int day) {
+  private void adjust(LaidBow bow, int day) {
     QuarkusTransaction.requiringNew()
         .run(
             () -> {
@@ -52,24 +52,24 @@ class BowRecordsTest {
                   INSERT INTO adjustment (rig_id, check_id, after_id, happened_at, recorded_at, done_by,
                          twists_added)
                   SELECT rig_id, max(id) - 1, max(id), ?2, ?2, 1, 2 FROM bow_check WHERE rig_id = ?1""",
-                  bow.rig(),
+                  bow.id(),
                   moment(day));
             });
   }
 
-  private void check(Bow bow, int day, int brace) {
-    rows.change(SECOND_CHECK, bow.rig(), moment(day), brace);
+  private void check(LaidBow bow, int day, int brace) {
+    rows.change(SECOND_CHECK, bow.id(), moment(day), brace);
   }
 
   private static String moment(int day) {
     return "2026-02-%02dT10:00:00.000Z".formatted(day);
   }
 
-  private Learnt of(Bow bow) {
-    return records.of(bow.rig(), bow.body().id(), bow.limbs().id(), bow.string().id(), null);
+  private Learnt of(LaidBow bow) {
+    return records.of(bow.id(), bow.body().id(), bow.limbs().id(), bow.string().id(), null);
   }
 
-  private long statements(Bow bow) {
+  private long statements(LaidBow bow) {
     long before = StatementCount.run();
     of(bow);
     return StatementCount.run() - before;

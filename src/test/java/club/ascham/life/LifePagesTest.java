@@ -1,6 +1,6 @@
 package club.ascham.life;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
@@ -53,10 +53,7 @@ class LifePagesTest {
       }
     }
     committee.get("/upkeep/life/tab").then().statusCode(404);
-    given()
-        .auth()
-        .preemptive()
-        .basic("committee", "demo-fleet")
+    as("committee")
         .get("/api/lives/string?in=loans")
         .then()
         .statusCode(200)

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -7,13 +8,12 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import club.ascham.loan.KitRoom.ReadyRig;
-import club.ascham.loan.KitRoom.Stocked;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -32,20 +32,20 @@ class ChangedWhileOutTest {
           "overrideCoach",
           "Bo Tarn");
 
-  @Inject KitRoom room;
+  @Inject ClubFixture fixture;
 
-  private ReadyRig rig;
+  private LaidBow rig;
   private int loan;
 
   @BeforeEach
   void aChildHasALightBow() {
-    rig = room.aReadyRig(12);
+    rig = fixture.aBowReadyToGoOut(12);
     loan = issued(rig, List.of());
   }
 
   @Test
   void aRiserForTheOtherHand_isRefused_whateverTheReason() {
-    ReadyRig left = loose(room.aReadyRig("LEFT", 12));
+    LaidBow left = loose(fixture.aBowReadyToGoOut("LEFT", 12));
     parts(left.body(), rig.limbs(), rig.string(), AGREED)
         .statusCode(422)
         .body("errors.message", hasItem(containsString("drawing with the left hand")));
@@ -53,17 +53,17 @@ class ChangedWhileOutTest {
 
   @Test
   void arrowsTooLightForTheNewLimbs_areSaid_andNobodyOverridesThat() {
-    Stocked arrows = room.anArrowSet(29);
-    room.weigh(arrows, 70);
-    ReadyRig other = room.aReadyRig(12);
+    Laid arrows = fixture.arrows(29);
+    fixture.weigh(arrows, 70);
+    LaidBow other = fixture.aBowReadyToGoOut(12);
     int second = issued(other, List.of(Map.of("code", arrows.code())));
-    ReadyRig stronger = loose(room.aReadyRig(18));
+    LaidBow stronger = loose(fixture.aBowReadyToGoOut(18));
     Map<String, Object> body = new HashMap<>(AGREED);
     body.put("body", other.body().code());
     body.put("limbs", stronger.limbs().code());
     body.put("string", other.string().code());
     given()
-        .spec(officer())
+        .spec(sending("officer"))
         .body(body)
         .put("/api/rigs/" + other.id().value() + "/parts")
         .then()
@@ -73,13 +73,13 @@ class ChangedWhileOutTest {
             hasItem(containsString("Its arrows are too light for this bow: " + arrows.code())));
     assertEquals(
         0,
-        room.number(
+        fixture.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND back_at IS NOT NULL", second));
   }
 
   @Test
   void whatSpeaksAgainstAPart_asksForAReason_whichStaysWithTheLoan() {
-    ReadyRig spare = loose(room.aReadyRig(12));
+    LaidBow spare = loose(fixture.aBowReadyToGoOut(12));
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/upkeep/" + spare.limbs().code() + "/ask");
     officer
@@ -94,12 +94,16 @@ class ChangedWhileOutTest {
         .body("errors.message", hasItem(containsString("a fine line was told of")));
     String why = "Looked at by daylight: only varnish.";
     parts(rig.body(), spare.limbs(), rig.string(), Map.of("overrideWhy", why)).statusCode(200);
-    given().spec(officer()).get("/api/loans/" + loan).then().body("overrideWhy", equalTo(why));
+    given()
+        .spec(sending("officer"))
+        .get("/api/loans/" + loan)
+        .then()
+        .body("overrideWhy", equalTo(why));
   }
 
   @Test
   void thePageAsksToConfirm_theBowStaysOnLoanAndInTheWorkshop_andTheNewSlipIsOffered() {
-    ReadyRig spare = loose(room.aReadyRig(12));
+    LaidBow spare = loose(fixture.aBowReadyToGoOut(12));
     Visitor officer = Visitor.signedInAs("officer");
     String path = "/rigs/" + rig.id().value();
     officer.get(path).then().body(not(containsString("New slip")));
@@ -122,18 +126,22 @@ class ChangedWhileOutTest {
     officer.post(path + "/change", form).then().statusCode(303);
     assertEquals(0, out(rig.limbs()));
     assertEquals(1, out(spare.limbs()));
-    given().spec(officer()).get("/api" + path).then().body("state", equalTo("on-loan"));
+    given().spec(sending("officer")).get("/api" + path).then().body("state", equalTo("on-loan"));
     officer
         .get(path)
         .then()
         .body(containsString("give out a new slip once it is measured"))
         .body(containsString("href=\"" + path + "/set-up\""));
-    given().spec(officer()).get("/api/fleet/rows?list=rigs&state=on-loan").then().statusCode(200);
+    given()
+        .spec(sending("officer"))
+        .get("/api/fleet/rows?list=rigs&state=on-loan")
+        .then()
+        .statusCode(200);
     officer.get("/loans/" + loan + "/slip").then().body(containsString("Do not shoot it"));
 
-    given().spec(officer()).post("/api" + path + "/set-ups").then().statusCode(200);
+    given().spec(sending("officer")).post("/api" + path + "/set-ups").then().statusCode(200);
     given()
-        .spec(officer())
+        .spec(sending("officer"))
         .body(
             Map.of(
                 "stepsDone", "all",
@@ -147,7 +155,7 @@ class ChangedWhileOutTest {
         .then()
         .statusCode(200);
     given()
-        .spec(officer())
+        .spec(sending("officer"))
         .body("{}")
         .post("/api" + path + "/set-ups/current/finish")
         .then()
@@ -157,8 +165,8 @@ class ChangedWhileOutTest {
 
   @Test
   void aRecordCorrectedWhileTheBowIsOut_asksToo_andFarTooHeavyIsRefused() {
-    ReadyRig strong = room.aReadyRig(18);
-    ReadyRig farTooStrong = room.aReadyRig(30);
+    LaidBow strong = fixture.aBowReadyToGoOut(18);
+    LaidBow farTooStrong = fixture.aBowReadyToGoOut(30);
     correct(farTooStrong.limbs(), AGREED)
         .statusCode(422)
         .body("errors.message", hasItem(containsString("nothing over 20 lb")));
@@ -170,36 +178,35 @@ class ChangedWhileOutTest {
     correct(strong.limbs(), AGREED).statusCode(200);
     assertEquals(1, out(strong.limbs()));
     given()
-        .spec(officer())
+        .spec(sending("officer"))
         .get("/api/loans/" + loan)
         .then()
         .body("overrideCoach", equalTo("Bo Tarn"));
   }
 
-  private ValidatableResponse correct(Stocked found, Map<String, Object> more) {
+  private ValidatableResponse correct(Laid found, Map<String, Object> more) {
     Map<String, Object> body = new HashMap<>(more);
     body.put("found", found.code());
     return given()
-        .spec(officer())
+        .spec(sending("officer"))
         .body(body)
         .post("/api/rigs/" + rig.id().value() + "/corrections")
         .then();
   }
 
-  private ValidatableResponse parts(
-      Stocked body, Stocked limbs, Stocked string, Map<String, Object> more) {
+  private ValidatableResponse parts(Laid body, Laid limbs, Laid string, Map<String, Object> more) {
     Map<String, Object> wish = new HashMap<>(more);
     wish.put("body", body.code());
     wish.put("limbs", limbs.code());
     wish.put("string", string.code());
     return given()
-        .spec(officer())
+        .spec(sending("officer"))
         .body(wish)
         .put("/api/rigs/" + rig.id().value() + "/parts")
         .then();
   }
 
-  private static int issued(ReadyRig rig, List<Map<String, Object>> items) {
+  private static int issued(LaidBow rig, List<Map<String, Object>> items) {
     Map<String, Object> body = new HashMap<>();
     body.put("name", "Wren Tilling " + UUID.randomUUID());
     body.put("contact", "07700 900123");
@@ -213,7 +220,7 @@ class ChangedWhileOutTest {
     body.put("termsAccepted", true);
     body.put("briefingGiven", true);
     return given()
-        .spec(officer())
+        .spec(sending("officer"))
         .body(body)
         .post("/api/loans")
         .then()
@@ -222,22 +229,18 @@ class ChangedWhileOutTest {
         .path("id");
   }
 
-  private ReadyRig loose(ReadyRig parts) {
-    room.change(
+  private LaidBow loose(LaidBow parts) {
+    fixture.change(
         "UPDATE fitting SET until_at = '2026-02-02T10:00:00.000Z' WHERE rig_id = ?1", parts.id());
-    room.change(
+    fixture.change(
         "UPDATE rig SET dissolved_at = '2026-02-02T10:00:00.000Z' WHERE id = ?1", parts.id());
     return parts;
   }
 
-  private long out(Stocked part) {
-    return room.number(
+  private long out(Laid part) {
+    return fixture.number(
         "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND back_at IS NULL",
         loan,
         part.id());
-  }
-
-  private static RequestSpecification officer() {
-    return given().auth().preemptive().basic("officer", "demo-fleet").contentType(ContentType.JSON);
   }
 }

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -8,12 +9,12 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -27,20 +28,20 @@ class HeavyBowTest {
   private static final String WHY = "holds it easily at full draw for ten seconds";
   private static final String COACH = "Bo Tarn";
 
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject ClubTime time;
 
   // A child of up to 12 who draws 24 in: about 10, 14 and 23 lb, with high ends of 11, 16 and 26.
-  private KitRoom.ReadyRig light() {
-    return kitRoom.aReadyRig(12);
+  private LaidBow light() {
+    return fixture.aBowReadyToGoOut(12);
   }
 
-  private KitRoom.ReadyRig aboveTheCeiling() {
-    return kitRoom.aReadyRig(18);
+  private LaidBow aboveTheCeiling() {
+    return fixture.aBowReadyToGoOut(18);
   }
 
-  private KitRoom.ReadyRig farTooHeavy() {
-    return kitRoom.aReadyRig(30);
+  private LaidBow farTooHeavy() {
+    return fixture.aBowReadyToGoOut(30);
   }
 
   @Test
@@ -50,7 +51,7 @@ class HeavyBowTest {
 
   @Test
   void aJuniorBeginner_isRefusedWhatIsFarTooHeavy_byCallAndPage_whateverTheReason() {
-    KitRoom.ReadyRig rig = farTooHeavy();
+    LaidBow rig = farTooHeavy();
     issue(agreed(body(rig)))
         .statusCode(422)
         .body("errors.find { it.field == 'rig' }.message", containsString("nothing over 20 lb"));
@@ -67,7 +68,7 @@ class HeavyBowTest {
         .body(containsString("too heavy for this archer, whatever the reason"));
     assertEquals(0, out(rig));
     given()
-        .spec(as("officer"))
+        .spec(sending("officer"))
         .body(
             Map.of(
                 "hand",
@@ -91,7 +92,7 @@ class HeavyBowTest {
 
   @Test
   void aboveTheCeiling_asksForReasonAndCoach_byCall() {
-    KitRoom.ReadyRig rig = aboveTheCeiling();
+    LaidBow rig = aboveTheCeiling();
     issue(body(rig))
         .statusCode(422)
         .body("errors.field", hasItem("overrideWhy"))
@@ -128,7 +129,7 @@ class HeavyBowTest {
 
   @Test
   void aboveTheCeiling_asksForReasonAndCoach_byPage_whichKeepsAndShowsThem() {
-    KitRoom.ReadyRig rig = aboveTheCeiling();
+    LaidBow rig = aboveTheCeiling();
     Visitor officer = Visitor.signedInAs("officer");
     officer
         .get(
@@ -144,7 +145,7 @@ class HeavyBowTest {
         .body(containsString("id=\"overrideWhy-error\""))
         .body(containsString("id=\"overrideCoach-error\""));
     officer.post("/issue", form(agreed(body(rig)))).then().statusCode(303);
-    long loan = kitRoom.number("SELECT max(loan_id) FROM loan_line WHERE rig_id = ?1", rig.id());
+    long loan = fixture.number("SELECT max(loan_id) FROM loan_line WHERE rig_id = ?1", rig.id());
     officer
         .get("/loans/" + loan)
         .then()
@@ -152,22 +153,26 @@ class HeavyBowTest {
         .body(containsString(COACH));
     Visitor.signedInAs("committee").get("/loans/" + loan).then().body(not(containsString(COACH)));
     given()
-        .spec(as("committee"))
+        .spec(sending("committee"))
         .get("/api/loans/" + loan)
         .then()
         .body("overrideCoach", nullValue());
-    given().spec(as("officer")).get("/api/export/loans.csv").then().body(containsString(COACH));
+    given()
+        .spec(sending("officer"))
+        .get("/api/export/loans.csv")
+        .then()
+        .body(containsString(COACH));
   }
 
   @Test
   void aGrownUp_isHeldToTheLikeliestWeight_andNeverRefused() {
-    KitRoom.ReadyRig likely = kitRoom.aReadyRig(20);
+    LaidBow likely = fixture.aBowReadyToGoOut(20);
     Map<String, Object> adult = body(likely);
     adult.put("ageBand", "adult");
     adult.put("drawLength", "27 in");
     adult.remove("guardian");
     issue(adult).statusCode(201);
-    KitRoom.ReadyRig heavy = kitRoom.aReadyRig(44);
+    LaidBow heavy = fixture.aBowReadyToGoOut(44);
     Map<String, Object> strong = new HashMap<>(adult);
     strong.put("rig", heavy.id().value());
     issue(strong).statusCode(422).body("errors.field", hasItem("overrideCoach"));
@@ -176,10 +181,10 @@ class HeavyBowTest {
 
   @Test
   void aLoan_goesOnByTheSameRule() {
-    KitRoom.ReadyRig rig = light();
+    LaidBow rig = light();
     int loan = issue(body(rig)).statusCode(201).extract().path("id");
     // Its limbs turn out to be marked heavier than was typed in.
-    kitRoom.change("UPDATE limbs SET marked_lb = 18 WHERE id = ?1", rig.limbs().id());
+    fixture.change("UPDATE limbs SET marked_lb = 18 WHERE id = ?1", rig.limbs().id());
     Map<String, Object> on = new HashMap<>();
     on.put("dueOn", time.today().plusDays(60).toString());
     on.put("drawLength", "24 in");
@@ -191,24 +196,24 @@ class HeavyBowTest {
         .then()
         .statusCode(422)
         .body(containsString("id=\"overrideCoach-error\""));
-    kitRoom.change("UPDATE limbs SET marked_lb = 30 WHERE id = ?1", rig.limbs().id());
+    fixture.change("UPDATE limbs SET marked_lb = 30 WHERE id = ?1", rig.limbs().id());
     extend(loan, agreed(on))
         .statusCode(422)
         .body("errors.find { it.field == 'drawLength' }.message", containsString("can't go on"));
-    kitRoom.change("UPDATE limbs SET marked_lb = 18 WHERE id = ?1", rig.limbs().id());
+    fixture.change("UPDATE limbs SET marked_lb = 18 WHERE id = ?1", rig.limbs().id());
     extend(loan, agreed(on)).statusCode(200).body("overrideCoach", equalTo(COACH));
   }
 
   @Test
   void aGrownUpsLoan_goesOnWithWhatWasAgreedBefore_andNotWithoutIt() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(26);
+    LaidBow rig = fixture.aBowReadyToGoOut(26);
     Map<String, Object> adult = agreed(body(rig));
     adult.put("ageBand", "adult");
     adult.put("drawLength", "27 in");
     int loan = issue(adult).statusCode(201).extract().path("id");
     Map<String, Object> on = Map.of("dueOn", time.today().plusDays(60).toString());
     extend(loan, on).statusCode(200);
-    kitRoom.change(
+    fixture.change(
         "UPDATE loan SET override_why = NULL, override_coach = NULL WHERE id = ?1", loan);
     extend(loan, Map.of("dueOn", time.today().plusDays(70).toString()))
         .statusCode(422)
@@ -218,10 +223,10 @@ class HeavyBowTest {
 
   @Test
   void otherLimbsForABowThatIsOut_goByTheSameRule() {
-    KitRoom.ReadyRig rig = light();
+    LaidBow rig = light();
     int loan = issue(body(rig)).statusCode(201).extract().path("id");
-    KitRoom.ReadyRig heavier = aboveTheCeiling();
-    KitRoom.ReadyRig heaviest = farTooHeavy();
+    LaidBow heavier = aboveTheCeiling();
+    LaidBow heaviest = farTooHeavy();
     loose(heavier);
     loose(heaviest);
     parts(rig, heaviest, agreed(Map.of()))
@@ -247,7 +252,7 @@ class HeavyBowTest {
         .body(containsString("id=\"overrideCoach-error\""));
     parts(rig, heavier, agreed(Map.of())).statusCode(200);
     given()
-        .spec(as("officer"))
+        .spec(sending("officer"))
         .get("/api/loans/" + loan)
         .then()
         .body("overrideWhy", equalTo(WHY))
@@ -256,11 +261,11 @@ class HeavyBowTest {
 
   @Test
   void anArcherOfASession_isABeginnerOfTheirAge_byPageAndCall() {
-    KitRoom.ReadyRig heavy = aboveTheCeiling();
-    KitRoom.ReadyRig heaviest = farTooHeavy();
+    LaidBow heavy = aboveTheCeiling();
+    LaidBow heaviest = farTooHeavy();
     int session =
         given()
-            .spec(as("volunteer"))
+            .spec(sending("volunteer"))
             .body(
                 Map.of(
                     "leader",
@@ -291,14 +296,14 @@ class HeavyBowTest {
     archer(session, agreed(child)).statusCode(201);
     assertEquals(
         1,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM session_archer WHERE loan_id = ?1 AND age_band = 'UP_TO_12'"
                 + " AND override_why = ?2 AND override_coach = ?3",
             session,
             WHY,
             COACH));
     given()
-        .spec(as("volunteer"))
+        .spec(sending("volunteer"))
         .get("/api/sessions/" + session)
         .then()
         .body("archers[0].ageBand", equalTo("up-to-12"))
@@ -317,44 +322,47 @@ class HeavyBowTest {
   }
 
   private ValidatableResponse issue(Map<String, Object> body) {
-    return given().spec(as("officer")).body(body).post("/api/loans").then();
+    return given().spec(sending("officer")).body(body).post("/api/loans").then();
   }
 
   private ValidatableResponse extend(int loan, Map<String, Object> body) {
-    return given().spec(as("officer")).body(body).post("/api/loans/" + loan + "/extend").then();
+    return given()
+        .spec(sending("officer"))
+        .body(body)
+        .post("/api/loans/" + loan + "/extend")
+        .then();
   }
 
   private ValidatableResponse archer(int session, Map<String, Object> body) {
     return given()
-        .spec(as("volunteer"))
+        .spec(sending("volunteer"))
         .body(body)
         .post("/api/sessions/" + session + "/archers")
         .then();
   }
 
-  private ValidatableResponse parts(
-      KitRoom.ReadyRig rig, KitRoom.ReadyRig limbsOf, Map<String, Object> more) {
+  private ValidatableResponse parts(LaidBow rig, LaidBow limbsOf, Map<String, Object> more) {
     Map<String, Object> body = new HashMap<>(more);
     body.put("body", rig.body().code());
     body.put("limbs", limbsOf.limbs().code());
     body.put("string", rig.string().code());
     return given()
-        .spec(as("officer"))
+        .spec(sending("officer"))
         .body(body)
         .put("/api/rigs/" + rig.id().value() + "/parts")
         .then();
   }
 
   /** Takes a rig apart, long ago, so that its limbs are free. */
-  private void loose(KitRoom.ReadyRig rig) {
-    kitRoom.change(
+  private void loose(LaidBow rig) {
+    fixture.change(
         "UPDATE fitting SET until_at = '2026-02-02T10:00:00.000Z' WHERE rig_id = ?1", rig.id());
-    kitRoom.change(
+    fixture.change(
         "UPDATE rig SET dissolved_at = '2026-02-02T10:00:00.000Z' WHERE id = ?1", rig.id());
   }
 
-  private long out(KitRoom.ReadyRig rig) {
-    return kitRoom.number("SELECT count(*) FROM loan_line WHERE rig_id = ?1", rig.id());
+  private long out(LaidBow rig) {
+    return fixture.number("SELECT count(*) FROM loan_line WHERE rig_id = ?1", rig.id());
   }
 
   private static Map<String, Object> agreed(Map<String, Object> body) {
@@ -371,7 +379,7 @@ class HeavyBowTest {
     return form;
   }
 
-  private static Map<String, Object> body(KitRoom.ReadyRig rig) {
+  private static Map<String, Object> body(LaidBow rig) {
     Map<String, Object> body = new HashMap<>();
     body.put("hand", "right");
     body.put("drawLength", "24 in");
@@ -384,9 +392,5 @@ class HeavyBowTest {
     body.put("termsAccepted", true);
     body.put("briefingGiven", true);
     return body;
-  }
-
-  private static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType(ContentType.JSON);
   }
 }

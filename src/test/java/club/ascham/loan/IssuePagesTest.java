@@ -5,6 +5,9 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
@@ -26,7 +29,7 @@ class IssuePagesTest {
   private static final String PERSON =
       "/issue?hand=right&dominantEye=right&drawLength=27 in&ageBand=adult&experience=beginner";
 
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject ClubTime time;
 
   @Test
@@ -41,7 +44,7 @@ class IssuePagesTest {
 
   @Test
   void answers_showWhatSuits_andTheReadyRigs() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Visitor.signedInAs("officer")
         .get(PERSON)
         .then()
@@ -64,8 +67,8 @@ class IssuePagesTest {
 
   @Test
   void rigChosen_suggestsWhatGoesWithIt() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.Stocked stringer = kitRoom.aStringer(66, 68);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid stringer = fixture.aStringer(66, 68);
     Visitor.signedInAs("officer")
         .get(PERSON + "&rig=" + rig.id().value())
         .then()
@@ -76,8 +79,8 @@ class IssuePagesTest {
 
   @Test
   void theFirstRigThatSuits_isLaidOut_andAnotherIsOnePressAway() {
-    kitRoom.aReadyRig(20);
-    kitRoom.aReadyRig(20);
+    fixture.aBowReadyToGoOut(20);
+    fixture.aBowReadyToGoOut(20);
     Visitor.signedInAs("officer")
         .get(PERSON)
         .then()
@@ -89,7 +92,7 @@ class IssuePagesTest {
 
   @Test
   void dueBack_isFourSixOrEightWeeks_andNobodyIsBriefedUnasked() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     String page = Visitor.signedInAs("officer").get(PERSON + "&rig=" + rig.id().value()).asString();
     for (int weeks : new int[] {4, 6, 8}) {
       assertTrue(page.contains("name=\"dueWeeks\" value=\"" + weeks + "\""), page);
@@ -102,7 +105,7 @@ class IssuePagesTest {
     long loan = loanOf(officerAt(rig).post("/issue", form));
     assertEquals(
         1,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM loan WHERE id = ?1 AND due_on = ?2",
             loan,
             time.today().plusWeeks(6)));
@@ -110,8 +113,8 @@ class IssuePagesTest {
 
   @Test
   void whoBorrowedBefore_isNotAskedTheSameAgain() {
-    long old = kitRoom.lent(kitRoom.aReadyRig(20), "Wynn Ant", "2026-02-01", "2026-03-01");
-    long borrower = kitRoom.number("SELECT borrower_id FROM loan WHERE id = ?1", old);
+    long old = fixture.lend(fixture.aBowReadyToGoOut(20), "Wynn Ant", "2026-02-01", "2026-03-01");
+    long borrower = fixture.number("SELECT borrower_id FROM loan WHERE id = ?1", old);
     Visitor.signedInAs("officer")
         .get("/issue?borrower=" + borrower)
         .then()
@@ -123,10 +126,10 @@ class IssuePagesTest {
 
   @Test
   void kit_isIssued_withEachPartALineOfItsOwn() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
-    KitRoom.Stocked pool = kitRoom.anArrowPool(30, 20);
-    KitRoom.Stocked tab = kitRoom.aKitItem("TAB", "RIGHT", "M");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid arrows = fixture.arrows(29);
+    Laid pool = fixture.aPoolOfArrows(30, 20);
+    Laid tab = fixture.aKitItem("TAB", "RIGHT", "M");
     Visitor officer = officerAt(rig);
     Map<String, String> form = form(rig);
     form.put("items.arrows", arrows.code());
@@ -141,18 +144,18 @@ class IssuePagesTest {
     assertEquals(6, lines(loan));
     assertEquals(
         5,
-        kitRoom.number(
+        fixture.number(
             "SELECT arrow_count FROM loan_line WHERE loan_id = ?1 AND item_id = ?2",
             loan,
             pool.id()));
     assertEquals(
         3,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND rig_id = ?2", loan, rig.id()));
-    assertEquals(2000, kitRoom.number("SELECT deposit_minor FROM loan WHERE id = ?1", loan));
+    assertEquals(2000, fixture.number("SELECT deposit_minor FROM loan WHERE id = ?1", loan));
     assertEquals(
         0,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM story WHERE loan_id = ?1 AND sentence LIKE '%Harker%'", loan),
         "a story names no borrower");
     officer
@@ -187,11 +190,11 @@ class IssuePagesTest {
         "ageBand|up-to-12|parent or guardian"
       })
   void wrongAnswer_keepsWhatWasTyped_andChangesNothing(String field, String value, String says) {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(14);
+    LaidBow rig = fixture.aBowReadyToGoOut(14);
     Map<String, String> form = form(rig);
     form.put("memberNo", "M-77");
     form.put(field, value == null ? "" : value);
-    long before = kitRoom.number("SELECT count(*) FROM loan");
+    long before = fixture.number("SELECT count(*) FROM loan");
     Visitor officer = officerAt(rig);
     Response refused = officer.post("/issue", form);
     assertEquals(422, refused.statusCode());
@@ -199,13 +202,13 @@ class IssuePagesTest {
     if (!field.equals("drawLength")) {
       assertTrue(refused.asString().contains("value=\"M-77\""), "what was typed is kept");
     }
-    assertEquals(before, kitRoom.number("SELECT count(*) FROM loan"));
+    assertEquals(before, fixture.number("SELECT count(*) FROM loan"));
   }
 
   @Test
   void arrowsTooShort_areRefused_whoeverAsks() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(28);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid arrows = fixture.arrows(28);
     Map<String, String> form = form(rig);
     form.put("items.arrows", arrows.code());
     form.put("overrideWhy", "they are all we have");
@@ -214,42 +217,42 @@ class IssuePagesTest {
 
   @Test
   void arrowsTooLightForTheBow_areRefused_whoeverAsks() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
-    kitRoom.weigh(arrows, 60);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid arrows = fixture.arrows(29);
+    fixture.weigh(arrows, 60);
     Map<String, String> form = form(rig);
     form.put("items.arrows", arrows.code());
     form.put("overrideWhy", "they are all we have");
     refused(rig, form, "Too light: " + arrows.code() + " is 60 gr an arrow, where up to ");
-    kitRoom.weigh(arrows, 300);
+    fixture.weigh(arrows, 300);
     Response issued = officerAt(rig).post("/issue", form);
     assertEquals(303, issued.statusCode());
   }
 
   @Test
   void arrowsChosen_showGrainsToThePound_andWhatIsNotKnownIsSaid() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
-    kitRoom.keepWith(arrows, rig.id());
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid arrows = fixture.arrows(29);
+    fixture.keepWith(arrows, rig.id());
     String page = PERSON + "&rig=" + rig.id().value();
     String unweighed = "The mass of " + arrows.code() + " is not recorded";
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page).then().body(containsString(unweighed));
-    kitRoom.weigh(arrows, 300);
+    fixture.weigh(arrows, 300);
     officer
         .get(page)
         .then()
         .body(containsString(arrows.code() + ": 300 gr, which is "))
         .body(containsString("International Bowhunting Organization"))
         .body(not(containsString(unweighed)));
-    kitRoom.weigh(arrows, 60);
+    fixture.weigh(arrows, 60);
     officer.get(page).then().body(not(containsString(arrows.code())));
   }
 
   @Test
   void arrowsOfUnknownMass_goOut_withACalmWord() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid arrows = fixture.arrows(29);
     Map<String, String> form = form(rig);
     form.put("items.arrows", arrows.code());
     Visitor officer = officerAt(rig);
@@ -262,7 +265,7 @@ class IssuePagesTest {
 
   @Test
   void bowTooHeavy_needsAReason_whichIsKept() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(44);
+    LaidBow rig = fixture.aBowReadyToGoOut(44);
     Map<String, String> form = form(rig);
     refused(rig, form, "To give it all the same, say why");
     form.put("overrideWhy", "has shot 40 lb for years");
@@ -272,7 +275,7 @@ class IssuePagesTest {
     assertEquals(303, issued.statusCode());
     assertEquals(
         1,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM loan WHERE id = ?1 AND override_why = 'has shot 40 lb for years'"
                 + " AND override_coach = 'Bo Tarn'",
             loanOf(issued)));
@@ -280,7 +283,7 @@ class IssuePagesTest {
 
   @Test
   void missingReason_isAskedForInTheSameRoundAsAMissingName() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(44);
+    LaidBow rig = fixture.aBowReadyToGoOut(44);
     Map<String, String> form = form(rig);
     form.put("name", "");
     refused(rig, form, "A name, please");
@@ -289,7 +292,7 @@ class IssuePagesTest {
 
   @Test
   void rigOfTheOtherHand_isRefused_evenWithAReason() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig("LEFT", 20);
+    LaidBow rig = fixture.aBowReadyToGoOut("LEFT", 20);
     Map<String, String> form = form(rig);
     form.put("overrideWhy", "no other is left");
     refused(rig, form, "drawing with the left hand");
@@ -297,33 +300,33 @@ class IssuePagesTest {
 
   @Test
   void rigWithAWithdrawnPart_isRefused() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    kitRoom.withdraw(rig.limbs());
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    fixture.withdraw(rig.limbs(), "crack in the lower limb");
     refused(rig, form(rig), "is withdrawn");
   }
 
   @Test
   void rigThatCameBack_isToBeCheckedFirst() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    kitRoom.allBack(kitRoom.lent(rig, "Hal Bure", "2026-02-01", "2026-03-01"), "2026-03-01");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    fixture.allBack(fixture.lend(rig, "Hal Bure", "2026-02-01", "2026-03-01"), "2026-03-01");
     refused(rig, form(rig), "Until it is checked and put back.");
   }
 
   @Test
   void doubleSubmit_makesOneLoan() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Visitor officer = officerAt(rig);
     Map<String, String> form = form(rig);
     long first = loanOf(officer.post("/issue", form));
     long second = loanOf(officer.post("/issue", form));
     assertEquals(first, second);
     assertEquals(
-        1, kitRoom.number("SELECT count(*) FROM loan_line WHERE item_id = ?1", rig.body().id()));
+        1, fixture.number("SELECT count(*) FROM loan_line WHERE item_id = ?1", rig.body().id()));
   }
 
   @Test
   void twoBrowsersAtOnce_oneSuccessAndOneClearRefusal() throws Exception {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Visitor one = officerAt(rig);
     Visitor other = officerAt(rig);
     ExecutorService both = Executors.newFixedThreadPool(2);
@@ -338,12 +341,12 @@ class IssuePagesTest {
     } finally {
       both.shutdown();
     }
-    assertEquals(3, kitRoom.number("SELECT count(*) FROM loan_line WHERE rig_id = ?1", rig.id()));
+    assertEquals(3, fixture.number("SELECT count(*) FROM loan_line WHERE rig_id = ?1", rig.id()));
   }
 
   @Test
   void scriptInAName_isShownAsText() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Map<String, String> form = form(rig);
     form.put("name", "<script>alert(1)</script>");
     Visitor officer = officerAt(rig);
@@ -360,7 +363,7 @@ class IssuePagesTest {
 
   @Test
   void junior_borrowsWithAGuardian_andTheSamePersonIsKeptOnce() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(14);
+    LaidBow rig = fixture.aBowReadyToGoOut(14);
     Map<String, String> form = form(rig);
     form.put("ageBand", "from-13-to-14");
     form.put("drawLength", "24 in");
@@ -368,21 +371,21 @@ class IssuePagesTest {
     refused(rig, form, "parent or guardian");
     form.put("guardian", "Tess Thurne");
     long loan = loanOf(officerAt(rig).post("/issue", form));
-    kitRoom.allBack(loan, time.today().plusDays(1).toString());
+    fixture.allBack(loan, time.today().plusDays(1).toString());
 
-    KitRoom.ReadyRig other = kitRoom.aReadyRig(14);
+    LaidBow other = fixture.aBowReadyToGoOut(14);
     form.put("rig", Long.toString(other.id().value()));
     form.put("once-key", UUID.randomUUID().toString());
     assertEquals(303, officerAt(other).post("/issue", form).statusCode());
-    assertEquals(1, kitRoom.number("SELECT count(*) FROM borrower WHERE name = 'Junia Thurne'"));
+    assertEquals(1, fixture.number("SELECT count(*) FROM borrower WHERE name = 'Junia Thurne'"));
   }
 
   @Test
   void someoneWhoBorrowedBefore_isFound_andNeedsNoName() {
-    KitRoom.ReadyRig before = kitRoom.aReadyRig(20);
-    long old = kitRoom.lent(before, "Wilma Ant", "2026-02-01", "2026-03-01");
-    long borrower = kitRoom.number("SELECT borrower_id FROM loan WHERE id = ?1", old);
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow before = fixture.aBowReadyToGoOut(20);
+    long old = fixture.lend(before, "Wilma Ant", "2026-02-01", "2026-03-01");
+    long borrower = fixture.number("SELECT borrower_id FROM loan WHERE id = ?1", old);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Visitor officer = Visitor.signedInAs("officer");
     officer
         .get(PERSON + "&rig=" + rig.id().value() + "&who=wilma")
@@ -398,12 +401,12 @@ class IssuePagesTest {
     form.remove("name");
     form.remove("contact");
     long loan = loanOf(officer.post("/issue", form));
-    assertEquals(borrower, kitRoom.number("SELECT borrower_id FROM loan WHERE id = ?1", loan));
+    assertEquals(borrower, fixture.number("SELECT borrower_id FROM loan WHERE id = ?1", loan));
   }
 
   @Test
   void issueOfAnEarlierDay_isRefusedBeforeTheRigWasReady() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Map<String, String> form = form(rig);
     form.put("issuedOn", "2026-01-01");
     form.put("dueOn", "2026-02-01");
@@ -416,7 +419,7 @@ class IssuePagesTest {
   @ParameterizedTest
   @CsvSource({"committee", "volunteer"})
   void othersThanOfficers_doNotIssue(String name) {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Visitor visitor = Visitor.signedInAs(name);
     visitor.get("/issue").then().statusCode(403);
     visitor.get("/");
@@ -432,19 +435,19 @@ class IssuePagesTest {
         .body(containsString("There is no such rig"));
   }
 
-  private void refused(KitRoom.ReadyRig rig, Map<String, String> form, String says) {
+  private void refused(LaidBow rig, Map<String, String> form, String says) {
     Response refused = officerAt(rig).post("/issue", form);
     assertEquals(422, refused.statusCode(), refused.asString());
     assertTrue(refused.asString().contains(says), refused.asString());
   }
 
-  private static Visitor officerAt(KitRoom.ReadyRig rig) {
+  private static Visitor officerAt(LaidBow rig) {
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(PERSON + "&rig=" + rig.id().value()).then().statusCode(200);
     return officer;
   }
 
-  private static Map<String, String> form(KitRoom.ReadyRig rig) {
+  private static Map<String, String> form(LaidBow rig) {
     Map<String, String> form = new LinkedHashMap<>();
     form.put("hand", "right");
     form.put("dominantEye", "right");
@@ -467,6 +470,6 @@ class IssuePagesTest {
   }
 
   private int lines(long loan) {
-    return (int) kitRoom.number("SELECT count(*) FROM loan_line WHERE loan_id = ?1", loan);
+    return (int) fixture.number("SELECT count(*) FROM loan_line WHERE loan_id = ?1", loan);
   }
 }

@@ -1,5 +1,6 @@
 package club.ascham.loan;
 
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -12,11 +13,12 @@ import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.http.ContentType;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -27,14 +29,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
 class LoanApiTest {
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject ClubTime time;
 
   @Test
   void fit_ranksTheReadyRigs() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.ReadyRig heavy = kitRoom.aReadyRig(46);
-    as("volunteer")
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    LaidBow heavy = fixture.aBowReadyToGoOut(46);
+    sending("volunteer")
         .body(
             Map.of(
                 "hand",
@@ -57,7 +59,7 @@ class LoanApiTest {
 
   @Test
   void fit_namesEachWrongField() {
-    as("officer")
+    sending("officer")
         .body(Map.of("hand", "right", "drawLength", "700", "ageBand", "old"))
         .post("/api/fit")
         .then()
@@ -71,28 +73,40 @@ class LoanApiTest {
 
   @Test
   void kit_isIssued_extended_changed_andPartlyLost() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
-    KitRoom.Stocked pool = kitRoom.anArrowPool(31, 12);
-    KitRoom.Stocked tab = kitRoom.aKitItem("TAB", "RIGHT", "M");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid arrows = fixture.arrows(29);
+    Laid pool = fixture.aPoolOfArrows(31, 12);
+    Laid tab = fixture.aKitItem("TAB", "RIGHT", "M");
     Map<String, Object> body = body(rig);
     body.put(
         "items", List.of(Map.of("code", arrows.code()), Map.of("code", pool.code(), "count", 4)));
     body.put("onceKey", "api-" + rig.id().value());
     int loan =
-        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+        sending("officer")
+            .body(body)
+            .post("/api/loans")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
     int again =
-        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+        sending("officer")
+            .body(body)
+            .post("/api/loans")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
     assertEquals(loan, again);
 
     String due = time.today().plusDays(50).toString();
-    as("officer")
+    sending("officer")
         .body(Map.of("dueOn", due))
         .post("/api/loans/" + loan + "/extend")
         .then()
         .statusCode(200)
         .body("dueOn", is(due));
-    as("officer")
+    sending("officer")
         .body(Map.of("dueOn", due))
         .post("/api/loans/" + loan + "/extend")
         .then()
@@ -100,7 +114,7 @@ class LoanApiTest {
         .body("errors[0].field", is("dueOn"));
 
     int arrowLine = lineOf(loan, arrows);
-    as("officer")
+    sending("officer")
         .body(Map.of("line", arrowLine, "item", tab.code()))
         .post("/api/loans/" + loan + "/items")
         .then()
@@ -108,7 +122,7 @@ class LoanApiTest {
         .body("lines.find { it.line == " + arrowLine + " }.outcome", is("changed"))
         .body("lines.code", hasItem(tab.code()));
 
-    as("officer")
+    sending("officer")
         .body(
             Map.of(
                 "lines", List.of(lineOf(loan, tab), lineOf(loan, pool)), "words", "left on a bus"))
@@ -118,33 +132,39 @@ class LoanApiTest {
         .body("open", is(true));
     assertEquals(
         1,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM item WHERE id = ?1 AND retired_why = 'LOST'", tab.id()));
-    assertEquals(8, kitRoom.number("SELECT arrow_count FROM kit_item WHERE id = ?1", pool.id()));
+    assertEquals(8, fixture.number("SELECT arrow_count FROM kit_item WHERE id = ?1", pool.id()));
     assertEquals(
         0,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM item WHERE id = ?1 AND retired_on IS NOT NULL", pool.id()));
   }
 
   @Test
   void wholeBowLost_isRetired_itsRigIsNoMore_andTheDepositIsSettled() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Map<String, Object> body = body(rig);
     body.put("deposit", "20.00");
     body.put("depositHow", "card");
-    kitRoom.keepWith(kitRoom.aStringer(60, 72), rig.id());
+    fixture.keepWith(fixture.aStringer(60, 72), rig.id());
     int loan =
-        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+        sending("officer")
+            .body(body)
+            .post("/api/loans")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
     List<Integer> lines =
         List.of(lineOf(loan, rig.body()), lineOf(loan, rig.limbs()), lineOf(loan, rig.string()));
-    as("officer")
+    sending("officer")
         .body(Map.of("lines", lines, "depositBack", "30.00"))
         .post("/api/loans/" + loan + "/lost")
         .then()
         .statusCode(422)
         .body("errors[0].field", is("depositBack"));
-    as("officer")
+    sending("officer")
         .body(Map.of("lines", lines, "depositBack", "5.00"))
         .post("/api/loans/" + loan + "/lost")
         .then()
@@ -153,13 +173,13 @@ class LoanApiTest {
         .body("depositBack", is("5.00"));
     assertEquals(
         1,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM rig WHERE id = ?1 AND dissolved_at IS NOT NULL", rig.id()));
     assertEquals(
         0,
-        kitRoom.number("SELECT count(*) FROM kept_with WHERE rig_id = ?1", rig.id()),
+        fixture.number("SELECT count(*) FROM kept_with WHERE rig_id = ?1", rig.id()),
         "what was kept with it is free again");
-    as("officer")
+    sending("officer")
         .body(Map.of("lines", lines))
         .post("/api/loans/" + loan + "/lost")
         .then()
@@ -168,17 +188,17 @@ class LoanApiTest {
 
   @Test
   void aStringLost_leavesTheRigWithoutOne_andWhoeverHoldsItsPageIsTold() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     int loan =
-        as("officer")
+        sending("officer")
             .body(body(rig))
             .post("/api/loans")
             .then()
             .statusCode(201)
             .extract()
             .path("id");
-    long before = kitRoom.number("SELECT version FROM rig WHERE id = ?1", rig.id());
-    as("officer")
+    long before = fixture.number("SELECT version FROM rig WHERE id = ?1", rig.id());
+    sending("officer")
         .body(Map.of("lines", List.of(lineOf(loan, rig.string())), "words", "blown off the line"))
         .post("/api/loans/" + loan + "/lost")
         .then()
@@ -186,15 +206,15 @@ class LoanApiTest {
         .body("open", is(true));
     assertEquals(
         2,
-        kitRoom.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE rig_id = ?1 AND until_at IS NULL", rig.id()));
-    assertEquals(before + 1, kitRoom.number("SELECT version FROM rig WHERE id = ?1", rig.id()));
+    assertEquals(before + 1, fixture.number("SELECT version FROM rig WHERE id = ?1", rig.id()));
   }
 
   @Test
   void juniorsDraw_isAskedAgain_andArrowsNowTooShortCannotGoOn() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(14);
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(26);
+    LaidBow rig = fixture.aBowReadyToGoOut(14);
+    Laid arrows = fixture.arrows(26);
     Map<String, Object> body = body(rig);
     body.put("ageBand", "from-13-to-14");
     body.put("guardian", "Tess Ant");
@@ -202,28 +222,34 @@ class LoanApiTest {
     body.put("drawLength", "24 in");
     body.put("items", List.of(Map.of("code", arrows.code())));
     int loan =
-        as("officer").body(body).post("/api/loans").then().statusCode(201).extract().path("id");
+        sending("officer")
+            .body(body)
+            .post("/api/loans")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
     String due = time.today().plusDays(60).toString();
-    as("officer")
+    sending("officer")
         .body(Map.of("dueOn", due))
         .post("/api/loans/" + loan + "/extend")
         .then()
         .statusCode(422)
         .body("errors[0].field", is("drawLength"));
-    as("officer")
+    sending("officer")
         .body(Map.of("dueOn", due, "drawLength", "25 in"))
         .post("/api/loans/" + loan + "/extend")
         .then()
         .statusCode(422)
         .body("errors[0].message", containsString(arrows.code()));
 
-    KitRoom.Stocked longer = kitRoom.anArrowSet(27);
-    as("officer")
+    Laid longer = fixture.arrows(27);
+    sending("officer")
         .body(Map.of("line", lineOf(loan, arrows), "item", longer.code()))
         .post("/api/loans/" + loan + "/items")
         .then()
         .statusCode(200);
-    as("officer")
+    sending("officer")
         .body(Map.of("dueOn", due, "drawLength", "25 in"))
         .post("/api/loans/" + loan + "/extend")
         .then()
@@ -233,24 +259,24 @@ class LoanApiTest {
 
   @Test
   void arrowsTooLightForTheDraw_areRefusedWhenChangedAndWhenExtended() {
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(30);
-    kitRoom.weigh(arrows, 60);
-    int loan = issued(kitRoom.aReadyRig(20));
-    as("officer")
+    Laid arrows = fixture.arrows(30);
+    fixture.weigh(arrows, 60);
+    int loan = issued(fixture.aBowReadyToGoOut(20));
+    sending("officer")
         .body(Map.of("item", arrows.code()))
         .post("/api/loans/" + loan + "/items")
         .then()
         .statusCode(422)
         .body("errors[0].field", is("item"))
         .body("errors[0].message", containsString("60 gr"));
-    kitRoom.weigh(arrows, 300);
-    as("officer")
+    fixture.weigh(arrows, 300);
+    sending("officer")
         .body(Map.of("item", arrows.code()))
         .post("/api/loans/" + loan + "/items")
         .then()
         .statusCode(200);
-    kitRoom.weigh(arrows, 60);
-    as("officer")
+    fixture.weigh(arrows, 60);
+    sending("officer")
         .body(Map.of("dueOn", time.today().plusDays(60).toString(), "drawLength", "28 in"))
         .post("/api/loans/" + loan + "/extend")
         .then()
@@ -261,8 +287,8 @@ class LoanApiTest {
 
   @Test
   void staleExtension_isRefused() {
-    int loan = issued(kitRoom.aReadyRig(20));
-    as("officer")
+    int loan = issued(fixture.aBowReadyToGoOut(20));
+    sending("officer")
         .body(Map.of("dueOn", time.today().plusDays(40).toString(), "version", 7))
         .post("/api/loans/" + loan + "/extend")
         .then()
@@ -272,9 +298,9 @@ class LoanApiTest {
 
   @Test
   void lastThingOut_isReceived_notExchanged() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     int loan = issued(rig);
-    as("officer")
+    sending("officer")
         .body(Map.of("line", lineOf(loan, rig.string())))
         .post("/api/loans/" + loan + "/items")
         .then()
@@ -284,9 +310,9 @@ class LoanApiTest {
 
   @Test
   void whatWasShown_andTheWeeks_areToldByTheApiToo() {
-    Map<String, Object> body = body(kitRoom.aReadyRig(20));
+    Map<String, Object> body = body(fixture.aBowReadyToGoOut(20));
     body.put("dueWeeks", 8);
-    as("officer")
+    sending("officer")
         .body(body)
         .post("/api/loans")
         .then()
@@ -297,23 +323,23 @@ class LoanApiTest {
 
   @Test
   void arrowsHandedBack_areCounted_andTheSetHoldsWhatCameBack() {
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
-    KitRoom.Stocked longer = kitRoom.anArrowSet(30);
-    Map<String, Object> body = body(kitRoom.aReadyRig(20));
+    Laid arrows = fixture.arrows(29);
+    Laid longer = fixture.arrows(30);
+    Map<String, Object> body = body(fixture.aBowReadyToGoOut(20));
     body.put("items", List.of(Map.of("code", arrows.code())));
-    int loan = as("officer").body(body).post("/api/loans").then().extract().path("id");
+    int loan = sending("officer").body(body).post("/api/loans").then().extract().path("id");
     Map<String, Object> change = new HashMap<>();
     change.put("line", lineOf(loan, arrows));
     change.put("item", longer.code());
     change.put("countBack", 7);
-    as("officer")
+    sending("officer")
         .body(change)
         .post("/api/loans/" + loan + "/items")
         .then()
         .statusCode(422)
         .body("errors[0].field", is("countBack"));
     change.put("countBack", 4);
-    as("officer")
+    sending("officer")
         .body(change)
         .post("/api/loans/" + loan + "/items")
         .then()
@@ -321,7 +347,7 @@ class LoanApiTest {
         .body("lines.find { it.code == '" + arrows.code() + "' }.backCount", is(4))
         .body("lines.find { it.code == '" + arrows.code() + "' }.missing", is(2))
         .body("lines.find { it.code == '" + arrows.code() + "' }.arrows", is(6));
-    assertEquals(4, kitRoom.number("SELECT arrow_count FROM kit_item WHERE id = ?1", arrows.id()));
+    assertEquals(4, fixture.number("SELECT arrow_count FROM kit_item WHERE id = ?1", arrows.id()));
     assertTrue(
         Visitor.signedInAs("officer").get("/loans").asString().contains("4 of 4 out"),
         "what was exchanged is one thing, not two");
@@ -329,7 +355,7 @@ class LoanApiTest {
 
   @Test
   void wrongBody_namesEachField() {
-    as("officer")
+    sending("officer")
         .body("{}")
         .post("/api/loans")
         .then()
@@ -339,10 +365,10 @@ class LoanApiTest {
         .body("errors.field", hasItem("name"))
         .body("errors.field", hasItem("termsAccepted"))
         .body("errors.field", hasItem("briefingGiven"));
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Map<String, Object> body = body(rig);
     body.put("items", List.of(Map.of("count", 3)));
-    as("officer")
+    sending("officer")
         .body(body)
         .post("/api/loans")
         .then()
@@ -352,16 +378,16 @@ class LoanApiTest {
 
   @Test
   void unknownLoan_isNotFound() {
-    as("officer").get("/api/loans/999999").then().statusCode(404);
-    as("officer").body("{}").post("/api/loans/999999/extend").then().statusCode(404);
-    as("officer").get("/api/borrowers/999999").then().statusCode(404);
+    sending("officer").get("/api/loans/999999").then().statusCode(404);
+    sending("officer").body("{}").post("/api/loans/999999/extend").then().statusCode(404);
+    sending("officer").get("/api/borrowers/999999").then().statusCode(404);
   }
 
   @Test
   void list_isPaged_andFiltered() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    kitRoom.lent(rig, "Zeb Ouse", "2026-02-01", "2026-02-05");
-    as("volunteer")
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    fixture.lend(rig, "Zeb Ouse", "2026-02-01", "2026-02-05");
+    sending("volunteer")
         .get("/api/loans?show=overdue&q=ouse&size=1")
         .then()
         .statusCode(200)
@@ -369,38 +395,38 @@ class LoanApiTest {
         .body("total", greaterThan(0))
         .body("items[0].who", is("Zeb Ouse"))
         .body("items[0].overdue", is(true));
-    as("volunteer").get("/api/loans?show=lately").then().statusCode(422);
+    sending("volunteer").get("/api/loans?show=lately").then().statusCode(422);
   }
 
   @Test
   void committee_seesLoansWithoutNames() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    long loan = kitRoom.lent(rig, "Yve Nar", "2026-02-01", "2026-02-05");
-    as("committee")
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    long loan = fixture.lend(rig, "Yve Nar", "2026-02-01", "2026-02-05");
+    sending("committee")
         .get("/api/loans?size=200")
         .then()
         .statusCode(200)
         .body("items.who", everyItem(nullValue()));
-    as("committee")
+    sending("committee")
         .get("/api/loans/" + loan)
         .then()
         .statusCode(200)
         .body("name", nullValue())
         .body("lines.size()", is(3));
-    as("committee").get("/api/borrowers").then().statusCode(403);
+    sending("committee").get("/api/borrowers").then().statusCode(403);
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"committee", "volunteer"})
   void othersThanOfficers_changeNoLoan(String who) {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    as(who).body(body(rig)).post("/api/loans").then().statusCode(403);
-    long loan = kitRoom.lent(rig, "Uma Tas", "2026-02-01", "2026-02-05");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    sending(who).body(body(rig)).post("/api/loans").then().statusCode(403);
+    long loan = fixture.lend(rig, "Uma Tas", "2026-02-01", "2026-02-05");
     for (String change : List.of("extend", "items", "lost")) {
-      as(who).body("{}").post("/api/loans/" + loan + "/" + change).then().statusCode(403);
+      sending(who).body("{}").post("/api/loans/" + loan + "/" + change).then().statusCode(403);
     }
-    as(who).body("{}").post("/api/borrowers").then().statusCode(403);
-    as(who).body("{}").put("/api/borrowers/1").then().statusCode(403);
+    sending(who).body("{}").post("/api/borrowers").then().statusCode(403);
+    sending(who).body("{}").put("/api/borrowers/1").then().statusCode(403);
   }
 
   @Test
@@ -416,21 +442,30 @@ class LoanApiTest {
             "memberNo",
             "L-9");
     int id =
-        as("officer").body(body).post("/api/borrowers").then().statusCode(201).extract().path("id");
-    as("officer").body(body).post("/api/borrowers").then().statusCode(201).body("id", is(id));
-    as("volunteer").get("/api/borrowers?q=l-9").then().body("items.name", hasItem("Quin Lark"));
-    int version = as("officer").get("/api/borrowers/" + id).then().extract().path("version");
+        sending("officer")
+            .body(body)
+            .post("/api/borrowers")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    sending("officer").body(body).post("/api/borrowers").then().statusCode(201).body("id", is(id));
+    sending("volunteer")
+        .get("/api/borrowers?q=l-9")
+        .then()
+        .body("items.name", hasItem("Quin Lark"));
+    int version = sending("officer").get("/api/borrowers/" + id).then().extract().path("version");
     Map<String, Object> moved = new HashMap<>(body);
     moved.put("contact", "07700 900555");
     moved.put("version", version);
-    as("officer")
+    sending("officer")
         .body(moved)
         .put("/api/borrowers/" + id)
         .then()
         .statusCode(200)
         .body("contact", equalTo("07700 900555"));
-    as("officer").body(moved).put("/api/borrowers/" + id).then().statusCode(409);
-    as("officer")
+    sending("officer").body(moved).put("/api/borrowers/" + id).then().statusCode(409);
+    sending("officer")
         .body(Map.of("name", "Kit", "contact", "kit@example.org", "ageBand", "up-to-12"))
         .post("/api/borrowers")
         .then()
@@ -446,8 +481,8 @@ class LoanApiTest {
     assertTrue(described.contains("Nell Harker"));
   }
 
-  private int issued(KitRoom.ReadyRig rig) {
-    return as("officer")
+  private int issued(LaidBow rig) {
+    return sending("officer")
         .body(body(rig))
         .post("/api/loans")
         .then()
@@ -456,13 +491,13 @@ class LoanApiTest {
         .path("id");
   }
 
-  private int lineOf(int loan, KitRoom.Stocked item) {
+  private int lineOf(int loan, Laid item) {
     return (int)
-        kitRoom.number(
+        fixture.number(
             "SELECT id FROM loan_line WHERE loan_id = ?1 AND item_id = ?2", loan, item.id());
   }
 
-  private static Map<String, Object> body(KitRoom.ReadyRig rig) {
+  private static Map<String, Object> body(LaidBow rig) {
     Map<String, Object> body = new HashMap<>();
     body.put("hand", "right");
     body.put("drawLength", "27 in");
@@ -474,9 +509,5 @@ class LoanApiTest {
     body.put("termsAccepted", true);
     body.put("briefingGiven", true);
     return body;
-  }
-
-  private static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType(ContentType.JSON);
   }
 }

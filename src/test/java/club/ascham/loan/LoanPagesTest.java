@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
 import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
@@ -18,12 +19,12 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class LoanPagesTest {
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject ClubTime time;
 
   @Test
   void list_showsWhoIsLate() {
-    kitRoom.lent(kitRoom.aReadyRig(20), "Lou Waveney", "2026-02-01", "2026-02-05");
+    fixture.lend(fixture.aBowReadyToGoOut(20), "Lou Waveney", "2026-02-01", "2026-02-05");
     Visitor.signedInAs("volunteer")
         .look("/loans", Map.of("q", "waveney"))
         .then()
@@ -34,7 +35,8 @@ class LoanPagesTest {
 
   @Test
   void committee_readsLoansWithoutNames_andChangesNothing() {
-    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Mae Waveney", "2026-02-01", "2026-02-05");
+    long loan =
+        fixture.lend(fixture.aBowReadyToGoOut(20), "Mae Waveney", "2026-02-01", "2026-02-05");
     Visitor committee = Visitor.signedInAs("committee");
     committee
         .look("/loans", Map.of("show", "overdue", "q", "waveney"))
@@ -58,7 +60,8 @@ class LoanPagesTest {
 
   @Test
   void loan_isExtendedFromItsPage_andAStaleFormIsRefused() {
-    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Ned Waveney", "2026-02-01", "2026-02-05");
+    long loan =
+        fixture.lend(fixture.aBowReadyToGoOut(20), "Ned Waveney", "2026-02-01", "2026-02-05");
     Visitor officer = Visitor.signedInAs("officer");
     officer
         .get("/loans/" + loan)
@@ -78,7 +81,8 @@ class LoanPagesTest {
 
   @Test
   void wrongCode_standsAtItsField() {
-    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Ora Waveney", "2026-02-01", "2026-02-05");
+    long loan =
+        fixture.lend(fixture.aBowReadyToGoOut(20), "Ora Waveney", "2026-02-01", "2026-02-05");
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/loans/" + loan);
     Response refused = officer.post("/loans/" + loan + "/items", Map.of("item", "K-0000-0"));
@@ -89,7 +93,8 @@ class LoanPagesTest {
 
   @Test
   void nothingTicked_isNotLost() {
-    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Pip Waveney", "2026-02-01", "2026-02-05");
+    long loan =
+        fixture.lend(fixture.aBowReadyToGoOut(20), "Pip Waveney", "2026-02-01", "2026-02-05");
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/loans/" + loan);
     Response refused =
@@ -101,8 +106,9 @@ class LoanPagesTest {
 
   @Test
   void borrowersPage_showsWhatTheyHave_andIsCorrected() {
-    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Ros Waveney", "2026-02-01", "2026-02-05");
-    long borrower = kitRoom.number("SELECT borrower_id FROM loan WHERE id = ?1", loan);
+    long loan =
+        fixture.lend(fixture.aBowReadyToGoOut(20), "Ros Waveney", "2026-02-01", "2026-02-05");
+    long borrower = fixture.number("SELECT borrower_id FROM loan WHERE id = ?1", loan);
     Visitor officer = Visitor.signedInAs("officer");
     officer
         .get("/borrowers/" + borrower)
@@ -147,16 +153,17 @@ class LoanPagesTest {
   void statements_areAsManyHoweverMuchTheClubLends() {
     String issue =
         "/issue?hand=right&drawLength=27 in&ageBand=adult&experience=beginner&rig="
-            + kitRoom.aReadyRig(20).id().value();
-    long loan = kitRoom.lent(kitRoom.aReadyRig(20), "Sid Waveney", "2026-02-01", "2026-02-05");
+            + fixture.aBowReadyToGoOut(20).id().value();
+    long loan =
+        fixture.lend(fixture.aBowReadyToGoOut(20), "Sid Waveney", "2026-02-01", "2026-02-05");
     Visitor officer = Visitor.signedInAs("officer");
     List<String> pages = List.of(issue, "/loans", "/loans/" + loan, "/borrowers");
     pages.forEach(officer::get);
     List<Long> before = pages.stream().map(page -> statements(officer, page)).toList();
     for (int i = 0; i < 5; i++) {
-      kitRoom.aReadyRig(20);
-      kitRoom.anArrowSet(29);
-      kitRoom.lent(kitRoom.aReadyRig(20), "Tam Waveney", "2026-02-01", "2026-02-05");
+      fixture.aBowReadyToGoOut(20);
+      fixture.arrows(29);
+      fixture.lend(fixture.aBowReadyToGoOut(20), "Tam Waveney", "2026-02-01", "2026-02-05");
     }
     assertEquals(before, pages.stream().map(page -> statements(officer, page)).toList());
   }

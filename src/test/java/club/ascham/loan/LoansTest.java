@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.borrower.Borrowers;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.form.Typed;
 import club.ascham.id.LoanId;
 import club.ascham.time.ClubTime;
@@ -21,16 +23,19 @@ class LoansTest {
   @Inject Loans loans;
   @Inject Borrowers borrowers;
   @Inject LoanLines lines;
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject ClubTime time;
 
   @Test
   void open_loans_stand_in_the_order_in_which_they_fall_due() {
     LocalDate today = time.today();
-    long late = kitRoom.lent(kitRoom.aReadyRig(24), "Ada Quill", "2026-02-01", day(today, -3));
-    long soon = kitRoom.lent(kitRoom.aReadyRig(24), "Bea Quill", "2026-02-01", day(today, 3));
-    long back = kitRoom.lent(kitRoom.aReadyRig(24), "Cy Quill", "2026-02-01", day(today, -9));
-    kitRoom.allBack(back, "2026-03-01");
+    long late =
+        fixture.lend(fixture.aBowReadyToGoOut(24), "Ada Quill", "2026-02-01", day(today, -3));
+    long soon =
+        fixture.lend(fixture.aBowReadyToGoOut(24), "Bea Quill", "2026-02-01", day(today, 3));
+    long back =
+        fixture.lend(fixture.aBowReadyToGoOut(24), "Cy Quill", "2026-02-01", day(today, -9));
+    fixture.allBack(back, "2026-03-01");
 
     List<LoanRow> found = loans.list(filter("q", "quill"), today);
     assertEquals(List.of(late, soon), found.stream().map(row -> row.id().value()).toList());
@@ -47,8 +52,8 @@ class LoansTest {
 
   @Test
   void loan_isFoundByTheCodeOfWhatIsInIt() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    long loan = kitRoom.lent(rig, "Dot Reedham", "2026-02-01", "2026-03-01");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    long loan = fixture.lend(rig, "Dot Reedham", "2026-02-01", "2026-03-01");
     List<LoanRow> found = loans.list(filter("q", rig.limbs().code().toLowerCase()), time.today());
     assertEquals(List.of(loan), found.stream().map(row -> row.id().value()).toList());
     assertEquals(List.of(rig.body().code()), found.get(0).bows());
@@ -57,8 +62,8 @@ class LoansTest {
   @Test
   void counts_countEachOpenLoanOnce() {
     OpenLoanCounts before = loans.openCounts(time.today());
-    kitRoom.lent(kitRoom.aReadyRig(24), "Eve Loddon", "2026-02-01", day(time.today(), -1));
-    kitRoom.lent(kitRoom.aReadyRig(24), "Fay Loddon", "2026-02-01", day(time.today(), 0));
+    fixture.lend(fixture.aBowReadyToGoOut(24), "Eve Loddon", "2026-02-01", day(time.today(), -1));
+    fixture.lend(fixture.aBowReadyToGoOut(24), "Fay Loddon", "2026-02-01", day(time.today(), 0));
     OpenLoanCounts after = loans.openCounts(time.today());
     assertEquals(before.open() + 2, after.open());
     assertEquals(before.overdue() + 1, after.overdue());
@@ -67,8 +72,8 @@ class LoansTest {
 
   @Test
   void lines_beginWithTheBow() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    long loan = kitRoom.lent(rig, "Gil Yare", "2026-02-01", "2026-03-01");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    long loan = fixture.lend(rig, "Gil Yare", "2026-02-01", "2026-03-01");
     List<LoanLine> found = lines.of(new LoanId(loan));
     assertEquals(
         List.of("riser", "limbs", "string"), found.stream().map(LoanLine::kindWord).toList());
@@ -78,7 +83,7 @@ class LoansTest {
 
   @Test
   void borrower_isFoundByPartOfTheName() {
-    kitRoom.lent(kitRoom.aReadyRig(24), "Ottilie Émond", "2026-02-01", "2026-03-01");
+    fixture.lend(fixture.aBowReadyToGoOut(24), "Ottilie Émond", "2026-02-01", "2026-03-01");
     Borrowers.Row found = borrowers.named("tilie ÉM", 0, 10).get(0);
     assertEquals("Ottilie Émond", found.name());
     assertEquals(1, found.openLoans());

@@ -1,6 +1,6 @@
 package club.ascham.loan;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -11,7 +11,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
 import club.ascham.borrower.EraseBorrower;
-import club.ascham.check.CheckBench;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.store.DataFolder;
 import club.ascham.store.OpenFile;
 import club.ascham.store.Rows;
@@ -23,7 +24,6 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.specification.RequestSpecification;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Instant;
@@ -36,8 +36,7 @@ import org.junit.jupiter.api.Test;
 class PrivacyTest {
   @Inject Settings settings;
   @Inject Rows rows;
-  @Inject CheckBench bench;
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject EraseBorrower eraseBorrower;
   @Inject VerifyRecord verifyRecord;
   @Inject ClubTime time;
@@ -54,13 +53,9 @@ class PrivacyTest {
         .getLong("id");
   }
 
-  private static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet");
-  }
-
   /** A loan of theirs; null: it is not back. */
   private long lend(long borrower, Instant back, long depositMinor) {
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(30);
+    Laid arrows = fixture.arrows(30);
     rows.change(
         """
         INSERT INTO loan (kind, borrower_id, issued_at, due_on, issued_by, recorded_at, terms_accepted, deposit_minor, deposit_how)
@@ -114,7 +109,7 @@ class PrivacyTest {
 
   @Test
   void freeTexts_thatNameThem_areShownBeforeThePress_andTheFullNameGoesWithIt() {
-    bench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("officer", true);
     long borrower = enter("Tamsin Thornbury");
     String code = rows.texts("SELECT min(code) FROM item WHERE kind = 'STRINGER'").get(0);
     String label = new ItemCode(code).display();

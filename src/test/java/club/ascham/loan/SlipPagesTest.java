@@ -4,6 +4,9 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.rules.Club;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
@@ -31,7 +34,7 @@ class SlipPagesTest {
           Length.ofMm(6),
           "Our own eye, over ten years.");
 
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject Club club;
   @Inject ClubTime time;
   @Inject Rows rows;
@@ -100,7 +103,7 @@ class SlipPagesTest {
         .get("/loans/" + loan)
         .then()
         .body(containsString("Handling shown"), not(containsString("not recorded")));
-    long old = kitRoom.lent(kitRoom.aReadyRig(20), "Old Loan", "2026-02-01", "2099-03-01");
+    long old = fixture.lend(fixture.aBowReadyToGoOut(20), "Old Loan", "2026-02-01", "2099-03-01");
     slip(old).body(containsString("not recorded: ask the club to show how"));
   }
 
@@ -139,8 +142,8 @@ class SlipPagesTest {
 
   @Test
   void onlyWhatWasLent_isSpokenOf() {
-    KitRoom.Stocked arrows = kitRoom.anArrowSet(29);
-    KitRoom.Stocked stringer = kitRoom.aStringer(66, 68);
+    Laid arrows = fixture.arrows(29);
+    Laid stringer = fixture.aStringer(66, 68);
     slip(issued(Map.of("items.arrows", arrows.code(), "items.stringer", stringer.code())))
         .body(
             containsString("set of 6 arrows, 29 in"),
@@ -156,7 +159,7 @@ class SlipPagesTest {
 
   @Test
   void threeSixteenths_areTheSameMillimetresOnTheSlipAsAtTheBench() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     rows.change(
         "UPDATE set_up SET nocking = ?2 WHERE rig_id = ?1", rig.id(), Length.ofInches(3 / 16.0));
     slip(issued(rig, Map.of()))
@@ -174,10 +177,10 @@ class SlipPagesTest {
   }
 
   private long issued(Map<String, String> more) {
-    return issued(kitRoom.aReadyRig(more.containsKey("guardian") ? 14 : 20), more);
+    return issued(fixture.aBowReadyToGoOut(more.containsKey("guardian") ? 14 : 20), more);
   }
 
-  private long issued(KitRoom.ReadyRig rig, Map<String, String> more) {
+  private long issued(LaidBow rig, Map<String, String> more) {
     Map<String, String> form = new LinkedHashMap<>();
     form.put("hand", "right");
     form.put("drawLength", "27 in");

@@ -1,6 +1,7 @@
 package club.ascham.loan;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -10,6 +11,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.concern.Concerns;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.id.LoanId;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
@@ -19,7 +23,6 @@ import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,7 +39,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WhatStandsAgainstTest {
   private static final String A_REASON = "The only bow that fits her, looked over by the coach.";
 
-  @Inject KitRoom kitRoom;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
   @Inject Concerns concerns;
@@ -45,25 +48,25 @@ class WhatStandsAgainstTest {
   private enum Known {
     WITHDRAWN(true, "is withdrawn: crack in the lower limb.") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
-        t.kitRoom.withdraw(rig.limbs());
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
+        t.fixture.withdraw(rig.limbs(), "crack in the lower limb");
       }
     },
     FAILED_AND_RELEASED(true, "did not pass its limb inspection: a line across it.") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.record(rig.limbs(), "LIMB_INSPECTION", "FAILED");
       }
     },
     INSPECTION_ASKED_FOR(true, "limb inspection asked for: it fell on the floor.") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.task(rig.limbs(), "LIMB_INSPECTION", "it fell on the floor", true, "ASKED");
       }
     },
     CHANGING_LIMB(true, "readings change by more than readers differ.") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.task(
             rig.limbs(),
             "LIMB_INSPECTION",
@@ -74,19 +77,19 @@ class WhatStandsAgainstTest {
     },
     DANGEROUS_REPORT(true, "a bang or a crack was heard") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.report(rig, true, "BANG");
       }
     },
     STRING_BEYOND_BY_DAYS(true, "by more than the club lets pass") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.firstUsed(rig, 913);
       }
     },
     CHANGING(false, "readings change by more than readers differ.") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.task(
             rig.string(),
             "STRING_REPLACEMENT",
@@ -97,19 +100,19 @@ class WhatStandsAgainstTest {
     },
     ANOTHER_REPORT(false, "it shoots, or draws, otherwise than before") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.report(rig, false, "SHOOTS_OTHERWISE");
       }
     },
     STRING_OVERDUE(false, "string replacement overdue, 730 days since") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.firstUsed(rig, 912);
       }
     },
     WORK_ASKED_FOR(false, "string replacement asked for: the serving looks thin.") {
       @Override
-      void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig) {
+      void of(WhatStandsAgainstTest t, LaidBow rig) {
         t.task(rig.string(), "STRING_REPLACEMENT", "the serving looks thin", false, "ASKED");
       }
     };
@@ -122,13 +125,13 @@ class WhatStandsAgainstTest {
       this.said = said;
     }
 
-    abstract void of(WhatStandsAgainstTest t, KitRoom.ReadyRig rig);
+    abstract void of(WhatStandsAgainstTest t, LaidBow rig);
   }
 
   @ParameterizedTest
   @EnumSource(Known.class)
   void whatIsKnown_isSaidAtTheIssue_andKeepsInOrAsksForAReason(Known known) {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     known.of(this, rig);
     Map<String, Object> body = body(rig);
     String field = known.blocks ? "rig" : "overrideWhy";
@@ -158,7 +161,7 @@ class WhatStandsAgainstTest {
   @ParameterizedTest
   @EnumSource(Known.class)
   void whatIsKnown_isSaidOnTheIssuesPage(Known known) {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     known.of(this, rig);
     Visitor officer = Visitor.signedInAs("officer");
     String page =
@@ -175,14 +178,14 @@ class WhatStandsAgainstTest {
   @ParameterizedTest
   @EnumSource(Known.class)
   void whatIsKnown_isSaidAtTheSession_andKeepsInOrAsksForAReason(Known known) {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     known.of(this, rig);
     Map<String, Object> body = new LinkedHashMap<>();
     body.put("leader", "Quenby");
     body.put("rigIds", List.of(rig.id().value()));
-    ValidatableResponse refused = as("volunteer").body(body).post("/api/sessions").then();
+    ValidatableResponse refused = sending("volunteer").body(body).post("/api/sessions").then();
     body.put("overrideWhy", A_REASON);
-    ValidatableResponse withReason = as("volunteer").body(body).post("/api/sessions").then();
+    ValidatableResponse withReason = sending("volunteer").body(body).post("/api/sessions").then();
     if (known.blocks) {
       refused.statusCode(409).body("detail", containsString(known.said));
       withReason.statusCode(409);
@@ -199,7 +202,11 @@ class WhatStandsAgainstTest {
         List.of(A_REASON), rows.texts("SELECT override_why FROM loan WHERE id = ?1", loan));
 
     // The next session ticks last time's set, but not what something speaks against.
-    as("volunteer").body("{}").post("/api/sessions/" + loan + "/return").then().statusCode(422);
+    sending("volunteer")
+        .body("{}")
+        .post("/api/sessions/" + loan + "/return")
+        .then()
+        .statusCode(422);
     rows.change("UPDATE loan_line SET back_at = out_at, outcome = 'BACK' WHERE loan_id = ?1", loan);
     String next = Visitor.signedInAs("volunteer").get("/sessions/new").asString();
     Matcher tick =
@@ -209,7 +216,7 @@ class WhatStandsAgainstTest {
 
   @Test
   void aStringBeyondByShotsOrLoans_staysIn() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     long rule = rows.number("SELECT id FROM upkeep_rule WHERE work = 'STRING_REPLACEMENT'");
     firstUsed(rig, 10);
     shoot(rig, 4000);
@@ -223,7 +230,7 @@ class WhatStandsAgainstTest {
     rows.change("UPDATE upkeep_rule SET every_loans = NULL WHERE id = ?1", rule);
   }
 
-  private String weight(KitRoom.ReadyRig rig) {
+  private String weight(LaidBow rig) {
     ValidatableResponse answer = issue(body(rig)).statusCode(422);
     List<String> fields = answer.extract().path("errors.field");
     return fields.contains("rig")
@@ -231,7 +238,7 @@ class WhatStandsAgainstTest {
         : fields.contains("overrideWhy") ? "SPEAKS" : "NOTHING";
   }
 
-  private void shoot(KitRoom.ReadyRig rig, int shots) {
+  private void shoot(LaidBow rig, int shots) {
     rows.change(
         """
         INSERT INTO loan (kind, leader, issued_at, due_on, issued_by, recorded_at)
@@ -250,22 +257,22 @@ class WhatStandsAgainstTest {
 
   @Test
   void theFileItself_refusesWhatIsBlocked() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Known.DANGEROUS_REPORT.of(this, rig);
     String today = Stored.day(time.today());
     DatabaseRefusal refusal =
         assertThrows(
-            DatabaseRefusal.class, () -> kitRoom.lent(rig, "Past The Door", today, "2099-01-01"));
+            DatabaseRefusal.class, () -> fixture.lend(rig, "Past The Door", today, "2099-01-01"));
     assertEquals(
         "Something keeps one of these in: look at what stands against it.", refusal.getMessage());
   }
 
   @Test
   void aLoanOfABlockedBow_doesNotGoOn() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    long loan = kitRoom.lent(rig, "Hanna Lode", "2026-05-01", "2026-06-01");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    long loan = fixture.lend(rig, "Hanna Lode", "2026-05-01", "2026-06-01");
     Known.DANGEROUS_REPORT.of(this, rig);
-    as("officer")
+    sending("officer")
         .body(Map.of("dueOn", time.today().plusDays(20).toString()))
         .post("/api/loans/" + loan + "/extend")
         .then()
@@ -278,8 +285,8 @@ class WhatStandsAgainstTest {
       value = Known.class,
       names = {"CHANGING", "ANOTHER_REPORT", "STRING_OVERDUE", "WORK_ASKED_FOR"})
   void whatSpeaksAgainstALoan_asksForAReasonToLetItGoOn(Known known) {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
-    long loan = kitRoom.lent(rig, "Hanna Lode", "2026-05-01", "2026-06-01");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    long loan = fixture.lend(rig, "Hanna Lode", "2026-05-01", "2026-06-01");
     known.of(this, rig);
     String page = "/loans/" + loan;
     Visitor officer = Visitor.signedInAs("officer");
@@ -288,7 +295,7 @@ class WhatStandsAgainstTest {
     body.put("dueOn", time.today().plusDays(20).toString());
     for (String no : new String[] {null, "x"}) {
       body.put("overrideWhy", no);
-      as("officer")
+      sending("officer")
           .body(body)
           .post("/api" + page + "/extend")
           .then()
@@ -303,14 +310,14 @@ class WhatStandsAgainstTest {
     assertEquals(List.of("2026-06-01"), rows.texts("SELECT due_on FROM loan WHERE id = ?1", loan));
 
     body.put("overrideWhy", A_REASON);
-    as("officer").body(body).post("/api" + page + "/extend").then().statusCode(200);
+    sending("officer").body(body).post("/api" + page + "/extend").then().statusCode(200);
     assertEquals(
         List.of(A_REASON), rows.texts("SELECT override_why FROM loan WHERE id = ?1", loan));
   }
 
   @Test
   void aReasonThatTheLoanWasGivenWith_isNotAskedForAgain_untilSomethingNewSpeaks() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Known.WORK_ASKED_FOR.of(this, rig);
     Map<String, Object> body = body(rig);
     body.put("overrideWhy", A_REASON);
@@ -328,7 +335,7 @@ class WhatStandsAgainstTest {
   }
 
   private ValidatableResponse extend(long loan, int days) {
-    return as("officer")
+    return sending("officer")
         .body(Map.of("dueOn", time.today().plusDays(days).toString()))
         .post("/api/loans/" + loan + "/extend")
         .then();
@@ -336,7 +343,7 @@ class WhatStandsAgainstTest {
 
   @Test
   void aFile_letsNothingLeaveTodayThatIsBlocked_andWhatIsLongAgoIsJudgedFromThenOn() {
-    KitRoom.ReadyRig rig = kitRoom.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     Known.INSPECTION_ASKED_FOR.of(this, rig);
     long number = 1 + rows.number("SELECT max(id) FROM loan");
     String longAgo = "2026-01-04T19:00:00.000Z";
@@ -357,37 +364,30 @@ class WhatStandsAgainstTest {
     assertTrue(concerns.of(new LoanId(number)).blocks(), "judged from then on");
   }
 
-  private static String linesOf(long loan, KitRoom.ReadyRig rig, String at) {
+  private static String linesOf(long loan, LaidBow rig, String at) {
     StringBuilder lines =
         new StringBuilder(
             "number,loan,item,rig,outAt,arrowCount,backAt,receipt,outcome,backCount,shots,missingCount\n");
-    for (KitRoom.Stocked part : List.of(rig.body(), rig.limbs(), rig.string())) {
+    for (Laid part : List.of(rig.body(), rig.limbs(), rig.string())) {
       lines.append(",%d,%s,%d,%s,,,,,,,\n".formatted(loan, part.code(), rig.id().value(), at));
     }
     return lines.toString();
   }
 
   private static ValidatableResponse take(String file) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("text/csv")
-        .body(file)
-        .post("/api/import")
-        .then();
+    return as("officer").contentType("text/csv").body(file).post("/api/import").then();
   }
 
-  private long lines(KitRoom.ReadyRig rig) {
+  private long lines(LaidBow rig) {
     return rows.number(
         "SELECT count(*) FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL", rig.id());
   }
 
   private ValidatableResponse issue(Map<String, Object> body) {
-    return as("officer").body(body).post("/api/loans").then();
+    return sending("officer").body(body).post("/api/loans").then();
   }
 
-  private Map<String, Object> body(KitRoom.ReadyRig rig) {
+  private Map<String, Object> body(LaidBow rig) {
     Map<String, Object> body = new LinkedHashMap<>();
     body.put("hand", "right");
     body.put("drawLength", "27 in");
@@ -401,11 +401,7 @@ class WhatStandsAgainstTest {
     return body;
   }
 
-  private static RequestSpecification as(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet").contentType("application/json");
-  }
-
-  private void record(KitRoom.Stocked item, String work, String result) {
+  private void record(Laid item, String work, String result) {
     rows.change(
         """
         INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result, found)
@@ -416,7 +412,7 @@ class WhatStandsAgainstTest {
         result);
   }
 
-  private void task(KitRoom.Stocked item, String work, String why, boolean blocks, String cause) {
+  private void task(Laid item, String work, String why, boolean blocks, String cause) {
     rows.change(
         """
         INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
@@ -429,7 +425,7 @@ class WhatStandsAgainstTest {
         cause);
   }
 
-  private void report(KitRoom.ReadyRig rig, boolean dangerous, String sign) {
+  private void report(LaidBow rig, boolean dangerous, String sign) {
     rows.change(
         """
         INSERT INTO report (rig_id, told_at, happened_at, recorded_at, told_to, part_known, dangerous)
@@ -440,14 +436,14 @@ class WhatStandsAgainstTest {
     rows.change(
         "INSERT INTO report_sign (report_id, sign) VALUES ((SELECT max(id) FROM report), ?1)",
         sign);
-    for (KitRoom.Stocked part : List.of(rig.body(), rig.limbs(), rig.string())) {
+    for (Laid part : List.of(rig.body(), rig.limbs(), rig.string())) {
       rows.change(
           "INSERT INTO report_part (report_id, item_id) VALUES ((SELECT max(id) FROM report), ?1)",
           part.id());
     }
   }
 
-  private void firstUsed(KitRoom.ReadyRig rig, int daysAgo) {
+  private void firstUsed(LaidBow rig, int daysAgo) {
     rows.change(
         "UPDATE bowstring SET first_used = ?2 WHERE id = ?1",
         rig.string().id(),

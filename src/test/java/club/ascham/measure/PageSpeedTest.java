@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Each page of the demo club against a page of constant text, one client, after warm-up, in rounds
- * so that a slow minute of the machine hits them all. Off by default: {@code mvn test
- * -Dgroups=measure -DexcludedGroups= -Dtest=PageSpeedTest}.
+ * so that a slow minute of the machine hits them all. Off by default: {@code mvn test -Pmeasure
+ * -Dtest=PageSpeedTest}.
  */
 @QuarkusTest
 @Tag("measure")

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * What the server acknowledged survives {@code kill -9}, at whatever moment it falls. The moments
  * come from a seed: {@code -Dascham.kill-seed=…} tries others. The long form is off by default:
- * {@code mvn verify -Dgroups=measure -DexcludedGroups= -Dit.test=AcknowledgedSavesIT -Dtest=none
+ * {@code mvn verify -Pmeasure -Dit.test=AcknowledgedSavesIT -Dtest=none
  * -Dsurefire.failIfNoSpecifiedTests=false}.
  */
 class AcknowledgedSavesIT {
@@ -56,13 +56,12 @@ class AcknowledgedSavesIT {
   private void survives(int kills) throws Exception {
     Path data = folder.resolve("data");
     long started = System.nanoTime();
-    String quickStart = loadTheDemo(data);
-    PackagedServer server = PackagedServer.demo(data, quickStart);
+    PackagedServer server = PackagedServer.demo(data);
     try {
       hire(server);
       for (int kill = 1; kill <= kills; kill++) {
         workUntilKilled(server);
-        server = PackagedServer.demo(data, quickStart);
+        server = PackagedServer.demo(data);
         List<Saved> fresh = of(Clerk::savedSince);
         assertFalse(fresh.isEmpty(), "nothing was saved before kill " + kill);
         try (Ledger ledger = Ledger.of(data)) {
@@ -95,18 +94,6 @@ class AcknowledgedSavesIT {
     } finally {
       server.close();
     }
-  }
-
-  /**
-   * Loading classes is a third of a start, and there are many starts: the first server leaves its
-   * classes in an archive for the others. Answers the setting to start with.
-   */
-  private String loadTheDemo(Path data) throws Exception {
-    Path classes = folder.resolve("classes.jsa");
-    try (PackagedServer first = PackagedServer.demo(data, "-XX:ArchiveClassesAtExit=" + classes)) {
-      first.stop();
-    }
-    return "-XX:SharedArchiveFile=" + classes;
   }
 
   /** Each has bows of their own, so that each knows what has to be there. */

@@ -25,7 +25,7 @@ import java.util.regex.Pattern;
  * machine chose and a data folder that outlives it. {@link #close} kills what still runs.
  */
 public final class PackagedServer implements AutoCloseable {
-  private static final Path JAR = Path.of("target", "quarkus-app", "quarkus-run.jar");
+  static final Path JAR = Path.of("target", "quarkus-app", "quarkus-run.jar");
   private static final Pattern LISTENING = Pattern.compile("Listening on: (http://[^\\s/]+:\\d+)");
   private static final Duration STARTS_WITHIN = Duration.ofMinutes(2);
   private static final Duration ENDS_WITHIN = Duration.ofSeconds(60);
@@ -65,25 +65,40 @@ public final class PackagedServer implements AutoCloseable {
    */
   public static PackagedServer demo(Path dataFolder, String... settings)
       throws IOException, InterruptedException {
-    return start(dataFolder, true, settings);
+    if (Files.notExists(dataFolder)) {
+      PreparedClub.copyTo(dataFolder);
+    }
+    return start(dataFolder, true, PreparedClub.classes(), settings);
   }
 
   /** Starts a club's own server on a data folder, and answers when it listens. */
   public static PackagedServer club(Path dataFolder, String... settings)
       throws IOException, InterruptedException {
-    return start(dataFolder, false, settings);
+    return start(dataFolder, false, PreparedClub.classes(), settings);
   }
 
-  private static PackagedServer start(Path dataFolder, boolean demo, String... settings)
-      throws IOException, InterruptedException {
-    if (!Files.exists(JAR)) {
-      throw new IllegalStateException(JAR + " is not there: mvn package makes it");
+  /** Starts the demo club on an empty folder and stops it: so that others find both done. */
+  static void prepare(Path dataFolder, String classes) throws IOException, InterruptedException {
+    try (PackagedServer first = start(dataFolder, true, classes)) {
+      first.stop();
     }
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    // It lives for seconds: the second compiler and the parallel collector would cost more of its
-    // start than they could give back.
-    command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto"));
+  }
+
+  /** How Java is started for what lives for seconds. */
+  static List<String> quickJava(String classes) {
+    return List.of(
+        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        // The second compiler and the parallel collector would cost more than they could give back.
+        "-XX:TieredStopAtLevel=1",
+        "-XX:+UseSerialGC",
+        "-Xshare:auto",
+        classes);
+  }
+
+  private static PackagedServer start(
+      Path dataFolder, boolean demo, String classes, String... settings)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(quickJava(classes));
     command.add("-Dquarkus.http.port=0");
     command.add("-Dquarkus.http.host=127.0.0.1");
     command.addAll(Arrays.asList(settings));

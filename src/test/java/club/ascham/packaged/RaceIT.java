@@ -29,8 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Sixty-four people want the same few kits at once, and lend, extend, receive, check and inspect
- * them over each other's heads. The long form is off by default: {@code mvn verify -Dgroups=measure
- * -DexcludedGroups= -Dit.test=RaceIT -Dtest=none -Dsurefire.failIfNoSpecifiedTests=false}.
+ * them over each other's heads. The long form is off by default: {@code mvn verify -Pmeasure
+ * -Dit.test=RaceIT -Dtest=none -Dsurefire.failIfNoSpecifiedTests=false}.
  */
 class RaceIT {
   private static final Logger LOG = Logger.getLogger(RaceIT.class);

@@ -12,8 +12,6 @@ import java.util.concurrent.TimeUnit;
 
 /** The commands beside serving, as whoever runs the server gives them. */
 final class RestoreCommand {
-  private static final Path JAR = Path.of("target", "quarkus-app", "quarkus-run.jar");
-
   private RestoreCommand() {}
 
   /** What it said, and how it ended. */
@@ -44,13 +42,10 @@ final class RestoreCommand {
     return new Ended(process.exitValue(), said);
   }
 
-  private static Process started(Path data, String... words) throws IOException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                JAR.toString()));
+  private static Process started(Path data, String... words)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(PackagedServer.quickJava(PreparedClub.classes()));
+    command.addAll(List.of("-jar", PackagedServer.JAR.toString()));
     command.addAll(List.of(words));
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
     builder.environment().put("ASCHAM_DATA_DIR", data.toString());

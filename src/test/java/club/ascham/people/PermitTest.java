@@ -1,11 +1,11 @@
 package club.ascham.people;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.quarkus.test.junit.QuarkusTest;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
  */
 @QuarkusTest
 class PermitTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
 
@@ -36,7 +36,7 @@ class PermitTest {
 
   @Test
   void releasingAWithdrawal_isRefusedAfterThePermitsLastDay_andNotOnIt() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     int id =
         as("{\"item\": \"%s\", \"why\": \"Upper limb looks twisted.\"}"
                 .formatted(bow.limbs().code()))
@@ -62,7 +62,7 @@ class PermitTest {
 
   @Test
   void signingALimbBoltInspection_isRefusedAfterThePermitsLastDay_andNotOnIt() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     permitUntil(time.today().minusDays(1));
     inspectBolts(bow).then().statusCode(403).body("detail", containsString("permit"));
     permitUntil(null);
@@ -73,7 +73,7 @@ class PermitTest {
 
   @Test
   void turningLimbBolts_isRefusedAfterThePermitsLastDay_andNotOnIt() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     int check =
         as("""
             {"rig": "%s", "allAsListed": true, "brace": "216 mm", "braceFrom": "grip-throat",
@@ -97,7 +97,7 @@ class PermitTest {
     return as("{\"upperIn\": \"0.25\"}").post("/api/checks/" + check + "/adjustment");
   }
 
-  private static Response inspectBolts(Bow bow) {
+  private static Response inspectBolts(LaidBow bow) {
     return as("""
             {"item": "%s", "work": "bolt-inspection",
              "seen": {"turns": "fine", "alike": "fine", "thread": "fine", "lockingScrew": "fine",
@@ -113,11 +113,6 @@ class PermitTest {
   }
 
   private static RequestSpecification as(String body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
-        .body(body);
+    return sending("volunteer").body(body);
   }
 }

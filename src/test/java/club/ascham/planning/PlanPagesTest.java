@@ -1,5 +1,6 @@
 package club.ascham.planning;
 
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -10,7 +11,6 @@ import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
@@ -160,10 +160,7 @@ class PlanPagesTest {
         .then()
         .statusCode(422)
         .body(containsString("id=\"" + field + "-error\""));
-    RestAssured.given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    as("officer")
         .get("/api/plan?" + query)
         .then()
         .statusCode(422)
@@ -189,12 +186,7 @@ class PlanPagesTest {
 
   private static String json(String query) {
     for (int i = 0; i < 30; i++) {
-      Response answer =
-          RestAssured.given()
-              .auth()
-              .preemptive()
-              .basic("committee", "demo-fleet")
-              .get("/api/plan" + query);
+      Response answer = as("committee").get("/api/plan" + query);
       if (answer.statusCode() != 202) {
         return answer.then().statusCode(200).extract().asString();
       }
@@ -206,13 +198,7 @@ class PlanPagesTest {
   void theInsuranceList_addsUp() {
     Response page = Visitor.signedInAs("committee").get("/plan/insurance");
     page.then().statusCode(200).body(containsString("record’s seal"));
-    InsuranceList list =
-        RestAssured.given()
-            .auth()
-            .preemptive()
-            .basic("officer", "demo-fleet")
-            .get("/api/plan/insurance")
-            .as(InsuranceList.class);
+    InsuranceList list = as("officer").get("/api/plan/insurance").as(InsuranceList.class);
     assertTrue(list.total().count() > 100);
     assertEquals(
         list.total().count(), list.groups().stream().mapToInt(g -> g.lines().size()).sum());

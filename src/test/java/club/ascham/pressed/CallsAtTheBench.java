@@ -1,14 +1,13 @@
 package club.ascham.pressed;
 
 import static club.ascham.pressed.CallsToRepeat.ITEMS;
-import static club.ascham.pressed.CallsToRepeat.as;
 import static club.ascham.pressed.CallsToRepeat.done;
 import static club.ascham.pressed.CallsToRepeat.item;
 import static club.ascham.pressed.CallsToRepeat.sent;
+import static club.ascham.web.Program.sending;
 
-import club.ascham.check.CheckBench;
-import club.ascham.loan.KitRoom;
-import club.ascham.loan.KitRoom.ReadyRig;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.pressed.CallsToRepeat.Sent;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashMap;
@@ -29,12 +28,10 @@ class CallsAtTheBench {
           "nocking", "4 mm",
           "screwsSeen", true);
 
-  private final KitRoom room;
-  private final CheckBench bench;
+  private final ClubFixture fixture;
 
-  CallsAtTheBench(KitRoom room, CheckBench bench) {
-    this.room = room;
-    this.bench = bench;
+  CallsAtTheBench(ClubFixture fixture) {
+    this.fixture = fixture;
   }
 
   Map<String, Supplier<Sent>> all() {
@@ -51,7 +48,7 @@ class CallsAtTheBench {
     all.put(
         "put /api/rigs/{id}/parts",
         () -> {
-          ReadyRig rig = room.aReadyRig(20);
+          LaidBow rig = fixture.aBowReadyToGoOut(20);
           return sent(
               "/api/rigs/" + rig.id().value() + "/parts",
               Map.of(
@@ -65,7 +62,7 @@ class CallsAtTheBench {
         "post /api/rigs/{id}/corrections",
         () ->
             sent(
-                "/api/rigs/" + room.aReadyRig(20).id().value() + "/corrections",
+                "/api/rigs/" + fixture.aBowReadyToGoOut(20).id().value() + "/corrections",
                 Map.of("found", item("strings")),
                 "exchanged",
                 true));
@@ -76,14 +73,14 @@ class CallsAtTheBench {
         "post /api/rigs/{id}/set-ups/current/finish",
         () -> {
           String at = "/api/rigs/" + begun() + "/set-ups/current";
-          as("officer").body(EVERYTHING).put(at).then().statusCode(200);
+          sending("officer").body(EVERYTHING).put(at).then().statusCode(200);
           return sent(at + "/finish", Map.of(), "version", 7);
         });
     all.put(
         "post /api/rigs/{id}/dissolve",
         () ->
             sent(
-                "/api/rigs/" + room.aReadyRig(20).id().value() + "/dissolve",
+                "/api/rigs/" + fixture.aBowReadyToGoOut(20).id().value() + "/dissolve",
                 Map.of(),
                 "version",
                 7));
@@ -91,7 +88,7 @@ class CallsAtTheBench {
         "post /api/rigs/{id}/weight",
         () ->
             sent(
-                "/api/rigs/" + room.aReadyRig(20).id().value() + "/weight",
+                "/api/rigs/" + fixture.aBowReadyToGoOut(20).id().value() + "/weight",
                 Map.of("drawIn", 27, "forceLb", 19),
                 "forceLb",
                 19.5));
@@ -100,15 +97,19 @@ class CallsAtTheBench {
   private void ofChecks(Map<String, Supplier<Sent>> all) {
     all.put(
         "post /api/checks",
-        () -> sent("/api/checks", checked(bench.received(), 216), "brace", "217 mm"));
+        () -> sent("/api/checks", checked(fixture.aBowJustReceived(), 216), "brace", "217 mm"));
     all.put(
         "post /api/checks/{id}/release",
-        () -> new Sent("/api/checks/" + check(bench.received(), 216) + "/release", Map.of(), null));
+        () ->
+            new Sent(
+                "/api/checks/" + check(fixture.aBowJustReceived(), 216) + "/release",
+                Map.of(),
+                null));
     all.put(
         "post /api/checks/{id}/adjustment",
         () ->
             sent(
-                "/api/checks/" + check(bench.received(), 198) + "/adjustment",
+                "/api/checks/" + check(fixture.aBowJustReceived(), 198) + "/adjustment",
                 Map.of("twistsAdded", 30),
                 "twistsAdded",
                 20));
@@ -121,7 +122,7 @@ class CallsAtTheBench {
             sent(
                 "/api/inspections",
                 Map.of(
-                    "item", room.aStringer(48, 60).code(),
+                    "item", fixture.aStringer(48, 60).code(),
                     "work", "stringer-inspection",
                     "seen",
                         Map.of(
@@ -135,7 +136,7 @@ class CallsAtTheBench {
                 "/api/replacements",
                 Map.of(
                     "item",
-                    room.aReadyRig(20).string().code(),
+                    fixture.aBowReadyToGoOut(20).string().code(),
                     "newString",
                     item("strings"),
                     "oldString",
@@ -151,7 +152,7 @@ class CallsAtTheBench {
                 "/api/replacements/kept",
                 Map.of(
                     "item",
-                    room.aReadyRig(20).string().code(),
+                    fixture.aBowReadyToGoOut(20).string().code(),
                     "found",
                     "All whole; five twists in."),
                 "found",
@@ -210,7 +211,7 @@ class CallsAtTheBench {
 
   int begun() {
     int rig = done("/api/rigs", parts()).path("id");
-    as("officer").post("/api/rigs/" + rig + "/set-ups").then().statusCode(200);
+    sending("officer").post("/api/rigs/" + rig + "/set-ups").then().statusCode(200);
     return rig;
   }
 
@@ -219,7 +220,7 @@ class CallsAtTheBench {
         .path("id");
   }
 
-  private static Map<String, Object> checked(CheckBench.Bow bow, int braceMm) {
+  private static Map<String, Object> checked(LaidBow bow, int braceMm) {
     return Map.of(
         "rig",
         bow.body().code(),
@@ -237,7 +238,7 @@ class CallsAtTheBench {
         Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
   }
 
-  static int check(CheckBench.Bow bow, int braceMm) {
+  static int check(LaidBow bow, int braceMm) {
     return done("/api/checks", checked(bow, braceMm)).path("id");
   }
 }

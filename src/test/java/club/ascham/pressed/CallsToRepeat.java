@@ -1,12 +1,11 @@
 package club.ascham.pressed;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 
-import club.ascham.loan.KitRoom;
-import club.ascham.loan.KitRoom.ReadyRig;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.time.ClubTime;
 import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -38,12 +37,12 @@ class CallsToRepeat {
           "stringers", Map.of("stringerKind", "tip-to-tip", "bowFromIn", 48, "bowToIn", 60),
           "kit-items", Map.of("kind", "tab", "hand", "right", "size", "M"));
 
-  private final KitRoom room;
+  private final ClubFixture fixture;
   private final CallsAtTheBench bench;
   private final ClubTime time;
 
-  CallsToRepeat(KitRoom room, CallsAtTheBench bench, ClubTime time) {
-    this.room = room;
+  CallsToRepeat(ClubFixture fixture, CallsAtTheBench bench, ClubTime time) {
+    this.fixture = fixture;
     this.bench = bench;
     this.time = time;
   }
@@ -116,7 +115,7 @@ class CallsToRepeat {
                     "drawLength", "27 in",
                     "ageBand", "adult",
                     "experience", "beginner",
-                    "rig", room.aReadyRig(20).id().value(),
+                    "rig", fixture.aBowReadyToGoOut(20).id().value(),
                     "name", "Orla Wensum",
                     "contact", "07700 900333",
                     "termsAccepted", true,
@@ -127,7 +126,7 @@ class CallsToRepeat {
         "post /api/loans/{id}/extend",
         () ->
             sent(
-                "/api/loans/" + loan(room.aReadyRig(20)) + "/extend",
+                "/api/loans/" + loan(fixture.aBowReadyToGoOut(20)) + "/extend",
                 Map.of("dueOn", time.today().plusDays(50).toString()),
                 "dueOn",
                 time.today().plusDays(60).toString()));
@@ -135,18 +134,18 @@ class CallsToRepeat {
         "post /api/loans/{id}/items",
         () ->
             sent(
-                "/api/loans/" + loan(room.aReadyRig(20)) + "/items",
-                Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()),
+                "/api/loans/" + loan(fixture.aBowReadyToGoOut(20)) + "/items",
+                Map.of("item", fixture.aKitItem("TAB", "RIGHT", "M").code()),
                 "item",
-                room.aKitItem("TAB", "RIGHT", "L").code()));
+                fixture.aKitItem("TAB", "RIGHT", "L").code()));
     all.put(
         "post /api/loans/{id}/lost",
         () -> {
-          long loan = loan(room.aReadyRig(20));
+          long loan = loan(fixture.aBowReadyToGoOut(20));
           done(
               "/api/loans/" + loan + "/items",
-              Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()));
-          long line = room.number("SELECT max(id) FROM loan_line WHERE loan_id = ?1", loan);
+              Map.of("item", fixture.aKitItem("TAB", "RIGHT", "M").code()));
+          long line = fixture.number("SELECT max(id) FROM loan_line WHERE loan_id = ?1", loan);
           return sent(
               "/api/loans/" + loan + "/lost",
               Map.of("lines", List.of(line), "words", "left on a bus"),
@@ -164,9 +163,9 @@ class CallsToRepeat {
     all.put(
         "put /api/borrowers/{id}",
         () -> {
-          loan(room.aReadyRig(20));
+          loan(fixture.aBowReadyToGoOut(20));
           return sent(
-              "/api/borrowers/" + room.number("SELECT max(id) FROM borrower"),
+              "/api/borrowers/" + fixture.number("SELECT max(id) FROM borrower"),
               Map.of("name", "Ivy Sedge", "contact", "07700 900779", "ageBand", "adult"),
               "contact",
               "07700 900780");
@@ -176,16 +175,16 @@ class CallsToRepeat {
         () ->
             sent(
                 "/api/receipts",
-                Map.of("loanId", loan(room.aReadyRig(20))),
+                Map.of("loanId", loan(fixture.aBowReadyToGoOut(20))),
                 "cameBackStrung",
                 true));
     all.put(
         "post /api/moves/{id}/undo",
         () -> {
-          long loan = loan(room.aReadyRig(20));
+          long loan = loan(fixture.aBowReadyToGoOut(20));
           done("/api/receipts", Map.of("loanId", loan));
           return new Sent(
-              "/api/moves/" + room.number("SELECT max(id) FROM move") + "/undo", Map.of(), null);
+              "/api/moves/" + fixture.number("SELECT max(id) FROM move") + "/undo", Map.of(), null);
         });
   }
 
@@ -195,13 +194,17 @@ class CallsToRepeat {
         () ->
             sent(
                 "/api/sessions",
-                Map.of("leader", "Ottoline", "rigIds", List.of(room.aReadyRig(20).id().value())),
+                Map.of(
+                    "leader",
+                    "Ottoline",
+                    "rigIds",
+                    List.of(fixture.aBowReadyToGoOut(20).id().value())),
                 "leader",
                 "Wilhelmina"));
     all.put(
         "post /api/sessions/{id}/return",
         () -> {
-          ReadyRig rig = room.aReadyRig(20);
+          LaidBow rig = fixture.aBowReadyToGoOut(20);
           return sent(
               "/api/sessions/" + session(rig) + "/return",
               Map.of("rigs", List.of(Map.of("rigId", rig.id().value()))),
@@ -211,7 +214,7 @@ class CallsToRepeat {
     all.put(
         "post /api/sessions/{id}/archers",
         () -> {
-          ReadyRig rig = room.aReadyRig(14);
+          LaidBow rig = fixture.aBowReadyToGoOut(14);
           return sent(
               "/api/sessions/" + session(rig) + "/archers",
               Map.of("rig", rig.id().value(), "ageBand", "adult", "draw", "26 in"),
@@ -235,7 +238,11 @@ class CallsToRepeat {
         () ->
             sent(
                 "/api/accidents",
-                Map.of("loan", loan(room.aReadyRig(20)), "words", "A limb broke at full draw."),
+                Map.of(
+                    "loan",
+                    loan(fixture.aBowReadyToGoOut(20)),
+                    "words",
+                    "A limb broke at full draw."),
                 "words",
                 "The string broke at full draw."));
     all.put(
@@ -247,7 +254,7 @@ class CallsToRepeat {
                             "/api/accidents",
                             Map.of(
                                 "loan",
-                                loan(room.aReadyRig(20)),
+                                loan(fixture.aBowReadyToGoOut(20)),
                                 "words",
                                 "A limb broke at full draw."))
                         .path("id")
@@ -268,15 +275,15 @@ class CallsToRepeat {
     return done("/api/" + list, ITEMS.get(list)).path("code");
   }
 
-  private long loan(ReadyRig rig) {
-    return room.lent(
+  private long loan(LaidBow rig) {
+    return fixture.lend(
         rig,
         "Nell Harker",
         time.today().minusDays(14).toString(),
         time.today().plusDays(7).toString());
   }
 
-  private int session(ReadyRig rig) {
+  private int session(LaidBow rig) {
     return done("/api/sessions", Map.of("leader", "Otto", "rigIds", List.of(rig.id().value())))
         .path("id");
   }
@@ -284,7 +291,7 @@ class CallsToRepeat {
   private Map<String, Object> report() {
     return Map.of(
         "rig",
-        room.aReadyRig(20).body().code(),
+        fixture.aBowReadyToGoOut(20).body().code(),
         "signs",
         List.of("creak"),
         "part",
@@ -294,14 +301,10 @@ class CallsToRepeat {
   }
 
   static Response done(String address, Map<String, ?> body) {
-    Response answer = as("officer").body(body).post(address);
+    Response answer = sending("officer").body(body).post(address);
     if (answer.statusCode() / 100 != 2) {
       throw new AssertionError(address + " " + body + ": " + answer.asString());
     }
     return answer;
-  }
-
-  static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType("application/json");
   }
 }

@@ -1,14 +1,13 @@
 package club.ascham.pressed;
 
-import static club.ascham.pressed.CallsToRepeat.as;
 import static club.ascham.pressed.CallsToRepeat.done;
 import static club.ascham.pressed.CallsToRepeat.item;
 import static club.ascham.pressed.FormsToPress.on;
 import static club.ascham.pressed.FormsToPress.post;
+import static club.ascham.web.Program.sending;
 
-import club.ascham.check.CheckBench;
-import club.ascham.loan.KitRoom;
-import club.ascham.loan.KitRoom.ReadyRig;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.pressed.FormsToPress.Form;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashMap;
@@ -29,13 +28,11 @@ class FormsAtTheBench {
           "nocking", "4 mm",
           "screwsSeen", "on");
 
-  private final KitRoom room;
-  private final CheckBench bench;
+  private final ClubFixture fixture;
   private final CallsAtTheBench calls;
 
-  FormsAtTheBench(KitRoom room, CheckBench bench, CallsAtTheBench calls) {
-    this.room = room;
-    this.bench = bench;
+  FormsAtTheBench(ClubFixture fixture, CallsAtTheBench calls) {
+    this.fixture = fixture;
     this.calls = calls;
   }
 
@@ -85,15 +82,15 @@ class FormsAtTheBench {
           return on(
               page,
               page + "/keep",
-              Map.of("item", room.aStringer(60, 70).code()),
+              Map.of("item", fixture.aStringer(60, 70).code()),
               "item",
-              room.aStringer(60, 70).code());
+              fixture.aStringer(60, 70).code());
         });
     all.put(
         "/rigs/{id}/change/let-go",
         () -> {
           String page = rig() + "/change";
-          post(page + "/keep", Map.of("item", room.aStringer(60, 70).code()));
+          post(page + "/keep", Map.of("item", fixture.aStringer(60, 70).code()));
           return on(page, page + "/let-go", Map.of());
         });
     all.put(
@@ -129,7 +126,7 @@ class FormsAtTheBench {
           Map<String, Object> figures = new HashMap<>(FIGURES);
           figures.put("screwsSeen", true);
           figures.put("stepsDone", "all");
-          as("officer")
+          sending("officer")
               .body(figures)
               .put("/api/rigs/" + rig + "/set-ups/current")
               .then()
@@ -147,7 +144,7 @@ class FormsAtTheBench {
     all.put(
         "/check/{rig}",
         () -> {
-          String page = "/check/" + bench.received().rig().value();
+          String page = "/check/" + fixture.aBowJustReceived().id().value();
           return on(
               page,
               page,
@@ -188,7 +185,7 @@ class FormsAtTheBench {
     all.put(
         "/upkeep/{code}/ask",
         () -> {
-          String page = "/upkeep/" + room.aStringer(48, 60).code() + "/ask";
+          String page = "/upkeep/" + fixture.aStringer(48, 60).code() + "/ask";
           return on(
               page,
               page,
@@ -199,7 +196,7 @@ class FormsAtTheBench {
     all.put(
         "/upkeep/{code}/{work}",
         () -> {
-          String page = "/upkeep/" + room.aStringer(48, 60).code() + "/stringer-inspection";
+          String page = "/upkeep/" + fixture.aStringer(48, 60).code() + "/stringer-inspection";
           return on(
               page,
               page,
@@ -245,7 +242,7 @@ class FormsAtTheBench {
         "/reports/new",
         () ->
             on(
-                "/reports/new?rig=" + room.aReadyRig(20).id().value(),
+                "/reports/new?rig=" + fixture.aBowReadyToGoOut(20).id().value(),
                 "/reports/new",
                 Map.of("signs", "creak", "part", "not-known", "words", "At full draw."),
                 "words",
@@ -258,7 +255,7 @@ class FormsAtTheBench {
                       "/api/reports",
                       Map.of(
                           "rig",
-                          room.aReadyRig(20).body().code(),
+                          fixture.aBowReadyToGoOut(20).body().code(),
                           "signs",
                           List.of("creak"),
                           "part",
@@ -277,7 +274,7 @@ class FormsAtTheBench {
         "/accidents/new",
         () ->
             on(
-                "/accidents/new?rig=" + room.aReadyRig(20).id().value(),
+                "/accidents/new?rig=" + fixture.aBowReadyToGoOut(20).id().value(),
                 "/accidents/new",
                 Map.of("words", "A limb broke at full draw."),
                 "words",
@@ -290,7 +287,7 @@ class FormsAtTheBench {
                       "/api/accidents",
                       Map.of(
                           "rig",
-                          room.aReadyRig(20).id().value(),
+                          fixture.aBowReadyToGoOut(20).id().value(),
                           "words",
                           "A limb broke at full draw."))
                   .path("id");
@@ -304,12 +301,12 @@ class FormsAtTheBench {
   }
 
   private String rig() {
-    ReadyRig rig = room.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     return "/rigs/" + rig.id().value();
   }
 
   private String checked(int braceMm) {
-    CheckBench.Bow bow = bench.received();
-    return "/check/" + bow.rig().value() + "/" + CallsAtTheBench.check(bow, braceMm);
+    LaidBow bow = fixture.aBowJustReceived();
+    return "/check/" + bow.id().value() + "/" + CallsAtTheBench.check(bow, braceMm);
   }
 }

@@ -3,7 +3,7 @@ package club.ascham.pressed;
 import static club.ascham.pressed.FormsToPress.on;
 import static club.ascham.pressed.FormsToPress.post;
 
-import club.ascham.loan.KitRoom;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.pressed.FormsToPress.Form;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
@@ -16,11 +16,11 @@ import java.util.function.Supplier;
 /** Those of the forms that are about accounts and about how this club does it. */
 @ApplicationScoped
 class FormsOfTheClub {
-  private final KitRoom room;
+  private final ClubFixture fixture;
   private final ClubTime time;
 
-  FormsOfTheClub(KitRoom room, ClubTime time) {
-    this.room = room;
+  FormsOfTheClub(ClubFixture fixture, ClubTime time) {
+    this.fixture = fixture;
     this.time = time;
   }
 
@@ -69,7 +69,7 @@ class FormsOfTheClub {
         "/people/{id}/second-step/off",
         () -> {
           long account = account();
-          room.change(
+          fixture.change(
               "INSERT INTO second_step VALUES (?1, lower(hex(randomblob(48))), ?2)",
               account,
               time.now());
@@ -100,7 +100,7 @@ class FormsOfTheClub {
         "/me/sessions/end",
         () -> {
           Visitor.signedInAs("officer");
-          String other = Long.toString(room.number("SELECT max(id) FROM session"));
+          String other = Long.toString(fixture.number("SELECT max(id) FROM session"));
           return on("/me", "/me/sessions/end", Map.of("session", other));
         });
     all.put("/me/key", () -> on("/me", "/me/key", Map.of()));
@@ -165,19 +165,19 @@ class FormsOfTheClub {
 
   private String newRule() {
     post("/rules/upkeep/new", rule());
-    return "/rules/upkeep/" + room.number("SELECT max(id) FROM upkeep_rule");
+    return "/rules/upkeep/" + fixture.number("SELECT max(id) FROM upkeep_rule");
   }
 
   private long account() {
-    room.change(
+    fixture.change(
         "INSERT INTO account (name, password_hash, role) VALUES (?1, '', 'VOLUNTEER')",
         "fern-" + System.nanoTime());
-    return room.number("SELECT max(id) FROM account");
+    return fixture.number("SELECT max(id) FROM account");
   }
 
   private long closed() {
     long account = account();
-    room.change("UPDATE account SET closed_on = ?2 WHERE id = ?1", account, time.today());
+    fixture.change("UPDATE account SET closed_on = ?2 WHERE id = ?1", account, time.today());
     return account;
   }
 }

@@ -5,7 +5,7 @@ import static club.ascham.pressed.CallsToRepeat.done;
 import static club.ascham.pressed.CallsToRepeat.item;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import club.ascham.loan.KitRoom;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -19,13 +19,13 @@ import java.util.function.Supplier;
 /** One form of each kind that saves, on its page, each ready to be pressed now and once only. */
 @ApplicationScoped
 class FormsToPress {
-  private final KitRoom room;
+  private final ClubFixture fixture;
   private final FormsAtTheBench bench;
   private final FormsOfTheClub club;
   private final ClubTime time;
 
-  FormsToPress(KitRoom room, FormsAtTheBench bench, FormsOfTheClub club, ClubTime time) {
-    this.room = room;
+  FormsToPress(ClubFixture fixture, FormsAtTheBench bench, FormsOfTheClub club, ClubTime time) {
+    this.fixture = fixture;
     this.bench = bench;
     this.club = club;
     this.time = time;
@@ -73,7 +73,7 @@ class FormsToPress {
         () ->
             on(
                 "/issue?hand=right&drawLength=27 in&ageBand=adult&experience=beginner&rig="
-                    + room.aReadyRig(20).id().value(),
+                    + fixture.aBowReadyToGoOut(20).id().value(),
                 "/issue",
                 Map.of(
                     "name", "Orla Wensum",
@@ -106,9 +106,9 @@ class FormsToPress {
           return on(
               page,
               page + "/items",
-              Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()),
+              Map.of("item", fixture.aKitItem("TAB", "RIGHT", "M").code()),
               "item",
-              room.aKitItem("TAB", "RIGHT", "L").code());
+              fixture.aKitItem("TAB", "RIGHT", "L").code());
         });
     all.put(
         "/loans/{loan}/lost",
@@ -116,8 +116,8 @@ class FormsToPress {
           long loan = loan();
           done(
               "/api/loans/" + loan + "/items",
-              Map.of("item", room.aKitItem("TAB", "RIGHT", "M").code()));
-          long line = room.number("SELECT max(id) FROM loan_line WHERE loan_id = ?1", loan);
+              Map.of("item", fixture.aKitItem("TAB", "RIGHT", "M").code()));
+          long line = fixture.number("SELECT max(id) FROM loan_line WHERE loan_id = ?1", loan);
           return on(
               "/loans/" + loan,
               "/loans/" + loan + "/lost",
@@ -129,7 +129,7 @@ class FormsToPress {
         "/undo/{move}",
         () -> {
           done("/api/receipts", Map.of("loanId", loan()));
-          String page = "/undo/" + room.number("SELECT max(id) FROM move");
+          String page = "/undo/" + fixture.number("SELECT max(id) FROM move");
           return on(page, page, Map.of());
         });
   }
@@ -153,20 +153,21 @@ class FormsToPress {
             on(
                 "/sessions/new?anew=yes",
                 "/sessions/new",
-                Map.of("leader", "Quenby", "rig-" + room.aReadyRig(20).id().value(), "on"),
+                Map.of(
+                    "leader", "Quenby", "rig-" + fixture.aBowReadyToGoOut(20).id().value(), "on"),
                 "leader",
                 "Otto"));
     all.put(
         "/sessions/{id}",
         () -> {
-          long rig = room.aReadyRig(20).id().value();
+          long rig = fixture.aBowReadyToGoOut(20).id().value();
           String page = "/sessions/" + session(rig);
           return on(page, page, Map.of(), "words-" + rig, "serving loose at the top");
         });
     all.put(
         "/sessions/{id}/archers",
         () -> {
-          long rig = room.aReadyRig(14).id().value();
+          long rig = fixture.aBowReadyToGoOut(14).id().value();
           String page = "/sessions/" + session(rig);
           return on(
               page,
@@ -271,8 +272,8 @@ class FormsToPress {
   }
 
   private long loan() {
-    return room.lent(
-        room.aReadyRig(20),
+    return fixture.lend(
+        fixture.aBowReadyToGoOut(20),
         "Nell Harker",
         time.today().minusDays(14).toString(),
         time.today().plusDays(7).toString());

@@ -1,5 +1,7 @@
 package club.ascham.pressed;
 
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.hasItem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -125,14 +127,10 @@ class RepeatedCallTest {
     Map<String, Object> borrower =
         Map.of("name", "Fern Mallow", "contact", "07700 900555", "ageBand", "adult");
     for (String key : new String[] {"", "  "}) {
-      CallsToRepeat.as("officer")
-          .body(with(borrower, key))
-          .post("/api/borrowers")
-          .then()
-          .statusCode(201);
+      sending("officer").body(with(borrower, key)).post("/api/borrowers").then().statusCode(201);
     }
     for (String key : new String[] {"k".repeat(201), "\0", "a\0b"}) {
-      CallsToRepeat.as("officer")
+      sending("officer")
           .body(with(borrower, key))
           .post("/api/borrowers")
           .then()
@@ -144,18 +142,10 @@ class RepeatedCallTest {
   @Test
   void whatWasRefused_mayBeSentAgainWithBetterAnswers_underTheSameKey() {
     Map<String, Object> lacking = Map.of("name", "Fern Mallow", "ageBand", "adult");
-    CallsToRepeat.as("officer")
-        .body(with(lacking, "better"))
-        .post("/api/borrowers")
-        .then()
-        .statusCode(422);
+    sending("officer").body(with(lacking, "better")).post("/api/borrowers").then().statusCode(422);
     Map<String, Object> whole = new HashMap<>(lacking);
     whole.put("contact", "07700 900666");
-    CallsToRepeat.as("officer")
-        .body(with(whole, "better"))
-        .post("/api/borrowers")
-        .then()
-        .statusCode(201);
+    sending("officer").body(with(whole, "better")).post("/api/borrowers").then().statusCode(201);
   }
 
   @Test
@@ -167,7 +157,7 @@ class RepeatedCallTest {
       sending.add(
           CompletableFuture.supplyAsync(
               () ->
-                  CallsToRepeat.as("officer")
+                  sending("officer")
                       .body(with((Map<?, ?>) sent.body(), "at-once"))
                       .post(sent.address())));
     }
@@ -187,16 +177,9 @@ class RepeatedCallTest {
 
   private Response send(String who, String method, String address, Object body) {
     if (body instanceof String file) {
-      return given()
-          .auth()
-          .preemptive()
-          .basic(who, "demo-fleet")
-          .contentType("text/csv")
-          .queryParam("onceKey", KEY)
-          .body(file)
-          .post(address);
+      return as(who).contentType("text/csv").queryParam("onceKey", KEY).body(file).post(address);
     }
-    RequestSpecification call = CallsToRepeat.as(who).body(with((Map<?, ?>) body, KEY));
+    RequestSpecification call = sending(who).body(with((Map<?, ?>) body, KEY));
     return method.equals("put") ? call.put(address) : call.post(address);
   }
 

@@ -1,6 +1,6 @@
 package club.ascham.recall;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
@@ -8,12 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
-import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -25,21 +26,20 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class RecallPagesTest {
-  @Inject Shelf shelf;
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Concerns concerns;
   @Inject ClubTime time;
 
   @Test
   void aBatch_isTracedToRoomRigAndBorrower_andWithdrawnInOnePress() {
-    Shelf.ReadyRig lent = shelf.aReadyRig();
-    Shelf.Put spare = shelf.aString(68);
-    Shelf.Put other = shelf.aString(68);
+    LaidBow lent = fixture.aBowReadyToGoOut();
+    Laid spare = fixture.aString(68);
+    Laid other = fixture.aString(68);
     String batch = "QX-" + System.nanoTime();
-    shelf.name(lent.string(), "Twinerow", batch + "-a");
-    shelf.name(spare, "twinerow", batch + "-b");
-    shelf.name(other, "Twinerow", "other");
-    shelf.lend(lent, "Odette Farrow");
+    fixture.isOfMaker(lent.string(), "Twinerow", batch + "-a");
+    fixture.isOfMaker(spare, "twinerow", batch + "-b");
+    fixture.isOfMaker(other, "Twinerow", "other");
+    fixture.lend(lent, "Odette Farrow");
 
     Visitor officer = Visitor.signedInAs("officer");
     String page = "/recall?maker=TWINEROW&batch=" + batch.toLowerCase();
@@ -50,7 +50,7 @@ class RecallPagesTest {
         .body(containsString("2 items"))
         .body(containsString("with Odette Farrow"))
         .body(containsString(spare.code()))
-        .body(containsString(lent.riser().code()))
+        .body(containsString(lent.body().code()))
         .body(not(containsString(other.code())));
 
     Map<String, String> form =
@@ -68,11 +68,12 @@ class RecallPagesTest {
             "once-key",
             "recall-" + batch);
     officer.post("/recall", form).then().statusCode(303);
-    assertEquals("WITHDRAWN", shelf.state(spare));
-    assertEquals("WITHDRAWN", shelf.rigState(lent.id()), "withdrawn wherever it is");
-    assertEquals("READY", shelf.state(other));
+    assertEquals("WITHDRAWN", fixture.state(spare));
+    assertEquals("WITHDRAWN", fixture.state(lent.id()), "withdrawn wherever it is");
+    assertEquals("READY", fixture.state(other));
     officer.post("/recall", form).then().statusCode(303);
-    assertEquals(1, shelf.number("SELECT count(*) FROM withdrawal WHERE item_id = ?1", spare.id()));
+    assertEquals(
+        1, fixture.number("SELECT count(*) FROM withdrawal WHERE item_id = ?1", spare.id()));
     officer
         .get(page)
         .then()
@@ -83,8 +84,8 @@ class RecallPagesTest {
 
   @Test
   void theSerialOfOneLimb_findsThePair() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    shelf.change("UPDATE limbs SET serial_lower = 'ZZ771-L' WHERE id = ?1", rig.limbs().id());
+    LaidBow rig = fixture.aBowReadyToGoOut();
+    fixture.change("UPDATE limbs SET serial_lower = 'ZZ771-L' WHERE id = ?1", rig.limbs().id());
     Visitor.signedInAs("volunteer")
         .get("/recall?serial=zz771")
         .then()
@@ -94,10 +95,10 @@ class RecallPagesTest {
 
   @Test
   void onlyAnOfficerWithdraws_andTheCommitteeSeesNoNames() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
+    LaidBow rig = fixture.aBowReadyToGoOut();
     String batch = "NN-" + System.nanoTime();
-    shelf.name(rig.string(), "Twinerow", batch);
-    shelf.lend(rig, "Percival Quill");
+    fixture.isOfMaker(rig.string(), "Twinerow", batch);
+    fixture.lend(rig, "Percival Quill");
     Map<String, String> form = Map.of("batch", batch, "why", "The maker's notice of May.");
 
     Visitor volunteer = Visitor.signedInAs("volunteer");
@@ -110,17 +111,17 @@ class RecallPagesTest {
         .statusCode(200)
         .body(containsString("1 borrower"), not(containsString("Percival Quill")));
     committee.post("/recall", form).then().statusCode(403);
-    assertEquals("ON_LOAN", shelf.state(rig.string()));
+    assertEquals("ON_LOAN", fixture.state(rig.string()));
   }
 
   @Test
   void onlyWhatIsTicked_isWithdrawn_andAllIsTickedToStartWith() {
     String batch = "TK-" + System.nanoTime();
-    Shelf.Put one = shelf.aString(68);
-    Shelf.Put other = shelf.aString(68);
-    Shelf.Put gone = shelf.aString(68);
-    List.of(one, other, gone).forEach(string -> shelf.name(string, "Twinerow", batch));
-    shelf.change(
+    Laid one = fixture.aString(68);
+    Laid other = fixture.aString(68);
+    Laid gone = fixture.aString(68);
+    List.of(one, other, gone).forEach(string -> fixture.isOfMaker(string, "Twinerow", batch));
+    fixture.change(
         "UPDATE item SET retired_on = '2026-01-02', retired_why = 'SCRAPPED' WHERE id = ?1",
         gone.id());
     Visitor officer = Visitor.signedInAs("officer");
@@ -140,16 +141,16 @@ class RecallPagesTest {
             "/recall", Map.of("batch", batch, "why", "Maker's notice of May.", other.field(), "on"))
         .then()
         .statusCode(303);
-    assertEquals("READY", shelf.state(one));
-    assertEquals("WITHDRAWN", shelf.state(other));
+    assertEquals("READY", fixture.state(one));
+    assertEquals("WITHDRAWN", fixture.state(other));
   }
 
   @Test
   void whatWasWithdrawnBefore_isReachedToo_andStaysInWhenThatIsReleased() {
-    bench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("officer", true);
     String batch = "WB-" + System.nanoTime();
-    Shelf.Put string = shelf.aString(68);
-    shelf.name(string, "Twinerow", batch);
+    Laid string = fixture.aString(68);
+    fixture.isOfMaker(string, "Twinerow", batch);
     String why = "Maker's notice of 3 May: the serving slips.";
     assertEquals(
         201,
@@ -170,7 +171,7 @@ class RecallPagesTest {
         .body("besides", equalTo(0));
 
     long withdrawal =
-        shelf.number("SELECT max(id) FROM withdrawal WHERE item_id = ?1", string.id());
+        fixture.number("SELECT max(id) FROM withdrawal WHERE item_id = ?1", string.id());
     api(
             "/api/withdrawals/" + withdrawal + "/decide",
             Map.of("work", "none", "why", "The strand was whole after all."))
@@ -185,22 +186,22 @@ class RecallPagesTest {
     assertTrue(concerns.of(string.id()).blocks(), "the recall stands");
     assertTrue(concerns.of(string.id()).keptIn().contains("the serving slips"));
     long report =
-        shelf.number("SELECT max(report_id) FROM report_part WHERE item_id = ?1", string.id());
+        fixture.number("SELECT max(report_id) FROM report_part WHERE item_id = ?1", string.id());
     api(
             "/api/reports/" + report + "/answer",
             Map.of("answer", "nothing-there", "words", "The maker says it is of another batch."))
         .then()
         .statusCode(200);
     assertFalse(concerns.of(string.id()).blocks());
-    bench.mayTurnBolts("officer", false);
+    fixture.mayTurnBolts("officer", false);
   }
 
   @Test
   void whatIsRetired_isRecalledToo_forTheDayItIsFoundAgain() {
     String batch = "RG-" + System.nanoTime();
-    Shelf.Put gone = shelf.aString(68);
-    shelf.name(gone, "Twinerow", batch);
-    shelf.change(
+    Laid gone = fixture.aString(68);
+    fixture.isOfMaker(gone, "Twinerow", batch);
+    fixture.change(
         "UPDATE item SET retired_on = ?2, retired_why = 'LOST' WHERE id = ?1",
         gone.id(),
         time.today());
@@ -219,10 +220,10 @@ class RecallPagesTest {
   @Test
   void overTheApi_aListOfItemsIsWithdrawn_andACodeTheRecallDoesNotNameIsRefused() {
     String batch = "AP-" + System.nanoTime();
-    Shelf.Put one = shelf.aString(68);
-    Shelf.Put other = shelf.aString(68);
-    Shelf.Put stranger = shelf.aString(68);
-    List.of(one, other).forEach(string -> shelf.name(string, "Twinerow", batch));
+    Laid one = fixture.aString(68);
+    Laid other = fixture.aString(68);
+    Laid stranger = fixture.aString(68);
+    List.of(one, other).forEach(string -> fixture.isOfMaker(string, "Twinerow", batch));
     recall(
             Map.of(
                 "batch", batch, "items", List.of(stranger.code()), "why", "Maker's notice of May."))
@@ -232,17 +233,17 @@ class RecallPagesTest {
     recall(Map.of("batch", batch, "items", List.of(), "why", "Maker's notice of May."))
         .then()
         .statusCode(422);
-    assertEquals("READY", shelf.state(stranger));
+    assertEquals("READY", fixture.state(stranger));
     recall(Map.of("batch", batch, "items", List.of(one.code()), "why", "Maker's notice of May."))
         .then()
         .statusCode(200)
         .body("withdrawn", equalTo(1));
-    assertEquals("WITHDRAWN", shelf.state(one));
-    assertEquals("READY", shelf.state(other));
+    assertEquals("WITHDRAWN", fixture.state(one));
+    assertEquals("READY", fixture.state(other));
     recall(Map.of("batch", batch, "why", "Maker's notice of May."))
         .then()
         .body("withdrawn", equalTo(1));
-    assertEquals("WITHDRAWN", shelf.state(other), "without a list, all that is left");
+    assertEquals("WITHDRAWN", fixture.state(other), "without a list, all that is left");
   }
 
   private static Response recall(Map<String, ?> body) {
@@ -250,22 +251,16 @@ class RecallPagesTest {
   }
 
   private static Response api(String path, Map<String, ?> body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post(path);
+    return sending("officer").body(body).post(path);
   }
 
   @Test
   void whomToCall_isAFileForOfficersAlone_inWhichNothingIsAFormula() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
+    LaidBow rig = fixture.aBowReadyToGoOut();
     String batch = "CS-" + System.nanoTime();
-    shelf.name(rig.string(), "Twinerow", batch);
-    long loan = shelf.lend(rig, "=HYPERLINK(\"x\"),\nOdo \"Quick\"");
-    shelf.change(
+    fixture.isOfMaker(rig.string(), "Twinerow", batch);
+    long loan = fixture.lend(rig, "=HYPERLINK(\"x\"),\nOdo \"Quick\"");
+    fixture.change(
         "UPDATE borrower SET contact = '+44 7700 900123', guardian = '@Mira, of \"Holt\"', age_band = 'UP_TO_12'"
             + " WHERE id = (SELECT borrower_id FROM loan WHERE id = ?1)",
         loan);
@@ -296,12 +291,12 @@ class RecallPagesTest {
                 .formatted(
                     rig.string().code(),
                     batch,
-                    rig.riser().code(),
+                    rig.body().code(),
                     loan,
                     time.dayOf(time.now().minus(Duration.ofDays(1)))),
         csv);
     officer.get("/recall/holders.csv").then().statusCode(303);
-    shelf.change(
+    fixture.change(
         "UPDATE borrower SET name = 'Odo' WHERE id = (SELECT borrower_id FROM loan WHERE id = ?1)",
         loan);
   }
@@ -309,7 +304,7 @@ class RecallPagesTest {
   @Test
   void withoutAReason_orWithoutAnythingNamed_nothingIsWithdrawn() {
     String batch = "WR-" + System.nanoTime();
-    shelf.name(shelf.aString(68), "Twinerow", batch);
+    fixture.isOfMaker(fixture.aString(68), "Twinerow", batch);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/recall").then().statusCode(200).body(containsString("Give at least one"));
     officer.post("/recall", Map.of("why", "all of it")).then().statusCode(422);
@@ -323,12 +318,12 @@ class RecallPagesTest {
   @Test
   void aTrace_needsTheSameFewStatements_howeverMuchItFinds() {
     String batch = "SC-" + System.nanoTime();
-    shelf.name(shelf.aString(68), "Twinerow", batch);
+    fixture.isOfMaker(fixture.aString(68), "Twinerow", batch);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/recall?batch=" + batch);
     long few = statements(officer, "/recall?batch=" + batch);
     for (int i = 0; i < 5; i++) {
-      shelf.name(shelf.aString(68), "Twinerow", batch);
+      fixture.isOfMaker(fixture.aString(68), "Twinerow", batch);
     }
     assertEquals(few, statements(officer, "/recall?batch=" + batch));
   }

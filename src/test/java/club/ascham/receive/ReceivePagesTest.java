@@ -1,6 +1,7 @@
 package club.ascham.receive;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
@@ -79,11 +80,7 @@ class ReceivePagesTest {
   }
 
   private static int received(long loan) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    return sending("volunteer")
         .body(Map.of("loanId", loan, "onceKey", "again-" + loan))
         .post("/api/receipts")
         .then()
@@ -220,33 +217,18 @@ class ReceivePagesTest {
   @Test
   void theCommittee_readsReceipts_butReceivesNothing() {
     Visitor.signedInAs("committee").get("/receive").then().statusCode(403);
-    given()
-        .auth()
-        .preemptive()
-        .basic("committee", "demo-fleet")
+    as("committee")
         .get("/api/receipts?size=3")
         .then()
         .statusCode(200)
         .body("items.size()", equalTo(3));
-    given()
-        .auth()
-        .preemptive()
-        .basic("committee", "demo-fleet")
-        .contentType("application/json")
-        .body("{\"loanId\": 1}")
-        .post("/api/receipts")
-        .then()
-        .statusCode(403);
+    sending("committee").body("{\"loanId\": 1}").post("/api/receipts").then().statusCode(403);
   }
 
   @Test
   void overTheApi_aLineThatIsNotOut_isNamed() {
     long loan = rows.number(AN_OPEN_KIT);
-    given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    sending("volunteer")
         .body("{\"loanId\": %d, \"lines\": [{\"code\": \"nonsense\"}]}".formatted(loan))
         .post("/api/receipts")
         .then()
@@ -259,11 +241,7 @@ class ReceivePagesTest {
   void overTheApi_aWholeLoanComesBack() {
     long loan = rows.number(AN_OPEN_KIT);
     assertTrue(loan > 0, "the demo club has kits out");
-    given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    sending("volunteer")
         .body("{\"loanId\": %d, \"cameBackStrung\": true}".formatted(loan))
         .post("/api/receipts")
         .then()

@@ -1,12 +1,12 @@
 package club.ascham.receive;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
-import club.ascham.check.CheckBench.Laid;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** A code in the hand that is not on the list of the loan, asked about as at the check. */
 @QuarkusTest
 class StrangerInHandTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
 
   private Visitor volunteer;
@@ -32,8 +32,8 @@ class StrangerInHandTest {
 
   @Test
   void itIsAskedWhatIsToBeDone_andWhatWasTypedStays() {
-    Bow bow = bench.lent("Pella Orme");
-    Bow other = bench.lent("Robin Ashdown");
+    LaidBow bow = fixture.aBowLentTo("Pella Orme");
+    LaidBow other = fixture.aBowLentTo("Robin Ashdown");
     receive(bow, Map.of("stranger", other.limbs().code(), "words", "no time"))
         .statusCode(422)
         .body(containsString("belongs to the rig " + other.body().code()))
@@ -42,7 +42,7 @@ class StrangerInHandTest {
         .body(containsString("Withdraw both"))
         .body(containsString("Correct the record"))
         .body(containsString("no time"));
-    assertEquals("ON_LOAN", bench.state(bow));
+    assertEquals("ON_LOAN", fixture.state(bow));
 
     receive(bow, Map.of("stranger", bow.string().code()))
         .statusCode(422)
@@ -57,19 +57,19 @@ class StrangerInHandTest {
     receive(bow, Map.of("stranger", tab))
         .statusCode(422)
         .body(containsString("By the record it is in the store."));
-    assertEquals("ON_LOAN", bench.state(bow));
+    assertEquals("ON_LOAN", fixture.state(bow));
   }
 
   @Test
   void putRight_stands_untilTheCheckAnswersIt() {
-    Bow bow = bench.lent("Pella Orme");
-    Bow other = bench.ready();
+    LaidBow bow = fixture.aBowLentTo("Pella Orme");
+    LaidBow other = fixture.aBowReadyToGoOut();
     receive(bow, Map.of("stranger", other.string().code(), "strangerAnswer", "put-right"))
         .statusCode(303);
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
-    assertEquals("READY", bench.state(other));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
+    assertEquals("READY", fixture.state(other));
     volunteer
-        .get("/check/" + bow.rig().value())
+        .get("/check/" + bow.id().value())
         .then()
         .body(
             containsString(other.string().code() + " is on it instead of " + bow.string().code()));
@@ -77,32 +77,32 @@ class StrangerInHandTest {
 
   @Test
   void putRight_isToldOfTheBowItBelongsTo_too() {
-    Bow bow = bench.lent("Pella Orme");
-    Bow other = bench.ready();
+    LaidBow bow = fixture.aBowLentTo("Pella Orme");
+    LaidBow other = fixture.aBowReadyToGoOut();
     receive(bow, Map.of("stranger", other.limbs().code(), "strangerAnswer", "put-right"))
         .statusCode(303);
     String found = other.limbs().code() + " was found on " + bow.body().code();
-    volunteer.get("/rigs/" + other.rig().value()).then().body(containsString(found));
+    volunteer.get("/rigs/" + other.id().value()).then().body(containsString(found));
     Visitor.signedInAs("officer")
-        .get("/rigs/" + other.rig().value())
+        .get("/rigs/" + other.id().value())
         .then()
         .body(containsString(found));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM report WHERE rig_id = ?1 AND loan_id IS NULL AND answer IS NULL",
-            other.rig()));
+            other.id()));
   }
 
   @Test
   void withdrawBoth_takesBothOutOfUse_whoeverHasTheOther() {
-    Bow bow = bench.lent("Pella Orme");
-    Bow other = bench.lent("Robin Ashdown");
+    LaidBow bow = fixture.aBowLentTo("Pella Orme");
+    LaidBow other = fixture.aBowLentTo("Robin Ashdown");
     receive(bow, Map.of("stranger", other.limbs().code(), "strangerAnswer", "withdraw-both"))
         .statusCode(303);
     assertEquals(
         2,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM withdrawal WHERE item_id IN (?1, ?2) AND released_at IS NULL"
                 + " AND why LIKE '%find out which is which%'",
             bow.limbs().id(), other.limbs().id()));
@@ -111,8 +111,8 @@ class StrangerInHandTest {
 
   @Test
   void correctTheRecord_comesOnceTheBowIsBack_andWhatIsMissingStaysWithTheBorrower() {
-    Bow bow = bench.lent("Pella Orme");
-    Bow other = bench.ready();
+    LaidBow bow = fixture.aBowLentTo("Pella Orme");
+    LaidBow other = fixture.aBowReadyToGoOut();
     Map<String, String> form =
         new LinkedHashMap<>(
             Map.of("stranger", other.string().code(), "strangerAnswer", "correct-record"));
@@ -121,12 +121,12 @@ class StrangerInHandTest {
     }
     send(bow, form).statusCode(303);
 
-    assertEquals("IN_THE_WORKSHOP", bench.state(bow), "set up anew before it is checked");
+    assertEquals("IN_THE_WORKSHOP", fixture.state(bow), "set up anew before it is checked");
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE until_at IS NULL AND rig_id = ?1 AND item_id = ?2",
-            bow.rig(),
+            bow.id(),
             other.string().id()));
     assertEquals(1, out(bow, bow.string()), "the string that went out did not come back");
     assertEquals(0, out(bow, other.string()));
@@ -134,36 +134,36 @@ class StrangerInHandTest {
 
   @Test
   void aCorrectionThatCannotBe_takesNothingBack() {
-    Bow bow = bench.lent("Pella Orme");
-    Bow other = bench.lent("Robin Ashdown");
+    LaidBow bow = fixture.aBowLentTo("Pella Orme");
+    LaidBow other = fixture.aBowLentTo("Robin Ashdown");
     receive(bow, Map.of("stranger", other.string().code(), "strangerAnswer", "correct-record"))
         .statusCode(422)
         .body(containsString("Receive it first."))
         .body(containsString("value=\"correct-record\" checked"));
-    assertEquals("ON_LOAN", bench.state(bow));
-    assertEquals(0, bench.number("SELECT count(*) FROM receipt WHERE loan_id = ?1", loan(bow)));
+    assertEquals("ON_LOAN", fixture.state(bow));
+    assertEquals(0, fixture.number("SELECT count(*) FROM receipt WHERE loan_id = ?1", loan(bow)));
   }
 
   @Test
   void overTheApi_theSameQuestionIsAsked_andTheSameAnswersAreTaken() {
-    Bow bow = bench.lent("Pella Orme");
-    Bow other = bench.ready();
+    LaidBow bow = fixture.aBowLentTo("Pella Orme");
+    LaidBow other = fixture.aBowReadyToGoOut();
     Map<String, Object> body = new LinkedHashMap<>();
     body.put("loanId", loan(bow));
     body.put("stranger", other.string().code());
     api(body).statusCode(422).body(containsString("What is to be done about it?"));
     body.put("strangerAnswer", "exchanged");
     api(body).statusCode(201);
-    assertEquals("IN_THE_WORKSHOP", bench.state(bow));
+    assertEquals("IN_THE_WORKSHOP", fixture.state(bow));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE until_at IS NULL AND rig_id = ?1 AND item_id = ?2",
-            other.rig(),
+            other.id(),
             bow.string().id()));
   }
 
-  private ValidatableResponse receive(Bow bow, Map<String, String> answers) {
+  private ValidatableResponse receive(LaidBow bow, Map<String, String> answers) {
     Map<String, String> form = new LinkedHashMap<>(answers);
     for (Laid part : new Laid[] {bow.body(), bow.limbs(), bow.string()}) {
       form.put("back-" + line(bow, part), "on");
@@ -171,7 +171,7 @@ class StrangerInHandTest {
     return send(bow, form);
   }
 
-  private ValidatableResponse send(Bow bow, Map<String, String> answers) {
+  private ValidatableResponse send(LaidBow bow, Map<String, String> answers) {
     Map<String, String> form = new LinkedHashMap<>(answers);
     form.put("once-key", "back-" + System.nanoTime());
     volunteer.get("/receive/" + loan(bow));
@@ -179,27 +179,20 @@ class StrangerInHandTest {
   }
 
   private static ValidatableResponse api(Map<String, ?> body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post("/api/receipts")
-        .then();
+    return sending("volunteer").body(body).post("/api/receipts").then();
   }
 
-  private long loan(Bow bow) {
-    return bench.number("SELECT max(loan_id) FROM loan_line WHERE item_id = ?1", bow.body().id());
+  private long loan(LaidBow bow) {
+    return fixture.number("SELECT max(loan_id) FROM loan_line WHERE item_id = ?1", bow.body().id());
   }
 
-  private long line(Bow bow, Laid part) {
-    return bench.number(
+  private long line(LaidBow bow, Laid part) {
+    return fixture.number(
         "SELECT max(id) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2", loan(bow), part.id());
   }
 
-  private long out(Bow bow, Laid part) {
-    return bench.number(
+  private long out(LaidBow bow, Laid part) {
+    return fixture.number(
         "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND back_at IS NULL",
         loan(bow),
         part.id());

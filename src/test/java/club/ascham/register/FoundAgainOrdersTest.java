@@ -1,10 +1,10 @@
 package club.ascham.register;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.form.Words;
 import club.ascham.standing.Standing;
 import club.ascham.store.Rows;
@@ -12,7 +12,6 @@ import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -50,14 +49,14 @@ class FoundAgainOrdersTest {
 
   @Inject Rows rows;
   @Inject ClubTime time;
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
 
   private final List<Long> made = new ArrayList<>();
   private Visitor officer;
 
   @BeforeEach
   void anOfficerWithThePermit() {
-    bench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("officer", true);
     officer = Visitor.signedInAs("officer");
     officer.get("/me");
   }
@@ -150,7 +149,8 @@ class FoundAgainOrdersTest {
 
   private Item registered() {
     String code =
-        as().body(
+        sending("officer")
+            .body(
                 """
                 {"build": "adjustable", "size": "medium", "markedLb": 22, "limbFitting": "ILF"}""")
             .post("/api/limbs")
@@ -206,7 +206,8 @@ class FoundAgainOrdersTest {
       }
     }
     long before = rows.number("SELECT max(id) FROM story");
-    Response answer = way == Way.PAGE ? officer.post(page, said) : as().body(said).post(api);
+    Response answer =
+        way == Way.PAGE ? officer.post(page, said) : sending("officer").body(said).post(api);
     int status = answer.statusCode();
     assertTrue(
         List.of(200, 201, 303, 404, 409, 422).contains(status), deed + " was answered " + status);
@@ -214,14 +215,6 @@ class FoundAgainOrdersTest {
     return way == Way.API
         ? status < 300
         : status == 303 && rows.number("SELECT max(id) FROM story") > before;
-  }
-
-  private static RequestSpecification as() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json");
   }
 
   private String state(Item limbs) {

@@ -1,5 +1,6 @@
 package club.ascham.register;
 
+import static club.ascham.web.Program.as;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -292,10 +293,6 @@ class ItemsApiTest {
     long before = StatementCount.run();
     as("officer").get(path).then().statusCode(200);
     return StatementCount.run() - before;
-  }
-
-  private static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet");
   }
 
   private static RequestSpecification sends(String who, String body) {

@@ -17,6 +17,7 @@ import club.ascham.bow.StringSpec;
 import club.ascham.bow.StringerKind;
 import club.ascham.bow.StringerSpec;
 import club.ascham.bow.Style;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.id.ItemId;
 import club.ascham.store.StatementCount;
 import club.ascham.units.ItemCode;
@@ -39,13 +40,13 @@ class ItemsTest {
   private static final Provenance FROM =
       new Provenance("Alderfen", "Sedge", "SG-1", "A1", DAY, new Money(7900), "first pair");
 
-  @Inject Bench bench;
+  @Inject ClubFixture fixture;
   @Inject Items items;
   @Inject PartSpecs specs;
 
   /** Adds and reads in a transaction of its own, as a use case does. */
   @ApplicationScoped
-  static class Bench {
+  static class ClubFixture {
     @Inject Items items;
     @Inject ItemRecords records;
 
@@ -69,18 +70,18 @@ class ItemsTest {
   @Test
   void anItem_ofEachKind_isReadBackAsItWasRecorded() {
     for (ItemDetails details : everyKind()) {
-      assertEquals(details, bench.read(bench.add(details)), details.kind().said());
+      assertEquals(details, fixture.read(fixture.add(details)), details.kind().said());
     }
   }
 
   @Test
   void partsOfARig_makeItsSpec() {
     List<ItemDetails> kinds = everyKind();
-    ItemId riser = bench.add(kinds.get(0));
-    ItemId limbs = bench.add(kinds.get(1));
-    ItemId bow = bench.add(kinds.get(2));
-    ItemId string = bench.add(kinds.get(3));
-    ItemId stringer = bench.add(kinds.get(4));
+    ItemId riser = fixture.add(kinds.get(0));
+    ItemId limbs = fixture.add(kinds.get(1));
+    ItemId bow = fixture.add(kinds.get(2));
+    ItemId string = fixture.add(kinds.get(3));
+    ItemId stringer = fixture.add(kinds.get(4));
     Parts parts = specs.of(List.of(riser, limbs, bow, string, stringer));
 
     RigSpec rig = parts.rig(riser, limbs, string, Style.SPLIT_FINGER);
@@ -99,7 +100,7 @@ class ItemsTest {
   void specs_needOneStatement_howeverManyParts() {
     List<ItemId> many = new ArrayList<>();
     for (int i = 0; i < 12; i++) {
-      many.add(bench.add(everyKind().get(3)));
+      many.add(fixture.add(everyKind().get(3)));
     }
     long before = StatementCount.run();
     assertEquals(12, specs.of(many).strings().size());

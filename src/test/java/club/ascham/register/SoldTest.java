@@ -1,15 +1,16 @@
 package club.ascham.register;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
-import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
@@ -22,22 +23,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What something keeps in is nobody else's to buy unwarned. */
 @QuarkusTest
 class SoldTest {
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
 
-  private static ValidatableResponse retire(Shelf.Put stringer, String why) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+  private static ValidatableResponse retire(Laid stringer, String why) {
+    return sending("officer")
         .body(Map.of("why", why))
         .post("/api/stringers/" + stringer.code() + "/retire")
         .then();
   }
 
-  private void withdraw(Shelf.Put item) {
+  private void withdraw(Laid item) {
     rows.change(
         "INSERT INTO withdrawal (item_id, happened_at, recorded_at, withdrawn_by, why)"
             + " VALUES (?1, ?2, ?2, 1, 'The cord is frayed.')",
@@ -45,7 +42,7 @@ class SoldTest {
         time.now());
   }
 
-  private void keepIn(String how, Shelf.Put item) {
+  private void keepIn(String how, Laid item) {
     switch (how) {
       case "withdrawn" -> withdraw(item);
       case "failed" ->
@@ -69,7 +66,7 @@ class SoldTest {
   @ParameterizedTest
   @ValueSource(strings = {"withdrawn", "failed", "reported"})
   void whatSomethingKeepsIn_isNotSold_butMayBeScrapped(String how) {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     keepIn(how, stringer);
     retire(stringer, "sold")
         .statusCode(422)
@@ -97,12 +94,12 @@ class SoldTest {
 
   @Test
   void whatNothingKeepsIn_isSold() {
-    retire(shelf.aStringer(), "sold").statusCode(200);
+    retire(fixture.aStringer(), "sold").statusCode(200);
   }
 
   @Test
   void theDatabaseItself_sellsNothingThatIsWithdrawn() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     withdraw(stringer);
     DatabaseRefusal refusal =
         assertThrows(

@@ -1,15 +1,16 @@
 package club.ascham.report;
 
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
 import club.ascham.concern.Concerns;
 import club.ascham.concern.Matter;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
@@ -27,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class ReportAnswerTest {
   private static final String CRACK = "a crack, or a line that may be one";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject ReportBench told;
   @Inject Concerns concerns;
   @Inject Rows rows;
@@ -35,18 +36,18 @@ class ReportAnswerTest {
 
   @BeforeEach
   void theOfficerHoldsThePermit_andTheVolunteerDoesNot() {
-    bench.mayTurnBolts("officer", true);
-    bench.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
   @AfterEach
   void asItWas() {
-    bench.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
   @Test
   void whatIsAnsweredAtACheck_isNoLongerOpen_andTheBowIsFit() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     long report = told.tell(Map.of("rig", bow.body().code(), "signs", List.of("came-back-strung")));
     long other =
         told.tell(Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
@@ -69,19 +70,19 @@ class ReportAnswerTest {
                         time.today().plusDays(30).toString()))))
         .body("verdict.kind", equalTo("fit"));
     assertEquals(0, told.open(bow));
-    assertEquals(true, concerns.of(bow.rig()).has(Matter.WATCHED));
-    ReportBench.api("committee")
+    assertEquals(true, concerns.of(bow.id()).has(Matter.WATCHED));
+    sending("committee")
         .get("/api/reports/" + other)
         .then()
         .body("open", equalTo(false))
         .body("answer.answer", equalTo("watch"))
         .body("answer.by", equalTo("volunteer"))
-        .body("answer.check", equalTo((int) bench.number("SELECT max(id) FROM bow_check")));
+        .body("answer.check", equalTo((int) fixture.number("SELECT max(id) FROM bow_check")));
   }
 
   @Test
   void aPartThatIsStopped_isWithdrawn_withTheReportsWords_andTheReportIsClosed() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     long report =
         told.tell(
             Map.of(
@@ -93,7 +94,7 @@ class ReportAnswerTest {
                 "by the tip",
                 "part",
                 "limbs"));
-    bench.mayTurnBolts("volunteer", true);
+    fixture.mayTurnBolts("volunteer", true);
     told.check(
             bow,
             Map.of(
@@ -101,7 +102,7 @@ class ReportAnswerTest {
                 Map.of(
                     "" + report, Map.of("answer", "stop", "words", "It opens when it is bent."))))
         .body("verdict.kind", equalTo("withdraw"));
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
     assertEquals(0, told.open(bow));
     assertEquals(
         "Reported: " + CRACK + "; “by the tip”. Seen: It opens when it is bent.",
@@ -122,7 +123,7 @@ class ReportAnswerTest {
 
   @Test
   void whatIsOutStill_wasLookedAtByNobody() {
-    Bow bow = bench.lent("Orla Quill");
+    LaidBow bow = fixture.aBowLentTo("Orla Quill");
     long report =
         told.tell(Map.of("rig", bow.body().code(), "signs", List.of("crack"), "part", "limbs"));
     Map<String, Object> nothing =
@@ -142,12 +143,12 @@ class ReportAnswerTest {
             report,
             Map.of("answer", "stop", "part", "limbs", "words", "He sent a picture of the crack."))
         .statusCode(200);
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
   }
 
   @Test
   void aDangerousOne_isForThePermitHolder_atEachDoor_andTheCheckStillSaves() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     long report =
         told.tell(Map.of("rig", bow.body().code(), "signs", List.of("creak"), "part", "limbs"));
     Map<String, Object> nothing =
@@ -165,7 +166,7 @@ class ReportAnswerTest {
         .body(containsString("For the permit holder"))
         .body(not(containsString("name=\"answer\"")));
     volunteer
-        .get("/check/" + bow.rig().value())
+        .get("/check/" + bow.id().value())
         .then()
         .body(containsString("For the permit holder"))
         .body(not(containsString("name=\"report-" + report + "\"")));
@@ -183,7 +184,7 @@ class ReportAnswerTest {
         .then()
         .statusCode(422)
         .body(containsString("holds the club"));
-    ReportBench.api("volunteer")
+    sending("volunteer")
         .body(Map.of("rig", bow.body().code(), "allAsListed", true))
         .post("/api/checks")
         .then()
@@ -195,15 +196,15 @@ class ReportAnswerTest {
     told.answer("officer", report, Map.of("answer", "nothing-there")).statusCode(422);
     told.answer("officer", report, nothing).statusCode(200).body("open", equalTo(false));
     told.answer("officer", report, nothing).statusCode(409);
-    assertEquals("TO_BE_CHECKED", bench.state(bow), "the inspection is still to be done");
+    assertEquals("TO_BE_CHECKED", fixture.state(bow), "the inspection is still to be done");
   }
 
   @Test
   void anInspection_answersToo_andThenTheBowIsFreeAgain() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     long report =
         told.tell(Map.of("rig", bow.body().code(), "signs", List.of("creak"), "part", "limbs"));
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
     Visitor officer = Visitor.signedInAs("officer");
     String page = "/upkeep/" + bow.limbs().code() + "/limb-inspection";
     officer.get(page).then().body(containsString("name=\"report-" + report + "\""));
@@ -220,7 +221,7 @@ class ReportAnswerTest {
         .then()
         .statusCode(303);
     assertEquals(0, told.open(bow));
-    assertEquals("READY", bench.state(bow), "looked at, inspected, and nothing was received");
+    assertEquals("READY", fixture.state(bow), "looked at, inspected, and nothing was received");
     officer
         .get("/reports/" + report)
         .then()
@@ -230,9 +231,9 @@ class ReportAnswerTest {
 
   @Test
   void aCorrection_doesNotReopen_andTellsNothingTwice() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     told.check(bow, Map.of("cameBackStrung", true)).body("verdict.kind", equalTo("adjust"));
-    long report = rows.number("SELECT max(id) FROM report WHERE rig_id = ?1", bow.rig());
+    long report = rows.number("SELECT max(id) FROM report WHERE rig_id = ?1", bow.id());
     told.answer("volunteer", report, Map.of("answer", "nothing-there")).statusCode(200);
     told.check(
             bow,
@@ -240,17 +241,17 @@ class ReportAnswerTest {
                 "cameBackStrung",
                 true,
                 "corrects",
-                bench.number("SELECT max(id) FROM bow_check"),
+                fixture.number("SELECT max(id) FROM bow_check"),
                 "correctionWhy",
                 "brace was misread"))
         .body("verdict.kind", equalTo("fit"));
     assertEquals(0, told.open(bow));
-    assertEquals(1, rows.number("SELECT count(*) FROM report WHERE rig_id = ?1", bow.rig()));
+    assertEquals(1, rows.number("SELECT count(*) FROM report WHERE rig_id = ?1", bow.id()));
   }
 
   @Test
   void toldAndLookedAt_atTheSameCheck_isOneBreath() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     told.check(
             bow,
             Map.of(
@@ -261,6 +262,6 @@ class ReportAnswerTest {
         .body("verdict.kind", equalTo("fit"))
         .body("verdict.notes[0]", containsString("came back strung"));
     assertEquals(0, told.open(bow));
-    assertEquals(1, rows.number("SELECT count(*) FROM report WHERE rig_id = ?1", bow.rig()));
+    assertEquals(1, rows.number("SELECT count(*) FROM report WHERE rig_id = ?1", bow.id()));
   }
 }

@@ -1,13 +1,12 @@
 package club.ascham.report;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.equalTo;
 
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashMap;
 import java.util.List;
@@ -40,7 +39,7 @@ class ReportBench {
 
   /** A stringer of this test's own, in the room. */
   String stringer() {
-    return api("officer")
+    return sending("officer")
         .body(Map.of("stringerKind", "tip-to-tip", "bowFromIn", 48, "bowToIn", 60))
         .post("/api/stringers")
         .then()
@@ -49,7 +48,7 @@ class ReportBench {
         .path("code");
   }
 
-  ValidatableResponse check(Bow bow, Map<String, Object> more) {
+  ValidatableResponse check(LaidBow bow, Map<String, Object> more) {
     Map<String, Object> body = new HashMap<>(more);
     body.put("rig", bow.body().code());
     body.put("allAsListed", true);
@@ -58,13 +57,13 @@ class ReportBench {
     body.put("tillerUpper", "190 mm");
     body.put("tillerLower", "186 mm");
     body.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
-    return api("volunteer").body(body).post("/api/checks").then();
+    return sending("volunteer").body(body).post("/api/checks").then();
   }
 
-  Map<String, Object> inspected(Bow bow, Map<String, Object> more) {
+  Map<String, Object> inspected(LaidBow bow, Map<String, Object> more) {
     Map<String, Object> form = new HashMap<>(more);
     List<String> looks =
-        api("volunteer")
+        sending("volunteer")
             .get("/api/inspections/lists/" + bow.limbs().code() + "/limb-inspection")
             .then()
             .extract()
@@ -75,7 +74,7 @@ class ReportBench {
 
   long tell(Map<String, Object> body) {
     int id =
-        api("volunteer")
+        sending("volunteer")
             .body(body)
             .post("/api/reports")
             .then()
@@ -87,19 +86,15 @@ class ReportBench {
   }
 
   ValidatableResponse answer(String who, long report, Map<String, Object> body) {
-    return api(who).body(body).post("/api/reports/" + report + "/answer").then();
+    return sending(who).body(body).post("/api/reports/" + report + "/answer").then();
   }
 
-  long open(Bow bow) {
+  long open(LaidBow bow) {
     return rows.number(
         """
         SELECT count(DISTINCT r.id) FROM report r JOIN report_part p ON p.report_id = r.id
           JOIN fitting f ON f.item_id = p.item_id AND f.until_at IS NULL
          WHERE f.rig_id = ?1 AND r.answer IS NULL""",
-        bow.rig());
-  }
-
-  static RequestSpecification api(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType("application/json");
+        bow.id());
   }
 }

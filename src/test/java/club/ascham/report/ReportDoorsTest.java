@@ -1,17 +1,16 @@
 package club.ascham.report;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +26,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ReportDoorsTest {
   private static final String SHOCK = "FELL,LOOSED_WITHOUT_ARROW";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject ReportBench told;
   @Inject Rows rows;
 
@@ -64,7 +63,7 @@ class ReportDoorsTest {
   @ParameterizedTest
   @EnumSource
   void aDryLooseOrFall_keepsTheBowIn_whereverItIsTold(Door door) {
-    Bow bow = told(door);
+    LaidBow bow = told(door);
     long report = newest(bow);
 
     assertEquals(
@@ -101,7 +100,7 @@ class ReportDoorsTest {
             bow.body().id(),
             bow.limbs().id(),
             bow.string().id()));
-    String state = bench.state(bow);
+    String state = fixture.state(bow);
     assertEquals(
         switch (door) {
           case LOAN, LOAN_API -> "ON_LOAN";
@@ -117,7 +116,7 @@ class ReportDoorsTest {
                      WHERE s.sentence LIKE 'Reported: %' AND a.rig_id = ?1)
                  + (SELECT count(DISTINCT a.item_id) FROM story s JOIN story_about a ON a.story_id = s.id
                      WHERE s.sentence LIKE 'Reported: %' AND a.item_id = ?2)""",
-            bow.rig(), bow.limbs().id()),
+            bow.id(), bow.limbs().id()),
         "it stands in the story of the bow and of its parts");
   }
 
@@ -125,31 +124,31 @@ class ReportDoorsTest {
   void whoeverTellsOfADanger_isToldWhatToDo_onThePageThatAnswers() {
     String danger = "Don’t shoot it. Unstring it, with the stringer. Lay it aside.";
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    Bow out = bench.lent("Ida Fenn");
+    LaidBow out = fixture.aBowLentTo("Ida Fenn");
     String told =
         post(
             volunteer,
             "/reports/new",
-            Map.of("rig", out.rig().value(), "signs", "crack", "part", out.limbs().code()));
+            Map.of("rig", out.id().value(), "signs", "crack", "part", out.limbs().code()));
     volunteer
         .get(told)
         .then()
         .body(containsString("Don’t shoot it. Unstring it, with the stringer. Bring it."));
 
-    Bow lent = bench.lent("Ida Fenn");
-    long loan = bench.number("SELECT max(id) FROM loan");
+    LaidBow lent = fixture.aBowLentTo("Ida Fenn");
+    long loan = fixture.number("SELECT max(id) FROM loan");
     volunteer.get("/receive/" + loan);
     String done = post(volunteer, "/receive/" + loan, received(lent, Map.of("signs", "crack")));
     volunteer.get(done).then().body(containsString(danger));
 
-    Bow ready = bench.ready();
-    String page = "/reports/new?rig=" + ready.rig().value();
+    LaidBow ready = fixture.aBowReadyToGoOut();
+    String page = "/reports/new?rig=" + ready.id().value();
     volunteer.get(page).then().body(containsString("a limb may break when it is drawn"));
     String report =
         post(
             volunteer,
             "/reports/new",
-            Map.of("rig", ready.rig().value(), "signs", "crack", "part", ready.limbs().code()));
+            Map.of("rig", ready.id().value(), "signs", "crack", "part", ready.limbs().code()));
     volunteer.get(report).then().body(containsString(danger));
     assertEquals(
         List.of(ready.limbs().id().value() + ""),
@@ -158,19 +157,19 @@ class ReportDoorsTest {
 
   @Test
   void cameBackStrung_saysUnstringItNow_andKeepsNothingIn() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     tellByApi(Map.of("rig", bow.body().code(), "signs", List.of("came-back-strung")))
         .statusCode(201)
         .body("dangerous", equalTo(false))
         .body("doNow[0]", equalTo("Unstring it now, with the stringer."));
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
     Visitor.signedInAs("volunteer")
         .get("/check")
         .then()
-        .body(containsString("href=\"/check/" + bow.rig().value() + "\""));
+        .body(containsString("href=\"/check/" + bow.id().value() + "\""));
   }
 
-  private Bow told(Door door) {
+  private LaidBow told(Door door) {
     Visitor volunteer = Visitor.signedInAs("volunteer");
     return switch (door) {
       case RECEIVING -> receiving(volunteer, "signs", "fell,loosed-without-arrow");
@@ -181,29 +180,29 @@ class ReportDoorsTest {
       case SESSION_OLD_TICK -> session(volunteer, "dry-", "on");
       case SESSIONS_API -> sessionByApi();
       case LOAN -> {
-        Bow bow = bench.lent("Ida Fenn");
-        long loan = bench.number("SELECT max(id) FROM loan");
+        LaidBow bow = fixture.aBowLentTo("Ida Fenn");
+        long loan = fixture.number("SELECT max(id) FROM loan");
         tell(volunteer, "loan", loan);
         yield bow;
       }
       case LOAN_API -> {
-        Bow bow = bench.lent("Ida Fenn");
+        LaidBow bow = fixture.aBowLentTo("Ida Fenn");
         tellByApi(
                 Map.of(
                     "loan",
-                    bench.number("SELECT max(id) FROM loan"),
+                    fixture.number("SELECT max(id) FROM loan"),
                     "signs",
                     List.of("fell", "loosed-without-arrow")))
             .statusCode(201);
         yield bow;
       }
       case BOW -> {
-        Bow bow = bench.ready();
-        tell(volunteer, "rig", bow.rig().value());
+        LaidBow bow = fixture.aBowReadyToGoOut();
+        tell(volunteer, "rig", bow.id().value());
         yield bow;
       }
       case BOW_API -> {
-        Bow bow = bench.ready();
+        LaidBow bow = fixture.aBowReadyToGoOut();
         tellByApi(
                 Map.of(
                     "rig",
@@ -216,20 +215,20 @@ class ReportDoorsTest {
         yield bow;
       }
       case ITEM -> {
-        Bow bow = bench.ready();
+        LaidBow bow = fixture.aBowReadyToGoOut();
         tell(volunteer, "item", bow.limbs().code());
         yield bow;
       }
       case CHECK -> {
-        Bow bow = bench.received();
-        String page = "/check/" + bow.rig().value();
+        LaidBow bow = fixture.aBowJustReceived();
+        String page = "/check/" + bow.id().value();
         volunteer.get(page);
         post(volunteer, page, Map.of("allAsListed", "on", "dryLooseOrFall", "on"));
         yield bow;
       }
       case CHECKS_API -> {
-        Bow bow = bench.received();
-        api("volunteer")
+        LaidBow bow = fixture.aBowJustReceived();
+        sending("volunteer")
             .body(Map.of("rig", bow.body().code(), "allAsListed", true, "dryLooseOrFall", true))
             .post("/api/checks")
             .then()
@@ -239,25 +238,25 @@ class ReportDoorsTest {
     };
   }
 
-  private Bow receiving(Visitor volunteer, String field, String value) {
-    Bow bow = bench.lent("Ida Fenn");
-    long loan = bench.number("SELECT max(id) FROM loan");
+  private LaidBow receiving(Visitor volunteer, String field, String value) {
+    LaidBow bow = fixture.aBowLentTo("Ida Fenn");
+    long loan = fixture.number("SELECT max(id) FROM loan");
     volunteer.get("/receive/" + loan);
     post(volunteer, "/receive/" + loan, received(bow, Map.of(field, value)));
     return bow;
   }
 
-  private Map<String, Object> received(Bow bow, Map<String, Object> more) {
+  private Map<String, Object> received(LaidBow bow, Map<String, Object> more) {
     Map<String, Object> form = new HashMap<>(more);
-    rows.texts("SELECT id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL", bow.rig())
+    rows.texts("SELECT id FROM loan_line WHERE rig_id = ?1 AND back_at IS NULL", bow.id())
         .forEach(line -> form.put("back-" + line, "on"));
     return form;
   }
 
-  private Bow receipt(String field, Object value) {
-    Bow bow = bench.lent("Ida Fenn");
-    api("volunteer")
-        .body(Map.of("loanId", bench.number("SELECT max(id) FROM loan"), field, value))
+  private LaidBow receipt(String field, Object value) {
+    LaidBow bow = fixture.aBowLentTo("Ida Fenn");
+    sending("volunteer")
+        .body(Map.of("loanId", fixture.number("SELECT max(id) FROM loan"), field, value))
         .post("/api/receipts")
         .then()
         .statusCode(201)
@@ -265,28 +264,28 @@ class ReportDoorsTest {
     return bow;
   }
 
-  private Bow session(Visitor volunteer, String field, String value) {
-    Bow bow = bench.ready();
+  private LaidBow session(Visitor volunteer, String field, String value) {
+    LaidBow bow = fixture.aBowReadyToGoOut();
     String page = "/sessions/" + lend(bow);
     volunteer.get(page);
-    post(volunteer, page, Map.of(field + bow.rig().value(), value));
+    post(volunteer, page, Map.of(field + bow.id().value(), value));
     return bow;
   }
 
-  private Bow sessionByApi() {
-    Bow bow = bench.ready();
+  private LaidBow sessionByApi() {
+    LaidBow bow = fixture.aBowReadyToGoOut();
     int session = lend(bow);
-    api("volunteer")
-        .body(Map.of("rigs", List.of(Map.of("rigId", bow.rig().value(), "dryLooseOrFall", true))))
+    sending("volunteer")
+        .body(Map.of("rigs", List.of(Map.of("rigId", bow.id().value(), "dryLooseOrFall", true))))
         .post("/api/sessions/" + session + "/return")
         .then()
         .statusCode(200);
     return bow;
   }
 
-  private int lend(Bow bow) {
-    return api("volunteer")
-        .body(Map.of("leader", "Ottoline", "rigIds", List.of(bow.rig().value())))
+  private int lend(LaidBow bow) {
+    return sending("volunteer")
+        .body(Map.of("leader", "Ottoline", "rigIds", List.of(bow.id().value())))
         .post("/api/sessions")
         .then()
         .statusCode(201)
@@ -303,11 +302,7 @@ class ReportDoorsTest {
   }
 
   private static ValidatableResponse tellByApi(Map<String, Object> body) {
-    return api("volunteer").body(body).post("/api/reports").then();
-  }
-
-  private static RequestSpecification api(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType("application/json");
+    return sending("volunteer").body(body).post("/api/reports").then();
   }
 
   private static String post(Visitor visitor, String page, Map<String, ?> form) {
@@ -315,7 +310,7 @@ class ReportDoorsTest {
     return location.replaceFirst("^https?://[^/]+", "");
   }
 
-  private long newest(Bow bow) {
-    return rows.number("SELECT max(id) FROM report WHERE rig_id = ?1", bow.rig());
+  private long newest(LaidBow bow) {
+    return rows.number("SELECT max(id) FROM report WHERE rig_id = ?1", bow.id());
   }
 }

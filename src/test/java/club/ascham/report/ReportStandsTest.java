@@ -1,5 +1,6 @@
 package club.ascham.report;
 
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -8,8 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
@@ -28,7 +29,7 @@ import org.junit.jupiter.api.Test;
 class ReportStandsTest {
   private static final String CRACK = "a crack, or a line that may be one";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject ReportBench told;
   @Inject Rows rows;
   @Inject ClubTime time;
@@ -38,21 +39,21 @@ class ReportStandsTest {
   @BeforeEach
   void theOfficerHoldsThePermit_andTheVolunteerDoesNot() {
     loansBefore = told.newestLoan();
-    bench.mayTurnBolts("officer", true);
-    bench.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
   @AfterEach
   void asItWas() {
     told.takeBackAllSince(loansBefore);
-    bench.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
   @Test
   void aCrackToldAtReceiving_standsAfterTwoChecks_wherever_thatBowIsShown() {
-    Bow bow = bench.lent("Ida Fenn");
-    long loan = bench.number("SELECT max(id) FROM loan");
-    ReportBench.api("volunteer")
+    LaidBow bow = fixture.aBowLentTo("Ida Fenn");
+    long loan = fixture.number("SELECT max(id) FROM loan");
+    sending("volunteer")
         .body(
             Map.of(
                 "loanId", loan, "signs", List.of("crack"), "part", "limbs", "words", "by the tip"))
@@ -70,8 +71,8 @@ class ReportStandsTest {
 
     assertEquals(1, told.open(bow));
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    String check = "/check/" + bow.rig().value();
-    long last = bench.number("SELECT max(id) FROM bow_check WHERE rig_id = ?1", bow.rig());
+    String check = "/check/" + bow.id().value();
+    long last = fixture.number("SELECT max(id) FROM bow_check WHERE rig_id = ?1", bow.id());
     for (String page :
         List.of("/check", check + "?anew=yes", check + "/" + last, "/loans/" + loan, "/reports")) {
       volunteer
@@ -95,11 +96,11 @@ class ReportStandsTest {
 
   @Test
   void nothingIsPutBack_whileSomethingToldOfIt_isOpen() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     int fit = told.check(bow, Map.of()).body("verdict.kind", equalTo("fit")).extract().path("id");
     long report = told.tell(Map.of("rig", bow.body().code(), "signs", List.of("serving")));
 
-    ReportBench.api("volunteer")
+    sending("volunteer")
         .body("{}")
         .post("/api/checks/" + fit + "/release")
         .then()
@@ -116,21 +117,17 @@ class ReportStandsTest {
     assertEquals("released-bow-has-an-open-report", refusal.rule());
 
     told.answer("volunteer", report, Map.of("answer", "nothing-there")).statusCode(200);
-    ReportBench.api("volunteer")
-        .body("{}")
-        .post("/api/checks/" + fit + "/release")
-        .then()
-        .statusCode(200);
-    assertEquals("READY", bench.state(bow));
+    sending("volunteer").body("{}").post("/api/checks/" + fit + "/release").then().statusCode(200);
+    assertEquals("READY", fixture.state(bow));
   }
 
   @Test
   void ownWordsOnlyPrompt_onceAtTheField_andNothingTypedIsLost() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    volunteer.get("/reports/new?rig=" + bow.rig().value());
+    volunteer.get("/reports/new?rig=" + bow.id().value());
     Map<String, Object> form = new HashMap<>();
-    form.put("rig", bow.rig().value());
+    form.put("rig", bow.id().value());
     form.put("signs", "rest");
     form.put("words", "I heard a crack <b>there</b>");
     volunteer
@@ -144,15 +141,15 @@ class ReportStandsTest {
     assertEquals(0, told.open(bow));
     form.put("notSo", "on");
     volunteer.post("/reports/new", form).then().statusCode(303);
-    assertEquals("READY", bench.state(bow), "no sign of danger was ticked: words decide nothing");
+    assertEquals("READY", fixture.state(bow), "no sign of danger was ticked: words decide nothing");
     assertEquals(1, told.open(bow));
   }
 
   @Test
   void atReceivingToo_andTheReceiptWaits() {
-    bench.lent("Ida Fenn");
-    long loan = bench.number("SELECT max(id) FROM loan");
-    ReportBench.api("volunteer")
+    fixture.aBowLentTo("Ida Fenn");
+    long loan = fixture.number("SELECT max(id) FROM loan");
+    sending("volunteer")
         .body(Map.of("loanId", loan, "words", "my brother dry fired it"))
         .post("/api/receipts")
         .then()
@@ -160,7 +157,7 @@ class ReportStandsTest {
         .body("errors[0].field", equalTo("words"))
         .body("errors[0].suggestion", equalTo("loosed-without-arrow"));
     assertEquals(0, rows.number("SELECT count(*) FROM receipt WHERE loan_id = ?1", loan));
-    ReportBench.api("volunteer")
+    sending("volunteer")
         .body(Map.of("loanId", loan, "words", "my brother dry fired it", "notSo", true))
         .post("/api/receipts")
         .then()
@@ -175,31 +172,31 @@ class ReportStandsTest {
 
   @Test
   void aLookAlone_putsNoBowBack_ofWhichSomethingIsOpen() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     int session =
-        ReportBench.api("volunteer")
-            .body(Map.of("leader", "Ottoline", "rigIds", List.of(bow.rig().value())))
+        sending("volunteer")
+            .body(Map.of("leader", "Ottoline", "rigIds", List.of(bow.id().value())))
             .post("/api/sessions")
             .then()
             .statusCode(201)
             .extract()
             .path("id");
     told.tell(Map.of("loan", session, "signs", List.of("serving"), "part", bow.string().code()));
-    ReportBench.api("volunteer")
-        .body(Map.of("rigs", List.of(Map.of("rigId", bow.rig().value()))))
+    sending("volunteer")
+        .body(Map.of("rigs", List.of(Map.of("rigId", bow.id().value()))))
         .post("/api/sessions/" + session + "/return")
         .then()
         .statusCode(200);
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
     assertEquals(1, told.open(bow));
   }
 
   @Test
   void toldOfABowThatIsOut_itStandsWithItsLoan() {
-    Bow bow = bench.lent("Ida Fenn");
-    int loan = (int) bench.number("SELECT max(id) FROM loan");
+    LaidBow bow = fixture.aBowLentTo("Ida Fenn");
+    int loan = (int) fixture.number("SELECT max(id) FROM loan");
     long report = told.tell(Map.of("rig", bow.body().code(), "signs", List.of("creak")));
-    ReportBench.api("officer")
+    sending("officer")
         .get("/api/reports/" + report)
         .then()
         .body("loan", equalTo(loan))
@@ -208,7 +205,7 @@ class ReportStandsTest {
         .get("/loans/" + loan)
         .then()
         .body(containsString("/reports/" + report));
-    assertEquals("ON_LOAN", bench.state(bow));
+    assertEquals("ON_LOAN", fixture.state(bow));
   }
 
   @Test
@@ -232,7 +229,7 @@ class ReportStandsTest {
 
   @Test
   void aSecondPress_isLedToTheFirst_andOthersAreToldWhatIsWrong() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     Map<String, Object> body =
         Map.of(
             "rig",
@@ -252,7 +249,7 @@ class ReportStandsTest {
             Map.of("rig", bow.body().code()),
             Map.of("rig", bow.body().code(), "signs", List.of("rest"), "on", "2099-01-01"),
             Map.of("rig", bow.body().code(), "signs", List.of("rest"), "on", "2020-01-01"))) {
-      ReportBench.api("volunteer")
+      sending("volunteer")
           .body(wrong)
           .post("/api/reports")
           .then()
@@ -260,8 +257,8 @@ class ReportStandsTest {
           .contentType("application/problem+json");
     }
     assertEquals(1, told.open(bow));
-    ReportBench.api("committee").body(body).post("/api/reports").then().statusCode(403);
-    ReportBench.api("committee")
+    sending("committee").body(body).post("/api/reports").then().statusCode(403);
+    sending("committee")
         .get("/api/reports?open=true&size=1")
         .then()
         .body("items.size()", equalTo(1));

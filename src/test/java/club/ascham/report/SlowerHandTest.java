@@ -1,5 +1,6 @@
 package club.ascham.report;
 
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -7,8 +8,8 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.fleet.Rack;
 import club.ascham.id.LoanId;
 import club.ascham.store.Rows;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** Two hands at one bow: what the slower one saw is kept, or shown as not kept. */
 @QuarkusTest
 class SlowerHandTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject ReportBench told;
   @Inject Rack rack;
   @Inject Rows rows;
@@ -45,7 +46,7 @@ class SlowerHandTest {
 
   @Test
   void atReceiving_whatIsToldOfWhatCameBackMeanwhile_isKept() {
-    Bow bow = bench.lent("Ada Slow");
+    LaidBow bow = fixture.aBowLentTo("Ada Slow");
     long loan = told.newestLoan();
     Visitor slow = Visitor.signedInAs("volunteer");
     slow.get("/receive/" + loan).then().statusCode(200);
@@ -62,12 +63,12 @@ class SlowerHandTest {
     slow.post("/receive/" + loan, all).then().statusCode(303);
     slow.get("/loans/" + loan).then().body(containsString("A line across the lower limb"));
     assertEquals(1, told.open(bow));
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
   }
 
   @Test
   void atReceiving_whatWasDamaged_isToldToo() {
-    Bow bow = bench.lent("Ada Slower");
+    LaidBow bow = fixture.aBowLentTo("Ada Slower");
     long loan = told.newestLoan();
     Visitor slow = Visitor.signedInAs("volunteer");
     slow.get("/receive/" + loan);
@@ -112,16 +113,16 @@ class SlowerHandTest {
 
   @Test
   void anAnswerToWhatWasAnsweredMeanwhile_isNotDropped_atTheCheckAndOnTheReportsPage() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     long report =
         told.tell(Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
     Visitor slow = Visitor.signedInAs("volunteer");
-    slow.get("/check/" + bow.rig().value() + "?anew=yes").then().statusCode(200);
+    slow.get("/check/" + bow.id().value() + "?anew=yes").then().statusCode(200);
     told.answer("officer", report, Map.of("answer", "nothing-there")).statusCode(200);
-    long checks = rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.rig());
+    long checks = rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.id());
     String words = "Two strands are cut through under the serving.";
     slow.post(
-            "/check/" + bow.rig().value(),
+            "/check/" + bow.id().value(),
             form(
                 Map.of(
                     "report-" + report, "stop",
@@ -130,8 +131,7 @@ class SlowerHandTest {
         .then()
         .statusCode(422)
         .body(containsString("is not kept"), containsString(words));
-    assertEquals(
-        checks, rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.rig()));
+    assertEquals(checks, rows.number("SELECT count(*) FROM bow_check WHERE rig_id = ?1", bow.id()));
     slow.get("/reports/" + report);
     slow.post(
             "/reports/" + report + "/answer",
@@ -142,7 +142,7 @@ class SlowerHandTest {
 
   @Test
   void atReceiving_ofThingsWithoutABow_itIsKeptToo() {
-    Bow bow = bench.lent("Ada Slower");
+    LaidBow bow = fixture.aBowLentTo("Ada Slower");
     long loan = told.newestLoan();
     rows.change("UPDATE loan_line SET rig_id = NULL WHERE loan_id = ?1", loan);
     Map<String, Object> all = new HashMap<>();
@@ -160,22 +160,22 @@ class SlowerHandTest {
 
   @Test
   void aSecondPressOfACheckThatAnswers_getsTheFirstOnesResult() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     long report =
         told.tell(Map.of("rig", bow.body().code(), "signs", List.of("serving"), "part", "string"));
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    volunteer.get("/check/" + bow.id().value() + "?anew=yes");
     Map<String, Object> form =
         form(Map.of("report-" + report, "nothing-there", "once-key", "twice-" + report));
     String first =
         volunteer
-            .post("/check/" + bow.rig().value(), form)
+            .post("/check/" + bow.id().value(), form)
             .then()
             .statusCode(303)
             .extract()
             .header("Location");
     volunteer
-        .post("/check/" + bow.rig().value(), form)
+        .post("/check/" + bow.id().value(), form)
         .then()
         .statusCode(303)
         .header("Location", equalTo(first));
@@ -184,7 +184,7 @@ class SlowerHandTest {
 
   @Test
   void aProgramMaySayThatItsWordsOnlyReadSo() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Map<String, Object> note =
         Map.of(
             "words",
@@ -197,7 +197,7 @@ class SlowerHandTest {
     check(bow, notSo).then().statusCode(201);
   }
 
-  private static Response check(Bow bow, Map<String, Object> more) {
+  private static Response check(LaidBow bow, Map<String, Object> more) {
     Map<String, Object> body = new HashMap<>();
     body.put("rig", bow.body().code());
     body.put("allAsListed", true);
@@ -206,18 +206,18 @@ class SlowerHandTest {
     body.put("tillerUpper", "190 mm");
     body.put("tillerLower", "186 mm");
     body.putAll(more);
-    return ReportBench.api("volunteer").body(body).post("/api/checks");
+    return sending("volunteer").body(body).post("/api/checks");
   }
 
   @Test
   void whoTellsOfAFall_andMayNotAnswerIt_savesItAllTheSame() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    bench.mayTurnBolts("volunteer", false);
-    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    fixture.mayTurnBolts("volunteer", false);
+    volunteer.get("/check/" + bow.id().value() + "?anew=yes");
     volunteer
         .post(
-            "/check/" + bow.rig().value(),
+            "/check/" + bow.id().value(),
             form(
                 Map.of(
                     "dryLooseOrFall", "on",
@@ -226,32 +226,32 @@ class SlowerHandTest {
         .then()
         .statusCode(303);
     assertEquals(1, told.open(bow), "it stands until the permit holder answers");
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
   }
 
   @Test
   void aNoteThatReadsLikeADanger_isAskedAbout_once() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    volunteer.get("/check/" + bow.id().value() + "?anew=yes");
     Map<String, Object> note =
         form(Map.of("limbs", "note", "limbsWords", "small crack at the upper tip"));
     volunteer
-        .post("/check/" + bow.rig().value(), note)
+        .post("/check/" + bow.id().value(), note)
         .then()
         .statusCode(422)
         .body(containsString("You wrote “crack”"), containsString("it only reads so"));
     note.put("notSo", "on");
-    volunteer.post("/check/" + bow.rig().value(), note).then().statusCode(303);
+    volunteer.post("/check/" + bow.id().value(), note).then().statusCode(303);
   }
 
   @Test
   void aStopWithoutItsWords_isAskedForThem_andForNoReadings() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    volunteer.get("/check/" + bow.rig().value() + "?anew=yes");
+    volunteer.get("/check/" + bow.id().value() + "?anew=yes");
     volunteer
-        .post("/check/" + bow.rig().value(), Map.of("allAsListed", "on", "limbs", "stop"))
+        .post("/check/" + bow.id().value(), Map.of("allAsListed", "on", "limbs", "stop"))
         .then()
         .statusCode(422)
         .body(containsString("What did you see?"), not(containsString("Measure the brace height")));
@@ -259,7 +259,7 @@ class SlowerHandTest {
 
   @Test
   void aFitCheckOfABowThatStaysIn_isHeadedByWhatKeepsItIn() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     rows.change(
         """
         INSERT INTO upkeep_task (item_id, work, opened_at, opened_by, why, blocks, cause)
@@ -267,9 +267,9 @@ class SlowerHandTest {
         bow.limbs().id(),
         "2026-01-20T20:00:00.000Z");
     told.check(bow, Map.of()).statusCode(201).body("verdict.kind", equalTo("fit"));
-    long check = rows.number("SELECT max(id) FROM bow_check WHERE rig_id = ?1", bow.rig());
+    long check = rows.number("SELECT max(id) FROM bow_check WHERE rig_id = ?1", bow.id());
     Visitor.signedInAs("volunteer")
-        .get("/check/" + bow.rig().value() + "/" + check)
+        .get("/check/" + bow.id().value() + "/" + check)
         .then()
         .body(
             containsString("Readings fine; stays in: "),

@@ -1,9 +1,11 @@
 package club.ascham.rig;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.hasItem;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.quarkus.test.junit.QuarkusTest;
@@ -17,7 +19,7 @@ import org.junit.jupiter.api.Test;
 /** Limbs that slot in turn no bolt; those of a screw-in bow are held by it. */
 @QuarkusTest
 class BoltHandsTest {
-  @Inject Bench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
 
@@ -31,13 +33,8 @@ class BoltHandsTest {
     rows.change("UPDATE account SET permit_until = ?2 WHERE name = ?1", name, until);
   }
 
-  private static ValidatableResponse assemble(
-      String who, Bench.Laid body, Bench.Laid limbs, Bench.Laid string) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic(who, "demo-fleet")
-        .contentType("application/json")
+  private static ValidatableResponse assemble(String who, Laid body, Laid limbs, Laid string) {
+    return sending(who)
         .body(
             Map.of(
                 "body", body.code(),
@@ -52,15 +49,12 @@ class BoltHandsTest {
   private ValidatableResponse assembleScrewIn(String who) {
     String model = "Thatch" + System.nanoTime();
     return assemble(
-        who, bench.screwInRiser(model), bench.screwInLimbs(model, 66), bench.polyesterString(66));
+        who, fixture.aScrewInRiser(model), fixture.screwInLimbs(model, 66), fixture.aString(66));
   }
 
   private ValidatableResponse assembleSlotIn(String who) {
     return assemble(
-        who,
-        bench.adjustableRiser("RIGHT", 25),
-        bench.slotInLimbs("MEDIUM", 22),
-        bench.polyesterString(68));
+        who, fixture.aRiser("RIGHT", 25), fixture.limbs("MEDIUM", 22), fixture.aString(68));
   }
 
   @Test
@@ -85,24 +79,18 @@ class BoltHandsTest {
   @Test
   void aScrewInBow_isTakenApartByTheSameHands_andItsStringChangedByAny() {
     String model = "Thatch" + System.nanoTime();
-    Bench.Laid riser = bench.screwInRiser(model);
-    Bench.Laid limbs = bench.screwInLimbs(model, 66);
-    long rig = bench.assembled(riser, limbs, bench.polyesterString(66));
+    Laid riser = fixture.aScrewInRiser(model);
+    Laid limbs = fixture.screwInLimbs(model, 66);
+    long rig = fixture.assembled(riser, limbs, fixture.aString(66));
     permit("officer", null);
     Map<String, String> otherString =
-        Map.of(
-            "body",
-            riser.code(),
-            "limbs",
-            limbs.code(),
-            "string",
-            bench.polyesterString(66).code());
+        Map.of("body", riser.code(), "limbs", limbs.code(), "string", fixture.aString(66).code());
     Map<String, String> otherLimbs =
         Map.of(
             "body",
             riser.code(),
             "limbs",
-            bench.screwInLimbs(model, 66).code(),
+            fixture.screwInLimbs(model, 66).code(),
             "string",
             otherString.get("string"));
     put(rig, otherLimbs).statusCode(422).body("errors.message", hasItem(containsString("permit")));
@@ -114,24 +102,10 @@ class BoltHandsTest {
   }
 
   private static ValidatableResponse put(long rig, Map<String, String> parts) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
-        .body(parts)
-        .put("/api/rigs/" + rig + "/parts")
-        .then();
+    return sending("officer").body(parts).put("/api/rigs/" + rig + "/parts").then();
   }
 
   private static ValidatableResponse dissolve(long rig) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
-        .body("{}")
-        .post("/api/rigs/" + rig + "/dissolve")
-        .then();
+    return sending("officer").body("{}").post("/api/rigs/" + rig + "/dissolve").then();
   }
 }

@@ -3,9 +3,9 @@ package club.ascham.rig;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import club.ascham.bow.Who;
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
 import club.ascham.check.Verdicts;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.verdict.BenchStep;
 import club.ascham.verdict.Given;
@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Beside a check that looks first the trend names no cause of its own. */
 @QuarkusTest
 class LooksFirstTest {
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject RigRecords records;
   @Inject Verdicts verdicts;
   @Inject Rows rows;
@@ -34,14 +34,14 @@ class LooksFirstTest {
     "WITHDRAW, STRING_OFF, true",
   })
   void aStepSaysIt_andNoWord(Verdict.Kind verdict, BenchStep.Key step, boolean looksFirst) {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     QuarkusTransaction.requiringNew().run(() -> checked(bow, verdict, step));
     assertEquals(
         List.of(looksFirst),
-        records.measured(bow.rig(), 5).stream().map(RigRecords.Checked::looksFirst).toList());
+        records.measured(bow.id(), 5).stream().map(RigRecords.Checked::looksFirst).toList());
   }
 
-  private void checked(Bow bow, Verdict.Kind verdict, BenchStep.Key step) {
+  private void checked(LaidBow bow, Verdict.Kind verdict, BenchStep.Key step) {
     long check =
         rows.number(
             """
@@ -49,7 +49,7 @@ class LooksFirstTest {
                    brace_from, tiller_upper, tiller_lower, verdict)
             VALUES (?1, 'CHECK', '2026-03-01T10:00:00.000Z', '2026-03-01T10:00:00.000Z', 1, 1, 21600000,
                     'GRIP_THROAT', 19000000, 18600000, ?2) RETURNING id""",
-            bow.rig(),
+            bow.id(),
             verdict);
     verdicts.keep(
         check,

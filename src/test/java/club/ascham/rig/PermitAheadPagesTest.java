@@ -3,10 +3,9 @@ package club.ascham.rig;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.fleet.Rack;
-import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -25,18 +24,17 @@ class PermitAheadPagesTest {
   private static final Pattern VERSION = Pattern.compile("name=\"version\" value=\"(\\d+)\"");
 
   @Inject Rack rack;
-  @Inject CheckBench bench;
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
 
   @BeforeEach
   void noPermit() {
-    bench.mayTurnBolts("volunteer", false);
-    bench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("officer", true);
   }
 
   @AfterEach
   void stillNone() {
-    bench.mayTurnBolts("volunteer", false);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
   @Test
@@ -75,12 +73,12 @@ class PermitAheadPagesTest {
 
   @Test
   void beforeAStringOrALimbIsChanged() {
-    Bow bow = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    String change = "/rigs/" + bow.rig().value() + "/change?place=string";
+    String change = "/rigs/" + bow.id().value() + "/change?place=string";
     volunteer.get(change).then().body(containsString(AHEAD));
     Visitor.signedInAs("officer").get(change).then().body(not(containsString(AHEAD)));
-    shelf.aString(68);
+    fixture.aString(68);
     volunteer
         .get("/upkeep/" + bow.string().code() + "/string-replacement")
         .then()

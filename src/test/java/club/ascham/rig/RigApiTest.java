@@ -1,6 +1,6 @@
 package club.ascham.rig;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -11,10 +11,10 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -38,14 +38,9 @@ class RigApiTest {
           "nocking", "4 mm",
           "screwsSeen", true);
 
-  @Inject Bench bench;
+  @Inject ClubFixture fixture;
 
-  private static RequestSpecification as(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet").contentType(ContentType.JSON);
-  }
-
-  private static ValidatableResponse assemble(
-      Bench.Laid body, Bench.Laid limbs, Bench.Laid string) {
+  private static ValidatableResponse assemble(Laid body, Laid limbs, Laid string) {
     return assemble(
         limbs == null
             ? Map.of("body", body.code(), "string", string.code())
@@ -53,7 +48,7 @@ class RigApiTest {
   }
 
   private static ValidatableResponse assemble(Map<String, ?> body) {
-    return as("officer").body(body).post("/api/rigs").then();
+    return sending("officer").body(body).post("/api/rigs").then();
   }
 
   private static int id(ValidatableResponse assembled) {
@@ -62,17 +57,14 @@ class RigApiTest {
 
   private int aNewRig() {
     return id(
-        assemble(
-            bench.adjustableRiser("RIGHT", 25),
-            bench.slotInLimbs("MEDIUM", 22),
-            bench.polyesterString(68)));
+        assemble(fixture.aRiser("RIGHT", 25), fixture.limbs("MEDIUM", 22), fixture.aString(68)));
   }
 
   @Test
   void partsThatFit_becomeARigThatWaitsInTheWorkshop() {
-    Bench.Laid riser = bench.adjustableRiser("LEFT", 25);
+    Laid riser = fixture.aRiser("LEFT", 25);
 
-    assemble(riser, bench.slotInLimbs("SHORT", 20), bench.polyesterString(66))
+    assemble(riser, fixture.limbs("SHORT", 20), fixture.aString(66))
         .statusCode(201)
         .header("Location", containsString("/api/rigs/"))
         .body("name", equalTo(riser.code()))
@@ -86,10 +78,10 @@ class RigApiTest {
 
   @Test
   void aOnePieceBow_needsItsStringAlone() {
-    Bench.Laid bow = bench.onePieceBow(54);
+    Laid bow = fixture.aOnePieceBow(54);
 
-    assemble(bow, null, bench.polyesterString(54)).statusCode(201);
-    assemble(bench.onePieceBow(54), bench.slotInLimbs("SHORT", 20), bench.polyesterString(54))
+    assemble(bow, null, fixture.aString(54)).statusCode(201);
+    assemble(fixture.aOnePieceBow(54), fixture.limbs("SHORT", 20), fixture.aString(54))
         .statusCode(422)
         .body("errors.field", contains("limbs"))
         .body("errors.message", hasItem(containsString("one-piece bow")));
@@ -97,44 +89,33 @@ class RigApiTest {
 
   @Test
   void misfits_areRefusedAtTheirFieldWithReasonAndRemedy() {
-    assemble(
-            bench.screwInRiser("Thatch"),
-            bench.slotInLimbs("MEDIUM", 22),
-            bench.polyesterString(68))
+    assemble(fixture.aScrewInRiser("Thatch"), fixture.limbs("MEDIUM", 22), fixture.aString(68))
         .statusCode(422)
         .contentType("application/problem+json")
         .body("errors.field", hasItem("limbs"))
         .body("errors[0].message", containsString("screw-in limbs"));
     assemble(
-            bench.screwInRiser("Thatch"),
-            bench.screwInLimbs("Sedge", 66),
-            bench.polyesterString(66))
+            fixture.aScrewInRiser("Thatch"), fixture.screwInLimbs("Sedge", 66), fixture.aString(66))
         .statusCode(422)
         .body("errors.field", contains("limbs"));
-    assemble(
-            bench.adjustableRiser("RIGHT", 25),
-            bench.slotInLimbs("MEDIUM", 22),
-            bench.polyesterString(66))
+    assemble(fixture.aRiser("RIGHT", 25), fixture.limbs("MEDIUM", 22), fixture.aString(66))
         .statusCode(422)
         .body("errors.field", contains("string"))
         .body("errors[0].message", containsString("Choose a string labelled 68 in"));
-    assemble(
-            bench.adjustableRiser("RIGHT", 25),
-            bench.slotInLimbs("MEDIUM", 22),
-            bench.string(68, "HMPE"))
+    assemble(fixture.aRiser("RIGHT", 25), fixture.limbs("MEDIUM", 22), fixture.aString(68, "HMPE"))
         .statusCode(422)
         .body("errors[0].message", containsString("polyester"));
   }
 
   @Test
   void partsThatAreNotFree_areRefusedWithWhatWouldMakeItPossible() {
-    Bench.Laid fitted = bench.slotInLimbs("MEDIUM", 22);
-    Bench.Laid elsewhere = bench.adjustableRiser("RIGHT", 25);
-    id(assemble(elsewhere, fitted, bench.polyesterString(68)));
-    Bench.Laid withdrawn = bench.polyesterString(68);
-    bench.withdraw(withdrawn, "Serving cut through.");
+    Laid fitted = fixture.limbs("MEDIUM", 22);
+    Laid elsewhere = fixture.aRiser("RIGHT", 25);
+    id(assemble(elsewhere, fitted, fixture.aString(68)));
+    Laid withdrawn = fixture.aString(68);
+    fixture.withdraw(withdrawn, "Serving cut through.");
 
-    assemble(bench.adjustableRiser("RIGHT", 25), fitted, withdrawn)
+    assemble(fixture.aRiser("RIGHT", 25), fitted, withdrawn)
         .statusCode(422)
         .body("errors.field", contains("limbs", "string"))
         .body(
@@ -157,11 +138,11 @@ class RigApiTest {
     assemble(Map.of("body", "R-0101-X"))
         .statusCode(422)
         .body("errors.field", contains("body", "string"));
-    assemble(bench.adjustableRiser("RIGHT", 25), null, bench.polyesterString(68))
+    assemble(fixture.aRiser("RIGHT", 25), null, fixture.aString(68))
         .statusCode(422)
         .body("errors.field", contains("limbs"));
-    Bench.Laid string = bench.polyesterString(68);
-    assemble(string, bench.slotInLimbs("MEDIUM", 22), string)
+    Laid string = fixture.aString(68);
+    assemble(string, fixture.limbs("MEDIUM", 22), string)
         .statusCode(422)
         .body("errors[0].message", containsString("is a string. Choose a riser"));
     assemble(Map.of("body", "R-0101-E", "string", "S-0247-K", "colour", "red")).statusCode(400);
@@ -171,8 +152,8 @@ class RigApiTest {
   void theSameFormTwice_makesOneRig() {
     Map<String, String> body =
         Map.of(
-            "body", bench.onePieceBow(48).code(),
-            "string", bench.polyesterString(48).code(),
+            "body", fixture.aOnePieceBow(48).code(),
+            "string", fixture.aString(48).code(),
             "onceKey", "api-twice");
 
     assertEquals(id(assemble(body)), id(assemble(body)));
@@ -180,17 +161,17 @@ class RigApiTest {
 
   @Test
   void twoPeopleAssemblingOneRiserAtOnce_getOneSuccessAndOneClearRefusal() throws Exception {
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
+    Laid riser = fixture.aRiser("RIGHT", 25);
     List<Map<String, String>> wishes =
         List.of(
             Map.of(
                 "body", riser.code(),
-                "limbs", bench.slotInLimbs("MEDIUM", 22).code(),
-                "string", bench.polyesterString(68).code()),
+                "limbs", fixture.limbs("MEDIUM", 22).code(),
+                "string", fixture.aString(68).code()),
             Map.of(
                 "body", riser.code(),
-                "limbs", bench.slotInLimbs("MEDIUM", 24).code(),
-                "string", bench.polyesterString(68).code()));
+                "limbs", fixture.limbs("MEDIUM", 24).code(),
+                "string", fixture.aString(68).code()));
     CountDownLatch together = new CountDownLatch(1);
     ExecutorService two = Executors.newFixedThreadPool(2);
     try {
@@ -223,27 +204,27 @@ class RigApiTest {
     }
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NULL", riser.id()));
   }
 
   @Test
   void aSetUpWorkedThrough_makesTheRigReady() {
     int rig = aNewRig();
-    as("officer")
+    sending("officer")
         .post("/api/rigs/{id}/set-ups", rig)
         .then()
         .statusCode(200)
         .body("openSetUp.stepsToDo", hasSize(13));
 
-    as("officer")
+    sending("officer")
         .body(EVERYTHING)
         .put("/api/rigs/{id}/set-ups/current", rig)
         .then()
         .statusCode(200)
         .body("openSetUp.stepsToDo", hasSize(0))
         .body("openSetUp.figures.tiller", equalTo("4 mm"));
-    as("officer")
+    sending("officer")
         .body("{}")
         .post("/api/rigs/{id}/set-ups/current/finish", rig)
         .then()
@@ -255,43 +236,43 @@ class RigApiTest {
         .body("openSetUp", nullValue());
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM set_up WHERE rig_id = ?1 AND brace_typed = '8 1/2 in'", rig));
   }
 
   @Test
   void anIncompleteSetUp_isNotFinished() {
     int rig = aNewRig();
-    as("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
-    as("officer")
+    sending("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+    sending("officer")
         .body(Map.of("stepsDone", "limbs, loops", "brace", "216", "braceFrom", "button"))
         .put("/api/rigs/{id}/set-ups/current", rig)
         .then()
         .statusCode(422)
         .body("errors.suggestion", contains("216 mm"));
-    as("officer")
+    sending("officer")
         .body(Map.of("stepsDone", "limbs, loops", "brace", "216 mm", "braceFrom", "button"))
         .put("/api/rigs/{id}/set-ups/current", rig)
         .then()
         .statusCode(200)
         .body("openSetUp.stepsDone", contains("limbs", "loops"));
 
-    as("officer")
+    sending("officer")
         .body("{}")
         .post("/api/rigs/{id}/set-ups/current/finish", rig)
         .then()
         .statusCode(422)
         .body("errors.message", hasItem(containsString("both tiller distances")))
         .body("errors.message", hasItem(containsString("Not done yet: String on")));
-    as("officer").get("/api/rigs/{id}", rig).then().body("state", equalTo("in-the-workshop"));
+    sending("officer").get("/api/rigs/{id}", rig).then().body("state", equalTo("in-the-workshop"));
   }
 
   @Test
   void aStepOutOfItsOrder_isRefused() {
     int rig = aNewRig();
-    as("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+    sending("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
 
-    as("officer")
+    sending("officer")
         .body(Map.of("stepsDone", "brace"))
         .put("/api/rigs/{id}/set-ups/current", rig)
         .then()
@@ -302,17 +283,17 @@ class RigApiTest {
   @Test
   void aVolunteerWithoutThePermit_neitherAssemblesNorSetsTiller() {
     Map<String, String> parts =
-        Map.of("body", bench.onePieceBow(48).code(), "string", bench.polyesterString(48).code());
-    as("volunteer")
+        Map.of("body", fixture.aOnePieceBow(48).code(), "string", fixture.aString(48).code());
+    sending("volunteer")
         .body(parts)
         .post("/api/rigs")
         .then()
         .statusCode(422)
         .body("errors[0].message", containsString("permit"));
     int rig = aNewRig();
-    as("volunteer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+    sending("volunteer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
 
-    as("volunteer")
+    sending("volunteer")
         .body(EVERYTHING)
         .put("/api/rigs/{id}/set-ups/current", rig)
         .then()
@@ -325,35 +306,39 @@ class RigApiTest {
   void theCommittee_readsAndChangesNothing() {
     int rig = aNewRig();
 
-    as("committee").get("/api/rigs/{id}", rig).then().statusCode(200);
-    as("committee").get("/api/rigs").then().statusCode(200);
-    as("committee").body(EVERYTHING).post("/api/rigs").then().statusCode(403);
-    as("committee").body("{}").put("/api/rigs/{id}/parts", rig).then().statusCode(403);
-    as("committee").post("/api/rigs/{id}/set-ups", rig).then().statusCode(403);
-    as("committee").body("{}").put("/api/rigs/{id}/set-ups/current", rig).then().statusCode(403);
-    as("committee")
+    sending("committee").get("/api/rigs/{id}", rig).then().statusCode(200);
+    sending("committee").get("/api/rigs").then().statusCode(200);
+    sending("committee").body(EVERYTHING).post("/api/rigs").then().statusCode(403);
+    sending("committee").body("{}").put("/api/rigs/{id}/parts", rig).then().statusCode(403);
+    sending("committee").post("/api/rigs/{id}/set-ups", rig).then().statusCode(403);
+    sending("committee")
+        .body("{}")
+        .put("/api/rigs/{id}/set-ups/current", rig)
+        .then()
+        .statusCode(403);
+    sending("committee")
         .body("{}")
         .post("/api/rigs/{id}/set-ups/current/finish", rig)
         .then()
         .statusCode(403);
-    as("committee").body("{}").post("/api/rigs/{id}/dissolve", rig).then().statusCode(403);
+    sending("committee").body("{}").post("/api/rigs/{id}/dissolve", rig).then().statusCode(403);
   }
 
   @Test
   void anotherString_waitsForANewSetUp_andAnOpenOneBeginsAgain() {
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
-    Bench.Laid old = bench.polyesterString(68);
-    Bench.Laid fresh = bench.polyesterString(68);
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    Laid limbs = fixture.limbs("MEDIUM", 22);
+    Laid old = fixture.aString(68);
+    Laid fresh = fixture.aString(68);
     int rig = id(assemble(riser, limbs, old));
-    as("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
-    as("officer")
+    sending("officer").post("/api/rigs/{id}/set-ups", rig).then().statusCode(200);
+    sending("officer")
         .body(EVERYTHING)
         .put("/api/rigs/{id}/set-ups/current", rig)
         .then()
         .statusCode(200);
 
-    as("volunteer")
+    sending("volunteer")
         .body(Map.of("body", riser.code(), "limbs", limbs.code(), "string", fresh.code()))
         .put("/api/rigs/{id}/parts", rig)
         .then()
@@ -363,33 +348,30 @@ class RigApiTest {
         .body("openSetUp.figures.brace", nullValue());
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NOT NULL", old.id()));
   }
 
-  private record Parts(Bench.Laid riser, Bench.Laid limbs, Bench.Laid string) {
-    Map<String, Object> with(Bench.Laid other, String on) {
+  private record Parts(Laid riser, Laid limbs, Laid string) {
+    Map<String, Object> with(Laid other, String on) {
       return Map.of("body", riser.code(), "limbs", limbs.code(), "string", other.code(), "on", on);
     }
   }
 
   private Parts partsOfA68InchBow() {
-    return new Parts(
-        bench.adjustableRiser("RIGHT", 25),
-        bench.slotInLimbs("MEDIUM", 22),
-        bench.polyesterString(68));
+    return new Parts(fixture.aRiser("RIGHT", 25), fixture.limbs("MEDIUM", 22), fixture.aString(68));
   }
 
   private static ValidatableResponse change(long rig, Map<String, Object> parts) {
-    return as("officer").body(parts).put("/api/rigs/{id}/parts", rig).then();
+    return sending("officer").body(parts).put("/api/rigs/{id}/parts", rig).then();
   }
 
   @Test
   void aChangeTypedInLate_happenedOnItsDay() {
     Parts parts = partsOfA68InchBow();
-    Bench.Laid fresh = bench.polyesterString(68);
-    long rig = bench.assembled(parts.riser(), parts.limbs(), parts.string());
-    bench.setUp(rig);
+    Laid fresh = fixture.aString(68);
+    long rig = fixture.assembled(parts.riser(), parts.limbs(), parts.string());
+    fixture.setUp(rig);
 
     change(rig, parts.with(fresh, "2099-01-01"))
         .statusCode(422)
@@ -400,18 +382,18 @@ class RigApiTest {
         .body("state", equalTo("in-the-workshop"));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting o JOIN fitting n ON n.from_at = o.until_at"
                 + " WHERE o.item_id = ?1 AND n.item_id = ?2 AND n.from_at LIKE '2026-03-03T%'",
             parts.string().id(), fresh.id()));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM bowstring WHERE id = ?1 AND first_used = '2026-03-03'",
             fresh.id()));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM story s JOIN story_about a ON a.story_id = s.id"
                 + " WHERE a.item_id = ?1 AND s.happened_at LIKE '2026-03-03T%'",
             fresh.id()));
@@ -420,36 +402,36 @@ class RigApiTest {
   @Test
   void aChange_isNotDatedBeforeWhatIsKnownOfTheBow() {
     Parts parts = partsOfA68InchBow();
-    Bench.Laid fresh = bench.polyesterString(68);
-    long rig = bench.assembled(parts.riser(), parts.limbs(), parts.string());
+    Laid fresh = fixture.aString(68);
+    long rig = fixture.assembled(parts.riser(), parts.limbs(), parts.string());
     refusedOn(rig, parts.with(fresh, "2026-01-01"), "Parts of the bow were changed on");
-    bench.setUp(rig);
+    fixture.setUp(rig);
     refusedOn(rig, parts.with(fresh, "2026-01-01"), "The bow was set up on Fri 2 Jan 2026.");
-    bench.change(
+    fixture.change(
         "INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed,"
             + " verdict) VALUES (?1, 'LOOK', '2026-03-10T22:30:00.000Z',"
             + " '2026-03-10T22:30:00.000Z', 1, 1, 'FIT')",
         rig);
     refusedOn(rig, parts.with(fresh, "2026-03-09"), "The bow was checked on Tue 10 Mar 2026.");
-    long loan = bench.lend(rig);
-    bench.change(
+    long loan = fixture.lend(rig);
+    fixture.change(
         "UPDATE loan_line SET out_at = '2026-04-01T17:00:00.000Z' WHERE loan_id = ?1", loan);
     refusedOn(rig, parts.with(fresh, "2026-03-31"), "The bow was lent on Wed 1 Apr 2026.");
-    bench.change(
+    fixture.change(
         "UPDATE loan_line SET back_at = '2026-04-08T22:00:00.000Z', outcome = 'BACK'"
             + " WHERE loan_id = ?1",
         loan);
     refusedOn(rig, parts.with(fresh, "2026-04-07"), "The bow was received on Wed 8 Apr 2026.");
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NULL",
             parts.string().id()));
 
     change(rig, parts.with(fresh, "2026-04-08")).statusCode(200);
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND from_at ="
                 + " '2026-04-08T22:00:00.001Z'",
             fresh.id()),
@@ -459,12 +441,12 @@ class RigApiTest {
   @Test
   void aChange_isNotDatedBeforeTheNewPartWasFree() {
     Parts parts = partsOfA68InchBow();
-    Bench.Laid fresh = bench.polyesterString(68);
-    long rig = bench.assembled(parts.riser(), parts.limbs(), parts.string());
+    Laid fresh = fixture.aString(68);
+    long rig = fixture.assembled(parts.riser(), parts.limbs(), parts.string());
     Parts elsewhere = partsOfA68InchBow();
-    long other = bench.assembled(elsewhere.riser(), elsewhere.limbs(), fresh);
-    bench.change("UPDATE item SET bought_on = '2026-01-10' WHERE id = ?1", fresh.id());
-    bench.change(
+    long other = fixture.assembled(elsewhere.riser(), elsewhere.limbs(), fresh);
+    fixture.change("UPDATE item SET bought_on = '2026-01-10' WHERE id = ?1", fresh.id());
+    fixture.change(
         "UPDATE fitting SET until_at = '2026-04-01T10:00:00.000Z' WHERE rig_id = ?1 AND item_id ="
             + " ?2",
         other,
@@ -473,7 +455,7 @@ class RigApiTest {
         rig,
         parts.with(fresh, "2026-03-20"),
         "What goes on was still fitted to another rig on Wed 1 Apr 2026.");
-    bench.change(
+    fixture.change(
         "UPDATE fitting SET from_at = '2025-01-01T10:00:00.000Z', until_at ="
             + " '2025-02-01T10:00:00.000Z' WHERE rig_id = ?1 AND item_id = ?2",
         other,
@@ -493,14 +475,14 @@ class RigApiTest {
   @Test
   void aRigAssembledOnAnEarlierDay_isOneSinceThen() {
     Parts parts = partsOfA68InchBow();
-    bench.change("UPDATE item SET bought_on = '2026-02-01' WHERE id = ?1", parts.string().id());
+    fixture.change("UPDATE item SET bought_on = '2026-02-01' WHERE id = ?1", parts.string().id());
     assemble(parts.with(parts.string(), "2026-01-31"))
         .statusCode(422)
         .body("errors.field", contains("on"));
     int rig = id(assemble(parts.with(parts.string(), "2026-02-03")));
     assertEquals(
         4,
-        bench.number(
+        fixture.number(
             "SELECT (SELECT count(*) FROM rig WHERE id = ?1 AND assembled_at LIKE '2026-02-03T%')"
                 + " + (SELECT count(*) FROM fitting WHERE rig_id = ?1 AND from_at LIKE"
                 + " '2026-02-03T%')",
@@ -510,17 +492,17 @@ class RigApiTest {
   // ---- correcting the record
 
   private static ValidatableResponse correct(long rig, Map<String, Object> found) {
-    return as("volunteer").body(found).post("/api/rigs/{id}/corrections", rig).then();
+    return sending("volunteer").body(found).post("/api/rigs/{id}/corrections", rig).then();
   }
 
   @Test
   void aStringThatIsOnAnotherBow_isPutThereInTheRecord_andBothBowsTellIt() {
     Parts here = partsOfA68InchBow();
     Parts there = partsOfA68InchBow();
-    long rig = bench.assembled(here.riser(), here.limbs(), here.string());
-    long other = bench.assembled(there.riser(), there.limbs(), there.string());
-    bench.setUp(rig);
-    bench.setUp(other);
+    long rig = fixture.assembled(here.riser(), here.limbs(), here.string());
+    long other = fixture.assembled(there.riser(), there.limbs(), there.string());
+    fixture.setUp(rig);
+    fixture.setUp(other);
 
     correct(rig, Map.of("found", there.string().code()))
         .statusCode(200)
@@ -528,19 +510,19 @@ class RigApiTest {
         .body(
             "parts.code",
             contains(here.riser().code(), here.limbs().code(), there.string().code()));
-    as("officer")
+    sending("officer")
         .get("/api/rigs/{id}", other)
         .then()
         .body("parts.code", contains(there.riser().code(), there.limbs().code()))
         .body("state", equalTo("in-the-workshop"));
     assertEquals(
         0,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND until_at IS NULL",
             here.string().id()));
     assertEquals(
         2,
-        bench.number(
+        fixture.number(
             "SELECT count(DISTINCT a.rig_id) FROM story s JOIN story_about a ON a.story_id = s.id"
                 + " WHERE a.rig_id IN (?1, ?2) AND s.sentence LIKE 'Record corrected: %'",
             rig, other));
@@ -550,12 +532,12 @@ class RigApiTest {
   void twoStringsThatWereExchanged_areExchangedInTheRecord() {
     Parts here = partsOfA68InchBow();
     Parts there = partsOfA68InchBow();
-    long rig = bench.assembled(here.riser(), here.limbs(), here.string());
-    long other = bench.assembled(there.riser(), there.limbs(), there.string());
+    long rig = fixture.assembled(here.riser(), here.limbs(), here.string());
+    long other = fixture.assembled(there.riser(), there.limbs(), there.string());
 
     correct(rig, Map.of("found", there.string().code(), "exchanged", true)).statusCode(200);
 
-    as("officer")
+    sending("officer")
         .get("/api/rigs/{id}", other)
         .then()
         .body("parts.code", hasItem(here.string().code()));
@@ -564,41 +546,41 @@ class RigApiTest {
   @Test
   void theRecord_isNotCorrectedIntoWhatCannotBe() {
     Parts here = partsOfA68InchBow();
-    long rig = bench.assembled(here.riser(), here.limbs(), here.string());
+    long rig = fixture.assembled(here.riser(), here.limbs(), here.string());
 
     Parts lent = partsOfA68InchBow();
-    long out = bench.assembled(lent.riser(), lent.limbs(), lent.string());
-    bench.setUp(out);
-    bench.lend(out);
+    long out = fixture.assembled(lent.riser(), lent.limbs(), lent.string());
+    fixture.setUp(out);
+    fixture.lend(out);
     correct(rig, Map.of("found", lent.string().code()))
         .statusCode(422)
         .body("errors.message", hasItem(containsString("Receive it first.")));
 
-    Bench.Laid withdrawn = bench.polyesterString(68);
-    bench.withdraw(withdrawn, "frayed");
+    Laid withdrawn = fixture.aString(68);
+    fixture.withdraw(withdrawn, "frayed");
     correct(rig, Map.of("found", withdrawn.code()))
         .statusCode(422)
         .body("errors.message", hasItem(containsString("is withdrawn since")));
 
-    correct(rig, Map.of("found", bench.polyesterString(62).code()))
+    correct(rig, Map.of("found", fixture.aString(62).code()))
         .statusCode(422)
         .body("errors.message", hasItem(containsString("Put it right, or withdraw both.")));
-    correct(rig, Map.of("found", bench.polyesterString(68).code(), "exchanged", true))
+    correct(rig, Map.of("found", fixture.aString(68).code(), "exchanged", true))
         .statusCode(422)
         .body("errors.field", contains("exchanged"));
     correct(rig, Map.of("found", here.string().code())).statusCode(422);
-    correct(rig, Map.of("found", bench.adjustableRiser("RIGHT", 25).code()))
+    correct(rig, Map.of("found", fixture.aRiser("RIGHT", 25).code()))
         .statusCode(422)
         .body("errors.message", hasItem(containsString("A rig goes by its riser")));
 
     Parts there = partsOfA68InchBow();
-    bench.assembled(there.riser(), there.limbs(), there.string());
+    fixture.assembled(there.riser(), there.limbs(), there.string());
     correct(rig, Map.of("found", there.limbs().code()))
         .statusCode(422)
         .body("errors.message", hasItem(containsString("permit for limb")));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND rig_id = ?2 AND until_at IS NULL",
             here.string().id(),
             rig));
@@ -606,15 +588,15 @@ class RigApiTest {
 
   @Test
   void changingAPartDuringALoan_keepsTheLoan() {
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
-    Bench.Laid old = bench.polyesterString(68);
-    Bench.Laid fresh = bench.polyesterString(68);
-    long rig = bench.assembled(riser, limbs, old);
-    bench.setUp(rig);
-    long loan = bench.lend(rig);
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    Laid limbs = fixture.limbs("MEDIUM", 22);
+    Laid old = fixture.aString(68);
+    Laid fresh = fixture.aString(68);
+    long rig = fixture.assembled(riser, limbs, old);
+    fixture.setUp(rig);
+    long loan = fixture.lend(rig);
 
-    as("officer")
+    sending("officer")
         .body(Map.of("body", riser.code(), "limbs", limbs.code(), "string", fresh.code()))
         .put("/api/rigs/{id}/parts", rig)
         .then()
@@ -624,19 +606,19 @@ class RigApiTest {
 
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND outcome ="
                 + " 'CHANGED'",
             loan,
             old.id()));
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND back_at IS"
                 + " NULL",
             loan,
             fresh.id()));
-    as("officer")
+    sending("officer")
         .body("{}")
         .post("/api/rigs/{id}/dissolve", rig)
         .then()
@@ -646,26 +628,30 @@ class RigApiTest {
 
   @Test
   void aStaleForm_isRefusedAndChangesNothing() {
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
-    int rig = id(assemble(riser, limbs, bench.polyesterString(68)));
-    int seen = as("officer").get("/api/rigs/{id}", rig).then().extract().path("version");
-    Bench.Laid first = bench.polyesterString(68);
-    Bench.Laid second = bench.polyesterString(68);
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    Laid limbs = fixture.limbs("MEDIUM", 22);
+    int rig = id(assemble(riser, limbs, fixture.aString(68)));
+    int seen = sending("officer").get("/api/rigs/{id}", rig).then().extract().path("version");
+    Laid first = fixture.aString(68);
+    Laid second = fixture.aString(68);
     Map<String, Object> parts =
         Map.of("body", riser.code(), "limbs", limbs.code(), "version", seen);
 
-    as("officer").body(with(parts, first)).put("/api/rigs/{id}/parts", rig).then().statusCode(200);
-    as("officer")
+    sending("officer")
+        .body(with(parts, first))
+        .put("/api/rigs/{id}/parts", rig)
+        .then()
+        .statusCode(200);
+    sending("officer")
         .body(with(parts, second))
         .put("/api/rigs/{id}/parts", rig)
         .then()
         .statusCode(409)
         .body("detail", containsString("Someone else changed this rig"));
-    as("officer").get("/api/rigs/{id}", rig).then().body("parts.code", hasItem(first.code()));
+    sending("officer").get("/api/rigs/{id}", rig).then().body("parts.code", hasItem(first.code()));
   }
 
-  private static Map<String, Object> with(Map<String, Object> parts, Bench.Laid string) {
+  private static Map<String, Object> with(Map<String, Object> parts, Laid string) {
     Map<String, Object> all = new HashMap<>(parts);
     all.put("string", string.code());
     return all;
@@ -673,26 +659,26 @@ class RigApiTest {
 
   @Test
   void aRigTakenApart_isGoneAndItsPartsAreLoose() {
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    int rig = id(assemble(riser, bench.slotInLimbs("MEDIUM", 22), bench.polyesterString(68)));
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    int rig = id(assemble(riser, fixture.limbs("MEDIUM", 22), fixture.aString(68)));
 
-    as("officer").body("{}").post("/api/rigs/{id}/dissolve", rig).then().statusCode(204);
+    sending("officer").body("{}").post("/api/rigs/{id}/dissolve", rig).then().statusCode(204);
 
-    as("officer").get("/api/rigs/{id}", rig).then().statusCode(404);
-    as("officer")
+    sending("officer").get("/api/rigs/{id}", rig).then().statusCode(404);
+    sending("officer")
         .body("{}")
         .post("/api/rigs/{id}/dissolve", rig)
         .then()
         .statusCode(422)
         .body("errors[0].message", containsString("taken apart already"));
-    assemble(riser, bench.slotInLimbs("LONG", 22), bench.polyesterString(70)).statusCode(201);
+    assemble(riser, fixture.limbs("LONG", 22), fixture.aString(70)).statusCode(201);
   }
 
   @Test
   void theList_isPagedAndFiltered() {
     aNewRig();
 
-    as("officer")
+    sending("officer")
         .queryParam("size", 3)
         .get("/api/rigs")
         .then()
@@ -700,7 +686,7 @@ class RigApiTest {
         .body("items", hasSize(3))
         .body("size", equalTo(3))
         .body("total", notNullValue());
-    as("officer")
+    sending("officer")
         .queryParam("state", "in-the-workshop")
         .queryParam("bowLength", 68)
         .queryParam("size", 200)
@@ -708,7 +694,7 @@ class RigApiTest {
         .then()
         .body("items.state", everyItem(equalTo("in-the-workshop")))
         .body("items.bowLengthIn", everyItem(equalTo(68)));
-    as("officer")
+    sending("officer")
         .queryParam("state", "tired")
         .get("/api/rigs")
         .then()

@@ -7,7 +7,8 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.store.StatementCount;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
@@ -25,12 +26,11 @@ class RigPagesTest {
   private static final Pattern VERSION = Pattern.compile("name=\"version\" value=\"(\\d+)\"");
   private static final Pattern STEP = Pattern.compile("name=\"step\" value=\"([a-z-]+)\"");
 
-  @Inject Bench bench;
-  @Inject CheckBench checkBench;
+  @Inject ClubFixture fixture;
 
   @BeforeEach
   void holdsThePermit() {
-    checkBench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("officer", true);
   }
 
   private static String hidden(Pattern field, Response page) {
@@ -40,18 +40,16 @@ class RigPagesTest {
   }
 
   private long aRig() {
-    return bench.assembled(
-        bench.adjustableRiser("RIGHT", 25),
-        bench.slotInLimbs("MEDIUM", 22),
-        bench.polyesterString(68));
+    return fixture.assembled(
+        fixture.aRiser("RIGHT", 25), fixture.limbs("MEDIUM", 22), fixture.aString(68));
   }
 
   @Test
   void assembling_offersFirstWhatFitsAndSaysWhyTheOthersDoNot() {
     Visitor officer = Visitor.signedInAs("officer");
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    Bench.Laid fits = bench.slotInLimbs("MEDIUM", 22);
-    Bench.Laid other = bench.screwInLimbs("Thatch", 66);
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    Laid fits = fixture.limbs("MEDIUM", 22);
+    Laid other = fixture.screwInLimbs("Thatch", 66);
 
     String page = officer.get("/rigs/new?body=" + riser.code()).asString();
 
@@ -66,7 +64,7 @@ class RigPagesTest {
   void whatIsReady_isOfferedForIssue_toThoseWhoIssue() {
     String rig =
         "/rigs/"
-            + bench.number(
+            + fixture.number(
                 "SELECT min(rig_id) FROM rig_standing WHERE state_if_inspected = 'READY'");
     Visitor.signedInAs("officer").get(rig).then().body(containsString("Issue it"));
     Visitor.signedInAs("volunteer").get(rig).then().body(not(containsString("Issue it")));
@@ -75,9 +73,9 @@ class RigPagesTest {
   @Test
   void assembling_fromBodyToPress_leadsToTheRig() {
     Visitor officer = Visitor.signedInAs("officer");
-    Bench.Laid riser = bench.adjustableRiser("LEFT", 25);
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
-    Bench.Laid string = bench.polyesterString(68);
+    Laid riser = fixture.aRiser("LEFT", 25);
+    Laid limbs = fixture.limbs("MEDIUM", 22);
+    Laid string = fixture.aString(68);
     Map<String, String> form =
         Map.of(
             "body",
@@ -108,7 +106,7 @@ class RigPagesTest {
 
     first.then().statusCode(303);
     assertEquals(first.header("Location"), second.header("Location"));
-    assertEquals(1, bench.number("SELECT count(*) FROM fitting WHERE item_id = ?1", riser.id()));
+    assertEquals(1, fixture.number("SELECT count(*) FROM fitting WHERE item_id = ?1", riser.id()));
     officer
         .get("/rigs/" + first.header("Location").replaceAll(".*/", ""))
         .then()
@@ -120,8 +118,8 @@ class RigPagesTest {
   @Test
   void aMisfit_isRefusedOnTheSamePageWithWhatWasChosen() {
     Visitor officer = Visitor.signedInAs("officer");
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    Laid limbs = fixture.limbs("MEDIUM", 22);
     officer.get("/rigs/new");
 
     officer
@@ -130,7 +128,7 @@ class RigPagesTest {
             Map.of(
                 "body", riser.code(),
                 "limbs", limbs.code(),
-                "string", bench.polyesterString(62).code()))
+                "string", fixture.aString(62).code()))
         .then()
         .statusCode(422)
         .body(containsString("Choose a string labelled 68 in"))
@@ -183,8 +181,8 @@ class RigPagesTest {
   @Test
   void aStepWithoutItsFigure_orWithASlipOfUnit_keepsWhatWasTyped() {
     Visitor officer = Visitor.signedInAs("officer");
-    Bench.Laid bow = bench.onePieceBow(48);
-    long rig = bench.assembled(bow, bench.polyesterString(48));
+    Laid bow = fixture.aOnePieceBow(48);
+    long rig = fixture.assembled(bow, fixture.aString(48));
     String path = "/rigs/" + rig + "/set-up";
     officer.get(path);
     officer.post(path + "/begin", Map.of());
@@ -209,7 +207,7 @@ class RigPagesTest {
             Map.of("step", "brace", "brace", "160", "take-brace", "160 mm", "braceFrom", "button"))
         .then()
         .statusCode(303);
-    assertEquals(16_000_000, bench.number("SELECT brace FROM set_up WHERE rig_id = ?1", rig));
+    assertEquals(16_000_000, fixture.number("SELECT brace FROM set_up WHERE rig_id = ?1", rig));
   }
 
   @Test
@@ -236,7 +234,7 @@ class RigPagesTest {
   void aSetUpBegunByMistake_isGivenUpWhileNothingWasDone() {
     Visitor officer = Visitor.signedInAs("officer");
     long rig = aRig();
-    bench.setUp(rig);
+    fixture.setUp(rig);
     String path = "/rigs/" + rig + "/set-up";
     officer.get(path);
     officer.post(path + "/begin", Map.of());
@@ -295,37 +293,37 @@ class RigPagesTest {
   void aSpareString_isKeptWithTheRigAndAMisfitIsNot() {
     Visitor officer = Visitor.signedInAs("officer");
     long rig = aRig();
-    Bench.Laid spare = bench.polyesterString(68);
+    Laid spare = fixture.aString(68);
     String path = "/rigs/" + rig + "/change";
     officer.get(path);
 
     officer.post(path + "/keep", Map.of("item", spare.code())).then().statusCode(303);
     officer
-        .post(path + "/keep", Map.of("item", bench.polyesterString(62).code()))
+        .post(path + "/keep", Map.of("item", fixture.aString(62).code()))
         .then()
         .statusCode(422)
         .body(containsString("Choose a string labelled 68 in"));
     officer
-        .post(path + "/keep", Map.of("item", bench.stringer(48, 62).code()))
+        .post(path + "/keep", Map.of("item", fixture.aStringer(48, 62).code()))
         .then()
         .statusCode(422);
     officer
-        .post(path + "/keep", Map.of("item", bench.stringer(60, 70).code()))
+        .post(path + "/keep", Map.of("item", fixture.aStringer(60, 70).code()))
         .then()
         .statusCode(303);
     officer.get("/rigs/" + rig).then().body(containsString(spare.code()));
     officer.post(path + "/let-go", Map.of("item", spare.code())).then().statusCode(303);
-    assertEquals(1, bench.number("SELECT count(*) FROM kept_with WHERE rig_id = ?1", rig));
+    assertEquals(1, fixture.number("SELECT count(*) FROM kept_with WHERE rig_id = ?1", rig));
   }
 
   @Test
   void aChangeDatedTooEarly_saysSoAtItsField_andKeepsTheDay() {
     Visitor officer = Visitor.signedInAs("officer");
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
-    Bench.Laid old = bench.polyesterString(68);
-    Bench.Laid fresh = bench.polyesterString(68);
-    long rig = bench.assembled(riser, limbs, old);
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    Laid limbs = fixture.limbs("MEDIUM", 22);
+    Laid old = fixture.aString(68);
+    Laid fresh = fixture.aString(68);
+    long rig = fixture.assembled(riser, limbs, old);
     String path = "/rigs/" + rig + "/change";
     officer.get(path + "?place=string").then().body(containsString("Done on an earlier day"));
     Map<String, String> form =
@@ -346,7 +344,7 @@ class RigPagesTest {
     officer.post(path, form).then().statusCode(303);
     assertEquals(
         1,
-        bench.number(
+        fixture.number(
             "SELECT count(*) FROM fitting WHERE item_id = ?1 AND from_at LIKE '2026-02-01T%'",
             fresh.id()));
   }
@@ -355,7 +353,7 @@ class RigPagesTest {
   void theTrend_isDrawnBesideTheTableOfChecks_onceThereAreTwo() {
     Visitor officer = Visitor.signedInAs("officer");
     long rig = aRig();
-    bench.setUp(rig);
+    fixture.setUp(rig);
     measured(rig, "2026-02-01T19:00:00.000Z", 21600000);
     officer.get("/rigs/" + rig).then().body(not(containsString("trend-plate")));
     measured(rig, "2026-03-01T19:00:00.000Z", 21100000);
@@ -368,7 +366,7 @@ class RigPagesTest {
   }
 
   private void measured(long rig, String at, int brace) {
-    bench.change(
+    fixture.change(
         "INSERT INTO bow_check (rig_id, kind, happened_at, recorded_at, checked_by, all_as_listed,"
             + " brace, brace_from, tiller_upper, tiller_lower, verdict) VALUES (?1,"
             + " 'CHECK', ?2, ?2, 1, 1, ?3, 'GRIP_THROAT', 19000000, 18600000, 'FIT')",
@@ -380,8 +378,8 @@ class RigPagesTest {
   @Test
   void aRigTakenApart_keepsItsStoryAtItsAddress() {
     Visitor officer = Visitor.signedInAs("officer");
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    long rig = bench.assembled(riser, bench.slotInLimbs("MEDIUM", 22), bench.polyesterString(68));
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    long rig = fixture.assembled(riser, fixture.limbs("MEDIUM", 22), fixture.aString(68));
     Response asked = officer.get("/rigs/" + rig + "/dissolve");
 
     officer
@@ -414,10 +412,9 @@ class RigPagesTest {
 
   @Test
   void aWithdrawnRig_saysWhichPartAndWhy() {
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
-    long rig =
-        bench.assembled(bench.adjustableRiser("RIGHT", 25), limbs, bench.polyesterString(68));
-    bench.withdraw(limbs, "crack in the lower limb");
+    Laid limbs = fixture.limbs("MEDIUM", 22);
+    long rig = fixture.assembled(fixture.aRiser("RIGHT", 25), limbs, fixture.aString(68));
+    fixture.withdraw(limbs, "crack in the lower limb");
     Visitor.signedInAs("officer")
         .get("/rigs/" + rig)
         .then()
@@ -428,12 +425,12 @@ class RigPagesTest {
 
   @Test
   void aRigChangedWhileOnLoan_offersItsSetUp_andTheCommitteeReadsNoNames() {
-    Bench.Laid riser = bench.adjustableRiser("RIGHT", 25);
-    Bench.Laid limbs = bench.slotInLimbs("MEDIUM", 22);
-    Bench.Laid another = bench.polyesterString(68);
-    long rig = bench.assembled(riser, limbs, bench.polyesterString(68));
-    bench.setUp(rig);
-    bench.lend(rig);
+    Laid riser = fixture.aRiser("RIGHT", 25);
+    Laid limbs = fixture.limbs("MEDIUM", 22);
+    Laid another = fixture.aString(68);
+    long rig = fixture.assembled(riser, limbs, fixture.aString(68));
+    fixture.setUp(rig);
+    fixture.lend(rig);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/rigs/" + rig).then().body(not(containsString("/set-up\"")));
     officer

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.bow.Band;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.id.RigId;
 import club.ascham.store.StatementCount;
 import io.quarkus.test.junit.QuarkusTest;
@@ -14,15 +16,14 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class RigSpecsTest {
-  @Inject Bench bench;
+  @Inject ClubFixture fixture;
   @Inject RigSpecs specs;
 
   @Test
   void aNewRig_isKnownByItsPartsAndHasTargetsButNoSetUp() {
-    Bench.Laid riser = bench.adjustableRiser("LEFT", 25);
+    Laid riser = fixture.aRiser("LEFT", 25);
     RigId rig =
-        new RigId(
-            bench.assembled(riser, bench.slotInLimbs("MEDIUM", 22), bench.polyesterString(68)));
+        new RigId(fixture.assembled(riser, fixture.limbs("MEDIUM", 22), fixture.aString(68)));
 
     RigCard card = specs.of(rig).orElseThrow();
 
@@ -35,7 +36,7 @@ class RigSpecsTest {
 
   @Test
   void aOnePieceBow_isWholeWithItsStringAlone() {
-    RigId rig = new RigId(bench.assembled(bench.onePieceBow(48), bench.polyesterString(48)));
+    RigId rig = new RigId(fixture.assembled(fixture.aOnePieceBow(48), fixture.aString(48)));
 
     RigCard card = specs.of(rig).orElseThrow();
 
@@ -46,7 +47,7 @@ class RigSpecsTest {
   @Test
   void aRiserAlone_hasNoTargets() {
     RigCard card =
-        specs.of(new RigId(bench.assembled(bench.adjustableRiser("RIGHT", 23)))).orElseThrow();
+        specs.of(new RigId(fixture.assembled(fixture.aRiser("RIGHT", 23)))).orElseThrow();
 
     assertTrue(card.spec().isEmpty());
     assertNull(card.targets());
@@ -69,9 +70,9 @@ class RigSpecsTest {
 
   private RigId screwIn(int lengthIn) {
     return new RigId(
-        bench.assembled(
-            bench.screwInRiser("Thatch"),
-            bench.screwInLimbs("Thatch", lengthIn),
-            bench.polyesterString(lengthIn)));
+        fixture.assembled(
+            fixture.aScrewInRiser("Thatch"),
+            fixture.screwInLimbs("Thatch", lengthIn),
+            fixture.aString(lengthIn)));
   }
 }

@@ -1,6 +1,6 @@
 package club.ascham.rig;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
@@ -9,6 +9,8 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -19,17 +21,17 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class WeighTest {
-  @Inject Bench bench;
+  @Inject ClubFixture fixture;
 
-  private Bench.Laid limbs;
+  private Laid limbs;
 
   private long aRig() {
-    limbs = bench.slotInLimbs("MEDIUM", 22);
-    return bench.assembled(bench.adjustableRiser("RIGHT", 25), limbs, bench.polyesterString(68));
+    limbs = fixture.limbs("MEDIUM", 22);
+    return fixture.assembled(fixture.aRiser("RIGHT", 25), limbs, fixture.aString(68));
   }
 
   private static ValidatableResponse ask(String verb, String who, long rig, String body) {
-    var request = given().auth().preemptive().basic(who, "demo-fleet");
+    var request = as(who);
     if (body != null) {
       request = request.contentType("application/json").body(body.replace('\'', '"'));
     }
@@ -37,7 +39,7 @@ class WeighTest {
   }
 
   private long readings() {
-    return bench.number("SELECT count(*) FROM scale_reading WHERE item_id = ?1", limbs.id());
+    return fixture.number("SELECT count(*) FROM scale_reading WHERE item_id = ?1", limbs.id());
   }
 
   @Test
@@ -74,10 +76,10 @@ class WeighTest {
         .statusCode(201)
         .body("readings", equalTo(1))
         .body("weighed[0].riserIn", equalTo(25));
-    bench.change("UPDATE fitting SET until_at = '2026-02-02T10:00:00.000Z' WHERE rig_id = ?1", rig);
-    bench.change("UPDATE rig SET dissolved_at = '2026-02-02T10:00:00.000Z' WHERE id = ?1", rig);
-    long other =
-        bench.assembled(bench.adjustableRiser("LEFT", 23), limbs, bench.polyesterString(66));
+    fixture.change(
+        "UPDATE fitting SET until_at = '2026-02-02T10:00:00.000Z' WHERE rig_id = ?1", rig);
+    fixture.change("UPDATE rig SET dissolved_at = '2026-02-02T10:00:00.000Z' WHERE id = ?1", rig);
+    long other = fixture.assembled(fixture.aRiser("LEFT", 23), limbs, fixture.aString(66));
 
     ask("GET", "committee", other, null)
         .statusCode(200)
@@ -124,10 +126,7 @@ class WeighTest {
         .then()
         .statusCode(303);
     assertEquals(1, asked());
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    as("officer")
         .get("/api/concerns?rig=" + rig)
         .then()
         .statusCode(200)
@@ -155,7 +154,7 @@ class WeighTest {
   @Test
   void limbsLongOffTheScale_areListed_byPageAndCall_untilWeighed() {
     long rig = aRig();
-    bench.change(
+    fixture.change(
         "UPDATE item SET registered_on = '2020-01-01', bought_on = '2020-01-01' WHERE id = ?1",
         limbs.id());
     toWeigh().body("find { it.code == '" + limbs.code() + "' }.rig", equalTo((int) rig));
@@ -171,30 +170,24 @@ class WeighTest {
   }
 
   private static ValidatableResponse toWeigh() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("committee", "demo-fleet")
-        .get("/api/upkeep/to-weigh")
-        .then()
-        .statusCode(200);
+    return as("committee").get("/api/upkeep/to-weigh").then().statusCode(200);
   }
 
   private long asked() {
-    return bench.number(
+    return fixture.number(
         "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'LIMB_INSPECTION' AND cause ="
             + " 'WEIGHED' AND blocks = 0 AND closed_by_record IS NULL",
         limbs.id());
   }
 
   private void lookedAt() {
-    bench.change(
+    fixture.change(
         """
         INSERT INTO upkeep_record (item_id, work, happened_at, recorded_at, done_by, result)
         SELECT ?1, 'LIMB_INSPECTION', max(opened_at), max(opened_at), 1, 'PASSED'
           FROM upkeep_task WHERE item_id = ?1""",
         limbs.id());
-    bench.change(
+    fixture.change(
         "UPDATE upkeep_task SET closed_by_record = (SELECT max(id) FROM upkeep_record) WHERE item_id ="
             + " ?1",
         limbs.id());

@@ -1,5 +1,6 @@
 package club.ascham.rules;
 
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
@@ -10,7 +11,6 @@ import club.ascham.mechanics.TwistLimits;
 import club.ascham.store.Rows;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.RestAssured;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.List;
@@ -95,11 +95,7 @@ class RulesPagesTest {
         .then()
         .body(containsString("30 to 45"), containsString("Our stringmaker says so."));
     assertEquals(new TwistLimits(30, 45), club.rules().twistLimits());
-    RestAssured.given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    sending("volunteer")
         .body(
             "{\"bowLengthIn\":68,\"stringLengthMm\":1651,\"strands\":14,\"strandDiameterMm\":0.45,"
                 + "\"twists\":35,\"braceMm\":228.6,\"targetMm\":222.25}")

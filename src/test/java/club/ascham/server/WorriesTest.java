@@ -1,5 +1,6 @@
 package club.ascham.server;
 
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -27,7 +28,6 @@ import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -64,10 +64,6 @@ class WorriesTest {
     highWater.allRead();
   }
 
-  private static RequestSpecification as(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet").contentType("application/json");
-  }
-
   /** An answer of those checks alone that some address asks. */
   private static JsonPath check(String path, String name) {
     Response answer = given().get(path);
@@ -95,7 +91,8 @@ class WorriesTest {
   void whereAllIsWell_nothingIsSaid() {
     Visitor.signedInAs("officer").get("/").then().body(not(containsString("The server")));
     assertEquals(
-        List.of(), as("officer").get("/api/server").then().statusCode(200).extract().path("items"));
+        List.of(),
+        sending("officer").get("/api/server").then().statusCode(200).extract().path("items"));
     given().get("/q/health/well").then().statusCode(200).body("status", equalTo("UP"));
   }
 
@@ -143,7 +140,7 @@ class WorriesTest {
         },
         SameFile.class);
     given().get("/q/health/ready").then().statusCode(503);
-    as("officer")
+    sending("officer")
         .get("/api/server")
         .then()
         .statusCode(200)
@@ -157,7 +154,7 @@ class WorriesTest {
   @Test
   void aMarkFromBeforeAnImportOrAnErasing_missesNothing() {
     int borrower =
-        as("officer")
+        sending("officer")
             .body(Map.of("name", "Wren Erased", "contact", "w@example.org", "ageBand", "adult"))
             .post("/api/borrowers")
             .then()
@@ -165,12 +162,12 @@ class WorriesTest {
             .extract()
             .path("id");
     highWater.follow();
-    as("officer")
+    sending("officer")
         .body(Map.of())
         .post("/api/borrowers/" + borrower + "/erasure")
         .then()
         .statusCode(200);
-    as("officer")
+    sending("officer")
         .contentType("text/csv")
         .body(
             "number,name,contact,memberNo,ageBand,guardian\n"
@@ -201,19 +198,19 @@ class WorriesTest {
   @Test
   void byTheApi_itIsReadAsByThePage() throws IOException {
     lose();
-    as("officer")
+    sending("officer")
         .get("/api/server")
         .then()
         .statusCode(200)
         .body("items.about", equalTo(List.of("record")))
         .body("items.readable", equalTo(List.of(true)));
-    as("officer")
+    sending("officer")
         .post("/api/server/read/record")
         .then()
         .statusCode(200)
         .body("items", equalTo(List.of()));
     assertTrue(newestSentence(rows).startsWith("Read that the club’s file"), newestSentence(rows));
-    as("officer").post("/api/server/read/weather").then().statusCode(404);
+    sending("officer").post("/api/server/read/weather").then().statusCode(404);
   }
 
   @Test
@@ -301,10 +298,10 @@ class WorriesTest {
           .then()
           .body(not(containsString("nearly full")))
           .body(not(containsString("The club’s file was opened")));
-      as(name).get("/api/server").then().statusCode(403);
-      as(name).post("/api/server/read/record").then().statusCode(403);
+      sending(name).get("/api/server").then().statusCode(403);
+      sending(name).post("/api/server/read/record").then().statusCode(403);
     }
-    as("officer").get("/api/server").then().body("items.about", hasItem("disk"));
+    sending("officer").get("/api/server").then().body("items.about", hasItem("disk"));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package club.ascham.session;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -202,40 +203,25 @@ SELECT i.code FROM item i JOIN kit_item k ON k.id = i.id
   void overTheApi_aSetGoesOutAndComesBack_andTheCommitteeOnlyReads() {
     String rig = readyRigs(1).get(0);
     int id =
-        given()
-            .auth()
-            .preemptive()
-            .basic("volunteer", "demo-fleet")
-            .contentType("application/json")
+        sending("volunteer")
             .body("{\"leader\": \"Ottoline\", \"rigIds\": [%s]}".formatted(rig))
             .post("/api/sessions")
             .then()
             .statusCode(201)
             .extract()
             .path("id");
-    given()
-        .auth()
-        .preemptive()
-        .basic("committee", "demo-fleet")
-        .contentType("application/json")
+    sending("committee")
         .body("{\"rigs\": []}")
         .post("/api/sessions/" + id + "/return")
         .then()
         .statusCode(403);
-    given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    sending("volunteer")
         .body("{\"rigs\": [{\"rigId\": %s, \"seen\": \"a noise\"}]}".formatted(rig))
         .post("/api/sessions/" + id + "/return")
         .then()
         .statusCode(200);
     assertEquals("TO_BE_CHECKED", state(rig));
-    given()
-        .auth()
-        .preemptive()
-        .basic("committee", "demo-fleet")
+    as("committee")
         .get("/api/sessions?size=1")
         .then()
         .statusCode(200)

@@ -1,6 +1,6 @@
 package club.ascham.session;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
@@ -9,10 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.id.LoanId;
-import club.ascham.loan.KitRoom;
-import club.ascham.loan.KitRoom.ReadyRig;
-import club.ascham.loan.KitRoom.Stocked;
 import club.ascham.loan.LoanLines;
 import club.ascham.standing.Standing;
 import club.ascham.store.Rows;
@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 /** What comes back of a session: bows, what went beside them by count, and what is on no list. */
 @QuarkusTest
 class SessionReturnTest {
-  @Inject KitRoom room;
+  @Inject ClubFixture fixture;
   @Inject LoanLines lines;
   @Inject Rows rows;
   @Inject ClubTime time;
@@ -45,8 +45,8 @@ class SessionReturnTest {
 
   @Test
   void arrowsComeBackByCount_theSetHoldsThatMany_andWhatIsMissingStandsOnTheLoan() {
-    ReadyRig rig = room.aReadyRig(20);
-    Stocked set = room.anArrowSet(28);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid set = fixture.arrows(28);
     long session = session(rig);
     lines.lend(new LoanId(session), set.id(), null, time.now(), null);
     long line = line(session, set);
@@ -75,8 +75,8 @@ class SessionReturnTest {
 
   @Test
   void whatIsNotBackYet_keepsTheSessionOpen_thoughEveryBowIs() {
-    ReadyRig rig = room.aReadyRig(20);
-    Stocked set = room.anArrowSet(28);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid set = fixture.arrows(28);
     long session = session(rig);
     lines.lend(new LoanId(session), set.id(), null, time.now(), null);
     long line = line(session, set);
@@ -113,9 +113,9 @@ class SessionReturnTest {
 
   @Test
   void overTheApi_arrowsComeBackByCount_andEachRigSaysWhatBecameOfIt() {
-    ReadyRig fine = room.aReadyRig(20);
-    ReadyRig noisy = room.aReadyRig(20);
-    Stocked set = room.anArrowSet(28);
+    LaidBow fine = fixture.aBowReadyToGoOut(20);
+    LaidBow noisy = fixture.aBowReadyToGoOut(20);
+    Laid set = fixture.arrows(28);
     long session = session(fine, noisy);
     lines.lend(new LoanId(session), set.id(), null, time.now(), null);
 
@@ -153,9 +153,9 @@ class SessionReturnTest {
 
   @Test
   void overTheApi_whatIsNotNamed_comesBackWithTheLastRig() {
-    ReadyRig first = room.aReadyRig(20);
-    ReadyRig last = room.aReadyRig(20);
-    Stocked set = room.anArrowSet(28);
+    LaidBow first = fixture.aBowReadyToGoOut(20);
+    LaidBow last = fixture.aBowReadyToGoOut(20);
+    Laid set = fixture.arrows(28);
     long session = session(first, last);
     lines.lend(new LoanId(session), set.id(), null, time.now(), null);
 
@@ -169,8 +169,8 @@ class SessionReturnTest {
 
   @Test
   void aStrangersCode_isAskedAboutAsAtTheCheck_andPutRightStandsUntilTheCheck() {
-    ReadyRig out = room.aReadyRig(20);
-    ReadyRig inTheRoom = room.aReadyRig(20);
+    LaidBow out = fixture.aBowReadyToGoOut(20);
+    LaidBow inTheRoom = fixture.aBowReadyToGoOut(20);
     long session = session(out);
     String code = "stranger-" + out.id().value();
     String answer = "strangerAnswer-" + out.id().value();
@@ -200,8 +200,8 @@ class SessionReturnTest {
 
   @Test
   void withdrawBoth_takesBothOutOfUse() {
-    ReadyRig out = room.aReadyRig(20);
-    ReadyRig inTheRoom = room.aReadyRig(20);
+    LaidBow out = fixture.aBowReadyToGoOut(20);
+    LaidBow inTheRoom = fixture.aBowReadyToGoOut(20);
     long session = session(out);
     back(
             session,
@@ -218,8 +218,8 @@ class SessionReturnTest {
 
   @Test
   void twoBowsOfOneSession_thatExchangedTheirStrings_areCorrectedOnceBothAreBack() {
-    ReadyRig one = room.aReadyRig(20);
-    ReadyRig other = room.aReadyRig(20);
+    LaidBow one = fixture.aBowReadyToGoOut(20);
+    LaidBow other = fixture.aBowReadyToGoOut(20);
     long session = session(one, other);
     Map<String, String> answers =
         Map.of(
@@ -253,8 +253,8 @@ class SessionReturnTest {
 
   @Test
   void overTheApi_theSameQuestionIsAsked() {
-    ReadyRig out = room.aReadyRig(20);
-    ReadyRig inTheRoom = room.aReadyRig(20);
+    LaidBow out = fixture.aBowReadyToGoOut(20);
+    LaidBow inTheRoom = fixture.aBowReadyToGoOut(20);
     long session = session(out);
     Map<String, Object> rig = new LinkedHashMap<>();
     rig.put("rigId", out.id().value());
@@ -271,10 +271,10 @@ class SessionReturnTest {
 
   @Test
   void kitGoesOutBesideTheBows_byTheRulesOfAKit_andComesBackWithThem() {
-    ReadyRig rig = room.aReadyRig(20);
-    Stocked set = room.anArrowSet(28);
-    Stocked pool = room.anArrowPool(28, 12);
-    Stocked tab = room.aKitItem("TAB", "RIGHT", "M");
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid set = fixture.arrows(28);
+    Laid pool = fixture.aPoolOfArrows(28, 12);
+    Laid tab = fixture.aKitItem("TAB", "RIGHT", "M");
     volunteer
         .get("/sessions/new")
         .then()
@@ -307,7 +307,7 @@ class SessionReturnTest {
             session,
             pool.id()));
     Map<String, String> again = new LinkedHashMap<>();
-    again.put("rig-" + room.aReadyRig(20).id().value(), "on");
+    again.put("rig-" + fixture.aBowReadyToGoOut(20).id().value(), "on");
     again.put("leader", "Quenby");
     again.put("moreItems", set.code());
     lend(again).statusCode(422).body(containsString("are out with loan " + session));
@@ -322,19 +322,15 @@ class SessionReturnTest {
 
   @Test
   void overTheApi_kitGoesOutToo_andWhatMayNotGo_keepsAllOfItIn() {
-    ReadyRig rig = room.aReadyRig(20);
-    Stocked set = room.anArrowSet(28);
-    Stocked stringer = room.aStringer(60, 70);
-    room.withdraw(stringer);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
+    Laid set = fixture.arrows(28);
+    Laid stringer = fixture.aStringer(60, 70);
+    fixture.withdraw(stringer, "crack in the lower limb");
     Map<String, Object> body = new LinkedHashMap<>();
     body.put("leader", "Quenby");
     body.put("rigIds", List.of(rig.id().value()));
     body.put("items", List.of(Map.of("code", set.code()), Map.of("code", stringer.code())));
-    given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    sending("volunteer")
         .body(body)
         .post("/api/sessions")
         .then()
@@ -342,11 +338,7 @@ class SessionReturnTest {
         .body(containsString("stays in"));
     assertEquals("READY", state(rig));
     body.put("items", List.of(Map.of("code", set.code())));
-    given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
+    sending("volunteer")
         .body(body)
         .post("/api/sessions")
         .then()
@@ -358,7 +350,7 @@ class SessionReturnTest {
 
   @Test
   void whatIsTickedFromLastTime_isSaid_andStandsFirst() {
-    ReadyRig rig = room.aReadyRig(20);
+    LaidBow rig = fixture.aBowReadyToGoOut(20);
     long session = session(rig);
     back(session, Map.of()).statusCode(303);
     String page = volunteer.get("/sessions/new").asString();
@@ -379,7 +371,7 @@ class SessionReturnTest {
     return volunteer.post("/sessions/new", form).then();
   }
 
-  private long session(ReadyRig... rigs) {
+  private long session(LaidBow... rigs) {
     Map<String, String> form = new LinkedHashMap<>();
     form.put("once-key", "set-" + System.nanoTime());
     form.put("leader", "Quenby");
@@ -404,27 +396,20 @@ class SessionReturnTest {
   }
 
   private static ValidatableResponse api(long session, Map<String, ?> body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("volunteer", "demo-fleet")
-        .contentType("application/json")
-        .body(body)
-        .post("/api/sessions/" + session + "/return")
-        .then();
+    return sending("volunteer").body(body).post("/api/sessions/" + session + "/return").then();
   }
 
-  private long line(long session, Stocked item) {
+  private long line(long session, Laid item) {
     return rows.number(
         "SELECT id FROM loan_line WHERE loan_id = ?1 AND item_id = ?2", session, item.id());
   }
 
-  private long looks(ReadyRig rig) {
+  private long looks(LaidBow rig) {
     return rows.number(
         "SELECT count(*) FROM bow_check WHERE rig_id = ?1 AND kind = 'LOOK'", rig.id());
   }
 
-  private String state(ReadyRig rig) {
+  private String state(LaidBow rig) {
     return rows.texts(
             "SELECT " + Standing.STATE_TODAY + " FROM rig_standing s WHERE s.rig_id = ?2",
             time.today(),

@@ -1,6 +1,6 @@
 package club.ascham.store;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -14,7 +14,6 @@ import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusMock;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.io.IOException;
 import java.net.Socket;
@@ -75,16 +74,8 @@ class FaultsTest {
     }
   }
 
-  private static RequestSpecification officer() {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json");
-  }
-
   private static Response enter(String name) {
-    return officer()
+    return sending("officer")
         .body(Map.of("name", name, "contact", "someone@example.org", "ageBand", "adult"))
         .post("/api/borrowers");
   }
@@ -115,7 +106,7 @@ class FaultsTest {
     String csv =
         "name,contact,ageBand,memberNo,guardian,number\n"
             + "Ann Other,x@example.org,adult,,,\n".repeat(400);
-    officer().contentType("text/csv").body(csv).post("/api/import").then().statusCode(507);
+    sending("officer").contentType("text/csv").body(csv).post("/api/import").then().statusCode(507);
     assertEquals(0, borrowers("Ann Other"), "all or nothing");
   }
 
@@ -149,7 +140,7 @@ class FaultsTest {
         .then()
         .statusCode(503)
         .body("detail", containsString("can be read but not written"));
-    officer().get("/api/rigs").then().statusCode(200);
+    sending("officer").get("/api/rigs").then().statusCode(200);
     assertEquals(0, borrowers("Read Only"));
   }
 
@@ -179,7 +170,7 @@ class FaultsTest {
           .statusCode(503)
           .header("Retry-After", "5")
           .body("detail", containsString("Another program holds the club’s file"));
-      officer().get("/api/rigs").then().statusCode(200);
+      sending("officer").get("/api/rigs").then().statusCode(200);
       statement.execute("ROLLBACK");
     }
     assertEquals(0, borrowers("Locked Out"));
@@ -194,7 +185,7 @@ class FaultsTest {
     Clock back =
         Clock.fixed(TestClock.running().instant().minus(Duration.ofDays(400)), ZoneOffset.UTC);
     QuarkusMock.installMockForType(back, Clock.class);
-    officer()
+    sending("officer")
         .body(Map.of("rigs", List.of(Map.of("rigId", rig))))
         .post("/api/sessions/" + session + "/return")
         .then()
@@ -222,11 +213,11 @@ class FaultsTest {
         .then()
         .statusCode(200)
         .body(containsString("The server’s clock says"));
-    officer().get("/api/rigs").then().statusCode(200);
+    sending("officer").get("/api/rigs").then().statusCode(200);
   }
 
   private long readyRig() {
-    return officer()
+    return sending("officer")
         .get("/api/rigs?state=ready&size=200")
         .then()
         .statusCode(200)
@@ -236,7 +227,7 @@ class FaultsTest {
   }
 
   private static long lend(long rig) {
-    return officer()
+    return sending("officer")
         .body(Map.of("leader", "Ottoline", "rigIds", List.of(rig)))
         .post("/api/sessions")
         .then()
@@ -280,7 +271,7 @@ class FaultsTest {
         "number,name,contact,memberNo,ageBand,guardian\n"
             + ",Cut Line,cut@example.org,,adult,\n"
             + ",Cut Line,\"cut@exa";
-    officer().contentType("text/csv").body(csv).post("/api/import").then().statusCode(422);
+    sending("officer").contentType("text/csv").body(csv).post("/api/import").then().statusCode(422);
     assertEquals(0, borrowers("Cut Line"));
   }
 

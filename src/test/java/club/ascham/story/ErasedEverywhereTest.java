@@ -1,6 +1,6 @@
 package club.ascham.story;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import club.ascham.Settings;
 import club.ascham.backup.Backups;
-import club.ascham.check.CheckBench;
+import club.ascham.fixture.ClubFixture;
 import club.ascham.store.DataFolder;
 import club.ascham.store.OpenFile;
 import club.ascham.store.Rows;
@@ -17,7 +17,6 @@ import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.specification.RequestSpecification;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.io.ByteArrayInputStream;
@@ -70,11 +69,11 @@ class ErasedEverywhereTest {
   @Inject Settings settings;
   @Inject VerifyRecord verifyRecord;
   @Inject Planted planted;
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
 
   @BeforeEach
   void holdsThePermit() {
-    bench.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("officer", true);
   }
 
   /** Texts written as a use case writes them, into each column that may be taken away. */
@@ -120,13 +119,9 @@ class ErasedEverywhereTest {
     }
   }
 
-  private static RequestSpecification officer() {
-    return given().auth().preemptive().basic("officer", "demo-fleet");
-  }
-
   private static long enter() {
     long id =
-        officer()
+        as("officer")
             .contentType("application/json")
             .body(AS_ENTERED)
             .post("/api/borrowers")
@@ -135,7 +130,7 @@ class ErasedEverywhereTest {
             .extract()
             .jsonPath()
             .getLong("id");
-    officer()
+    as("officer")
         .contentType("application/json")
         .body(AS_CORRECTED)
         .put("/api/borrowers/" + id)
@@ -162,7 +157,7 @@ class ErasedEverywhereTest {
   }
 
   private static void does(String path, Map<String, String> body, int status) {
-    officer().contentType("application/json").body(body).post(path).then().statusCode(status);
+    as("officer").contentType("application/json").body(body).post(path).then().statusCode(status);
   }
 
   /** Everything that goes out, and the file with its log; by name. */
@@ -173,7 +168,7 @@ class ErasedEverywhereTest {
     all.put("its log", OpenFile.bytes(folder.writeAheadLog()));
     Backups.Backup made = backups.make();
     all.put("a backup", OpenFile.bytes(backups.file(made.name().fileName()).orElseThrow()));
-    byte[] zip = officer().get("/api/export/everything.zip").asByteArray();
+    byte[] zip = as("officer").get("/api/export/everything.zip").asByteArray();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
         all.put(entry.getName(), text(in.readAllBytes()));
@@ -221,7 +216,7 @@ class ErasedEverywhereTest {
     String page = Visitor.signedInAs("officer").get("/borrowers/" + borrower + "/erase").asString();
     assertTrue(page.contains("The last of these backups goes on"), page);
     assertTrue(page.contains("told of " + PAST), "the earlier name is looked for");
-    officer()
+    as("officer")
         .contentType("application/json")
         .post("/api/borrowers/" + borrower + "/erasure")
         .then()

@@ -1,6 +1,6 @@
 package club.ascham.story;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -54,11 +54,7 @@ class PowerCutTest {
     NavigableMap<Long, Long> newestEntryAtLength = new TreeMap<>();
     newestEntryAtLength.put(0L, rows.number("SELECT max(id) FROM story"));
     for (int i = 0; i < SAVES; i++) {
-      given()
-          .auth()
-          .preemptive()
-          .basic("officer", "demo-fleet")
-          .contentType("application/json")
+      sending("officer")
           .body(Map.of("name", "Power " + i, "contact", "p@example.org", "ageBand", "adult"))
           .post("/api/borrowers")
           .then()

@@ -1,6 +1,6 @@
 package club.ascham.story;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.greaterThan;
@@ -75,10 +75,7 @@ class RecordTest {
   void aChange_isRecordedFromAndTo_andSealed() {
     useCases.note(setUp(), "before", "Wrote before.");
     useCases.note(setUp(), "after", "Wrote after.");
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    as("officer")
         .get("/api/record?size=1")
         .then()
         .statusCode(200)
@@ -193,15 +190,7 @@ class RecordTest {
   @Test
   void theExport_chainsForAnyProgram() throws Exception {
     String lines =
-        given()
-            .auth()
-            .preemptive()
-            .basic("officer", "demo-fleet")
-            .get("/api/record/export")
-            .then()
-            .statusCode(200)
-            .extract()
-            .asString();
+        as("officer").get("/api/record/export").then().statusCode(200).extract().asString();
     String before = "";
     long entries = 0;
     for (String line : lines.split("\n")) {
@@ -264,6 +253,6 @@ class RecordTest {
   @ValueSource(strings = {"volunteer", "committee"})
   void onlyOfficers_readTheRecord(String who) {
     Visitor.signedInAs(who).get("/record").then().statusCode(403);
-    given().auth().preemptive().basic(who, "demo-fleet").get("/api/record").then().statusCode(403);
+    as(who).get("/api/record").then().statusCode(403);
   }
 }

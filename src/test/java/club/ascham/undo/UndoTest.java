@@ -1,5 +1,6 @@
 package club.ascham.undo;
 
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -8,8 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
 import club.ascham.store.Stored;
@@ -18,7 +19,6 @@ import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 class UndoTest {
   private static final String WHOLE_WORDS = "Looked over at the bench by the coach tonight.";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
   @Inject ClubTime time;
   @Inject VerifyRecord verify;
@@ -40,7 +40,7 @@ class UndoTest {
 
   @Test
   void aReceiptUndone_leavesEveryRoomAsItWas_andBothPressesStayTold() {
-    Bow bow = bench.lent("Tam Oakley");
+    LaidBow bow = fixture.aBowLentTo("Tam Oakley");
     long loan = newestLoan();
     Map<String, String> before = rooms(bow, loan);
 
@@ -56,12 +56,12 @@ class UndoTest {
             .texts(
                 "SELECT DISTINCT s.sentence FROM story s JOIN story_about a ON a.story_id = s.id"
                     + " WHERE a.rig_id = ?1 AND s.loan_id = ?2 ORDER BY s.id",
-                bow.rig(),
+                bow.id(),
                 loan)
             .stream()
             .map(said -> said.startsWith("Undone: the receipt of loan ") ? "Undone" : said)
             .toList());
-    as("committee")
+    sending("committee")
         .get("/api/moves?loan=" + loan)
         .then()
         .body("[0].kind", equalTo("receipt"))
@@ -73,13 +73,13 @@ class UndoTest {
         .then()
         .body(containsString("id=\"undone\""))
         .body(not(containsString("Undo this receipt")));
-    officer.get("/rigs/" + bow.rig().value()).then().body(containsString("Undone: the receipt"));
+    officer.get("/rigs/" + bow.id().value()).then().body(containsString("Undone: the receipt"));
     assertTrue(verify.verify().whole(), "the record is whole");
   }
 
   @Test
   void aReceiptIsUndoneByItsButton_whereThePressLed_andOnTheLoan_andIsReceivedAnewAfter() {
-    Bow bow = bench.lent("Una Oakley");
+    LaidBow bow = fixture.aBowLentTo("Una Oakley");
     long loan = newestLoan();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer.get("/receive/" + loan);
@@ -94,7 +94,7 @@ class UndoTest {
     String button = "action=\"" + page + "\"";
     volunteer.get(path(done)).then().body(containsString(button));
     volunteer.get("/loans/" + loan).then().body(containsString(button));
-    volunteer.get("/rigs/" + bow.rig().value()).then().body(containsString(button));
+    volunteer.get("/rigs/" + bow.id().value()).then().body(containsString(button));
 
     Map<String, String> form = Map.of("once-key", "undo-" + System.nanoTime());
     Response first = volunteer.post(page, form);
@@ -103,7 +103,7 @@ class UndoTest {
     assertEquals(303, first.statusCode(), "nothing could surprise: no page asks first");
     assertTrue(first.header("Location").endsWith("/loans/" + loan));
     assertEquals(first.header("Location"), second.header("Location"), "a second press");
-    assertEquals("ON_LOAN", bench.state(bow));
+    assertEquals("ON_LOAN", fixture.state(bow));
     volunteer.get(path(done)).then().body(not(containsString("Received from Una")));
     volunteer
         .post(page, Map.of("sure", "yes", "once-key", "again-" + System.nanoTime()))
@@ -114,14 +114,14 @@ class UndoTest {
             containsString("It was undone already."),
             not(containsString("It stands.")));
     receive(loan, Map.of()).then().statusCode(201);
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
     undo("volunteer", newestMove(loan)).then().statusCode(200);
-    assertEquals("ON_LOAN", bench.state(bow));
+    assertEquals("ON_LOAN", fixture.state(bow));
   }
 
   @Test
   void whatWasToldAsItCameBack_staysOpen_andIsAskedBack() {
-    Bow bow = bench.lent("Vic Oakley");
+    LaidBow bow = fixture.aBowLentTo("Vic Oakley");
     long loan = newestLoan();
     receive(loan, Map.of("signs", List.of("bang"), "part", "not-known")).then().statusCode(201);
     long report = rows.number("SELECT max(id) FROM report WHERE loan_id = ?1", loan);
@@ -149,8 +149,8 @@ class UndoTest {
     assertEquals(1, rows.number("SELECT answer IS NULL FROM report WHERE id = ?1", report));
     officer.get("/reports/" + report).then().statusCode(200);
     officer.get("/loans/" + loan).then().body(containsString("Ask it back now: do not shoot"));
-    as("officer").get("/api/ask-back").then().body(containsString(bow.body().code()));
-    as("officer")
+    sending("officer").get("/api/ask-back").then().body(containsString(bow.body().code()));
+    sending("officer")
         .body(Map.of("dueOn", time.today().plusDays(20).toString()))
         .post("/api/loans/" + loan + "/extend")
         .then()
@@ -159,7 +159,7 @@ class UndoTest {
 
   @Test
   void damagedAsItCameBack_staysWithdrawn() {
-    Bow bow = bench.lent("Wyn Oakley");
+    LaidBow bow = fixture.aBowLentTo("Wyn Oakley");
     long loan = newestLoan();
     receive(
             loan,
@@ -174,24 +174,24 @@ class UndoTest {
     refusedWith(newestMove(loan), "an officer may undo it");
     undo("officer", newestMove(loan)).then().statusCode(200);
     assertEquals(1, outLinesOf(loan, bow));
-    assertEquals("WITHDRAWN", bench.state(bow));
-    as("officer").get("/api/ask-back").then().body(containsString(bow.limbs().code()));
+    assertEquals("WITHDRAWN", fixture.state(bow));
+    sending("officer").get("/api/ask-back").then().body(containsString(bow.limbs().code()));
   }
 
   @Test
   void withdrawnWhileItWasOut_itIsOutAgain_andAskedBackAsBefore() {
-    Bow bow = bench.lent("Xan Oakley");
+    LaidBow bow = fixture.aBowLentTo("Xan Oakley");
     long loan = newestLoan();
     withdraw(bow.limbs().code()).then().statusCode(201);
     receive(loan, Map.of()).then().statusCode(201);
     refusedWith(newestMove(loan), "an officer may undo it");
     undo("officer", newestMove(loan)).then().statusCode(200);
-    as("officer").get("/api/ask-back").then().body(containsString(bow.limbs().code()));
+    sending("officer").get("/api/ask-back").then().body(containsString(bow.limbs().code()));
   }
 
   @Test
   void whatKeepsItInSince_keepsItInHere_inItsOwnWords() {
-    Bow bow = bench.lent("Yaz Oakley");
+    LaidBow bow = fixture.aBowLentTo("Yaz Oakley");
     long loan = newestLoan();
     receive(loan, Map.of()).then().statusCode(201);
     withdraw(bow.limbs().code()).then().statusCode(201);
@@ -210,17 +210,17 @@ class UndoTest {
 
   @Test
   void toldOfSince_andCheckedSince_itStands() {
-    Bow told = bench.lent("Zed Oakley");
+    LaidBow told = fixture.aBowLentTo("Zed Oakley");
     long loan = newestLoan();
     receive(loan, Map.of()).then().statusCode(201);
-    as("volunteer")
+    sending("volunteer")
         .body(Map.of("rig", told.body().code(), "signs", List.of("serving"), "part", "string"))
         .post("/api/reports")
         .then()
         .statusCode(201);
     refusedWith(newestMove(loan), "Something was told of it since");
 
-    Bow checked = bench.lent("Zoe Oakley");
+    LaidBow checked = fixture.aBowLentTo("Zoe Oakley");
     long other = newestLoan();
     receive(other, Map.of()).then().statusCode(201);
     check(checked).then().statusCode(201);
@@ -229,13 +229,13 @@ class UndoTest {
 
   @Test
   void lentAgainSince_itStands_andSoSaysTheDatabase() {
-    Bow bow = bench.lent("Abe Oakley");
+    LaidBow bow = fixture.aBowLentTo("Abe Oakley");
     long loan = newestLoan();
     receive(loan, Map.of()).then().statusCode(201);
     check(bow).then().statusCode(201);
     putBack(bow).then().statusCode(200);
-    as("volunteer")
-        .body(Map.of("leader", "Quenby", "rigIds", List.of(bow.rig().value())))
+    sending("volunteer")
+        .body(Map.of("leader", "Quenby", "rigIds", List.of(bow.id().value())))
         .post("/api/sessions")
         .then()
         .statusCode(201);
@@ -248,7 +248,7 @@ class UndoTest {
 
   @Test
   void theDeposit_isHeldAgain_afterThePageAsked_andStandsWhereTheRestCameBackLater() {
-    Bow bow = bench.lent("Bea Oakley");
+    LaidBow bow = fixture.aBowLentTo("Bea Oakley");
     long loan = newestLoan();
     rows.change("UPDATE loan SET deposit_minor = 2000, deposit_how = 'CASH' WHERE id = ?1", loan);
     receive(loan, Map.of("lines", List.of(Map.of("code", bow.string().code(), "back", true))))
@@ -278,13 +278,13 @@ class UndoTest {
 
   @Test
   void anothersPress_isAnOfficersToUndo_forAWeek() {
-    bench.lent("Cal Oakley");
+    fixture.aBowLentTo("Cal Oakley");
     long loan = newestLoan();
-    as("officer").body(Map.of("loanId", loan)).post("/api/receipts").then().statusCode(201);
+    sending("officer").body(Map.of("loanId", loan)).post("/api/receipts").then().statusCode(201);
     refusedWith(newestMove(loan), "Whoever pressed it may undo it, on the same day");
     undo("officer", newestMove(loan)).then().statusCode(200);
 
-    bench.lent("Dot Oakley");
+    fixture.aBowLentTo("Dot Oakley");
     long late = newestLoan();
     long receipt =
         ((Number) receive(late, Map.of()).then().statusCode(201).extract().path("id")).longValue();
@@ -292,7 +292,7 @@ class UndoTest {
     refusedWith(move, "The day it was pressed on is over: ask an officer");
     undo("officer", move).then().statusCode(200);
 
-    bench.lent("Eli Oakley");
+    fixture.aBowLentTo("Eli Oakley");
     long older = newestLoan();
     receipt =
         ((Number) receive(older, Map.of()).then().statusCode(201).extract().path("id")).longValue();
@@ -307,17 +307,17 @@ class UndoTest {
 
   @Test
   void aSessionsReturnUndone_isOutAgain_andItsLooksCountForNothing() {
-    Bow bow = bench.ready();
-    Bow other = bench.ready();
+    LaidBow bow = fixture.aBowReadyToGoOut();
+    LaidBow other = fixture.aBowReadyToGoOut();
     long loan =
         ((Number)
-                as("volunteer")
+                sending("volunteer")
                     .body(
                         Map.of(
                             "leader",
                             "Quenby",
                             "rigIds",
-                            List.of(bow.rig().value(), other.rig().value())))
+                            List.of(bow.id().value(), other.id().value())))
                     .post("/api/sessions")
                     .then()
                     .statusCode(201)
@@ -331,7 +331,7 @@ class UndoTest {
         .post("/sessions/" + loan, Map.of("once-key", "back-" + System.nanoTime()))
         .then()
         .statusCode(303);
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
     String page = "/undo/" + newestMove(loan);
     volunteer.get("/sessions/" + loan).then().body(containsString("action=\"" + page + "\""));
     volunteer
@@ -347,35 +347,35 @@ class UndoTest {
 
     rooms(bow, loan)
         .forEach((room, shown) -> assertEquals("", unlike(before.get(room), shown), room));
-    assertEquals("ON_LOAN", bench.state(other));
+    assertEquals("ON_LOAN", fixture.state(other));
     volunteer.get("/sessions/" + loan).then().body(containsString("and undone"));
-    as("officer")
-        .get("/api/checks?rig=" + bow.rig().value())
+    sending("officer")
+        .get("/api/checks?rig=" + bow.id().value())
         .then()
         .body("items[0].undone", equalTo(true));
     volunteer
         .post("/sessions/" + loan, Map.of("once-key", "real-" + System.nanoTime()))
         .then()
         .statusCode(303);
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
   }
 
   // ---- an exchange
 
   @Test
   void aStringExchangedOnALentBow_isUndone_withItsFittingAndItsFigures() {
-    Bow bow = bench.lent("Fay Oakley");
+    LaidBow bow = fixture.aBowLentTo("Fay Oakley");
     long loan = newestLoan();
-    Bow spare = bench.ready();
+    LaidBow spare = fixture.aBowReadyToGoOut();
     String string = spare.string().code();
     neverFitted(spare);
     rows.change(
-        "INSERT INTO kept_with (item_id, rig_id) VALUES (?1, ?2)", spare.string().id(), bow.rig());
+        "INSERT INTO kept_with (item_id, rig_id) VALUES (?1, ?2)", spare.string().id(), bow.id());
     Map<String, String> before = rooms(bow, loan);
 
-    as("volunteer")
+    sending("volunteer")
         .body(Map.of("body", bow.body().code(), "limbs", bow.limbs().code(), "string", string))
-        .put("/api/rigs/" + bow.rig().value() + "/parts")
+        .put("/api/rigs/" + bow.id().value() + "/parts")
         .then()
         .statusCode(200);
     assertEquals(
@@ -392,19 +392,19 @@ class UndoTest {
         rows.number(
             "SELECT count(*) FROM kept_with WHERE item_id = ?1 AND rig_id = ?2",
             spare.string().id(),
-            bow.rig()));
+            bow.id()));
     assertEquals(
         1,
         rows.number("SELECT first_used IS NULL FROM bowstring WHERE id = ?1", spare.string().id()));
     assertEquals(
         1,
-        rows.number("SELECT set_up_id IS NOT NULL FROM rig_parts WHERE rig_id = ?1", bow.rig()),
+        rows.number("SELECT set_up_id IS NOT NULL FROM rig_parts WHERE rig_id = ?1", bow.id()),
         "the set-up of these parts holds again");
   }
 
   @Test
   void kitExchanged_isUndone_andAFollowingExchangeRestsOnIt() {
-    bench.lent("Gus Oakley");
+    fixture.aBowLentTo("Gus Oakley");
     long loan = newestLoan();
     rows.change(
         "UPDATE loan SET hand = 'RIGHT', draw_length = 65000000, experience = 'IMPROVER' WHERE id = ?1",
@@ -415,14 +415,14 @@ class UndoTest {
                     + " AND k.pool = 1 AND k.arrow_count > 20 AND k.arrow_length > 72000000 ORDER BY i.code LIMIT 1")
             .get(0);
     Response given =
-        as("officer")
+        sending("officer")
             .body(Map.of("item", pool, "count", 6, "overrideWhy", WHOLE_WORDS))
             .post("/api/loans/" + loan + "/items");
     assertEquals(200, given.statusCode(), given.asString());
     long first = newestMove(loan);
     long line = rows.number("SELECT max(id) FROM loan_line WHERE loan_id = ?1", loan);
     long held = arrowsOf(pool);
-    as("officer")
+    sending("officer")
         .body(
             Map.of(
                 "line", line, "countBack", 4, "item", pool, "count", 5, "overrideWhy", WHOLE_WORDS))
@@ -454,20 +454,20 @@ class UndoTest {
 
   @Test
   void aPutBack_isUndoneFromThePageItLedTo_andTheBowWaitsAgain() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     check(bow).then().statusCode(201);
     long check = lastCheck(bow);
     Map<String, String> before = rooms(bow, newestLoan());
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    String verdict = "/check/" + bow.rig().value() + "/" + check;
+    String verdict = "/check/" + bow.id().value() + "/" + check;
     volunteer.get(verdict);
     Response back =
         volunteer.post(verdict + "/put-back", Map.of("once-key", "pb-" + System.nanoTime()));
     assertEquals(303, back.statusCode());
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
     String page = "/undo/" + rows.number("SELECT max(id) FROM move WHERE check_id = ?1", check);
     volunteer.get("/check").then().body(containsString("href=\"" + page + "\""));
-    volunteer.get("/rigs/" + bow.rig().value()).then().body(containsString("Undo this put-back"));
+    volunteer.get("/rigs/" + bow.id().value()).then().body(containsString("Undo this put-back"));
     volunteer
         .post(page, Map.of("once-key", "un-" + System.nanoTime()))
         .then()
@@ -476,16 +476,16 @@ class UndoTest {
 
     rooms(bow, newestLoan())
         .forEach((room, shown) -> assertEquals("", unlike(before.get(room), shown), room));
-    assertEquals("TO_BE_CHECKED", bench.state(bow));
+    assertEquals("TO_BE_CHECKED", fixture.state(bow));
     putBack(bow).then().statusCode(200);
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
   }
 
   // ---- what the database says
 
   @Test
   void nothingReopensWithoutAnUndo() {
-    Bow bow = bench.received();
+    LaidBow bow = fixture.aBowJustReceived();
     assertEquals(
         "reopened-without-an-undo",
         assertThrows(
@@ -493,11 +493,11 @@ class UndoTest {
                 () ->
                     rows.change(
                         "UPDATE loan_line SET back_at = NULL, outcome = NULL WHERE rig_id = ?1",
-                        bow.rig()))
+                        bow.id()))
             .rule());
   }
 
-  private void assertRefused(String rule, long loan, Bow bow) {
+  private void assertRefused(String rule, long loan, LaidBow bow) {
     long move = newestMove(loan);
     rows.change("UPDATE move SET undone_at = made_at, undone_by = 1 WHERE id = ?1", move);
     assertEquals(
@@ -523,8 +523,8 @@ class UndoTest {
     return rows.number("SELECT max(id) FROM move WHERE loan_id = ?1", loan);
   }
 
-  private long lastCheck(Bow bow) {
-    return rows.number("SELECT max(id) FROM bow_check WHERE rig_id = ?1", bow.rig());
+  private long lastCheck(LaidBow bow) {
+    return rows.number("SELECT max(id) FROM bow_check WHERE rig_id = ?1", bow.id());
   }
 
   private long arrowsOf(String pool) {
@@ -533,11 +533,11 @@ class UndoTest {
   }
 
   /** 1 where all of the bow is out with the loan. */
-  private long outLinesOf(long loan, Bow bow) {
+  private long outLinesOf(long loan, LaidBow bow) {
     return rows.number(
         "SELECT count(*) = 3 FROM loan_line WHERE loan_id = ?1 AND rig_id = ?2 AND back_at IS NULL",
         loan,
-        bow.rig());
+        bow.id());
   }
 
   /** As if it had been pressed then: a press itself is never changed. */
@@ -559,20 +559,20 @@ class UndoTest {
   }
 
   /** A string that nobody ever fitted. */
-  private void neverFitted(Bow bow) {
+  private void neverFitted(LaidBow bow) {
     rows.change(
-        "DELETE FROM fitting WHERE rig_id = ?1 AND item_id = ?2", bow.rig(), bow.string().id());
+        "DELETE FROM fitting WHERE rig_id = ?1 AND item_id = ?2", bow.id(), bow.string().id());
     rows.change("UPDATE bowstring SET first_used = NULL WHERE id = ?1", bow.string().id());
   }
 
   private static Response receive(long loan, Map<String, Object> more) {
     Map<String, Object> body = new LinkedHashMap<>(more);
     body.put("loanId", loan);
-    return as("volunteer").body(body).post("/api/receipts");
+    return sending("volunteer").body(body).post("/api/receipts");
   }
 
   private static Response undo(String who, long move) {
-    return as(who).body(Map.of()).post("/api/moves/" + move + "/undo");
+    return sending(who).body(Map.of()).post("/api/moves/" + move + "/undo");
   }
 
   private static void refusedWith(long move, String said) {
@@ -580,27 +580,25 @@ class UndoTest {
   }
 
   private static Response withdraw(String code) {
-    return as("volunteer").body(Map.of("item", code, "why", WHOLE_WORDS)).post("/api/withdrawals");
+    return sending("volunteer")
+        .body(Map.of("item", code, "why", WHOLE_WORDS))
+        .post("/api/withdrawals");
   }
 
-  private static Response check(Bow bow) {
+  private static Response check(LaidBow bow) {
     Map<String, Object> body = new LinkedHashMap<>();
-    body.put("rig", Long.toString(bow.rig().value()));
+    body.put("rig", Long.toString(bow.id().value()));
     body.put("allAsListed", true);
     body.put("brace", "216 mm");
     body.put("braceFrom", "grip-throat");
     body.put("tillerUpper", "190 mm");
     body.put("tillerLower", "186 mm");
     body.put("answers", Map.of("string", "fine", "limbs", "fine", "bolts", "fine"));
-    return as("volunteer").body(body).post("/api/checks");
+    return sending("volunteer").body(body).post("/api/checks");
   }
 
-  private Response putBack(Bow bow) {
-    return as("volunteer").body(Map.of()).post("/api/checks/" + lastCheck(bow) + "/release");
-  }
-
-  private static RequestSpecification as(String who) {
-    return given().auth().preemptive().basic(who, "demo-fleet").contentType("application/json");
+  private Response putBack(LaidBow bow) {
+    return sending("volunteer").body(Map.of()).post("/api/checks/" + lastCheck(bow) + "/release");
   }
 
   private Map<String, String> everythingTicked(long loan) {
@@ -629,11 +627,11 @@ class UndoTest {
   }
 
   /** What the rooms show that a press concerns, but for one-time keys and the story itself. */
-  private Map<String, String> rooms(Bow bow, long loan) {
+  private Map<String, String> rooms(LaidBow bow, long loan) {
     Map<String, String> rooms = new LinkedHashMap<>();
     for (String address :
         List.of(
-            "/api/rigs/" + bow.rig().value(),
+            "/api/rigs/" + bow.id().value(),
             "/api/loans/" + loan,
             "/api/rigs",
             "/api/fleet",
@@ -641,7 +639,7 @@ class UndoTest {
             "/api/upkeep")) {
       rooms.put(
           address,
-          as("officer")
+          sending("officer")
               .get(address)
               .then()
               .statusCode(200)

@@ -1,5 +1,6 @@
 package club.ascham.upkeep;
 
+import static club.ascham.web.Program.sending;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -13,9 +14,10 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.http.ContentType;
-import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
 import java.util.HashMap;
 import java.util.Map;
@@ -23,13 +25,13 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class UpkeepApiTest {
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
 
   @Test
   void dueWork_isListedByStatus_andPaged() {
-    Shelf.Put riser = shelf.aRiser();
-    shelf.passAll(riser, 200);
-    as("committee")
+    Laid riser = fixture.aRightHandedRiser();
+    fixture.inspected(riser, 200);
+    sending("committee")
         .get("/api/upkeep?status=overdue&kind=riser&size=200")
         .then()
         .statusCode(200)
@@ -37,14 +39,14 @@ class UpkeepApiTest {
         .body("items.status", everyItem(equalTo("overdue")))
         .body("items.kind", everyItem(equalTo("riser")))
         .body("total", greaterThan(0));
-    as("committee")
+    sending("committee")
         .get("/api/upkeep?size=3&page=2")
         .then()
         .statusCode(200)
         .body("items", hasSize(3))
         .body("page", equalTo(2))
         .body("size", equalTo(3));
-    as("committee")
+    sending("committee")
         .get("/api/upkeep?status=sometime&size=900")
         .then()
         .statusCode(422)
@@ -54,15 +56,15 @@ class UpkeepApiTest {
 
   @Test
   void anInspection_isSignedByItsKeys() {
-    Shelf.Put riser = shelf.aRiser();
-    as("officer")
+    Laid riser = fixture.aRightHandedRiser();
+    sending("officer")
         .get("/api/inspections/lists/" + riser.code() + "/bolt-inspection")
         .then()
         .statusCode(200)
         .body("signedBy", equalTo("permit-holder"))
         .body("looks.key", hasItems("turns", "lockingScrew", "washer", "seat"));
     Map<String, Object> body = bolts(riser);
-    as("officer")
+    sending("officer")
         .body(body)
         .post("/api/inspections")
         .then()
@@ -71,16 +73,20 @@ class UpkeepApiTest {
         .body("result", equalTo("passed"))
         .body("measured", equalTo("upper 2 turns out"))
         .body("by", equalTo("officer"));
-    as("committee").get("/api/inspections").then().statusCode(200).body("total", greaterThan(0));
+    sending("committee")
+        .get("/api/inspections")
+        .then()
+        .statusCode(200)
+        .body("total", greaterThan(0));
   }
 
   @Test
   void aSecondSend_withTheSameKey_keepsNothingMore() {
-    Shelf.Put riser = shelf.aRiser();
+    Laid riser = fixture.aRightHandedRiser();
     Map<String, Object> body = bolts(riser);
     body.put("onceKey", "api-" + riser.code());
-    int first = as("officer").body(body).post("/api/inspections").then().extract().path("id");
-    as("officer")
+    int first = sending("officer").body(body).post("/api/inspections").then().extract().path("id");
+    sending("officer")
         .body(body)
         .post("/api/inspections")
         .then()
@@ -90,8 +96,8 @@ class UpkeepApiTest {
 
   @Test
   void faults_areNamedByField() {
-    Shelf.Put riser = shelf.aRiser();
-    as("officer")
+    Laid riser = fixture.aRightHandedRiser();
+    sending("officer")
         .body(
             Map.of(
                 "item",
@@ -107,7 +113,7 @@ class UpkeepApiTest {
         .statusCode(422)
         .contentType("application/problem+json")
         .body("errors.field", hasItems("turns", "alike", "washer", "lowerTurnsOut"));
-    as("officer")
+    sending("officer")
         .body(Map.of("item", "R-0101-X", "work", "string-replacement"))
         .post("/api/inspections")
         .then()
@@ -117,8 +123,8 @@ class UpkeepApiTest {
 
   @Test
   void whoMayNot_isRefused() {
-    Shelf.Put riser = shelf.aRiser();
-    as("volunteer")
+    Laid riser = fixture.aRightHandedRiser();
+    sending("volunteer")
         .body(bolts(riser))
         .post("/api/inspections")
         .then()
@@ -126,48 +132,52 @@ class UpkeepApiTest {
         .contentType("application/problem+json")
         .body("detail", containsString("permit"));
     for (String route : new String[] {"inspections", "replacements", "recalls"}) {
-      as("committee").body(Map.of()).post("/api/" + route).then().statusCode(403);
+      sending("committee").body(Map.of()).post("/api/" + route).then().statusCode(403);
     }
-    as("volunteer").body(Map.of()).post("/api/recalls").then().statusCode(403);
-    assertEquals("READY", shelf.state(riser));
+    sending("volunteer").body(Map.of()).post("/api/recalls").then().statusCode(403);
+    assertEquals("READY", fixture.state(riser));
   }
 
   @Test
   void aString_isReplaced_orTheReasonGiven() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    Shelf.Put fresh = shelf.aString(68);
+    LaidBow rig = fixture.aBowReadyToGoOut();
+    Laid fresh = fixture.aString(68);
     Map<String, Object> body =
         Map.of("item", rig.string().code(), "newString", fresh.code(), "oldString", "scrapped");
-    as("volunteer")
+    sending("volunteer")
         .body(body)
         .post("/api/replacements")
         .then()
         .statusCode(201)
         .body("result", equalTo("replaced"))
         .body("replacedBy", equalTo(fresh.code()));
-    assertEquals("IN_THE_WORKSHOP", shelf.rigState(rig.id()));
-    as("volunteer")
+    assertEquals("IN_THE_WORKSHOP", fixture.state(rig.id()));
+    sending("volunteer")
         .body(body)
         .post("/api/replacements")
         .then()
         .statusCode(409)
         .body("detail", containsString("retired"));
-    as("volunteer")
-        .body(Map.of("item", rig.riser().code()))
+    sending("volunteer")
+        .body(Map.of("item", rig.body().code()))
         .post("/api/replacements")
         .then()
         .statusCode(422)
         .body("errors.field", hasItems("item", "newString", "oldString"));
-    as("committee").get("/api/replacements").then().statusCode(200).body("total", greaterThan(0));
+    sending("committee")
+        .get("/api/replacements")
+        .then()
+        .statusCode(200)
+        .body("total", greaterThan(0));
   }
 
   @Test
   void aRecall_isTraced_andWithdrawn() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
+    LaidBow rig = fixture.aBowReadyToGoOut();
     String batch = "AP-" + System.nanoTime();
-    shelf.name(rig.string(), "Twinerow", batch);
-    shelf.lend(rig, "Nell Whitlow");
-    as("officer")
+    fixture.isOfMaker(rig.string(), "Twinerow", batch);
+    fixture.lend(rig, "Nell Whitlow");
+    sending("officer")
         .get("/api/recalls?batch=" + batch)
         .then()
         .statusCode(200)
@@ -175,21 +185,25 @@ class UpkeepApiTest {
         .body("items[0].state", equalTo("on-loan"))
         .body("items[0].holders[0].until", nullValue())
         .body("items[0].holders[0].borrowerId", notNullValue())
-        .body("items[0].rigs", hasItem(rig.riser().code()));
-    as("committee")
+        .body("items[0].rigs", hasItem(rig.body().code()));
+    sending("committee")
         .get("/api/recalls?batch=" + batch)
         .then()
         .statusCode(200)
         .body("items[0].holders", nullValue());
-    as("officer").get("/api/recalls").then().statusCode(422).body("errors.field", hasItem("maker"));
-    as("officer")
+    sending("officer")
+        .get("/api/recalls")
+        .then()
+        .statusCode(422)
+        .body("errors.field", hasItem("maker"));
+    sending("officer")
         .body(Map.of("batch", batch, "why", "The maker’s notice of 3 May."))
         .post("/api/recalls")
         .then()
         .statusCode(200)
         .body("withdrawn", equalTo(1))
         .body("out", equalTo(1));
-    assertEquals("WITHDRAWN", shelf.state(rig.string()));
+    assertEquals("WITHDRAWN", fixture.state(rig.string()));
   }
 
   @Test
@@ -205,10 +219,10 @@ class UpkeepApiTest {
 
   @Test
   void aPage_isNeverLongerThanAsked() {
-    as("officer").get("/api/upkeep?size=5").then().body("items.size()", lessThanOrEqualTo(5));
+    sending("officer").get("/api/upkeep?size=5").then().body("items.size()", lessThanOrEqualTo(5));
   }
 
-  private static Map<String, Object> bolts(Shelf.Put riser) {
+  private static Map<String, Object> bolts(Laid riser) {
     Map<String, String> seen = new HashMap<>();
     for (String look :
         new String[] {"turns", "alike", "thread", "lockingScrew", "washer", "seat"}) {
@@ -220,9 +234,5 @@ class UpkeepApiTest {
     body.put("seen", seen);
     body.put("upperTurnsOut", "2");
     return body;
-  }
-
-  private static RequestSpecification as(String name) {
-    return given().auth().preemptive().basic(name, "demo-fleet").contentType(ContentType.JSON);
   }
 }

@@ -1,5 +1,6 @@
 package club.ascham.web;
 
+import static club.ascham.web.Program.as;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -7,7 +8,6 @@ import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.oneOf;
 
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.specification.RequestSpecification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,7 +21,7 @@ class FailuresTest {
   @ValueSource(
       strings = {"rigs", "checks", "receipts", "sessions", "withdrawals", "loans", "risers"})
   void aPageThatIsNoNumber_isNamed(String list) {
-    officer()
+    as("officer")
         .get("/api/" + list + "?page=second")
         .then()
         .statusCode(422)
@@ -31,7 +31,7 @@ class FailuresTest {
 
   @Test
   void anAddressWithAWordForItsNumber_isStillNotFound() {
-    officer().get("/api/checks/last?page=1").then().statusCode(404);
+    as("officer").get("/api/checks/last?page=1").then().statusCode(404);
   }
 
   @ParameterizedTest
@@ -46,8 +46,8 @@ class FailuresTest {
         "/api/rigs/1| GET, HEAD, OPTIONS"
       })
   void whatAnAddressTakes_isToldOfItAlone(String path, String allowed) {
-    officer().options(path).then().statusCode(200).header("Allow", equalTo(allowed));
-    officer()
+    as("officer").options(path).then().statusCode(200).header("Allow", equalTo(allowed));
+    as("officer")
         .contentType("application/json")
         .body("{}")
         .delete(path)
@@ -58,13 +58,13 @@ class FailuresTest {
 
   @Test
   void whereNothingIs_nothingIsToldToBeTaken() {
-    officer().options("/api/borrowers/1/nothing").then().header("Allow", nullValue());
+    as("officer").options("/api/borrowers/1/nothing").then().header("Allow", nullValue());
   }
 
   @ParameterizedTest
   @CsvSource({"borrowers, name", "borrowers, guardian", "stringers, maker", "risers, serial"})
   void aLineBreakWhereOneLineHasRoom_isRefusedAtItsField(String list, String field) {
-    officer()
+    as("officer")
         .contentType("application/json")
         .body("{\"" + field + "\": \"Marlwick\\r\\nand Sons\"}")
         .post("/api/" + list)
@@ -78,7 +78,7 @@ class FailuresTest {
   @ParameterizedTest
   @ValueSource(strings = {"[]", "7"})
   void jsonOfAnotherShape_isAProblemWithDetails(String body) {
-    officer()
+    as("officer")
         .contentType("application/json")
         .body(body)
         .post("/api/risers")
@@ -146,7 +146,7 @@ class FailuresTest {
       })
   void noBody_isRefusedInWords(String call) {
     for (String body : new String[] {"null", ""}) {
-      officer()
+      as("officer")
           .contentType("application/json")
           .body(body)
           .post(call)
@@ -185,10 +185,10 @@ class FailuresTest {
 
   @Test
   void programs_getNoCookies() {
-    officer().get("/api/risers?size=1").then().statusCode(200).header("Set-Cookie", nullValue());
-  }
-
-  private static RequestSpecification officer() {
-    return given().auth().preemptive().basic("officer", "demo-fleet");
+    as("officer")
+        .get("/api/risers?size=1")
+        .then()
+        .statusCode(200)
+        .header("Set-Cookie", nullValue());
   }
 }

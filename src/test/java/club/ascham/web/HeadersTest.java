@@ -1,5 +1,6 @@
 package club.ascham.web;
 
+import static club.ascham.web.Program.as;
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
@@ -71,10 +72,7 @@ class HeadersTest {
 
   @Test
   void aFormOfManyParts_isNotForPrograms_whichIsSaid() {
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    as("officer")
         .multiPart("files", "b.csv", "number,name\n".getBytes(StandardCharsets.US_ASCII))
         .post("/api/import")
         .then()

@@ -1,6 +1,7 @@
 package club.ascham.web;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.as;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
@@ -61,11 +62,7 @@ class LimitsTest {
 
   @Test
   void jsonOfMoreThanAMegabyte_isRefusedAsProblemDetails() {
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
-        .contentType("application/json")
+    sending("officer")
         .body("{\"words\": \"" + "x".repeat((int) Limits.JSON_BYTES) + "\"}")
         .post("/api/risers")
         .then()
@@ -76,10 +73,7 @@ class LimitsTest {
 
   @Test
   void aFileOfMoreThanEightMegabytes_isToldItsSize() {
-    given()
-        .auth()
-        .preemptive()
-        .basic("officer", "demo-fleet")
+    as("officer")
         .contentType("text/csv")
         .body(new byte[(int) Limits.FILE_BYTES + 1])
         .post("/api/import/risers")

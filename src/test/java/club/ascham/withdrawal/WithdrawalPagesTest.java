@@ -1,16 +1,17 @@
 package club.ascham.withdrawal;
 
-import static io.restassured.RestAssured.given;
+import static club.ascham.web.Program.sending;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import club.ascham.check.CheckBench;
-import club.ascham.check.CheckBench.Bow;
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.DatabaseRefusal;
 import club.ascham.store.Rows;
+import club.ascham.web.Program;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.specification.RequestSpecification;
@@ -24,27 +25,27 @@ class WithdrawalPagesTest {
   private static final String RELEASE =
       "{\"lookedAt\": \"Both limbs from butt to tip.\", \"why\": \"A scratch in the lacquer only.\"}";
 
-  @Inject CheckBench bench;
+  @Inject ClubFixture fixture;
   @Inject Rows rows;
 
-  private Bow bow;
+  private LaidBow bow;
 
   @BeforeEach
   void aBowOnTheBench() {
-    bow = bench.ready();
-    bench.mayTurnBolts("officer", true);
-    bench.mayTurnBolts("volunteer", false);
+    bow = fixture.aBowReadyToGoOut();
+    fixture.mayTurnBolts("officer", true);
+    fixture.mayTurnBolts("volunteer", false);
   }
 
   private long open() {
-    return bench.number(
+    return fixture.number(
         "SELECT coalesce(max(id), 0) FROM withdrawal WHERE item_id = ?1 AND released_at IS NULL",
         bow.limbs().id());
   }
 
   /** The newest stands last, behind all that other tests left out of use. */
   private String lastPage() {
-    long open = bench.number("SELECT count(*) FROM withdrawal WHERE released_at IS NULL");
+    long open = fixture.number("SELECT count(*) FROM withdrawal WHERE released_at IS NULL");
     return "/withdrawals?page=" + (1 + (open - 1) / 40);
   }
 
@@ -57,7 +58,7 @@ class WithdrawalPagesTest {
         .statusCode(303);
   }
 
-  private void passed(Bow of) {
+  private void passed(LaidBow of) {
     as(
             "volunteer",
             """
@@ -83,14 +84,14 @@ class WithdrawalPagesTest {
   void aVolunteerWithdraws_andOnlySomeoneWithThePermitReleases_onceItIsPassed_sayingWhatWasSeen() {
     Visitor volunteer = Visitor.signedInAs("volunteer");
     withdraw(volunteer);
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
     volunteer.get(lastPage()).then().body(containsString("a line across the lower limb"));
 
     long id = open();
     String release = "/withdrawals/" + id + "/release";
     volunteer.get(release).then().body(containsString("Ask the officer"));
     volunteer.post(release, release("")).then().statusCode(422);
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
 
     Visitor officer = Visitor.signedInAs("officer");
     String sheet = "/upkeep/" + bow.limbs().code() + "/limb-inspection";
@@ -101,7 +102,7 @@ class WithdrawalPagesTest {
         .statusCode(422)
         .body(containsString("is not done yet"), containsString(sheet))
         .body(containsString("A scratch in the lacquer only."));
-    assertEquals("WITHDRAWN", bench.state(bow));
+    assertEquals("WITHDRAWN", fixture.state(bow));
 
     passed(bow);
     officer
@@ -120,7 +121,7 @@ class WithdrawalPagesTest {
         .then()
         .body(containsString("A scratch in the lacquer only."))
         .body(containsString("Dunstan Orme, the coach looked at: Both limbs from butt to tip."));
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
   }
 
   @Test
@@ -147,7 +148,7 @@ class WithdrawalPagesTest {
         .body("detail", containsString("/upkeep/" + bow.limbs().code() + "/limb-inspection"));
     passed(bow);
     as("officer", RELEASE).post("/api/withdrawals/" + id + "/release").then().statusCode(200);
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
   }
 
   @Test
@@ -188,11 +189,11 @@ class WithdrawalPagesTest {
     officer.post("/withdrawals/" + id + "/release", release("")).then().statusCode(422);
     passed(bow);
     officer.post("/withdrawals/" + id + "/release", release("")).then().statusCode(303);
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
   }
 
   private long asked() {
-    return bench.number(
+    return fixture.number(
         """
         SELECT count(*) FROM upkeep_task
          WHERE item_id = ?1 AND work = 'LIMB_INSPECTION' AND blocks = 1 AND closed_by_record IS NULL""",
@@ -233,7 +234,7 @@ class WithdrawalPagesTest {
         .statusCode(200)
         .body("lookedAt", equalTo("Both limbs from butt to tip."))
         .body("lookedBy", equalTo("officer"));
-    assertEquals("READY", bench.state(bow));
+    assertEquals("READY", fixture.state(bow));
   }
 
   @Test
@@ -329,10 +330,7 @@ class WithdrawalPagesTest {
         .then()
         .statusCode(200)
         .body("releasedBy", equalTo("officer"));
-    given()
-        .auth()
-        .preemptive()
-        .basic("committee", "demo-fleet")
+    Program.as("committee")
         .get("/api/withdrawals?open=false&item=" + bow.limbs().code())
         .then()
         .body("total", equalTo(1));
@@ -354,11 +352,6 @@ class WithdrawalPagesTest {
   }
 
   private static RequestSpecification as(String name, String body) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic(name, "demo-fleet")
-        .contentType("application/json")
-        .body(body);
+    return sending(name).body(body);
   }
 }

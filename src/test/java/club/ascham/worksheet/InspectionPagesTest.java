@@ -6,9 +6,11 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
-import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -20,20 +22,20 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class InspectionPagesTest {
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
   @Inject ClubTime time;
 
   @Test
   void anOverdueSafetyInspection_keepsItsRigIn_untilItIsSigned() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    assertEquals("READY", shelf.rigState(rig.id()));
-    shelf.passAll(rig.riser(), 181);
-    assertEquals("TO_BE_CHECKED", shelf.rigState(rig.id()));
-    assertEquals("TO_BE_CHECKED", shelf.state(rig.riser()));
+    LaidBow rig = fixture.aBowReadyToGoOut();
+    assertEquals("READY", fixture.state(rig.id()));
+    fixture.inspected(rig.body(), 181);
+    assertEquals("TO_BE_CHECKED", fixture.state(rig.id()));
+    assertEquals("TO_BE_CHECKED", fixture.state(rig.body()));
 
     Visitor officer = Visitor.signedInAs("officer");
-    officer.get("/upkeep").then().statusCode(200).body(containsString(rig.riser().code()));
-    String page = "/upkeep/" + rig.riser().code() + "/bolt-inspection";
+    officer.get("/upkeep").then().statusCode(200).body(containsString(rig.body().code()));
+    String page = "/upkeep/" + rig.body().code() + "/bolt-inspection";
     officer.get(page).then().statusCode(200).body(containsString("1 day late"));
     Response signed = officer.post(page, bolts("fine"));
     signed.then().statusCode(303).header("Location", matchesPattern(".*/upkeep/records/\\d+"));
@@ -44,19 +46,19 @@ class InspectionPagesTest {
         .body(containsString("passed"))
         .body(containsString("upper 2 turns out, lower 2 1/4 turns out"))
         .body(containsString("due in 6 months"));
-    assertEquals("READY", shelf.rigState(rig.id()));
+    assertEquals("READY", fixture.state(rig.id()));
   }
 
   @Test
   void whatIsRetired_isNotInspected_norAskedFor() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     Visitor officer = Visitor.signedInAs("officer");
     String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
     officer.get(page).then().statusCode(200).body(containsString("Sign the inspection"));
-    shelf.change(
+    fixture.change(
         "UPDATE item SET retired_on = registered_on, retired_why = 'SCRAPPED' WHERE id = ?1",
         stringer.id());
-    long records = shelf.number("SELECT count(*) FROM upkeep_record");
+    long records = fixture.number("SELECT count(*) FROM upkeep_record");
     Map<String, String> fine =
         Map.of("cord", "fine", "stitching", "fine", "saddle", "fine", "fit", "fine");
     officer
@@ -71,49 +73,49 @@ class InspectionPagesTest {
         .then()
         .statusCode(422)
         .body(containsString("is retired"));
-    assertEquals(records, shelf.number("SELECT count(*) FROM upkeep_record"));
+    assertEquals(records, fixture.number("SELECT count(*) FROM upkeep_record"));
     assertEquals(
-        0, shelf.number("SELECT count(*) FROM upkeep_task WHERE item_id = ?1", stringer.id()));
+        0, fixture.number("SELECT count(*) FROM upkeep_task WHERE item_id = ?1", stringer.id()));
   }
 
   @Test
   void oneStop_withdrawsTheItem_andSaysWhyInItsStory() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
+    LaidBow rig = fixture.aBowReadyToGoOut();
     Visitor officer = Visitor.signedInAs("officer");
-    String page = "/upkeep/" + rig.riser().code() + "/bolt-inspection";
+    String page = "/upkeep/" + rig.body().code() + "/bolt-inspection";
     officer.get(page);
     Map<String, String> form = bolts("fine");
     form.put("washer", "stop");
     form.put("words", "Upper washer split.");
     form.put("partsUsed", "none in stock");
     officer.post(page, form).then().statusCode(303);
-    assertEquals("WITHDRAWN", shelf.rigState(rig.id()));
+    assertEquals("WITHDRAWN", fixture.state(rig.id()));
     assertEquals(
         "Not as it should be: washers. Upper washer split.",
-        shelf.text("SELECT why FROM withdrawal WHERE item_id = ?1", rig.riser().id()));
+        fixture.text("SELECT why FROM withdrawal WHERE item_id = ?1", rig.body().id()));
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM story s JOIN story_about a ON a.story_id = s.id WHERE a.item_id ="
                 + " ?1 AND s.sentence = 'Limb-bolt inspection: not passed.'",
-            rig.riser().id()));
+            rig.body().id()));
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM upkeep_task WHERE item_id = ?1 AND work = 'BOLT_INSPECTION' AND"
                 + " blocks = 1 AND closed_by_record IS NULL",
-            rig.riser().id()),
+            rig.body().id()),
         "it waits for the same inspection again");
     assertEquals(
         "none in stock",
-        shelf.text(
+        fixture.text(
             "SELECT parts_used FROM upkeep_record WHERE item_id = ?1 AND result = 'FAILED'",
-            rig.riser().id()));
+            rig.body().id()));
   }
 
   @Test
   void aSecondPress_isLedToTheFirstOnesRecord_andKeepsNothing() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
     volunteer.get(page);
@@ -123,13 +125,13 @@ class InspectionPagesTest {
     assertEquals(first, path(volunteer.post(page, form)));
     assertEquals(
         2,
-        shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()),
+        fixture.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()),
         "the one from before and the new one");
   }
 
   @Test
   void missingAnswers_areAskedFor_andWhatWasTypedStays() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
     volunteer.get(page);
@@ -142,12 +144,12 @@ class InspectionPagesTest {
         .body(containsString("a new &lt;b&gt;knot&lt;/b&gt;"))
         .body(containsString("value=\"note\" checked"));
     assertEquals(
-        1, shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
+        1, fixture.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
   }
 
   @Test
   void paperTypedInLate_mayLieBeforeWhatIsKnown_butNotBeforeTheClubHadIt() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
     volunteer.get(page);
@@ -159,7 +161,7 @@ class InspectionPagesTest {
         .statusCode(422)
         .body(containsString("It only came on the register on"))
         .body(containsString("enter on its page when it was bought"));
-    shelf.change(
+    fixture.change(
         "UPDATE item SET bought_on = ?2 WHERE id = ?1", stringer.id(), time.today().minusDays(60));
     form.put("on", time.today().minusDays(62).toString());
     volunteer
@@ -169,13 +171,13 @@ class InspectionPagesTest {
         .body(containsString("It was only bought on"))
         .body(containsString("value=\"" + form.get("on") + "\""));
     assertEquals(
-        1, shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
+        1, fixture.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", stringer.id()));
 
     form.put("on", time.today().minusDays(31).toString());
     volunteer.post(page, form).then().statusCode(303);
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM work_due WHERE item_id = ?1 AND work = 'STRINGER_INSPECTION'"
                 + " AND due_on > ?2",
             stringer.id(),
@@ -185,7 +187,7 @@ class InspectionPagesTest {
 
   @Test
   void aNote_needsItsWords() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     String page = "/upkeep/" + stringer.code() + "/stringer-inspection";
     volunteer.get(page);
@@ -196,21 +198,21 @@ class InspectionPagesTest {
 
   @Test
   void turnsBeyondTheMakersLimit_withdraw_whateverWasAnswered() {
-    Shelf.Put riser = shelf.aRiser();
+    Laid riser = fixture.aRightHandedRiser();
     Visitor officer = Visitor.signedInAs("officer");
     String page = "/upkeep/" + riser.code() + "/bolt-inspection";
     officer.get(page);
     Map<String, String> form = bolts("fine");
     form.put("upperTurnsOut", "4½");
     officer.post(page, form).then().statusCode(303);
-    assertEquals("WITHDRAWN", shelf.state(riser));
+    assertEquals("WITHDRAWN", fixture.state(riser));
   }
 
   @Test
   void withoutThePermit_limbBoltsAreNotSigned_butSentToTheOfficer() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
+    LaidBow rig = fixture.aBowReadyToGoOut();
     Visitor volunteer = Visitor.signedInAs("volunteer");
-    String page = "/upkeep/" + rig.riser().code() + "/bolt-inspection";
+    String page = "/upkeep/" + rig.body().code() + "/bolt-inspection";
     volunteer
         .get(page)
         .then()
@@ -220,28 +222,28 @@ class InspectionPagesTest {
     volunteer.post(page, bolts("fine")).then().statusCode(403).body(containsString("permit"));
     assertEquals(
         0,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM upkeep_record WHERE item_id = ?1 AND done_by = 2",
-            rig.riser().id()));
+            rig.body().id()));
 
     volunteer.get(page);
     volunteer
         .post(
-            "/upkeep/" + rig.riser().code() + "/ask",
+            "/upkeep/" + rig.body().code() + "/ask",
             Map.of("work", "bolt-inspection", "blocks", "on", "why", "A locking screw rattles."))
         .then()
         .statusCode(303);
-    assertEquals("TO_BE_CHECKED", shelf.rigState(rig.id()), "what was asked for blocks at once");
+    assertEquals("TO_BE_CHECKED", fixture.state(rig.id()), "what was asked for blocks at once");
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/upkeep").then().body(containsString("A locking screw rattles."));
     officer.get(page);
     officer.post(page, bolts("fine")).then().statusCode(303);
-    assertEquals("READY", shelf.rigState(rig.id()), "the inspection closes what was asked for");
+    assertEquals("READY", fixture.state(rig.id()), "the inspection closes what was asked for");
   }
 
   @Test
   void askingTwice_addsTheReason() {
-    Shelf.Put stringer = shelf.aStringer();
+    Laid stringer = fixture.aStringer();
     Visitor volunteer = Visitor.signedInAs("volunteer");
     String page = "/upkeep/" + stringer.code() + "/ask";
     volunteer.get(page).then().statusCode(200);
@@ -263,12 +265,13 @@ class InspectionPagesTest {
         .statusCode(303);
     assertEquals(
         "Left in the rain. A dog chewed on its cord.",
-        shelf.text("SELECT why FROM upkeep_task WHERE item_id = ?1 AND blocks = 1", stringer.id()));
+        fixture.text(
+            "SELECT why FROM upkeep_task WHERE item_id = ?1 AND blocks = 1", stringer.id()));
   }
 
   @Test
   void theCommittee_readsThePlan_andChangesNothing() {
-    Shelf.Put riser = shelf.aRiser();
+    Laid riser = fixture.aRightHandedRiser();
     Visitor committee = Visitor.signedInAs("committee");
     committee.get("/upkeep").then().statusCode(200).body(not(containsString(">Inspect<")));
     committee
@@ -283,15 +286,18 @@ class InspectionPagesTest {
     Visitor officer = Visitor.signedInAs("officer");
     officer.get("/upkeep/R-9998-X/bolt-inspection").then().statusCode(404);
     officer.get("/upkeep/nonsense/bolt-inspection").then().statusCode(404);
-    officer.get("/upkeep/" + shelf.aStringer().code() + "/bolt-inspection").then().statusCode(404);
+    officer
+        .get("/upkeep/" + fixture.aStringer().code() + "/bolt-inspection")
+        .then()
+        .statusCode(404);
     officer.get("/upkeep/records/999999999").then().statusCode(404);
     officer.get("/upkeep/records/x").then().statusCode(404);
   }
 
   @Test
   void thePlan_isNarrowedByTheAddress() {
-    Shelf.Put riser = shelf.aRiser();
-    shelf.passAll(riser, 400);
+    Laid riser = fixture.aRightHandedRiser();
+    fixture.inspected(riser, 400);
     Visitor officer = Visitor.signedInAs("officer");
     officer
         .get("/upkeep?kind=riser&work=riser-inspection")
@@ -307,7 +313,7 @@ class InspectionPagesTest {
     officer.get("/upkeep");
     long few = statements(officer, "/upkeep");
     for (int i = 0; i < 7; i++) {
-      shelf.passAll(shelf.aStringer(), 400);
+      fixture.inspected(fixture.aStringer(), 400);
     }
     assertEquals(few, statements(officer, "/upkeep"));
     assertTrue(few <= 5, "statements: " + few);

@@ -5,9 +5,11 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.Laid;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.StatementCount;
 import club.ascham.time.ClubTime;
-import club.ascham.upkeep.Shelf;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -17,32 +19,32 @@ import org.junit.jupiter.api.Test;
 
 @QuarkusTest
 class ReplacementPagesTest {
-  @Inject Shelf shelf;
+  @Inject ClubFixture fixture;
   @Inject ClubTime time;
 
   @Test
   void aNewString_takesThePlaceOfTheOld_andTheRigWaitsForItsSetUp() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    Shelf.Put fresh = shelf.aString(68);
+    LaidBow rig = fixture.aBowSetUp(15);
+    Laid fresh = fixture.aString(68);
     Visitor volunteer = Visitor.signedInAs("volunteer");
     volunteer.get(page(rig)).then().statusCode(200).body(containsString(fresh.code()));
     volunteer.post(page(rig), form(fresh, "scrapped")).then().statusCode(303);
 
-    assertEquals("IN_THE_WORKSHOP", shelf.rigState(rig.id()));
-    assertEquals("IN_THE_WORKSHOP", shelf.state(fresh));
-    assertEquals("RETIRED", shelf.state(rig.string()));
+    assertEquals("IN_THE_WORKSHOP", fixture.state(rig.id()));
+    assertEquals("IN_THE_WORKSHOP", fixture.state(fresh));
+    assertEquals("RETIRED", fixture.state(rig.string()));
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM bowstring WHERE id = ?1 AND first_used IS NOT NULL", fresh.id()));
     assertEquals(
         fresh.id().value(),
-        shelf.number(
+        fixture.number(
             "SELECT replaced_by FROM upkeep_record WHERE item_id = ?1 AND result = 'REPLACED'",
             rig.string().id()));
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM fitting o JOIN fitting n ON n.from_at = o.until_at WHERE"
                 + " o.item_id = ?1 AND n.item_id = ?2",
             rig.string().id(),
@@ -52,8 +54,8 @@ class ReplacementPagesTest {
 
   @Test
   void aStringReplacedOnAnEarlierDay_isKeptUnderThatDay_butNotBeforeTheBowWasSetUp() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    Shelf.Put fresh = shelf.aString(68);
+    LaidBow rig = fixture.aBowSetUp(15);
+    Laid fresh = fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
     Map<String, String> form = form(fresh, "scrapped");
@@ -64,16 +66,16 @@ class ReplacementPagesTest {
         .statusCode(422)
         .body(containsString("Give that day or a later one."))
         .body(containsString("value=\"" + form.get("on") + "\""));
-    assertEquals("READY", shelf.rigState(rig.id()));
+    assertEquals("READY", fixture.state(rig.id()));
 
     String day = time.today().minusDays(4).toString();
     form.put("on", day);
     officer.post(page(rig), form).then().statusCode(303);
-    assertEquals("IN_THE_WORKSHOP", shelf.rigState(rig.id()));
-    assertEquals("RETIRED", shelf.state(rig.string()));
+    assertEquals("IN_THE_WORKSHOP", fixture.state(rig.id()));
+    assertEquals("RETIRED", fixture.state(rig.string()));
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             """
             SELECT count(*) FROM item o JOIN upkeep_record u ON u.item_id = o.id
               JOIN bowstring n ON n.id = u.replaced_by
@@ -86,19 +88,19 @@ class ReplacementPagesTest {
 
   @Test
   void aKeptString_becomesASpare_andASetUpBegunBefore_beginsAgain() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    shelf.change(
+    LaidBow rig = fixture.aBowSetUp(15);
+    fixture.change(
         "INSERT INTO set_up (rig_id, begun_at, begun_by, steps_done, brace) VALUES (?1,"
             + " '2026-01-05T10:00:00.000Z', 1, 'LIMBS', 21500000)",
         rig.id());
-    Shelf.Put fresh = shelf.aString(68);
+    Laid fresh = fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
     officer.post(page(rig), form(fresh, "kept")).then().statusCode(303);
-    assertEquals("READY", shelf.state(rig.string()));
+    assertEquals("READY", fixture.state(rig.string()));
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM set_up WHERE rig_id = ?1 AND finished_at IS NULL AND brace IS"
                 + " NULL AND steps_done = ''",
             rig.id()));
@@ -106,9 +108,9 @@ class ReplacementPagesTest {
 
   @Test
   void aStringForAnotherBow_isNotOffered_andNotTaken() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    shelf.aString(68);
-    Shelf.Put tooShort = shelf.aString(66);
+    LaidBow rig = fixture.aBowSetUp(15);
+    fixture.aString(68);
+    Laid tooShort = fixture.aString(66);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig)).then().body(not(containsString(tooShort.code())));
     officer
@@ -116,23 +118,23 @@ class ReplacementPagesTest {
         .then()
         .statusCode(422)
         .body(containsString("no ready string that fits this rig"));
-    assertEquals("READY", shelf.rigState(rig.id()));
+    assertEquals("READY", fixture.state(rig.id()));
   }
 
   @Test
   void aStringThatBreaksOnLoan_isReplaced_andTheLoanGoesOn() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    Shelf.Put fresh = shelf.aString(68);
-    long loan = shelf.lend(rig, "Tilda Marsh");
+    LaidBow rig = fixture.aBowSetUp(15);
+    Laid fresh = fixture.aString(68);
+    long loan = fixture.lend(rig, "Tilda Marsh");
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig)).then().statusCode(200).body(containsString("stays on its"));
     officer.post(page(rig), form(fresh, "scrapped")).then().statusCode(303);
-    assertEquals("ON_LOAN", shelf.rigState(rig.id()));
-    assertEquals("ON_LOAN", shelf.state(fresh));
-    assertEquals("RETIRED", shelf.state(rig.string()));
+    assertEquals("ON_LOAN", fixture.state(rig.id()));
+    assertEquals("ON_LOAN", fixture.state(fresh));
+    assertEquals("RETIRED", fixture.state(rig.string()));
     assertEquals(
         1,
-        shelf.number(
+        fixture.number(
             "SELECT count(*) FROM loan_line WHERE loan_id = ?1 AND item_id = ?2 AND outcome ="
                 + " 'CHANGED'",
             loan,
@@ -141,8 +143,8 @@ class ReplacementPagesTest {
 
   @Test
   void aSecondPress_changesNothingMore() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    Shelf.Put fresh = shelf.aString(68);
+    LaidBow rig = fixture.aBowSetUp(15);
+    Laid fresh = fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
     Map<String, String> form = form(fresh, "kept");
@@ -151,13 +153,13 @@ class ReplacementPagesTest {
     assertEquals(first, officer.post(page(rig), form).header("Location"));
     assertEquals(
         1,
-        shelf.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", rig.string().id()));
+        fixture.number("SELECT count(*) FROM upkeep_record WHERE item_id = ?1", rig.string().id()));
   }
 
   @Test
   void nothingChosen_isAskedFor() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    shelf.aString(68);
+    LaidBow rig = fixture.aBowSetUp(15);
+    fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
     officer
@@ -171,13 +173,13 @@ class ReplacementPagesTest {
 
   @Test
   void thePage_needsTheSameFewStatements_howeverManySparesThereAre() {
-    Shelf.ReadyRig rig = shelf.aReadyRig();
-    shelf.aString(68);
+    LaidBow rig = fixture.aBowSetUp(15);
+    fixture.aString(68);
     Visitor officer = Visitor.signedInAs("officer");
     officer.get(page(rig));
     long few = statements(officer, page(rig));
     for (int i = 0; i < 9; i++) {
-      shelf.aString(68);
+      fixture.aString(68);
     }
     assertEquals(few, statements(officer, page(rig)));
     assertTrue(few <= 20, "statements: " + few);
@@ -189,11 +191,11 @@ class ReplacementPagesTest {
     return StatementCount.run() - before;
   }
 
-  private static String page(Shelf.ReadyRig rig) {
+  private static String page(LaidBow rig) {
     return "/upkeep/" + rig.string().code() + "/string-replacement";
   }
 
-  private static Map<String, String> form(Shelf.Put fresh, String old) {
+  private static Map<String, String> form(Laid fresh, String old) {
     Map<String, String> form = new HashMap<>();
     form.put("newString", fresh.code());
     form.put("oldString", old);
