@@ -69,7 +69,7 @@ record BackupFolder(Path path) {
 
   /** Takes away what the rota keeps no longer. */
   void thinOut(Instant now, ZoneId zone) {
-    Set<BackupName> go = Rota.superfluous(names(), now, zone);
+    Set<BackupName> go = Retention.superfluous(names(), now, zone);
     for (BackupName name : go) {
       try {
         Files.deleteIfExists(path(name));

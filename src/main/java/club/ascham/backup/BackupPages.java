@@ -1,6 +1,6 @@
 package club.ascham.backup;
 
-import club.ascham.Release;
+import club.ascham.ProgramVersion;
 import club.ascham.id.BackupId;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
@@ -42,7 +42,7 @@ class BackupPages {
   private final TellBackup tellBackup;
   private final SecondFolder copies;
   private final Scrubbing scrubbing;
-  private final Release release;
+  private final ProgramVersion program;
   private final Actor actor;
   private final Presses presses;
 
@@ -52,7 +52,7 @@ class BackupPages {
       TellBackup tellBackup,
       SecondFolder copies,
       Scrubbing scrubbing,
-      Release release,
+      ProgramVersion program,
       Actor actor,
       Presses presses) {
     this.backups = backups;
@@ -60,7 +60,7 @@ class BackupPages {
     this.tellBackup = tellBackup;
     this.copies = copies;
     this.scrubbing = scrubbing;
-    this.release = release;
+    this.program = program;
     this.actor = actor;
     this.presses = presses;
   }
@@ -71,7 +71,7 @@ class BackupPages {
         list.lines(),
         backups.worry().or(copies::worry).or(scrubbing::worry).orElse(null),
         copies.state().orElse(null),
-        release.version());
+        program.version());
   }
 
   @POST

@@ -165,7 +165,7 @@ public class Backups implements OlderBackups {
 
   @Override
   public Older older() {
-    Rota.End end = Rota.end(kept.names(), time.now(), time.zone());
+    Retention.End end = Retention.end(kept.names(), time.now(), time.zone());
     try (Stream<Path> files = Files.list(folder.path())) {
       return new Older(
           end.lastDay(),

@@ -174,7 +174,7 @@ public class SecondFolder {
     if (folder == null) {
       return null;
     }
-    return looked(there -> Rota.end(there.names(), time.now(), time.zone()))
+    return looked(there -> Retention.end(there.names(), time.now(), time.zone()))
         .map(end -> new OlderBackups.OlderCopies(true, end.lastDay(), end.stay()))
         .orElseGet(() -> new OlderBackups.OlderCopies(false, null, 0));
   }

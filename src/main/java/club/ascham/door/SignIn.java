@@ -1,10 +1,10 @@
 package club.ascham.door;
 
 import club.ascham.people.Accounts;
-import club.ascham.people.ChangeSecondStep;
+import club.ascham.people.ChangeSecondFactor;
 import club.ascham.people.Passwords;
 import club.ascham.people.RecoveryCode;
-import club.ascham.people.SecondSteps;
+import club.ascham.people.SecondFactors;
 import club.ascham.people.Session;
 import club.ascham.people.SignedInSessions;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -27,19 +27,19 @@ class SignIn {
   private final Passwords passwords;
   private final KnownBrowsers browsers;
   private final SignedInSessions sessions;
-  private final SecondSteps secondSteps;
-  private final ChangeSecondStep changeSecondStep;
+  private final SecondFactors secondSteps;
+  private final ChangeSecondFactor changeSecondStep;
   private final Clock clock;
-  private final Throttle throttle = new Throttle(Throttle.FOR_PASSWORDS);
-  private final Throttle codes = new Throttle(Throttle.FOR_CODES);
+  private final SignInRateLimit limit = new SignInRateLimit(SignInRateLimit.FOR_PASSWORDS);
+  private final SignInRateLimit codes = new SignInRateLimit(SignInRateLimit.FOR_CODES);
 
   SignIn(
       Accounts accounts,
       Passwords passwords,
       KnownBrowsers browsers,
       SignedInSessions sessions,
-      SecondSteps secondSteps,
-      ChangeSecondStep changeSecondStep,
+      SecondFactors secondSteps,
+      ChangeSecondFactor changeSecondStep,
       Clock clock) {
     this.accounts = accounts;
     this.passwords = passwords;
@@ -83,9 +83,10 @@ class SignIn {
    */
   private Outcome byPassword(String name, String secret, Visit visit, boolean alone) {
     Accounts.Credentials account = accounts.named(name).orElse(null);
-    Throttle.Try tried =
-        new Throttle.Try(name, visit.caller(), browsers.mark(name, visit.browser()).orElse(null));
-    Duration wait = throttle.begin(tried, clock.instant());
+    SignInRateLimit.Try tried =
+        new SignInRateLimit.Try(
+            name, visit.caller(), browsers.mark(name, visit.browser()).orElse(null));
+    Duration wait = limit.begin(tried, clock.instant());
     if (!wait.isZero()) {
       LOG.infof("A try to sign in must wait %d s.", wait.toSeconds());
       return new Outcome.Wait(wait);
@@ -98,7 +99,7 @@ class SignIn {
     if (!passwords.matches(secret, account.passwordHash())) {
       return wrong();
     }
-    throttle.right(tried, clock.instant());
+    limit.right(tried, clock.instant());
     return new Outcome.In(account);
   }
 
@@ -119,8 +120,8 @@ class SignIn {
       // Too long to guess, so it never waits: nobody who holds one can be kept out.
       return new Outcome.In(account);
     }
-    Throttle.Try tried =
-        new Throttle.Try(
+    SignInRateLimit.Try tried =
+        new SignInRateLimit.Try(
             account.name(),
             visit.caller(),
             browsers.mark(account.name(), visit.browser()).orElse(null));

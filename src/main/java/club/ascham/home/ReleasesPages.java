@@ -1,6 +1,6 @@
 package club.ascham.home;
 
-import club.ascham.Release;
+import club.ascham.ProgramVersion;
 import club.ascham.people.Role;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -18,14 +18,14 @@ class ReleasesPages {
   @CheckedTemplate(basePath = "home", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record ReleasesPage(String version) implements TemplateInstance {}
 
-  private final Release release;
+  private final ProgramVersion program;
 
-  ReleasesPages(Release release) {
-    this.release = release;
+  ReleasesPages(ProgramVersion program) {
+    this.program = program;
   }
 
   @GET
   public TemplateInstance page() {
-    return new ReleasesPage(release.version());
+    return new ReleasesPage(program.version());
   }
 }

@@ -1,8 +1,8 @@
 package club.ascham.learnt;
 
 import club.ascham.bow.RigSpec;
-import club.ascham.mechanics.Belief;
 import club.ascham.mechanics.BoltReckoning;
+import club.ascham.mechanics.Posterior;
 import club.ascham.mechanics.TwistLimits;
 import club.ascham.verdict.BenchAdvice;
 import java.util.ArrayList;
@@ -20,7 +20,7 @@ public final class LearntWords {
         .response(learnt.now(rig))
         .filter(response -> response.shown() > 0)
         .ifPresent(response -> lines.add(line("A twist in raises brace by", response.oneTwist())));
-    Belief bolt = BoltReckoning.mmPerTurn(learnt.record());
+    Posterior bolt = BoltReckoning.mmPerTurn(learnt.record());
     if (rig.tillerAdjusts() && bolt.shown() > 0) {
       lines.add(line("A turn of one bolt moves tiller by", bolt));
     }
@@ -31,7 +31,7 @@ public final class LearntWords {
     return lines;
   }
 
-  private static String line(String what, Belief of) {
+  private static String line(String what, Posterior of) {
     String figures = Math.abs(of.mean()) < 2 ? "%.2f mm (%.2f to %.2f)" : "%.1f mm (%.1f to %.1f)";
     return "%s %s, from %d %s."
         .formatted(

@@ -58,7 +58,7 @@ public record BoltReckoning(
    * common geometries have 6 to 9 mm, and a rigid limb that draws like them even the other sign. A
    * judgement that leaves 1 bow in 20 below nothing and 1 in 20 above 15 mm.
    */
-  static final Belief MM_PER_TURN = Belief.prior(7.5, 4.5);
+  static final Posterior MM_PER_TURN = Posterior.prior(7.5, 4.5);
 
   /**
    * So little a turn, or less, is no bolt's doing: the workshop looks, and no sign is turned over.
@@ -134,7 +134,7 @@ public record BoltReckoning(
       return nothing(tillerMm, Outcome.NO_ROOM, "." + NO_ROOM, record);
     }
     boolean reached = in + out > wanted - STEP / 2;
-    Belief moved = change(response, upperIn ? inNow + outNow : -(inNow + outNow), record);
+    Posterior moved = change(response, upperIn ? inNow + outNow : -(inNow + outNow), record);
     return new BoltReckoning(
         upperIn ? in : 0 - out,
         upperIn ? 0 - out : in,
@@ -165,7 +165,7 @@ public record BoltReckoning(
   }
 
   /** Tiller for a turn of one bolt in, as far down as it goes; positive: the common way. */
-  public static Belief mmPerTurn(OwnRecord record) {
+  public static Posterior mmPerTurn(OwnRecord record) {
     return response(record).now();
   }
 
@@ -176,7 +176,7 @@ public record BoltReckoning(
   }
 
   /** Of tiller, when the upper bolt goes in by {@code turns} more than the lower. */
-  private static Belief change(Response response, double turns, OwnRecord record) {
+  private static Posterior change(Response response, double turns, OwnRecord record) {
     double tried =
         record.bolts().stream().mapToDouble(run -> run.most() - run.least()).max().orElse(0);
     return response.change(-turns, Math.copySign(Math.min(Math.abs(turns), tried), -turns));
@@ -184,7 +184,7 @@ public record BoltReckoning(
 
   private static BoltReckoning nothing(
       double tillerMm, Outcome outcome, String end, OwnRecord record) {
-    Belief now = mmPerTurn(record);
+    Posterior now = mmPerTurn(record);
     return new BoltReckoning(
         0,
         0,
@@ -199,24 +199,24 @@ public record BoltReckoning(
         basis(now, end));
   }
 
-  private static String restsOn(Belief now) {
+  private static String restsOn(Posterior now) {
     return now.shown() == 0
         ? RestsOn.NONE_YET + ", and bows differ widely"
         : RestsOn.from(now.shown());
   }
 
-  private static String basis(Belief belief, String end) {
-    return RestsOn.sentence(restsOn(belief))
-        + (belief.shown() == 0
+  private static String basis(Posterior posterior, String end) {
+    return RestsOn.sentence(restsOn(posterior))
+        + (posterior.shown() == 0
             ? " A turn of one bolt moves tiller by about 7.5 mm, anything from 0 to 15; no"
                 + " published value, common practice (3 to 8 mm) and models (6 to 9 mm, or even"
                 + " the other way) differ"
             : String.format(
                 Locale.ROOT,
                 " A turn of one bolt moves tiller by about %.1f mm (%.1f to %.1f, 9 times in 10)",
-                belief.mean(),
-                belief.low(),
-                belief.high()))
+                posterior.mean(),
+                posterior.low(),
+                posterior.high()))
         + end;
   }
 

@@ -9,8 +9,8 @@ import java.util.List;
  * @param prior before anything was recorded
  * @param now after it was
  */
-record Response(Belief prior, Belief now) {
-  static Response of(Belief prior, List<Run> runs) {
+record Response(Posterior prior, Posterior now) {
+  static Response of(Posterior prior, List<Run> runs) {
     return new Response(prior, prior.after(runs));
   }
 
@@ -18,11 +18,11 @@ record Response(Belief prior, Belief now) {
    * The same of what can only rise: readings that say otherwise were of something else, and leave a
    * fifth of the prior's mean.
    */
-  static Response rising(Belief prior, List<Run> runs) {
-    Belief now = prior.after(runs);
+  static Response rising(Posterior prior, List<Run> runs) {
+    Posterior now = prior.after(runs);
     double least = prior.mean() / 5;
     return new Response(
-        prior, now.mean() >= least ? now : new Belief(least, now.sd(), now.shown()));
+        prior, now.mean() >= least ? now : new Posterior(least, now.sd(), now.shown()));
   }
 
   /**
@@ -30,8 +30,8 @@ record Response(Belief prior, Belief now) {
    *
    * @param tried as much of it as lies where this bow was tried
    */
-  Belief change(double work, double tried) {
-    return new Belief(
+  Posterior change(double work, double tried) {
+    return new Posterior(
         now.mean() * work,
         now.sd() * Math.abs(tried) + prior.sd() * Math.abs(work - tried),
         now.shown());

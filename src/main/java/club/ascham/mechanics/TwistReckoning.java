@@ -133,7 +133,7 @@ public record TwistReckoning(
       reach = Reach.SHORTER_STRING;
     }
     int advised = reach == Reach.THIS_STRING ? turns : 0;
-    Belief change = response.change(advised);
+    Posterior change = response.change(advised);
     return new TwistReckoning(
         advised,
         signed(nearer(search.low(), advised), direction),
@@ -222,7 +222,7 @@ public record TwistReckoning(
 
     /** That so many turns, or fewer, make the change. */
     double chance(int turns) {
-      Belief change = response.change(direction * Math.min(turns, most()));
+      Posterior change = response.change(direction * Math.min(turns, most()));
       double lacking = wanted - Math.abs(change.mean());
       if (change.sd() == 0) {
         return lacking <= 0 ? 1 : 0;
@@ -230,7 +230,7 @@ public record TwistReckoning(
       return 0.5 * Erf.erfc(lacking / change.sd() / Math.sqrt(2));
     }
 
-    private Integer fewest(ToDoubleFunction<Belief> towards) {
+    private Integer fewest(ToDoubleFunction<Posterior> towards) {
       for (int turns = 0; turns <= most(); turns++) {
         if (towards.applyAsDouble(response.change(direction * turns)) >= wanted) {
           return turns;

@@ -24,15 +24,15 @@ public sealed interface TwistResponse {
   double FACTOR_SD = 0.5 / 1.6448536269514722;
 
   /** The change of brace in mm, when so many twists more are put in (negative: taken out). */
-  Belief change(int added);
+  Posterior change(int added);
 
   /** What one twist more does to brace now, in mm; where only a twist less was tried, by that. */
-  default Belief oneTwist() {
+  default Posterior oneTwist() {
     if (tried(1) || !tried(-1)) {
       return change(1);
     }
-    Belief less = change(-1);
-    return new Belief(-less.mean(), less.sd(), less.shown());
+    Posterior less = change(-1);
+    return new Posterior(-less.mean(), less.sd(), less.shown());
   }
 
   /** Whether so many twists stay where this bow was tried. */
@@ -58,16 +58,16 @@ public sealed interface TwistResponse {
   String basis();
 
   /** The product of two independent factors; its own small skew is left out. */
-  static Belief priorOfBundle() {
+  static Posterior priorOfBundle() {
     double relative = Math.hypot(FACTOR_SD / FACTOR, BRACE_PER_STRING_SD / BRACE_PER_STRING);
-    return Belief.prior(FACTOR * BRACE_PER_STRING, FACTOR * BRACE_PER_STRING * relative);
+    return Posterior.prior(FACTOR * BRACE_PER_STRING, FACTOR * BRACE_PER_STRING * relative);
   }
 
   /** The trade's 2 to 3 twists a millimetre, taken for the middle half of all strings. */
-  static Belief priorOfTrade() {
+  static Posterior priorOfTrade() {
     double one = 1 / 3.0;
     double other = 1 / 2.0;
-    return Belief.prior((one + other) / 2, (other - one) / 2 / 0.6744897501960817);
+    return Posterior.prior((one + other) / 2, (other - one) / 2 / 0.6744897501960817);
   }
 
   /**
@@ -105,7 +105,7 @@ public sealed interface TwistResponse {
       TwistedString string, Integer count, Response factor, double triedFrom, double triedTo)
       implements TwistResponse {
     @Override
-    public Belief change(int added) {
+    public Posterior change(int added) {
       double after = Math.max(0, count + added);
       return factor.change(
           shortening(after) - shortening(count), shortening(held(after)) - shortening(held(count)));
@@ -157,7 +157,7 @@ public sealed interface TwistResponse {
   record ByTheTrade(Integer count, Response mmPerTwist, double triedAtOnce, String why)
       implements TwistResponse {
     @Override
-    public Belief change(int added) {
+    public Posterior change(int added) {
       return mmPerTwist.change(added, Math.copySign(Math.min(Math.abs(added), triedAtOnce), added));
     }
 

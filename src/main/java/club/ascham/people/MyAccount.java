@@ -23,7 +23,7 @@ public class MyAccount {
       boolean permitHolds,
       String unit,
       String newKey,
-      SecondSteps.State step,
+      SecondFactors.State step,
       boolean stepAsked,
       List<SignedInSessions.Open> open,
       long here,
@@ -31,14 +31,14 @@ public class MyAccount {
       implements TemplateInstance {}
 
   private final People people;
-  private final SecondSteps secondSteps;
+  private final SecondFactors secondSteps;
   private final SignedInSessions sessions;
   private final Actor actor;
   private final ClubTime time;
 
   MyAccount(
       People people,
-      SecondSteps secondSteps,
+      SecondFactors secondSteps,
       SignedInSessions sessions,
       Actor actor,
       ClubTime time) {

@@ -76,7 +76,7 @@ class PeoplePages {
 
   private final People people;
   private final ChangeAccounts changeAccounts;
-  private final ChangeSecondStep changeSecondStep;
+  private final ChangeSecondFactor changeSecondStep;
   private final FreshSecrets fresh;
   private final EraseAccount eraseAccount;
   private final OlderBackups backups;
@@ -88,7 +88,7 @@ class PeoplePages {
   PeoplePages(
       People people,
       ChangeAccounts changeAccounts,
-      ChangeSecondStep changeSecondStep,
+      ChangeSecondFactor changeSecondStep,
       FreshSecrets fresh,
       EraseAccount eraseAccount,
       OlderBackups backups,

@@ -1,8 +1,8 @@
 package club.ascham.server;
 
-import club.ascham.Release;
+import club.ascham.ProgramVersion;
 import club.ascham.backup.Backups;
-import club.ascham.backup.NightWatch;
+import club.ascham.backup.NightlyScheduler;
 import club.ascham.backup.SecondFolder;
 import club.ascham.store.Stored;
 import club.ascham.story.HighWater;
@@ -33,27 +33,27 @@ class Wellbeing {
 
   private final Backups backups;
   private final SecondFolder copies;
-  private final NightWatch night;
+  private final NightlyScheduler night;
   private final HighWater highWater;
   private final DiskRoom disk;
   private final ClockWatch clock;
-  private final Release release;
+  private final ProgramVersion program;
 
   Wellbeing(
       Backups backups,
       SecondFolder copies,
-      NightWatch night,
+      NightlyScheduler night,
       HighWater highWater,
       DiskRoom disk,
       ClockWatch clock,
-      Release release) {
+      ProgramVersion program) {
     this.backups = backups;
     this.copies = copies;
     this.night = night;
     this.highWater = highWater;
     this.disk = disk;
     this.clock = clock;
-    this.release = release;
+    this.program = program;
   }
 
   @Produces
@@ -141,7 +141,7 @@ class Wellbeing {
     return () ->
         HealthCheckResponse.named("the program")
             .up()
-            .withData("version", release.version())
+            .withData("version", program.version())
             .build();
   }
 

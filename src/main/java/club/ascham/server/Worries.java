@@ -1,7 +1,7 @@
 package club.ascham.server;
 
 import club.ascham.backup.Backups;
-import club.ascham.backup.NightWatch;
+import club.ascham.backup.NightlyScheduler;
 import club.ascham.backup.SecondFolder;
 import club.ascham.form.Words;
 import club.ascham.record.ClockCheck;
@@ -23,7 +23,7 @@ public class Worries {
   Worries(
       Backups backups,
       SecondFolder copies,
-      NightWatch night,
+      NightlyScheduler night,
       Scrubbing scrubbing,
       ClockCheck clock,
       ClockWatch clockWatch,

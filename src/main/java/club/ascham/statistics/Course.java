@@ -9,7 +9,7 @@ import java.util.List;
  * How one quantity of one bow went from reading to reading since it was last adjusted, and how
  * strongly each reading speaks for a change.
  *
- * <p>For a steady bow the {@link Surprises} are independent and standard normal, whoever measured
+ * <p>For a steady bow the {@link Residuals} are independent and standard normal, whoever measured
  * (recursive residuals: Brown, Durbin and Evans, J. R. Stat. Soc. B 37, 1975), which is what EWMA
  * and CUSUM ask for; a chart about the set-up figure alone would take that figure's own error for a
  * change. A reading that signals is not believed: the centre stays where it was, so that a bow that
@@ -79,7 +79,7 @@ record Course(List<Step> steps, double centre) {
    * @param k limit of the change from the first reading, in standard deviations
    */
   static Course of(List<Read> reads, Scatter scatter, double k) {
-    Surprises surprises = new Surprises();
+    Residuals residuals = new Residuals();
     List<Step> steps = new ArrayList<>(reads.size());
     double first = 0;
     double ewma = 0;
@@ -89,12 +89,12 @@ record Course(List<Step> steps, double centre) {
       Read read = reads.get(i);
       double corrected = read.mm() - scatter.offsetOf(read.reader()).mean();
       double[] covariances = covariances(reads, i, scatter);
-      double surprise = surprises.of(corrected, variance(read, scatter), covariances);
+      double residual = residuals.of(corrected, variance(read, scatter), covariances);
       first = i == 0 ? corrected : first;
       if (i > 0) {
-        ewma = Ewma.next(ewma, surprise, LAMBDA);
-        up = Cusum.next(up, surprise, K);
-        down = Cusum.next(down, -surprise, K);
+        ewma = Ewma.next(ewma, residual, LAMBDA);
+        up = Cusum.next(up, residual, K);
+        down = Cusum.next(down, -residual, K);
       }
       double ofChange =
           i == 0
@@ -113,10 +113,10 @@ record Course(List<Step> steps, double centre) {
               down);
       steps.add(step);
       if (step.share() <= 1) {
-        surprises.believe();
+        residuals.believe();
       }
     }
-    return new Course(List.copyOf(steps), reads.isEmpty() ? 0 : surprises.level());
+    return new Course(List.copyOf(steps), reads.isEmpty() ? 0 : residuals.level());
   }
 
   private static double variance(Read read, Scatter scatter) {

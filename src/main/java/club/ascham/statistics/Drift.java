@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * Readers#learnt} with {@link ScatterPrior#brace} and {@link ScatterPrior#tiller}.
  *
  * <p>From the second reading to the seventh the change from the first is judged against k
- * sqrt(s_R^2 + s_base^2), from the eighth on EWMA and CUSUM of the surprises ({@link Course}).
+ * sqrt(s_R^2 + s_base^2), from the eighth on EWMA and CUSUM of the residuals ({@link Course}).
  * Brace and tiller are two looks at one bow, so each may be wrong in one reading of 400, and a
  * check in one of 200.
  *

@@ -32,14 +32,14 @@ class Limits {
   private static final int CALLERS_REMEMBERED = 20_000;
 
   private final Clock clock;
-  private final Pace pace;
+  private final RateLimit pace;
   private final Duration bodyWithin;
 
   Limits(Settings settings, Clock clock) {
     this.clock = clock;
     int aSecond = settings.requestsASecond();
     this.pace =
-        new Pace(
+        new RateLimit(
             aSecond * SECONDS_AT_ONCE,
             Duration.ofSeconds(1).dividedBy(aSecond),
             CALLERS_REMEMBERED);

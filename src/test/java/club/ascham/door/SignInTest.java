@@ -142,7 +142,7 @@ class SignInTest {
     Visitor guesser = Visitor.unknown();
     guesser.get("/sign-in");
     Response last = null;
-    for (int i = 0; i <= Throttle.FREE; i++) {
+    for (int i = 0; i <= SignInRateLimit.FREE; i++) {
       last = guesser.post("/sign-in", Map.of("name", name, "password", "guess " + i));
     }
     last.then()
@@ -160,7 +160,7 @@ class SignInTest {
     Visitor.signedInAs("officer").get("/me").then().statusCode(200);
     known.get("/sign-in");
     known.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
-    QuarkusMock.installMockForType(Clock.offset(now, Throttle.LONGEST_WAIT), Clock.class);
+    QuarkusMock.installMockForType(Clock.offset(now, SignInRateLimit.LONGEST_WAIT), Clock.class);
     guesser.post("/sign-in", Map.of("name", name, "password", "demo-fleet")).then().statusCode(303);
   }
 

@@ -5,7 +5,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.Release;
+import club.ascham.ProgramVersion;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -24,7 +24,7 @@ class ReleaseTest {
   private static final Pattern BUILT_AS =
       Pattern.compile("<artifactId>ascham</artifactId>\\s*<version>([^<]+)</version>");
 
-  @Inject Release release;
+  @Inject ProgramVersion release;
 
   @Test
   void theProgram_isTheVersionOfItsBuild_andARelease() throws IOException {

@@ -26,13 +26,13 @@ class LearnerLawsTest {
   void theOrderOfAdjustments_playsNoPart(@ForAll("runs") List<Run> runs, @ForAll long seed) {
     List<Run> shuffled = new ArrayList<>(runs);
     Collections.shuffle(shuffled, new Random(seed));
-    Belief one = TwistResponse.priorOfBundle().after(runs);
-    Belief other = TwistResponse.priorOfBundle().after(shuffled);
-    Belief oneByOne = TwistResponse.priorOfBundle();
+    Posterior one = TwistResponse.priorOfBundle().after(runs);
+    Posterior other = TwistResponse.priorOfBundle().after(shuffled);
+    Posterior oneByOne = TwistResponse.priorOfBundle();
     for (Run run : shuffled) {
       oneByOne = oneByOne.after(List.of(run));
     }
-    for (Belief same : List.of(other, oneByOne)) {
+    for (Posterior same : List.of(other, oneByOne)) {
       assertEquals(one.mean(), same.mean(), 1e-9 * Math.max(1, Math.abs(one.mean())));
       assertEquals(one.sd(), same.sd(), 1e-12);
       assertEquals(one.shown(), same.shown());
@@ -42,7 +42,7 @@ class LearnerLawsTest {
   @Property
   void oneMoreAdjustment_neverWidensTheInterval(
       @ForAll("runs") List<Run> runs, @ForAll("run") Run more) {
-    Belief before = TwistResponse.priorOfBundle().after(runs);
+    Posterior before = TwistResponse.priorOfBundle().after(runs);
     List<Run> all = new ArrayList<>(runs);
     all.add(more);
     assertTrue(TwistResponse.priorOfBundle().after(all).sd() <= before.sd());
@@ -60,8 +60,8 @@ class LearnerLawsTest {
                 .map(point -> new Run.Point(point.at(), point.mm() + shift, point.sdMm()))
                 .toList());
     assertEquals(
-        Belief.prior(1, 1).after(List.of(run)).mean(),
-        Belief.prior(1, 1).after(List.of(higher)).mean(),
+        Posterior.prior(1, 1).after(List.of(run)).mean(),
+        Posterior.prior(1, 1).after(List.of(higher)).mean(),
         1e-7);
   }
 

@@ -114,7 +114,7 @@ class LearnerTest {
     return Math.rint(mm / step) * step;
   }
 
-  private static boolean holds(Belief belief, double truth) {
+  private static boolean holds(Posterior belief, double truth) {
     return belief.low() <= truth && truth <= belief.high();
   }
 
@@ -128,7 +128,7 @@ class LearnerTest {
   void oneAdjustment_isTheConjugateUpdate() {
     // Prior 7.5 +- 4.5; half a turn moved tiller by 4 mm, each reading +- 1.2 mm: 8 +- 3.394.
     Run run = new Run(List.of(new Run.Point(0, 9, 1.2), new Run.Point(-0.5, 5, 1.2)));
-    Belief belief = Belief.prior(7.5, 4.5).after(List.of(run));
+    Posterior belief = Posterior.prior(7.5, 4.5).after(List.of(run));
     double precision = 1 / 20.25 + 0.25 / (2 * 1.44);
     assertEquals(1 / Math.sqrt(precision), belief.sd(), 1e-12);
     assertEquals((7.5 / 20.25 + 8 * 0.25 / 2.88) / precision, belief.mean(), 1e-12);
@@ -140,9 +140,10 @@ class LearnerTest {
     Run.Point first = new Run.Point(0, 210, 1);
     Run.Point middle = new Run.Point(1, 214, 1);
     Run.Point last = new Run.Point(2, 218, 1);
-    Belief chained = Belief.prior(0, 10).after(List.of(new Run(List.of(first, middle, last))));
-    Belief apart =
-        Belief.prior(0, 10)
+    Posterior chained =
+        Posterior.prior(0, 10).after(List.of(new Run(List.of(first, middle, last))));
+    Posterior apart =
+        Posterior.prior(0, 10)
             .after(List.of(new Run(List.of(first, middle)), new Run(List.of(middle, last))));
     assertEquals(apart.shown(), chained.shown());
     // Ends two apart: variance 1/2; as if the middle one had been read twice it would be 1 as well,

@@ -49,7 +49,7 @@ class WorriesTest {
   @Inject TestDisk disk;
   @Inject TestElapsed elapsed;
   @Inject ClockWatch clock;
-  @Inject Lookout lookout;
+  @Inject HealthMonitor lookout;
   @Inject HighWater highWater;
   @Inject Backups backups;
   @Inject VerifyRecord verifyRecord;

@@ -19,12 +19,12 @@ import java.util.OptionalLong;
  * keys go on, and open no session.
  */
 @ApplicationScoped
-public class SecondSteps {
+public class SecondFactors {
   private final Rows rows;
   private final SealedSecrets sealedSecrets;
   private final ClubTime time;
 
-  SecondSteps(Rows rows, SealedSecrets sealedSecrets, ClubTime time) {
+  SecondFactors(Rows rows, SealedSecrets sealedSecrets, ClubTime time) {
     this.rows = rows;
     this.sealedSecrets = sealedSecrets;
     this.time = time;

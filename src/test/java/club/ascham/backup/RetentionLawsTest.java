@@ -23,7 +23,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
-class RotaLawsTest {
+class RetentionLawsTest {
   private static final ZoneId LONDON = ZoneId.of("Europe/London");
   private static final Instant NOW = Instant.parse("2026-11-25T10:00:00Z");
 
@@ -45,8 +45,8 @@ class RotaLawsTest {
 
   @Property
   void whatIsYoungerThanTwoDays_neverGoes(@ForAll("made") Set<BackupName> made) {
-    Rota.superfluous(made, NOW, LONDON)
-        .forEach(gone -> assertFalse(gone.moment().isAfter(NOW.minus(Rota.ALL_STAY))));
+    Retention.superfluous(made, NOW, LONDON)
+        .forEach(gone -> assertFalse(gone.moment().isAfter(NOW.minus(Retention.ALL_STAY))));
   }
 
   @Property
@@ -54,20 +54,21 @@ class RotaLawsTest {
       @ForAll("made") Set<BackupName> made) {
     long old =
         kept(made, NOW).stream()
-            .filter(one -> !one.moment().isAfter(NOW.minus(Rota.ALL_STAY)))
+            .filter(one -> !one.moment().isAfter(NOW.minus(Retention.ALL_STAY)))
             .count();
     assertTrue(
-        old <= Rota.DAYS + Rota.WEEKS + Rota.MONTHS + Rota.BEFORE_MIGRATIONS, () -> old + " stay");
+        old <= Retention.DAYS + Retention.WEEKS + Retention.MONTHS + Retention.BEFORE_MIGRATIONS,
+        () -> old + " stay");
   }
 
   @Property
   void eachOfTheLastTwelveMonthsThatHasAny_keepsOne(@ForAll("made") Set<BackupName> made) {
     Set<YearMonth> months =
-        new TreeSet<>(made.stream().map(RotaLawsTest::month).collect(Collectors.toSet()))
-            .descendingSet().stream().limit(Rota.MONTHS).collect(Collectors.toSet());
+        new TreeSet<>(made.stream().map(RetentionLawsTest::month).collect(Collectors.toSet()))
+            .descendingSet().stream().limit(Retention.MONTHS).collect(Collectors.toSet());
     assertTrue(
         kept(made, NOW).stream()
-            .map(RotaLawsTest::month)
+            .map(RetentionLawsTest::month)
             .collect(Collectors.toSet())
             .containsAll(months));
   }
@@ -82,20 +83,23 @@ class RotaLawsTest {
       // A club's server is off now and then.
       if (random.nextInt(10) > 0) {
         there.add(named(now, null));
-        there.removeAll(Rota.superfluous(there, now, LONDON));
+        there.removeAll(Retention.superfluous(there, now, LONDON));
       }
     }
-    Set<YearMonth> months = there.stream().map(RotaLawsTest::month).collect(Collectors.toSet());
+    Set<YearMonth> months =
+        there.stream().map(RetentionLawsTest::month).collect(Collectors.toSet());
     YearMonth last = YearMonth.from(LocalDate.ofInstant(now, LONDON));
     for (int back = 0; back < 11; back++) {
       assertTrue(months.contains(last.minusMonths(back)), last.minusMonths(back) + " of " + months);
     }
-    assertTrue(there.size() <= 2 + Rota.DAYS + Rota.WEEKS + Rota.MONTHS, () -> "" + there.size());
+    assertTrue(
+        there.size() <= 2 + Retention.DAYS + Retention.WEEKS + Retention.MONTHS,
+        () -> "" + there.size());
   }
 
   private static Set<BackupName> kept(Collection<BackupName> made, Instant now) {
     Set<BackupName> kept = new HashSet<>(made);
-    kept.removeAll(Rota.superfluous(made, now, LONDON));
+    kept.removeAll(Retention.superfluous(made, now, LONDON));
     return kept;
   }
 

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The night's round, with a round that fails when a test says so. */
-class NightWatchTest {
+class NightlySchedulerTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-11-25T21:04:09Z"), ZoneOffset.UTC);
 
@@ -34,7 +34,7 @@ class NightWatchTest {
   private Throwable fails;
   private Path data;
   private Path stick;
-  private NightWatch night;
+  private NightlyScheduler night;
 
   @BeforeEach
   void aNightWithItsBackup() throws Exception {
@@ -45,7 +45,7 @@ class NightWatchTest {
     Backups backups = BackupsOf.of(settings, CLOCK);
     backups.make();
     night =
-        new NightWatch(
+        new NightlyScheduler(
             backups,
             new TellBackup(null),
             round(),

@@ -19,8 +19,8 @@ import org.jboss.logging.Logger;
  * night without power. While the data folder is being opened, a long migration perhaps, it waits.
  */
 @ApplicationScoped
-public class NightWatch {
-  private static final Logger LOG = Logger.getLogger(NightWatch.class);
+public class NightlyScheduler {
+  private static final Logger LOG = Logger.getLogger(NightlyScheduler.class);
 
   private final Backups backups;
   private final TellBackup tellBackup;
@@ -31,7 +31,7 @@ public class NightWatch {
   private boolean ended;
   private volatile boolean failed;
 
-  NightWatch(
+  NightlyScheduler(
       Backups backups,
       TellBackup tellBackup,
       Event<NightlyRound> round,

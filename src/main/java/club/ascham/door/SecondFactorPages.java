@@ -2,13 +2,13 @@ package club.ascham.door;
 
 import club.ascham.form.Typed;
 import club.ascham.people.Actor;
-import club.ascham.people.ChangeSecondStep;
+import club.ascham.people.ChangeSecondFactor;
 import club.ascham.people.FreshSecrets;
 import club.ascham.people.MyAccount;
 import club.ascham.people.OneTimeCode;
 import club.ascham.people.RecoveryCode;
 import club.ascham.people.Role;
-import club.ascham.people.SecondSteps;
+import club.ascham.people.SecondFactors;
 import club.ascham.people.SharedSecret;
 import club.ascham.people.SignedInSessions;
 import club.ascham.time.ClubTime;
@@ -35,7 +35,7 @@ import java.util.OptionalLong;
  */
 @Path("/me/second-step")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
-class SecondStepPages {
+class SecondFactorPages {
   /**
    * A secret to be taken over into a phone.
    *
@@ -50,8 +50,8 @@ class SecondStepPages {
   record RecoveryCodesPage(List<String> codes, boolean turnedOn) implements TemplateInstance {}
 
   private final FreshSecrets fresh;
-  private final ChangeSecondStep changeSecondStep;
-  private final SecondSteps secondSteps;
+  private final ChangeSecondFactor changeSecondStep;
+  private final SecondFactors secondSteps;
   private final Reauthentication askAgain;
   private final MyAccount myAccount;
   private final SignedInSessions sessions;
@@ -60,10 +60,10 @@ class SecondStepPages {
   private final Actor actor;
   private final ClubTime time;
 
-  SecondStepPages(
+  SecondFactorPages(
       FreshSecrets fresh,
-      ChangeSecondStep changeSecondStep,
-      SecondSteps secondSteps,
+      ChangeSecondFactor changeSecondStep,
+      SecondFactors secondSteps,
       Reauthentication askAgain,
       MyAccount myAccount,
       SignedInSessions sessions,

@@ -13,17 +13,17 @@ import java.util.List;
  * @param sd more than 0
  * @param shown adjustments that it rests on
  */
-public record Belief(double mean, double sd, int shown) {
+public record Posterior(double mean, double sd, int shown) {
   /** Half the width of the interval that holds 9 times in 10, in standard deviations. */
   private static final double NINE_IN_TEN = 1.6448536269514722;
 
   /** What is believed of a bow of which nothing was recorded yet. */
-  public static Belief prior(double mean, double sd) {
-    return new Belief(mean, sd, 0);
+  public static Posterior prior(double mean, double sd) {
+    return new Posterior(mean, sd, 0);
   }
 
   /** After these runs, each of readings {@code baseline + value * at}, its baseline unknown. */
-  public Belief after(List<Run> runs) {
+  public Posterior after(List<Run> runs) {
     double precision = 1 / (sd * sd);
     double weighted = mean * precision;
     int seen = shown;
@@ -32,7 +32,7 @@ public record Belief(double mean, double sd, int shown) {
       weighted += run.score();
       seen += run.moves();
     }
-    return new Belief(weighted / precision, 1 / Math.sqrt(precision), seen);
+    return new Posterior(weighted / precision, 1 / Math.sqrt(precision), seen);
   }
 
   /** With {@link #high()}: where it lies 9 times in 10. */

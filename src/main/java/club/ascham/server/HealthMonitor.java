@@ -17,8 +17,8 @@ import org.jboss.logging.Logger;
  * folder is open: the scheduler begins before that.
  */
 @ApplicationScoped
-class Lookout {
-  private static final Logger LOG = Logger.getLogger(Lookout.class);
+class HealthMonitor {
+  private static final Logger LOG = Logger.getLogger(HealthMonitor.class);
 
   /** After the night's last backup is told, before the data folder is given up. */
   private static final int NEARLY_LAST = Integer.MAX_VALUE - 1;
@@ -27,7 +27,7 @@ class Lookout {
   private final Worries worries;
   private final Set<Worries.About> told = EnumSet.noneOf(Worries.About.class);
 
-  Lookout(HighWater highWater, Worries worries) {
+  HealthMonitor(HighWater highWater, Worries worries) {
     this.highWater = highWater;
     this.worries = worries;
   }

@@ -4,21 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import club.ascham.door.Throttle.Try;
+import club.ascham.door.SignInRateLimit.Try;
 import club.ascham.web.Caller;
 import java.time.Duration;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
 
-class ThrottleTest {
+class SignInRateLimitTest {
   private static final Instant EVENING = Instant.parse("2026-06-09T18:30:00Z");
   private static final Caller CLUB = new Caller("192.0.2.1", false);
 
-  private final Throttle throttle = new Throttle(Throttle.FOR_PASSWORDS);
+  private final SignInRateLimit throttle = new SignInRateLimit(SignInRateLimit.FOR_PASSWORDS);
 
   @Test
   void theFirstFewWrongOnes_waitForNothing() {
-    for (int i = 0; i < Throttle.FREE; i++) {
+    for (int i = 0; i < SignInRateLimit.FREE; i++) {
       assertEquals(Duration.ZERO, throttle.begin(petraAt(CLUB), EVENING));
     }
     assertFalse(throttle.begin(petraAt(CLUB), EVENING).isZero());
@@ -30,7 +30,7 @@ class ThrottleTest {
     Duration before = Duration.ZERO;
     for (int i = 0; i < 40; i++) {
       Duration wait = throttle.begin(petraAt(CLUB), now);
-      assertTrue(wait.compareTo(Throttle.LONGEST_WAIT) <= 0, wait.toString());
+      assertTrue(wait.compareTo(SignInRateLimit.LONGEST_WAIT) <= 0, wait.toString());
       if (!wait.isZero()) {
         assertTrue(wait.compareTo(before) >= 0, "grows");
         before = wait;
@@ -38,13 +38,13 @@ class ThrottleTest {
         assertEquals(Duration.ZERO, throttle.begin(petraAt(CLUB), now), "after the wait, in");
       }
     }
-    assertEquals(Throttle.LONGEST_WAIT, before);
+    assertEquals(SignInRateLimit.LONGEST_WAIT, before);
   }
 
   /** Three codes in a million are right at any time. */
   @Test
   void aDayOfGuessingAtCodes_fromManyPlacesOrFromTheOwners_findsOneInLessThanOneOfTwoThousand() {
-    Throttle codes = new Throttle(Throttle.FOR_CODES);
+    SignInRateLimit codes = new SignInRateLimit(SignInRateLimit.FOR_CODES);
     int fromManyPlaces = 0;
     int fromTheOwners = 0;
     codes.begin(petraAt(CLUB), EVENING);
@@ -61,7 +61,7 @@ class ThrottleTest {
 
   @Test
   void askingWhileOneMustWait_makesItNoLonger() {
-    wrong(petraAt(CLUB), Throttle.FREE);
+    wrong(petraAt(CLUB), SignInRateLimit.FREE);
     Duration first = throttle.begin(petraAt(CLUB), EVENING);
     for (int i = 0; i < 1000; i++) {
       assertEquals(first, throttle.begin(petraAt(CLUB), EVENING));
@@ -74,23 +74,23 @@ class ThrottleTest {
     for (int i = 0; i < 100; i++) {
       looked += throttle.begin(petraAt(CLUB), EVENING).isZero() ? 1 : 0;
     }
-    assertEquals(Throttle.FREE, looked);
+    assertEquals(SignInRateLimit.FREE, looked);
   }
 
   @Test
   void aRightOne_beginsAnew() {
-    wrong(petraAt(CLUB), Throttle.FREE - 1);
+    wrong(petraAt(CLUB), SignInRateLimit.FREE - 1);
     assertEquals(Duration.ZERO, throttle.begin(petraAt(CLUB), EVENING));
     throttle.right(petraAt(CLUB), EVENING);
-    wrong(petraAt(CLUB), Throttle.FREE);
+    wrong(petraAt(CLUB), SignInRateLimit.FREE);
     assertFalse(throttle.begin(petraAt(CLUB), EVENING).isZero());
   }
 
   @Test
   void aQuarterOfAnHourLater_wrongOnesAreForgotten() {
-    wrong(petraAt(CLUB), Throttle.FREE);
-    Instant later = EVENING.plus(Throttle.FORGOTTEN).plusSeconds(1);
-    for (int i = 0; i < Throttle.FREE; i++) {
+    wrong(petraAt(CLUB), SignInRateLimit.FREE);
+    Instant later = EVENING.plus(SignInRateLimit.FORGOTTEN).plusSeconds(1);
+    for (int i = 0; i < SignInRateLimit.FREE; i++) {
       assertEquals(Duration.ZERO, throttle.begin(petraAt(CLUB), later));
     }
   }
@@ -102,7 +102,8 @@ class ThrottleTest {
     }
     assertFalse(throttle.begin(petraAt(CLUB), EVENING).isZero(), "a stranger waits");
     assertTrue(
-        throttle.begin(petraAt(CLUB), EVENING).compareTo(Throttle.CROWD_EACH) <= 0, "for a moment");
+        throttle.begin(petraAt(CLUB), EVENING).compareTo(SignInRateLimit.CROWD_EACH) <= 0,
+        "for a moment");
     assertEquals(
         Duration.ZERO,
         throttle.begin(new Try("petra", CLUB, "her own phone"), EVENING),
@@ -126,28 +127,28 @@ class ThrottleTest {
     for (int i = 0; i < 500; i++) {
       looked += throttle.begin(new Try("name " + i, CLUB, null), EVENING).isZero() ? 1 : 0;
     }
-    assertEquals(Throttle.CROWD, looked);
+    assertEquals(SignInRateLimit.CROWD, looked);
   }
 
   @Test
   void aNameInCapitals_isTheSameName() {
-    wrong(petraAt(CLUB), Throttle.FREE);
+    wrong(petraAt(CLUB), SignInRateLimit.FREE);
     assertFalse(throttle.begin(new Try("PETRA", CLUB, null), EVENING).isZero());
   }
 
   @Test
   void aClockSetBack_keepsNobodyOut() {
-    wrong(petraAt(CLUB), Throttle.FREE);
+    wrong(petraAt(CLUB), SignInRateLimit.FREE);
     assertEquals(Duration.ZERO, throttle.begin(petraAt(CLUB), EVENING.minus(Duration.ofHours(3))));
   }
 
   @Test
   void aFloodOfNames_isRememberedInBoundedSpace() {
     Caller here = new Caller("127.0.0.1", true);
-    for (int i = 0; i < 3 * Throttle.REMEMBERED_AT_MOST; i++) {
+    for (int i = 0; i < 3 * SignInRateLimit.REMEMBERED_AT_MOST; i++) {
       throttle.begin(new Try("name " + i, here, null), EVENING);
     }
-    assertEquals(Throttle.REMEMBERED_AT_MOST, throttle.remembered());
+    assertEquals(SignInRateLimit.REMEMBERED_AT_MOST, throttle.remembered());
   }
 
   private void wrong(Try tried, int times) {

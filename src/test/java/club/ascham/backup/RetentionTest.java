@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** 25 November 2026 is a Wednesday. */
-class RotaTest {
+class RetentionTest {
   private static final ZoneId LONDON = ZoneId.of("Europe/London");
 
   @ParameterizedTest(name = "{0}")
@@ -44,8 +44,8 @@ class RotaTest {
     List<BackupName> all = named(made).stream().map(m -> at(m, null)).toList();
     assertEquals(
         named(go),
-        Rota.superfluous(all, Instant.parse("2026-11-25T10:00:00Z"), zone).stream()
-            .map(RotaTest::shortly)
+        Retention.superfluous(all, Instant.parse("2026-11-25T10:00:00Z"), zone).stream()
+            .map(RetentionTest::shortly)
             .toList());
   }
 
@@ -66,8 +66,8 @@ class RotaTest {
     all.add(new BackupName(Instant.parse("2027-01-20T12:00:00Z"), "0".repeat(12), null));
     assertEquals(
         named(go),
-        Rota.superfluous(all, Instant.parse("2027-01-25T10:00:00Z"), LONDON).stream()
-            .map(RotaTest::shortly)
+        Retention.superfluous(all, Instant.parse("2027-01-25T10:00:00Z"), LONDON).stream()
+            .map(RetentionTest::shortly)
             .sorted()
             .toList());
   }
@@ -96,14 +96,14 @@ class RotaTest {
                         one.endsWith("V") ? "V011" : null))
             .toList();
     assertEquals(
-        new Rota.End(day.isEmpty() ? null : LocalDate.parse(day), stay),
-        Rota.end(all, Instant.parse(now + ":00Z"), LONDON));
+        new Retention.End(day.isEmpty() ? null : LocalDate.parse(day), stay),
+        Retention.end(all, Instant.parse(now + ":00Z"), LONDON));
   }
 
   private static List<String> go(List<BackupName> made) {
-    return Rota.superfluous(made, Instant.parse("2026-11-25T10:00:00Z"), LONDON).stream()
+    return Retention.superfluous(made, Instant.parse("2026-11-25T10:00:00Z"), LONDON).stream()
         .sorted(BackupName.NEWEST_FIRST)
-        .map(RotaTest::shortly)
+        .map(RetentionTest::shortly)
         .toList();
   }
 

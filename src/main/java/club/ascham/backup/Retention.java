@@ -24,14 +24,14 @@ import java.util.function.Function;
  * <p>What earlier backups still hold of whom the club erases is said at the press, with the day on
  * which this rota ends the last of them.
  */
-final class Rota {
+final class Retention {
   static final int DAYS = 7;
   static final int WEEKS = 5;
   static final int MONTHS = 12;
   static final int BEFORE_MIGRATIONS = 3;
   static final Duration ALL_STAY = Duration.ofDays(2);
 
-  private Rota() {}
+  private Retention() {}
 
   /**
    * The names that may go.

@@ -14,15 +14,15 @@ import java.util.List;
  * at the browser begins a new one.
  */
 @ApplicationScoped
-public class ChangeSecondStep {
+public class ChangeSecondFactor {
   private final Rows rows;
-  private final SecondSteps secondSteps;
+  private final SecondFactors secondSteps;
   private final SignedInSessions sessions;
   private final Story story;
   private final Actor actor;
 
-  ChangeSecondStep(
-      Rows rows, SecondSteps secondSteps, SignedInSessions sessions, Story story, Actor actor) {
+  ChangeSecondFactor(
+      Rows rows, SecondFactors secondSteps, SignedInSessions sessions, Story story, Actor actor) {
     this.rows = rows;
     this.secondSteps = secondSteps;
     this.sessions = sessions;

@@ -9,7 +9,7 @@ import java.util.List;
  * independent of those before (whitening), and the unknown level of the bow is estimated by
  * weighted least squares as readings come.
  */
-final class Surprises {
+final class Residuals {
   private final List<double[]> rows = new ArrayList<>();
   private final List<Double> values = new ArrayList<>();
   private final List<Double> weights = new ArrayList<>();
@@ -17,7 +17,7 @@ final class Surprises {
   private double told;
 
   /**
-   * The next reading's surprise; 0 for the first, which nothing was known before.
+   * The next reading's residual; 0 for the first, which nothing was known before.
    *
    * @param variance of the reading
    * @param covariances with the readings before it, oldest first

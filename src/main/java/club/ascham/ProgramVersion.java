@@ -5,10 +5,10 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** Which Ascham this is: the version that it was built as, told from here and nowhere else. */
 @ApplicationScoped
-public class Release {
+public class ProgramVersion {
   private final String version;
 
-  Release(@ConfigProperty(name = "quarkus.application.version") String version) {
+  ProgramVersion(@ConfigProperty(name = "quarkus.application.version") String version) {
     this.version = version;
   }
 

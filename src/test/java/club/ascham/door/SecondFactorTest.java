@@ -54,7 +54,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @QuarkusTest
-class SecondStepTest {
+class SecondFactorTest {
   private static final Pattern LINK = Pattern.compile("http[^<]+?(/join/[^<]+)</span>");
   private static final Pattern SECRET = Pattern.compile("id=\"secret\">([A-Z2-7 ]+)<");
   private static final Pattern CODES = Pattern.compile("<span class=\"code\">([A-Z2-7-]{29})<");
@@ -351,7 +351,7 @@ class SecondStepTest {
     Holder pia = new Holder("volunteer").withSecondStep();
     Visitor thief = pia.gavePassword();
     Response last = null;
-    for (int i = 0; i <= Throttle.FREE; i++) {
+    for (int i = 0; i <= SignInRateLimit.FREE; i++) {
       last = pia.gives(thief, NO_CODE);
     }
     last.then()
@@ -376,7 +376,7 @@ class SecondStepTest {
   void aStrangerWithoutThePassword_keepsNobodyOut() {
     Holder pia = new Holder("volunteer").withSecondStep();
     Visitor stranger = Visitor.unknown();
-    for (int i = 0; i < 3 * Throttle.FREE; i++) {
+    for (int i = 0; i < 3 * SignInRateLimit.FREE; i++) {
       stranger.get("/sign-in/code").then().statusCode(303);
       stranger.get("/sign-in");
       stranger

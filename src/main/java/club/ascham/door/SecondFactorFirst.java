@@ -10,10 +10,10 @@ import org.jboss.resteasy.reactive.server.ServerRequestFilter;
  * Whoever must have a second step and has none is led to turning it on, whatever they ask for; they
  * may still sign out.
  */
-class SecondStepFirst {
+class SecondFactorFirst {
   private final Actor actor;
 
-  SecondStepFirst(Actor actor) {
+  SecondFactorFirst(Actor actor) {
     this.actor = actor;
   }
 

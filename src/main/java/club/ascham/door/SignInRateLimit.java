@@ -1,7 +1,7 @@
 package club.ascham.door;
 
 import club.ascham.web.Caller;
-import club.ascham.web.Pace;
+import club.ascham.web.RateLimit;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -20,7 +20,7 @@ import java.util.Map;
  * browser there wait. Access keys and recovery codes never wait. Codes wait more strictly. The
  * counts live in the process, bounded, and a restart forgets them.
  */
-final class Throttle {
+final class SignInRateLimit {
   static final int FREE = 5;
   static final Duration LONGEST_WAIT = Duration.ofSeconds(60);
   static final Duration FORGOTTEN = Duration.ofMinutes(15);
@@ -76,8 +76,8 @@ final class Throttle {
   }
 
   private final Limits limits;
-  private final Pace atAddress = new Pace(CROWD, CROWD_EACH, REMEMBERED_AT_MOST);
-  private final Pace atName;
+  private final RateLimit atAddress = new RateLimit(CROWD, CROWD_EACH, REMEMBERED_AT_MOST);
+  private final RateLimit atName;
   private final Map<String, Own> owns =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -88,9 +88,9 @@ final class Throttle {
         }
       };
 
-  Throttle(Limits limits) {
+  SignInRateLimit(Limits limits) {
     this.limits = limits;
-    this.atName = new Pace(limits.crowd(), limits.crowdEach(), REMEMBERED_AT_MOST);
+    this.atName = new RateLimit(limits.crowd(), limits.crowdEach(), REMEMBERED_AT_MOST);
   }
 
   /**

@@ -9,12 +9,12 @@ import java.util.Map;
  * How often something may be done by each of many: so many at once, then one in every so long.
  * Knows the last few thousand that did; whoever was quiet for longest is forgotten first.
  */
-public final class Pace {
+public final class RateLimit {
   private final Duration each;
   private final Duration atOnce;
   private final Map<String, Instant> spentUntil;
 
-  public Pace(int atOnce, Duration each, int rememberedAtMost) {
+  public RateLimit(int atOnce, Duration each, int rememberedAtMost) {
     this.each = each;
     this.atOnce = each.multipliedBy(atOnce);
     this.spentUntil =

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class PaceTest {
+class RateLimitTest {
   private static final Instant NOW = Instant.parse("2026-06-09T18:30:00Z");
-  private final Pace pace = new Pace(3, Duration.ofSeconds(2), 100);
+  private final RateLimit pace = new RateLimit(3, Duration.ofSeconds(2), 100);
 
   @Test
   void threeAtOnce_thenOneEveryTwoSeconds() {
