@@ -589,7 +589,7 @@ class NothingBlockedLeavesTest {
         rows.list(
             Moment.class,
             """
-            SELECT back_at, 0 FROM loan_line WHERE rig_id = ?1 AND back_at IS NOT NULL
+            SELECT back_at AS at, 0 AS clears FROM loan_line WHERE rig_id = ?1 AND back_at IS NOT NULL
             UNION ALL SELECT happened_at, released_at IS NOT NULL FROM bow_check WHERE rig_id = ?1
                AND id NOT IN (SELECT d.check_id FROM moved d JOIN move m ON m.id = d.move_id
                                WHERE d.check_id IS NOT NULL AND m.undone_at IS NOT NULL)

@@ -87,10 +87,11 @@ class DemoVerdictsTest {
         rows.list(
             Made.class,
             """
-            SELECT c.id, b.item_id, l.item_id, s.item_id, r.style,
-                   u.brace, u.brace_from, u.tiller_upper, u.tiller_lower, u.nocking,
+            SELECT c.id, b.item_id AS body, l.item_id AS limbs, s.item_id AS string, r.style,
+                   u.brace AS set_brace, u.brace_from AS set_from, u.tiller_upper AS set_upper,
+                   u.tiller_lower AS set_lower, u.nocking AS set_nocking,
                    u.turns_upper, u.turns_lower, u.twists,
-                   c.brace, c.brace_from, c.tiller_upper, c.tiller_lower,
+                   c.brace, c.brace_from AS "from", c.tiller_upper AS upper, c.tiller_lower AS lower,
                    c.dry_loose_or_fall, c.came_back_strung, c.verdict
               FROM bow_check c JOIN rig r ON r.id = c.rig_id JOIN set_up u ON u.id = c.set_up_id
               JOIN fitting b ON b.rig_id = r.id AND b.place = 'BODY'

@@ -70,7 +70,7 @@ class KeyboardTest {
         rows.one(
                 Figures.class,
                 """
-                SELECT u.brace, u.tiller_upper, u.tiller_lower
+                SELECT u.brace, u.tiller_upper AS upper, u.tiller_lower AS lower
                   FROM rig_parts p JOIN set_up u ON u.id = p.set_up_id WHERE p.rig_id = ?1\
                 """,
                 rig)
