@@ -92,7 +92,7 @@ class DemoVerdictsTest {
                    u.tiller_lower AS set_lower, u.nocking AS set_nocking,
                    u.turns_upper, u.turns_lower, u.twists,
                    c.brace, c.brace_from AS "from", c.tiller_upper AS upper, c.tiller_lower AS lower,
-                   c.dry_loose_or_fall, c.came_back_strung, c.verdict
+                   c.dry_loose_or_fall, c.came_back_strung AS strung, c.verdict
               FROM bow_check c JOIN rig r ON r.id = c.rig_id JOIN set_up u ON u.id = c.set_up_id
               JOIN fitting b ON b.rig_id = r.id AND b.place = 'BODY'
                AND c.happened_at >= b.from_at AND (b.until_at IS NULL OR c.happened_at < b.until_at)
