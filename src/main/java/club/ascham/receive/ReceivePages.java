@@ -165,7 +165,7 @@ class ReceivePages {
   public Response loan(@RestPath LoanId loan) {
     Receipts.Head head = head(loan);
     return head.isSession()
-        ? Go.to("/sessions/" + loan)
+        ? Go.to("/sessions/" + loan.value())
         : Response.ok(page(head, Typed.nothing())).build();
   }
 
@@ -179,7 +179,10 @@ class ReceivePages {
         .<Made>formOf(
             typed,
             (kind, id) -> kind.equals("receipt") ? new ReceiptId(id) : new LoanId(id),
-            made -> made instanceof ReceiptId ? "/receive?done=" + made.value() : "/loans/" + loan)
+            made ->
+                made instanceof ReceiptId
+                    ? "/receive?done=" + made.value()
+                    : "/loans/" + loan.value())
         .whole("lines")
         .page(() -> received(head, typed), () -> page(head, typed));
   }

@@ -1,7 +1,9 @@
 package club.ascham.web;
 
+import jakarta.ws.rs.NotFoundException;
+
 /** An address that names something that does not exist. */
-public class NoSuchThing extends RuntimeException {
+public class NoSuchThing extends NotFoundException {
   private static final long serialVersionUID = 1L;
 
   /** The message is shown: "There is no rig 12." */
