@@ -74,6 +74,25 @@ class ApiDescriptionTest {
     assertEquals(used, named, "each shape belongs to a call");
   }
 
+  @Test
+  void whatStandsInAnAddress_isANumberOrAText() {
+    List<String> other = new ArrayList<>();
+    int met = 0;
+    for (Call call : calls) {
+      for (JsonNode parameter : call.described().path("parameters")) {
+        if (parameter.path("in").asText().equals("path")) {
+          met++;
+          String type = parameter.path("schema").path("type").asText();
+          if (!Set.of("integer", "string").contains(type)) {
+            other.add(call.name() + ": " + parameter);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), other);
+    assertTrue(met > 40, met + " met");
+  }
+
   private void meet(JsonNode node, Set<String> used) {
     for (JsonNode reference : node.findValues("$ref")) {
       String name = reference.asText().replaceFirst("^#/components/schemas/", "");
