@@ -43,7 +43,7 @@ public class Schema implements FlywayConfigurationCustomizer {
   public static FluentConfiguration of(String url) {
     return Flyway.configure()
         .dataSource(url, "", "")
-        .locations("classpath:db/migration")
+        .locations("classpath:db/migration/common", "classpath:db/migration/sqlite")
         .placeholders(BLANKS);
   }
 
