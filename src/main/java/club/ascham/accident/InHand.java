@@ -15,7 +15,8 @@ class InHand {
   private static final String ORDER =
       " ORDER BY 6 NULLS LAST, CASE i.kind WHEN 'RISER' THEN 0 WHEN 'BOW' THEN 0 WHEN 'LIMBS' THEN 1"
           + " WHEN 'STRING' THEN 2 ELSE 3 END, i.id";
-  private static final String ITEM = "SELECT i.id AS item, i.code AS bare_code, i.kind, i.maker, i.model, ";
+  private static final String ITEM =
+      "SELECT i.id AS item, i.code AS bare_code, i.kind, i.maker, i.model, ";
 
   private final Rows rows;
 
@@ -42,7 +43,10 @@ class InHand {
   private record Lent(LoanId loan, boolean session) {}
 
   Optional<Subject> ofLoan(LoanId loan) {
-    return rows.one(Lent.class, "SELECT id AS loan, kind = 'SESSION' AS session FROM loan WHERE id = ?1", loan)
+    return rows.one(
+            Lent.class,
+            "SELECT id AS loan, kind = 'SESSION' AS session FROM loan WHERE id = ?1",
+            loan)
         .map(lent -> new Subject(lent.loan(), lent.session(), null, null));
   }
 

@@ -51,7 +51,8 @@ public record Trend(List<Strip> strips, List<Adjustment> adjustments, String des
   public record Reading(Instant at, Length brace, Length tiller) {}
 
   /** What the readings are drawn against: the last adjustment of the bow, and the charts since. */
-  public record Against(List<Instant> adjustments, Targets targets, SetUpFigures setUp, Drift drift) {}
+  public record Against(
+      List<Instant> adjustments, Targets targets, SetUpFigures setUp, Drift drift) {}
 
   /**
    * One quantity.

@@ -31,7 +31,8 @@ public class Reports {
        """;
   private static final String OLDEST_FIRST = " ORDER BY r.dangerous DESC, r.happened_at, r.id";
 
-  private static final String PART = "SELECT i.id AS item, i.code AS bare_code, i.kind, %s FROM item i ";
+  private static final String PART =
+      "SELECT i.id AS item, i.code AS bare_code, i.kind, %s FROM item i ";
 
   private final Rows rows;
 

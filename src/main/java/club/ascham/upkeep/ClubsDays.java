@@ -77,7 +77,8 @@ public class ClubsDays {
     List<Offset> wanted = of(time.zone());
     List<Offset> known =
         rows.list(
-            Offset.class, "SELECT from_at, from_local, ahead_s AS ahead_seconds FROM clock_offset ORDER BY from_at");
+            Offset.class,
+            "SELECT from_at, from_local, ahead_s AS ahead_seconds FROM clock_offset ORDER BY from_at");
     if (wanted.equals(known)) {
       return;
     }

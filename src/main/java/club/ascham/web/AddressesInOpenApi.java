@@ -2,7 +2,9 @@ package club.ascham.web;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.HashSet;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
@@ -36,8 +38,19 @@ public class AddressesInOpenApi implements OASFilter {
     return OASFactory.createSchema().addType(SchemaType.STRING);
   }
 
+  /** What stood in addresses alone has no shape of its own. */
   @Override
   public void filterOpenAPI(OpenAPI described) {
-    read.forEach(described.getComponents()::removeSchema);
+    Set<String> inBodies =
+        described.getComponents().getSchemas().values().stream()
+            .map(Schema::getProperties)
+            .filter(Objects::nonNull)
+            .flatMap(fields -> fields.values().stream())
+            .map(Schema::getRef)
+            .filter(Objects::nonNull)
+            .collect(Collectors.toSet());
+    read.stream()
+        .filter(name -> !inBodies.contains(SHAPES + name))
+        .forEach(described.getComponents()::removeSchema);
   }
 }

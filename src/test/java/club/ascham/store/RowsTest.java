@@ -90,7 +90,8 @@ class RowsTest {
   }
 
   private void refused(Class<? extends Record> shape, String sql, String words) {
-    String said = assertThrows(IllegalStateException.class, () -> rows.one(shape, sql)).getMessage();
+    String said =
+        assertThrows(IllegalStateException.class, () -> rows.one(shape, sql)).getMessage();
     assertTrue(said.contains(words), said);
   }
 }
