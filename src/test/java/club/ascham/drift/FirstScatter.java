@@ -1,0 +1,30 @@
+package club.ascham.drift;
+
+import club.ascham.store.Rows;
+import club.ascham.time.ClubTime;
+import jakarta.annotation.Priority;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Alternative;
+
+/**
+ * Reckons once, whatever midnight comes while the tests run: what other tests measured, often on
+ * one bow and far apart, would else be what readers are held against.
+ */
+@Alternative
+@Priority(1)
+@ApplicationScoped
+class FirstScatter extends ClubScatter {
+  private Known first;
+
+  FirstScatter(Rows rows, ClubTime time) {
+    super(rows, time);
+  }
+
+  @Override
+  public synchronized Known today() {
+    if (first == null) {
+      first = super.today();
+    }
+    return first;
+  }
+}
