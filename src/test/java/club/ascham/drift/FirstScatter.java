@@ -3,8 +3,8 @@ package club.ascham.drift;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import jakarta.annotation.Priority;
-import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Alternative;
+import jakarta.inject.Singleton;
 
 /**
  * Reckons once, whatever midnight comes while the tests run: what other tests measured, often on
@@ -12,7 +12,7 @@ import jakarta.enterprise.inject.Alternative;
  */
 @Alternative
 @Priority(1)
-@ApplicationScoped
+@Singleton
 class FirstScatter extends ClubScatter {
   private Known first;
 
