@@ -142,7 +142,7 @@ class ArchitectureTest {
           "store story standing drift web",
           "people door record backup server",
           "upkeep rules withdrawal report recall concern askback undo register learnt life",
-          "rig planning bench borrower loan worksheet check accident receive session",
+          "rig setup assembly weighing planning bench borrower loan issue changes worksheet check accident receive session",
           "fleet exchange home demo start");
 
   @ArchTest

@@ -18,7 +18,6 @@ import club.ascham.time.ClubTime;
 import club.ascham.verdict.Gravity;
 import club.ascham.verdict.KnownSign;
 import club.ascham.verdict.Signs;
-import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Arrays;
 import java.util.List;
@@ -59,9 +58,7 @@ class CheckDesk {
   }
 
   RigCard card(RigId rig) {
-    return specs
-        .of(rig)
-        .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + rig.value() + "."));
+    return specs.known(rig);
   }
 
   /** A page nobody has typed into yet, with what the last sensible answers are. */

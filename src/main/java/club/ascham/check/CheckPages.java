@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.assembly.CorrectParts;
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.bow.Gauge;
 import club.ascham.form.Outcome;
@@ -13,7 +14,6 @@ import club.ascham.measured.Measurement;
 import club.ascham.people.Actor;
 import club.ascham.people.Role;
 import club.ascham.rig.AdviceOverridden;
-import club.ascham.rig.CorrectParts;
 import club.ascham.rig.RigCard;
 import club.ascham.rig.Trends;
 import club.ascham.units.ItemCode;

@@ -1,5 +1,6 @@
 package club.ascham.check;
 
+import club.ascham.assembly.CorrectParts;
 import club.ascham.bow.AgainstAdvice;
 import club.ascham.form.Outcome;
 import club.ascham.id.LoanId;
@@ -11,7 +12,6 @@ import club.ascham.report.Noticed;
 import club.ascham.report.PartChoice;
 import club.ascham.report.TellReport;
 import club.ascham.report.Telling;
-import club.ascham.rig.CorrectParts;
 import club.ascham.rig.Part;
 import club.ascham.store.Writes;
 import club.ascham.time.ClubTime;

@@ -6,7 +6,7 @@ import club.ascham.id.AdjustmentId;
 import club.ascham.id.MoveId;
 import club.ascham.id.RigId;
 import club.ascham.people.Role;
-import club.ascham.rig.SetUpWork;
+import club.ascham.setup.SetUpWork;
 import club.ascham.undo.MoveKind;
 import club.ascham.web.Forms;
 import club.ascham.web.Go;

@@ -1,7 +1,7 @@
 package club.ascham.exchange;
 
+import club.ascham.assembly.LentBows;
 import club.ascham.id.RigId;
-import club.ascham.rig.LentBows;
 import club.ascham.rig.Obstacle;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;

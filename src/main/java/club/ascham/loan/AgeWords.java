@@ -3,10 +3,10 @@ package club.ascham.loan;
 import club.ascham.bow.AgeBand;
 
 /** How an age band is said. */
-final class AgeWords {
+public final class AgeWords {
   private AgeWords() {}
 
-  static String said(AgeBand age) {
+  public static String said(AgeBand age) {
     return switch (age) {
       case UP_TO_12 -> "up to 12";
       case FROM_13_TO_14 -> "13 or 14";

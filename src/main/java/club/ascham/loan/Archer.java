@@ -37,7 +37,7 @@ public record Archer(
   }
 
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
-  static Optional<Archer> parse(Typed typed, LengthUnit unit) {
+  public static Optional<Archer> parse(Typed typed, LengthUnit unit) {
     Hand hand = typed.requiredWord("hand", Hand.class, "Which hand draws the string?");
     Hand eye = typed.word("dominantEye", Hand.class);
     Optional<DrawLength> draw = draw(typed, unit);
@@ -53,7 +53,7 @@ public record Archer(
    * A draw measured with a long arrow (or said to be an estimate), else one reckoned from the arm
    * span; where both are given, the draw counts.
    */
-  static Optional<DrawLength> draw(Typed typed, LengthUnit unit) {
+  public static Optional<DrawLength> draw(Typed typed, LengthUnit unit) {
     if (typed.has("drawLength")) {
       Length amo = typed.length("drawLength", unit, Plausible.DRAW_LENGTH);
       return amo == null
@@ -79,17 +79,17 @@ public record Archer(
   }
 
   /** Of a rig on these fingers; empty while it can't be reckoned. */
-  Optional<WeightOnFingers> weightOf(RigCard rig) {
+  public Optional<WeightOnFingers> weightOf(RigCard rig) {
     return rig.spec()
         .flatMap(spec -> FingerWeight.reckoned(spec, rig.setUp(), draw.amo().inches()));
   }
 
   /** How heavy a bow may be on these fingers. */
-  WeightCeiling ceiling() {
+  public WeightCeiling ceiling() {
     return WeightCeiling.of(age, experience);
   }
 
-  NewcomerAnswers answers() {
+  public NewcomerAnswers answers() {
     return new NewcomerAnswers(
         hand, dominantEye, draw.amo().inches(), draw.estimated(), age, experience);
   }

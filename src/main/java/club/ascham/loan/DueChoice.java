@@ -6,4 +6,4 @@ package club.ascham.loan;
  * @param value so many weeks; empty: as long as the club usually lends
  * @param hint the day it comes to
  */
-record DueChoice(String value, String label, String hint) {}
+public record DueChoice(String value, String label, String hint) {}

@@ -23,7 +23,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Whether things may go out beside a bow to this archer, and why not. */
-final class ItemRules {
+public final class ItemRules {
+  public static final String SAY_WHY =
+      " To give it all the same, say why in whole words; it is kept with the loan.";
+
   /**
    * What the things go out to.
    *
@@ -32,7 +35,7 @@ final class ItemRules {
    * @param weight of that rig on this archer's fingers; null: it can't be reckoned
    * @param at when they are handed over
    */
-  record Receiver(
+  public record Receiver(
       Hand hand, RigSpec bow, ShortestArrow shortest, WeightOnFingers weight, Instant at) {
 
     /**
@@ -40,7 +43,7 @@ final class ItemRules {
      *
      * @param card null: none is in the loan
      */
-    static Receiver of(Archer archer, RigCard card, Instant at) {
+    public static Receiver of(Archer archer, RigCard card, Instant at) {
       return new Receiver(
           archer.hand(),
           card == null ? null : card.spec().orElse(null),
@@ -57,7 +60,7 @@ final class ItemRules {
    *
    * @param overrideWhy why what is spoken against goes out all the same; null: no reason given
    */
-  static List<Refusal> refusals(
+  public static List<Refusal> refusals(
       List<ItemAsked> asked, Map<String, Offered> found, Receiver receiver, String overrideWhy) {
     List<Refusal> refusals = new ArrayList<>();
     Set<String> seen = new HashSet<>();
@@ -71,7 +74,7 @@ final class ItemRules {
                   : Optional.of(offered.item().code() + " is asked for twice.");
       why.ifPresentOrElse(
           message -> refusals.add(new Refusal(one.field(), message)),
-          () -> IssueRules.askWhy(offered.spokenAgainst(), overrideWhy).ifPresent(refusals::add));
+          () -> askWhy(offered.spokenAgainst(), overrideWhy).ifPresent(refusals::add));
     }
     return refusals;
   }
@@ -185,7 +188,7 @@ final class ItemRules {
    * What went out without being looked at, as one more sentence for whoever gave it; empty when
    * nothing did.
    */
-  static String unchecked(Collection<Offered> given, Receiver receiver) {
+  public static String unchecked(Collection<Offered> given, Receiver receiver) {
     String codes =
         given.stream()
             .map(Offered::item)
@@ -197,7 +200,7 @@ final class ItemRules {
   }
 
   /** That arrows of unknown mass were not held against the bow. */
-  static String notWeighed(String codes) {
+  public static String notWeighed(String codes) {
     return "The mass of "
         + codes
         + " is not recorded, so it was not checked against this bow. Weigh an arrow and enter it.";
@@ -221,5 +224,12 @@ final class ItemRules {
 
   private static String said(Misfit misfit) {
     return misfit.reason() + " " + misfit.remedy();
+  }
+
+  /** What speaks against it asks for a reason; nothing does, or one was given: empty. */
+  public static Optional<Refusal> askWhy(String spokenAgainst, String overrideWhy) {
+    return spokenAgainst.isEmpty() || overrideWhy != null
+        ? Optional.empty()
+        : Optional.of(new Refusal("overrideWhy", spokenAgainst + SAY_WHY));
   }
 }

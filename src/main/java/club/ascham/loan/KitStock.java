@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 
 /** Reads what may go out beside a bow. */
 @ApplicationScoped
-class KitStock {
+public class KitStock {
   private static final String COLUMNS =
       "SELECT i.id, i.code AS bare_code, i.kind, i.maker, i.model, k.hand, k.size, k.arrow_length,"
           + " k.arrow_mass_gr, k.arrow_count, coalesce(k.pool, 0) AS pool, coalesce(k.arrow_count, 0) -"
@@ -39,7 +39,7 @@ class KitStock {
   }
 
   /** Everything that could go out beside a bow today, by code. */
-  List<Offered> ready(LocalDate today) {
+  public List<Offered> ready(LocalDate today) {
     return offered(
             rows.list(
                 Lendable.class,
@@ -59,7 +59,7 @@ class KitStock {
   }
 
   /** The items of these codes that exist, by code. */
-  Map<String, Offered> coded(Collection<ItemAsked> asked, LocalDate today) {
+  public Map<String, Offered> coded(Collection<ItemAsked> asked, LocalDate today) {
     if (asked.isEmpty()) {
       return Map.of();
     }

@@ -96,12 +96,12 @@ public record Lendable(
     return "The " + (kind == ItemKind.LIMBS ? "pair of limbs" : kindWord()) + " " + code();
   }
 
-  boolean isArrows() {
+  public boolean isArrows() {
     return kind == ItemKind.ARROWS;
   }
 
   /** Against the weight on an archer's fingers; empty for what is no arrow or was not weighed. */
-  Optional<ArrowMass> against(WeightOnFingers weight) {
+  public Optional<ArrowMass> against(WeightOnFingers weight) {
     return arrowMassGr == null || weight == null
         ? Optional.empty()
         : Optional.of(new ArrowMass(arrowMassGr, weight));
@@ -113,7 +113,7 @@ public record Lendable(
   }
 
   /** Null for anything but a stringer. */
-  StringerSpec stringer() {
+  public StringerSpec stringer() {
     return bowFromIn == null ? null : new StringerSpec(stringerKind, bowFromIn, bowToIn);
   }
 

@@ -11,7 +11,7 @@ import java.util.List;
 
 /** The terms under which this club lends today, read against by whoever is acting. */
 @ApplicationScoped
-class Lending {
+public class Lending {
   private final Club club;
   private final Actor actor;
   private final ClubTime time;
@@ -24,20 +24,20 @@ class Lending {
     this.currency = Currency.getInstance(settings.currency());
   }
 
-  LendingTerms terms() {
+  public LendingTerms terms() {
     return new LendingTerms(time.today(), actor.unit(), currency, club.rules().loanDays());
   }
 
-  Money usualDeposit() {
+  public Money usualDeposit() {
     return new Money(club.rules().depositMinor());
   }
 
   /** What a borrower accepts, a sentence each. */
-  List<String> termLines() {
+  public List<String> termLines() {
     return club.rules().termLines();
   }
 
-  Currency currency() {
+  public Currency currency() {
     return currency;
   }
 }

@@ -15,23 +15,23 @@ import java.util.TreeSet;
  * @param unit of lengths typed without one
  * @param loanDays how long the club lends for unless said otherwise
  */
-record LendingTerms(LocalDate today, LengthUnit unit, Currency currency, int loanDays) {
+public record LendingTerms(LocalDate today, LengthUnit unit, Currency currency, int loanDays) {
   /** A loan of more than a year is a gift, or a slip of the pen. */
-  static final int LONGEST_DAYS = 400;
+  public static final int LONGEST_DAYS = 400;
 
   private static final List<Integer> WEEKS_OFFERED = List.of(4, 6, 8);
   private static final int DAYS_A_WEEK = 7;
 
-  LocalDate usualDue() {
+  public LocalDate usualDue() {
     return usualDue(today);
   }
 
-  LocalDate usualDue(LocalDate handedOver) {
+  public LocalDate usualDue(LocalDate handedOver) {
     return handedOver.plusDays(loanDays);
   }
 
   /** Which of {@link #dues} is the club's own; empty where that is no whole number of weeks. */
-  String usualWeeks() {
+  public String usualWeeks() {
     return loanDays % DAYS_A_WEEK == 0 ? Integer.toString(loanDays / DAYS_A_WEEK) : "";
   }
 
@@ -41,7 +41,7 @@ record LendingTerms(LocalDate today, LengthUnit unit, Currency currency, int loa
    *
    * @param from the day that the weeks are counted from; null: not known
    */
-  static LocalDate due(Typed typed, LocalDate from) {
+  public static LocalDate due(Typed typed, LocalDate from) {
     if (typed.has("dueOn")) {
       return typed.day("dueOn");
     }
@@ -50,17 +50,17 @@ record LendingTerms(LocalDate today, LengthUnit unit, Currency currency, int loa
   }
 
   /** How much longer a kit may be kept at one press: so many weeks from the day it is due. */
-  List<DueChoice> longer(LocalDate dueOn) {
+  public List<DueChoice> longer(LocalDate dueOn) {
     return dues(goesOnFrom(dueOn)).stream().filter(due -> !due.value().isEmpty()).toList();
   }
 
   /** What is late goes on from today. */
-  LocalDate goesOnFrom(LocalDate dueOn) {
+  public LocalDate goesOnFrom(LocalDate dueOn) {
     return dueOn.isBefore(today) ? today : dueOn;
   }
 
   /** For how long a kit handed over today may be lent at one press. */
-  List<DueChoice> dues() {
+  public List<DueChoice> dues() {
     return dues(today);
   }
 

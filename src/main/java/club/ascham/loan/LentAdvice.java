@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * giving it all the same says nothing to who reads it later and was not told what it answers.
  */
 @ApplicationScoped
-class LentAdvice {
+public class LentAdvice {
   private final RigSpecs specs;
 
   LentAdvice(RigSpecs specs) {
@@ -23,7 +23,7 @@ class LentAdvice {
   }
 
   /** Of what is out; nothing of a session, where each archer is told by the bow. */
-  List<String> of(LoanSheet sheet, List<LoanLine> lines) {
+  public List<String> of(LoanSheet sheet, List<LoanLine> lines) {
     return Archer.of(sheet).stream()
         .flatMap(
             archer ->

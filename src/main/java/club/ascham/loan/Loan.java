@@ -77,7 +77,7 @@ public class Loan {
   }
 
   /** A kit for a borrower who accepted the terms. */
-  static Loan ofKit(
+  public static Loan ofKit(
       BorrowerId borrower,
       Archer archer,
       Instant issuedAt,
@@ -97,17 +97,17 @@ public class Loan {
    * That it was shown how the bow is strung, that nobody looses without an arrow, and how long the
    * arrows must be: as it was handed over.
    */
-  void briefed(AccountId by) {
+  public void briefed(AccountId by) {
     this.briefedAt = issuedAt;
     this.briefedBy = by.value();
   }
 
-  void takeDeposit(Money amount, DepositHow how) {
+  public void takeDeposit(Money amount, DepositHow how) {
     this.depositMinor = amount.minor();
     this.depositHow = amount.minor() == 0 ? null : how;
   }
 
-  Money deposit() {
+  public Money deposit() {
     return new Money(depositMinor);
   }
 
@@ -117,7 +117,7 @@ public class Loan {
    * @param back what is given back; null: nothing
    * @param keptWhy why the rest, if any, is kept
    */
-  void settleDeposit(Money back, String keptWhy) {
+  public void settleDeposit(Money back, String keptWhy) {
     if (depositMinor == 0) {
       return;
     }
@@ -126,36 +126,36 @@ public class Loan {
   }
 
   /** Why a bow outside the advised range was given all the same. */
-  void override(AgainstAdvice given) {
+  public void override(AgainstAdvice given) {
     this.overrideWhy = given.why();
     this.overrideCoach = given.why() == null ? null : given.coach();
   }
 
-  void extend(LocalDate newDue) {
+  public void extend(LocalDate newDue) {
     if (!newDue.isAfter(dueOn)) {
       throw new IllegalArgumentException("a loan is extended to a later day");
     }
     this.dueOn = newDue;
   }
 
-  void drew(DrawLength draw) {
+  public void drew(DrawLength draw) {
     this.drawLength = draw.amo();
     this.drawEstimated = draw.estimated();
   }
 
-  LoanId id() {
+  public LoanId id() {
     return new LoanId(id);
   }
 
-  LoanKind kind() {
+  public LoanKind kind() {
     return kind;
   }
 
-  BorrowerId borrower() {
+  public BorrowerId borrower() {
     return borrowerId == null ? null : new BorrowerId(borrowerId);
   }
 
-  LocalDate dueOn() {
+  public LocalDate dueOn() {
     return dueOn;
   }
 
@@ -163,25 +163,25 @@ public class Loan {
     return issuedAt;
   }
 
-  int version() {
+  public int version() {
     return version;
   }
 
   /** Null for a session. */
-  DrawLength draw() {
+  public DrawLength draw() {
     return drawLength == null ? null : new DrawLength(drawLength, drawEstimated);
   }
 
-  Hand hand() {
+  public Hand hand() {
     return hand;
   }
 
-  Experience experience() {
+  public Experience experience() {
     return experience;
   }
 
   /** Why it was given against advice. */
-  AgainstAdvice against() {
+  public AgainstAdvice against() {
     return new AgainstAdvice(overrideWhy, overrideCoach);
   }
 }

@@ -18,13 +18,13 @@ import java.util.StringJoiner;
 public record LoanFilter(
     LoanShow show, LoanKind kind, String text, BorrowerId borrower, int page, int size) {
   /** In an address: narrowed to the words that {@link club.ascham.web.Sought} keeps. */
-  static final String NAMED = "named";
+  public static final String NAMED = "named";
 
   static final LoanFilter OPEN =
       new LoanFilter(LoanShow.OPEN, null, null, null, 1, PageAsked.USUAL);
 
   /** A faulty field counts as not given; its fault stays at it. */
-  static LoanFilter parse(Typed typed) {
+  public static LoanFilter parse(Typed typed) {
     LoanShow show = typed.word("show", LoanShow.class);
     Integer borrower = typed.whole("borrower", 1, Integer.MAX_VALUE);
     PageAsked asked = PageAsked.parse(typed);
@@ -42,7 +42,7 @@ public record LoanFilter(
   }
 
   /** Without names nobody is looked up by name. */
-  LoanFilter withoutText() {
+  public LoanFilter withoutText() {
     return new LoanFilter(show, kind, null, null, page, size);
   }
 
@@ -51,7 +51,7 @@ public record LoanFilter(
   }
 
   /** The address of another page of the same list. */
-  String address(int otherPage) {
+  public String address(int otherPage) {
     StringJoiner query = new StringJoiner("&", "/loans?", "");
     query.add("show=" + Words.of(show));
     if (kind != null) {

@@ -4,7 +4,6 @@ import club.ascham.askback.Thing;
 import club.ascham.askback.ThingJson;
 import club.ascham.concern.Against;
 import club.ascham.concern.ConcernJson;
-import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.units.LengthText;
 import club.ascham.units.Money;
@@ -168,82 +167,6 @@ final class LoanJson {
           line.outcome() == null ? null : Words.of(line.outcome()),
           line.backCount(),
           line.missing());
-    }
-  }
-
-  /**
-   * A kit to be issued: either {@code borrower}, or name and contact.
-   *
-   * @param dueWeeks from the day it is handed over; a {@code dueOn} counts instead
-   * @param briefingGiven stringer, never loosing without an arrow and arrow length were shown
-   */
-  record IssueBody(
-      Long borrower,
-      String name,
-      String contact,
-      String memberNo,
-      String guardian,
-      String hand,
-      String dominantEye,
-      String drawLength,
-      Boolean drawEstimated,
-      String armSpan,
-      String ageBand,
-      String experience,
-      Long rig,
-      List<ItemBody> items,
-      String issuedOn,
-      String dueOn,
-      Integer dueWeeks,
-      String deposit,
-      String depositHow,
-      Boolean termsAccepted,
-      Boolean briefingGiven,
-      String overrideWhy,
-      String overrideCoach,
-      String onceKey) {
-    Typed typed() {
-      Typed typed = Typed.of(this);
-      ItemBody.into(typed, items);
-      return typed;
-    }
-  }
-
-  /**
-   * A loan to go on.
-   *
-   * @param dueWeeks from the day it is due, of what is late from today; a {@code dueOn} counts
-   *     instead
-   * @param version to notice that someone changed it first
-   */
-  record ExtendBody(
-      String dueOn,
-      Integer dueWeeks,
-      String drawLength,
-      Boolean drawEstimated,
-      String armSpan,
-      String overrideWhy,
-      String overrideCoach,
-      Integer version,
-      String onceKey) {}
-
-  /** The line handed back, the item given out, or both. */
-  record ChangeBody(
-      Long line,
-      Integer countBack,
-      String item,
-      Integer count,
-      String overrideWhy,
-      String onceKey) {}
-
-  /** Lines that are lost, by their numbers. */
-  record LostBody(List<Long> lines, String words, String depositBack, String onceKey) {
-    Typed typed() {
-      Typed typed = Typed.of(this);
-      if (lines != null) {
-        lines.forEach(line -> typed.with("line-" + line, "on"));
-      }
-      return typed;
     }
   }
 }

@@ -141,7 +141,7 @@ public record LoanLine(
     return isShort() ? backCount + " of " + (backCount + missing) : backCount.toString();
   }
 
-  boolean isArrows() {
+  public boolean isArrows() {
     return kind == ItemKind.ARROWS;
   }
 

@@ -52,7 +52,7 @@ public class LoanLines {
   }
 
   /** The open reports of what is out that were told after the loan was kept, by number. */
-  Set<Long> reportsToldSince(LoanId loan) {
+  public Set<Long> reportsToldSince(LoanId loan) {
     return rows
         .texts(
             """
@@ -92,7 +92,7 @@ public class LoanLines {
   }
 
   /** Ends an open line other than by a receipt; answers whether it still was open. */
-  boolean end(LoanLine line, Instant at, LineOutcome outcome, Integer backCount) {
+  public boolean end(LoanLine line, Instant at, LineOutcome outcome, Integer backCount) {
     return rows.change(
             """
             UPDATE loan_line SET back_at = max(?2, out_at), outcome = ?3, back_count = ?4, missing_count = ?5

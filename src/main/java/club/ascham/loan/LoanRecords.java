@@ -7,8 +7,8 @@ import java.util.Optional;
 
 /** The loans themselves, for the use cases that change them. */
 @ApplicationScoped
-class LoanRecords implements PanacheRepository<Loan> {
-  Optional<Loan> with(LoanId id) {
+public class LoanRecords implements PanacheRepository<Loan> {
+  public Optional<Loan> with(LoanId id) {
     return findByIdOptional(id.value());
   }
 }

@@ -3,6 +3,7 @@ package club.ascham.loan;
 import club.ascham.borrower.NamePart;
 import club.ascham.id.LoanId;
 import club.ascham.store.Rows;
+import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
@@ -108,5 +109,16 @@ public class Loans {
   /** Part of a code as it is kept: without hyphens, in upper case. */
   private static String bareCode(String text) {
     return text.toUpperCase(Locale.ROOT).replaceAll("[-\\s]", "");
+  }
+
+  /**
+   * @throws NoSuchThing there never was one
+   */
+  public LoanSheet known(LoanId loan) {
+    return sheet(loan).orElseThrow(() -> new NoSuchThing("There is no loan " + loan.value() + "."));
+  }
+
+  public static String page(LoanId loan) {
+    return "/loans/" + loan.value();
   }
 }

@@ -9,9 +9,9 @@ import java.util.function.IntFunction;
  * @param earlier address of the page before; null: this is the first
  * @param later address of the page after; null: this is the last
  */
-record Paging(int from, int to, int total, String earlier, String later) {
+public record Paging(int from, int to, int total, String earlier, String later) {
   /** The page of a list whose addresses differ in their page's number alone. */
-  static Paging of(int page, int size, int total, IntFunction<String> address) {
+  public static Paging of(int page, int size, int total, IntFunction<String> address) {
     int skipped = (page - 1) * size;
     return new Paging(
         skipped + 1,

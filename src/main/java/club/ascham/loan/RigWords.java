@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 
 /** A rig and its weight in the few words that an officer chooses by. */
-final class RigWords {
+public final class RigWords {
   private RigWords() {}
 
   /** {@code 68 in · marked 24 lb · right hand}, as far as it is known. */
-  static String about(RigSpec spec) {
+  public static String about(RigSpec spec) {
     List<String> words = new ArrayList<>();
     spec.bowLengthIn().ifPresent(inches -> words.add(inches + " in"));
     double markedLb =
@@ -29,11 +29,11 @@ final class RigWords {
   }
 
   /** {@code about 21.5 lb}. */
-  static String weight(WeightOnFingers weight) {
+  public static String weight(WeightOnFingers weight) {
     return "about " + lb(weight.lb());
   }
 
-  static String lb(double pounds) {
+  public static String lb(double pounds) {
     return String.format(Locale.ROOT, "%.1f", pounds).replace(".0", "") + " lb";
   }
 }

@@ -3,6 +3,7 @@ package club.ascham.planning;
 import club.ascham.Settings;
 import club.ascham.concern.Concern;
 import club.ascham.concern.Concerns;
+import club.ascham.form.Option;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
 import club.ascham.people.Role;
@@ -43,9 +44,6 @@ import java.util.stream.Collectors;
 class PlanPages {
   /** Most plans are reckoned while the page is asked for; then nobody sees the waiting. */
   private static final Duration PATIENCE = Duration.ofMillis(1500);
-
-  /** A word to choose. */
-  public record Option(String value, String label) {}
 
   /**
    * @param compared empty where nothing is asked

@@ -11,7 +11,6 @@ import club.ascham.units.Length;
 import club.ascham.units.LengthUnit;
 import club.ascham.verdict.Reading;
 import club.ascham.web.Forms;
-import club.ascham.web.NoSuchThing;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.annotation.security.RolesAllowed;
@@ -48,10 +47,7 @@ class GaugePages {
    */
   @GET
   public Response gauge(@PathParam("id") long id, @Context UriInfo uri) {
-    RigCard card =
-        specs
-            .of(new RigId(id))
-            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id + "."));
+    RigCard card = specs.known(new RigId(id));
     Typed typed = Forms.typed(uri.getQueryParameters());
     String last =
         typed.value("quantity").equals("tiller") ? "tillerLower" : typed.value("quantity");

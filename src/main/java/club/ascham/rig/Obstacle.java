@@ -16,7 +16,7 @@ import java.util.Optional;
  */
 public record Obstacle(String field, String reason, String remedy) {
   /** The name under which a fault of the form as a whole is kept. */
-  static final String WHOLE = "rig";
+  public static final String WHOLE = "rig";
 
   public String message() {
     return remedy.isEmpty() ? reason : reason + " " + remedy;
@@ -26,20 +26,20 @@ public record Obstacle(String field, String reason, String remedy) {
     return new Refusal(field.isEmpty() ? WHOLE : field, message());
   }
 
-  static Outcome<RigId> refused(List<Obstacle> all) {
+  public static Outcome<RigId> refused(List<Obstacle> all) {
     return Outcome.refused(all.stream().map(Obstacle::refusal).toList());
   }
 
-  static Outcome<RigId> refused(Obstacle one) {
+  public static Outcome<RigId> refused(Obstacle one) {
     return refused(List.of(one));
   }
 
-  static Outcome<RigId> refused(String field, String reason, String remedy) {
+  public static Outcome<RigId> refused(String field, String reason, String remedy) {
     return refused(new Obstacle(field, reason, remedy));
   }
 
   /** Someone else changed the rig since the form was made. */
-  static Outcome<RigId> changedMeanwhile() {
+  public static Outcome<RigId> changedMeanwhile() {
     return Outcome.refused(
         Refusal.now(
             "Changed meanwhile",
@@ -49,7 +49,7 @@ public record Obstacle(String field, String reason, String remedy) {
   }
 
   /** Nobody strings or draws a bow that a danger stands against. */
-  static Optional<Obstacle> unstrung(Against against) {
+  public static Optional<Obstacle> unstrung(Against against) {
     return against.dangers().stream()
         .findFirst()
         .map(one -> new Obstacle("", "Leave it unstrung. " + one.said(), one.ends()));

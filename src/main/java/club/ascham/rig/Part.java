@@ -53,7 +53,7 @@ public record Part(
    *
    * @param body null: none (likewise limbs and string)
    */
-  static Optional<RigSpec> together(Part body, Part limbs, Part string, Style style) {
+  public static Optional<RigSpec> together(Part body, Part limbs, Part string, Style style) {
     StringSpec stringSpec = string == null ? null : string.string();
     if (body == null || (body.onePiece() == null && limbs == null)) {
       return Optional.empty();

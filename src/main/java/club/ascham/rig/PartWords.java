@@ -16,11 +16,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Parts and rigs in a few words, as they stand in lists. */
-final class PartWords {
+public final class PartWords {
   private PartWords() {}
 
   /** What decides about fitting it: {@code right · 25 in · ILF}. */
-  static String facts(Part part) {
+  public static String facts(Part part) {
     if (part.riser() != null) {
       return riser(part.riser());
     }
@@ -31,7 +31,7 @@ final class PartWords {
   }
 
   /** {@code right-handed · 68 in · 22 lb}. */
-  static String rig(RigSpec rig) {
+  public static String rig(RigSpec rig) {
     List<String> words = new ArrayList<>();
     words.add(hand(rig.hand()));
     rig.bowLengthIn().ifPresent(length -> words.add(length + " in"));

@@ -32,17 +32,17 @@ public class Rig {
 
   protected Rig() {}
 
-  Rig(Style style, Level level, Instant assembledAt) {
+  public Rig(Style style, Level level, Instant assembledAt) {
     this.style = style;
     this.level = level;
     this.assembledAt = assembledAt;
   }
 
-  RigId id() {
+  public RigId id() {
     return new RigId(id);
   }
 
-  int version() {
+  public int version() {
     return version;
   }
 
@@ -50,16 +50,16 @@ public class Rig {
     return level;
   }
 
-  boolean isTakenApart() {
+  public boolean isTakenApart() {
     return dissolvedAt != null;
   }
 
-  void shootAs(Style newStyle, Level newLevel) {
+  public void shootAs(Style newStyle, Level newLevel) {
     style = newStyle;
     level = newLevel;
   }
 
-  void dissolve(Instant at) {
+  public void dissolve(Instant at) {
     if (isTakenApart()) {
       throw new IllegalStateException("rig " + id + " was taken apart already");
     }

@@ -3,6 +3,8 @@ package club.ascham.rig;
 import club.ascham.bow.Level;
 import club.ascham.bow.RigSpec;
 import club.ascham.bow.SetUpFigures;
+import club.ascham.bow.SetUpSheet;
+import club.ascham.bow.SetUpStep;
 import club.ascham.bow.Style;
 import club.ascham.bow.Targets;
 import club.ascham.id.ItemId;
@@ -54,6 +56,18 @@ public record RigCard(
   /** Whether every part is fitted that the rig needs. */
   public boolean isWhole() {
     return string != null && spec().isPresent();
+  }
+
+  /** What a bow scale weighs: the limbs, or the one-piece bow; null: none fitted. */
+  public Part weighed() {
+    return body != null && body.onePiece() != null ? body : limbs;
+  }
+
+  /**
+   * The steps of its set-up, none of them held to figures of before; none while it is not whole.
+   */
+  public List<SetUpStep> sheet() {
+    return spec().map(spec -> SetUpSheet.steps(spec, benchTargets, level)).orElse(List.of());
   }
 
   /** How people call it: by the code on its body, else on whatever is fitted. */

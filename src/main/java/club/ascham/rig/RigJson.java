@@ -156,69 +156,6 @@ final class RigJson {
     }
   }
 
-  /**
-   * The parts of a rig by their codes, and how it is shot.
-   *
-   * @param on the day it was done; left out: now
-   */
-  record AssemblyBody(
-      String body,
-      String limbs,
-      String string,
-      String style,
-      String level,
-      String on,
-      String onceKey) {}
-
-  /**
-   * All the parts that a rig is to have afterwards; one left out comes off.
-   *
-   * @param on the day it was done; left out: now
-   * @param overrideWhy why a bow that is out gets heavier than its archer's ceiling
-   * @param overrideCoach who agreed to that
-   */
-  record PartsBody(
-      String body,
-      String limbs,
-      String string,
-      String on,
-      String overrideWhy,
-      String overrideCoach,
-      Integer version,
-      String onceKey) {}
-
-  /**
-   * What is on a rig, and not on its list.
-   *
-   * @param found the code of the part that is on it
-   * @param exchanged whether the part it is there instead of is on the other rig
-   */
-  record FoundBody(
-      String found,
-      Boolean exchanged,
-      String overrideWhy,
-      String overrideCoach,
-      Integer version,
-      String onceKey) {}
-
-  /** What was done and measured; what is left out stays as it is. */
-  record EntryBody(
-      String stepsDone,
-      String brace,
-      String braceFrom,
-      String tillerUpper,
-      String tillerLower,
-      String nocking,
-      Boolean screwsSeen,
-      Double turnsUpper,
-      Double turnsLower,
-      Integer twists,
-      Integer version,
-      String onceKey) {}
-
-  /** A press upon a rig or its set-up as it was seen. */
-  record PressBody(Integer version, String onceKey) {}
-
   private static String code(Part part) {
     return part == null ? null : part.code();
   }

@@ -41,7 +41,7 @@ import java.util.Optional;
 /** The list of rigs, and what one of them is. */
 @Path("/rigs")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
-class RigPages {
+public class RigPages {
   private static final int ROWS_A_PAGE = 50;
   private static final int RECENT = 6;
   private static final int STORY_LINES = 12;
@@ -169,7 +169,7 @@ class RigPages {
   }
 
   /** The address of a rig's page. */
-  static String page(RigId rig) {
+  public static String page(RigId rig) {
     return "/rigs/" + rig.value();
   }
 
@@ -351,11 +351,7 @@ class RigPages {
   @Path("/{id:\\d+}/sheet")
   public TemplateInstance sheet(@PathParam("id") long id) {
     RigId rig = new RigId(id);
-    RigCard card =
-        records
-            .one(rig)
-            .map(RigRow::card)
-            .orElseThrow(() -> new NoSuchThing("There is no assembled rig " + id + "."));
+    RigCard card = records.known(rig).card();
     RigSpec spec =
         card.spec()
             .orElseThrow(

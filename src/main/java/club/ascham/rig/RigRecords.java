@@ -12,6 +12,7 @@ import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.verdict.Reading;
+import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -54,6 +55,13 @@ public class RigRecords {
                     .map(s -> new RigRow(card, s.state(), s.loanId(), s.dueBack())));
   }
 
+  /**
+   * @throws NoSuchThing it was taken apart, or never was
+   */
+  public RigRow known(RigId rig) {
+    return one(rig).orElseThrow(() -> RigSpecs.noSuch(rig));
+  }
+
   private static final String STANDS =
       "SELECT s.rig_id, "
           + Standing.STATE_TODAY
@@ -92,7 +100,7 @@ public class RigRecords {
   }
 
   /** Something kept with a rig without being fitted. */
-  record Kept(String bareCode, ItemKind kind) {
+  public record Kept(String bareCode, ItemKind kind) {
     public String page() {
       return RigPages.itemPage(code());
     }
@@ -102,7 +110,7 @@ public class RigRecords {
     }
   }
 
-  List<Kept> kept(RigId rig) {
+  public List<Kept> kept(RigId rig) {
     return rows.list(
         Kept.class,
         """
@@ -197,7 +205,8 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from AS reading_from, c.tiller_uppe
   }
 
   /** A reading of the bow scale with these limbs, on whatever riser. */
-  record Weighed(Instant happenedAt, String by, double drawIn, double forceLb, Integer riserIn) {
+  public record Weighed(
+      Instant happenedAt, String by, double drawIn, double forceLb, Integer riserIn) {
     public String said() {
       return new WeighedAs(drawIn, forceLb).onTheScale()
           + (riserIn == null ? "" : ", on a %d in riser".formatted(riserIn));
@@ -205,8 +214,8 @@ SELECT c.id, c.happened_at, c.brace, c.brace_from AS reading_from, c.tiller_uppe
   }
 
   /** What the bow scale showed of its limbs, newest first. */
-  List<Weighed> weighings(RigCard card) {
-    Part weighed = WeighRig.weighed(card);
+  public List<Weighed> weighings(RigCard card) {
+    Part weighed = card.weighed();
     return weighed == null
         ? List.of()
         : rows.list(
@@ -242,19 +251,19 @@ SELECT l.id AS loan_id, l.kind, coalesce(b.name, l.leader) AS holder, min(x.out_
   }
 
   /** The set-up that is begun and not finished. */
-  record OpenSetUp(
+  public record OpenSetUp(
       long id,
       int version,
       Instant begunAt,
       String begunBy,
       String stepsDone,
       SetUpFigures figures) {
-    StepsDone done() {
+    public StepsDone done() {
       return StepsDone.of(stepsDone);
     }
   }
 
-  Optional<OpenSetUp> openSetUp(RigId rig) {
+  public Optional<OpenSetUp> openSetUp(RigId rig) {
     return rows.one(
         OpenSetUp.class,
 """
@@ -279,7 +288,7 @@ SELECT u.id, u.version, u.begun_at, a.name AS begun_by, u.steps_done, u.brace, u
   }
 
   /** The point that brace was measured from at the last set-up of this rig; empty: none yet. */
-  Optional<BracePoint> lastBracePoint(RigId rig) {
+  public Optional<BracePoint> lastBracePoint(RigId rig) {
     return rows
         .texts(
             """

@@ -12,6 +12,7 @@ import club.ascham.id.RigId;
 import club.ascham.rules.Club;
 import club.ascham.store.Rows;
 import club.ascham.units.Length;
+import club.ascham.web.NoSuchThing;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -59,6 +60,17 @@ public class RigSpecs {
   public Optional<RigCard> of(RigId rig) {
     return Optional.ofNullable(
         cards(rows.list(Row.class, COLUMNS + "WHERE p.rig_id = ?1", rig)).get(rig));
+  }
+
+  /**
+   * @throws NoSuchThing it was taken apart, or never was
+   */
+  public RigCard known(RigId rig) {
+    return of(rig).orElseThrow(() -> noSuch(rig));
+  }
+
+  public static NoSuchThing noSuch(RigId rig) {
+    return new NoSuchThing("There is no assembled rig " + rig.value() + ".");
   }
 
   /** Every assembled rig. */

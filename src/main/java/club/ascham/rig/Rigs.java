@@ -12,7 +12,7 @@ import java.time.Instant;
 
 /** Finds rigs, and keeps the dated facts of what is fitted to them. */
 @ApplicationScoped
-class Rigs implements PanacheRepository<Rig> {
+public class Rigs implements PanacheRepository<Rig> {
   private final Rows rows;
   private final ClubTime time;
 
@@ -25,11 +25,11 @@ class Rigs implements PanacheRepository<Rig> {
    * Whoever holds a page of this rig from before sees that someone changed it first. Counted at
    * once: what the optimistic mode counts as the transaction ends comes after the seal.
    */
-  void changed(Rig rig) {
+  public void changed(Rig rig) {
     getEntityManager().lock(rig, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
   }
 
-  void fit(RigId rig, Place place, ItemId part, Instant at) {
+  public void fit(RigId rig, Place place, ItemId part, Instant at) {
     rows.add(
         NewRow.of("fitting")
             .with("rig_id", rig)
@@ -44,7 +44,7 @@ class Rigs implements PanacheRepository<Rig> {
         time.dayOf(at));
   }
 
-  void takeOff(RigId rig, ItemId part, Instant at) {
+  public void takeOff(RigId rig, ItemId part, Instant at) {
     rows.change(
         "UPDATE fitting SET until_at = max(?3, from_at) WHERE rig_id = ?1 AND item_id = ?2 AND until_at IS NULL",
         rig,

@@ -50,7 +50,7 @@ public class SetUp {
 
   protected SetUp() {}
 
-  SetUp(RigId rig, AccountId by, Instant at) {
+  public SetUp(RigId rig, AccountId by, Instant at) {
     this.rigId = rig.value();
     this.begunBy = by.value();
     this.begunAt = at;
@@ -60,15 +60,15 @@ public class SetUp {
     return id;
   }
 
-  int version() {
+  public int version() {
     return version;
   }
 
-  StepsDone stepsDone() {
+  public StepsDone stepsDone() {
     return StepsDone.of(stepsDone);
   }
 
-  SetUpFigures figures() {
+  public SetUpFigures figures() {
     return new SetUpFigures(
         brace,
         braceFrom,
@@ -82,7 +82,7 @@ public class SetUp {
   }
 
   /** Writes what was measured or counted; what is null is left as it stands. */
-  void write(SetUpFigures measured, Map<Measurement, String> typed) {
+  public void write(SetUpFigures measured, Map<Measurement, String> typed) {
     open();
     if (measured.brace() != null) {
       brace = measured.brace();
@@ -106,18 +106,18 @@ public class SetUp {
   }
 
   /** No bolt holds the limbs of a one-piece bow, so there is none to see. */
-  void noScrewsToSee() {
+  public void noScrewsToSee() {
     open();
     screwsSeen = true;
   }
 
-  void done(StepsDone now) {
+  public void done(StepsDone now) {
     open();
     stepsDone = now.text();
   }
 
   /** Other parts were fitted: nothing done or measured so far holds for them. */
-  void beginAgain(AccountId by, Instant at) {
+  public void beginAgain(AccountId by, Instant at) {
     open();
     begunBy = by.value();
     begunAt = at;
@@ -130,7 +130,7 @@ public class SetUp {
     twists = null;
   }
 
-  void finish(AccountId by, Instant at) {
+  public void finish(AccountId by, Instant at) {
     open();
     finishedAt = at.isBefore(begunAt) ? begunAt : at;
     finishedBy = by.value();

@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /** How far the set-up sheet of a rig has been worked through. */
-record SetUpProgress(List<SetUpStep> sheet, StepsDone done) {
+public record SetUpProgress(List<SetUpStep> sheet, StepsDone done) {
 
   /** The step that comes next; empty when all are done. */
-  Optional<SetUpStep> next() {
+  public Optional<SetUpStep> next() {
     return sheet.stream().filter(step -> !done.has(step.key())).findFirst();
   }
 
@@ -20,15 +20,15 @@ record SetUpProgress(List<SetUpStep> sheet, StepsDone done) {
   }
 
   /** The step's number on the sheet, from 1. */
-  int number(SetUpStep step) {
+  public int number(SetUpStep step) {
     return sheet.indexOf(step) + 1;
   }
 
-  boolean isThrough() {
+  public boolean isThrough() {
     return next().isEmpty();
   }
 
-  List<SetUpStep> undone() {
+  public List<SetUpStep> undone() {
     return sheet.stream().filter(step -> !done.has(step.key())).toList();
   }
 
@@ -36,7 +36,7 @@ record SetUpProgress(List<SetUpStep> sheet, StepsDone done) {
    * What keeps these steps from being entered as done now: each needs all those before it, and some
    * need the permit.
    */
-  Optional<Obstacle> refusal(Set<Key> wanted, boolean holdsPermit) {
+  public Optional<Obstacle> refusal(Set<Key> wanted, boolean holdsPermit) {
     for (SetUpStep step : sheet) {
       if (wanted.contains(step.key())) {
         if (step.who() == Who.PERMIT_HOLDER && !holdsPermit) {

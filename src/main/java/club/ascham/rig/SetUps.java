@@ -7,9 +7,9 @@ import java.util.Optional;
 
 /** Finds set-ups. */
 @ApplicationScoped
-class SetUps implements PanacheRepository<SetUp> {
+public class SetUps implements PanacheRepository<SetUp> {
   /** The set-up of this rig that is begun and not finished; there is one at most. */
-  Optional<SetUp> openOf(RigId rig) {
+  public Optional<SetUp> openOf(RigId rig) {
     return find("rigId = ?1 and finishedAt is null", rig.value()).firstResultOptional();
   }
 }

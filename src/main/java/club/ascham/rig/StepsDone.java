@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The steps of a set-up sheet that were done. */
-record StepsDone(Set<SetUpStep.Key> keys) {
-  static StepsDone of(String text) {
+public record StepsDone(Set<SetUpStep.Key> keys) {
+  public static StepsDone of(String text) {
     return new StepsDone(
         Arrays.stream(text.split(","))
             .filter(key -> !key.isBlank())
@@ -16,11 +16,11 @@ record StepsDone(Set<SetUpStep.Key> keys) {
             .collect(Collectors.toCollection(() -> EnumSet.noneOf(SetUpStep.Key.class))));
   }
 
-  boolean has(SetUpStep.Key key) {
+  public boolean has(SetUpStep.Key key) {
     return keys.contains(key);
   }
 
-  StepsDone with(SetUpStep.Key key) {
+  public StepsDone with(SetUpStep.Key key) {
     Set<SetUpStep.Key> more = EnumSet.of(key);
     more.addAll(keys);
     return new StepsDone(more);

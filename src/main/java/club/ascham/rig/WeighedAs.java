@@ -4,14 +4,14 @@ import club.ascham.form.Typed;
 import java.util.Locale;
 
 /** A reading of the bow scale as someone typed it: AMO draw in inches, and pounds. */
-record WeighedAs(double drawIn, double forceLb) {
+public record WeighedAs(double drawIn, double forceLb) {
   private static final double LEAST_DRAW_IN = 14;
   private static final double MOST_DRAW_IN = 36;
   private static final double LEAST_LB = 2;
   private static final double MOST_LB = 100;
 
   /** Ask {@code typed.sound()} before using it. */
-  static WeighedAs parse(Typed typed) {
+  public static WeighedAs parse(Typed typed) {
     Double draw = typed.decimal("drawIn", LEAST_DRAW_IN, MOST_DRAW_IN);
     Double force = typed.decimal("forceLb", LEAST_LB, MOST_LB);
     if (draw == null) {
@@ -23,7 +23,7 @@ record WeighedAs(double drawIn, double forceLb) {
     return new WeighedAs(draw == null ? 0 : draw, force == null ? 0 : force);
   }
 
-  String said() {
+  public String said() {
     return "Weighed: " + onTheScale() + " on the bow scale.";
   }
 

@@ -1,5 +1,6 @@
 package club.ascham.upkeep;
 
+import club.ascham.form.Option;
 import club.ascham.form.Typed;
 import club.ascham.people.Role;
 import club.ascham.time.ClubTime;
@@ -24,9 +25,6 @@ import java.util.stream.Collectors;
 class UpkeepPages {
   /** One part of the plan. */
   public record Section(String title, String aside, List<DueRow> rows) {}
-
-  /** A word to choose. */
-  public record Option(String value, String label) {}
 
   @CheckedTemplate(basePath = "upkeep", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record UpkeepPage(

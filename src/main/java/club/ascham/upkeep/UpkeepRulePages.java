@@ -1,5 +1,6 @@
 package club.ascham.upkeep;
 
+import club.ascham.form.Option;
 import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.id.RuleId;
@@ -26,11 +27,7 @@ import org.jboss.resteasy.reactive.RestPath;
 @RolesAllowed(Role.OFFICERS)
 class UpkeepRulePages {
   @CheckedTemplate(basePath = "rules", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
-  record UpkeepRulePage(
-      UpkeepRules.Rule rule,
-      Typed typed,
-      List<UpkeepPages.Option> kinds,
-      List<UpkeepPages.Option> works)
+  record UpkeepRulePage(UpkeepRules.Rule rule, Typed typed, List<Option> kinds, List<Option> works)
       implements TemplateInstance {}
 
   private final UpkeepRules rules;

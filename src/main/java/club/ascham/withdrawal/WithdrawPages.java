@@ -1,5 +1,6 @@
 package club.ascham.withdrawal;
 
+import club.ascham.form.Option;
 import club.ascham.form.Outcome;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
@@ -29,8 +30,6 @@ import org.jboss.resteasy.reactive.RestPath;
 @Path("/items/{code}/withdraw")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS})
 class WithdrawPages {
-  /** A choice in a list. */
-  record Option(String value, String label) {}
 
   @CheckedTemplate(basePath = "withdrawal", defaultName = CheckedTemplate.HYPHENATED_ELEMENT_NAME)
   record WithdrawPage(Withdrawals.Subject item, List<Option> works, Typed typed)

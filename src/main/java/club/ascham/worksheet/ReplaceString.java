@@ -1,5 +1,7 @@
 package club.ascham.worksheet;
 
+import club.ascham.assembly.ChangeMoment;
+import club.ascham.assembly.StringExchange;
 import club.ascham.form.Outcome;
 import club.ascham.form.Refusal;
 import club.ascham.id.LoanId;
@@ -8,8 +10,6 @@ import club.ascham.people.Actor;
 import club.ascham.register.RetireItem;
 import club.ascham.register.RetiredWhy;
 import club.ascham.register.Retirement;
-import club.ascham.rig.ChangeMoment;
-import club.ascham.rig.StringExchange;
 import club.ascham.standing.KeptAsItIs;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;

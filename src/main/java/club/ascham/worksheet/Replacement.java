@@ -1,8 +1,8 @@
 package club.ascham.worksheet;
 
+import club.ascham.assembly.ChangeMoment;
 import club.ascham.form.Typed;
 import club.ascham.form.Words;
-import club.ascham.rig.ChangeMoment;
 import club.ascham.units.ItemCode;
 import java.time.LocalDate;
 import java.util.Optional;

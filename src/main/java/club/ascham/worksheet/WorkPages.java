@@ -12,7 +12,7 @@ import club.ascham.report.Answering;
 import club.ascham.report.Report;
 import club.ascham.report.Reports;
 import club.ascham.report.ToAnswer;
-import club.ascham.rig.PermitAhead;
+import club.ascham.setup.PermitAhead;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
 import club.ascham.upkeep.AskForWork;

@@ -160,7 +160,7 @@ class MeasurementTest {
         List.of(
             "check.CheckShapes$CheckBody",
             "check.CheckShapes$AdjustmentBody",
-            "rig.RigJson$EntryBody")) {
+            "setup.SetUpApi$EntryBody")) {
       RecordComponent[] components = Class.forName("club.ascham." + body).getRecordComponents();
       if (Arrays.stream(components).anyMatch(field -> field.getName().equals(one.field()))) {
         bodies.add(body);
