@@ -29,6 +29,9 @@ import java.util.function.Function;
 final class RowShape<R extends Record> {
   private static final Map<Class<?>, RowShape<?>> KNOWN = new ConcurrentHashMap<>();
 
+  /** A shape is read by a few statements, or by a few hundred forms of one with filters. */
+  private static final int MOST_KNOWN = 500;
+
   private static final Map<Class<?>, Column> COLUMNS = new ConcurrentHashMap<>();
 
   /** How the one component of a typed id is had, looked up once for each type of id. */
@@ -41,6 +44,9 @@ final class RowShape<R extends Record> {
   private final List<String> names = new ArrayList<>();
 
   private final List<List<String>> labels;
+
+  /** The places for each statement that was read so. */
+  private final Map<String, int[]> known = new ConcurrentHashMap<>();
 
   private RowShape(Class<R> shape) {
     RecordComponent[] components = shape.getRecordComponents();
@@ -78,8 +84,14 @@ final class RowShape<R extends Record> {
     return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
   }
 
-  List<R> all(ResultSet found) throws SQLException {
-    int[] places = places(found.getMetaData());
+  List<R> all(String statement, ResultSet found) throws SQLException {
+    int[] places = known.get(statement);
+    if (places == null) {
+      places = places(found.getMetaData());
+      if (known.size() < MOST_KNOWN) {
+        known.put(statement, places);
+      }
+    }
     List<R> rows = new ArrayList<>();
     while (found.next()) {
       rows.add(read(found, places, 0));

@@ -30,7 +30,8 @@ public class Rows {
   }
 
   public <R extends Record> List<R> list(Class<R> shape, String sql, Object... parameters) {
-    return read(sql, parameters, RowShape.of(shape)::all);
+    RowShape<R> rows = RowShape.of(shape);
+    return read(sql, parameters, found -> rows.all(sql, found));
   }
 
   /** A row whose columns a table of fields tells, and no record. */
