@@ -93,23 +93,16 @@ public final class CarriedRecord {
 
   /** Answers the newest seal there is then. */
   private static String anew(Rows rows, SealedEntries sealed, long underEntry) {
-    String before = Chain.START;
-    long last = SealedEntries.BEFORE_ALL;
-    List<SealedEntries.Entry> some;
-    while (!(some = sealed.after(last)).isEmpty()) {
-      for (SealedEntries.Entry entry : some) {
-        before = Chain.seal(before, entry.entry());
-        rows.change(
-            "INSERT INTO change (story_id, table_name, row_id, what) VALUES (?1, 'story', ?2, json_object('seal', json_array(?3, ?4)))",
-            underEntry,
-            entry.id(),
-            entry.seal(),
-            before);
-        rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), before);
-        last = entry.id();
-      }
-    }
-    return before;
+    return sealed.seal(
+        SealedEntries.BEFORE_ALL,
+        Chain.START,
+        (entry, seal) ->
+            rows.change(
+                "INSERT INTO change (story_id, table_name, row_id, what) VALUES (?1, 'story', ?2, json_object('seal', json_array(?3, ?4)))",
+                underEntry,
+                entry.id(),
+                entry.seal(),
+                seal));
   }
 
   private static void tell(Rows rows, Instant now, String sentence) {
@@ -121,18 +114,10 @@ public final class CarriedRecord {
 
   private static void seal(Rows rows, SealedEntries sealed) {
     new PersonalValues(rows).seal();
-    String before = sealed.newest().orElse(Chain.START);
     long last =
         rows.number(
             "SELECT coalesce(max(id), ?1) FROM story WHERE hash IS NOT NULL",
             SealedEntries.BEFORE_ALL);
-    List<SealedEntries.Entry> some;
-    while (!(some = sealed.after(last)).isEmpty()) {
-      for (SealedEntries.Entry entry : some) {
-        before = Chain.seal(before, entry.entry());
-        rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), before);
-        last = entry.id();
-      }
-    }
+    sealed.seal(last, sealed.newest().orElse(Chain.START), (entry, seal) -> {});
   }
 }

@@ -81,26 +81,21 @@ public class SealedEntries {
                 last)
             .stream()
             .collect(Collectors.groupingBy(EntryText.About::entry));
+    List<Change> changed =
+        rows.list(
+            Change.class,
+            """
+            SELECT c.story_id AS entry, c.id, c.table_name AS "table", c.row_id, c.what AS fields,
+                   EXISTS (SELECT 1 FROM personal p WHERE p.change_id = c.id) AS personal
+              FROM change c WHERE c.story_id BETWEEN ?1 AND ?2 ORDER BY c.id""",
+            first,
+            last);
     Map<Long, List<EntryText.Changed>> changes =
-        rows
-            .list(
-                EntryText.Changed.class,
-                "SELECT story_id AS entry, id, table_name AS \"table\", row_id, what AS fields FROM change WHERE story_id BETWEEN ?1 AND ?2 ORDER BY id",
-                first,
-                last)
-            .stream()
+        changed.stream()
+            .map(Change::value)
             .collect(Collectors.groupingBy(EntryText.Changed::entry));
     Map<Long, List<Personal>> personal =
-        rows
-            .list(
-                Personal.class,
-                """
-                SELECT c.story_id AS entry, p.change_id, p.field, p.hash FROM change c JOIN personal p ON p.change_id = c.id
-                 WHERE c.story_id BETWEEN ?1 AND ?2 ORDER BY p.change_id, p.id""",
-                first,
-                last)
-            .stream()
-            .collect(Collectors.groupingBy(Personal::entry));
+        changed.stream().anyMatch(Change::personal) ? personal(first, last) : Map.of();
     return heads.stream()
         .map(
             head ->
@@ -117,7 +112,49 @@ public class SealedEntries {
         .toList();
   }
 
+  private Map<Long, List<Personal>> personal(long first, long last) {
+    return rows
+        .list(
+            Personal.class,
+            """
+                SELECT c.story_id AS entry, p.change_id, p.field, p.hash FROM change c JOIN personal p ON p.change_id = c.id
+                 WHERE c.story_id BETWEEN ?1 AND ?2 ORDER BY p.change_id, p.id""",
+            first,
+            last)
+        .stream()
+        .collect(Collectors.groupingBy(Personal::entry));
+  }
+
+  private record Change(EntryText.Changed value, boolean personal) {}
+
   private record Personal(long entry, EntryText.Personal value) {}
+
+  /** Whoever wants to know of each entry what it is sealed with now. */
+  interface Sealed {
+    void with(Entry entry, String seal);
+  }
+
+  /**
+   * Seals each entry after this one, one upon the other.
+   *
+   * @param before the seal that the first of them stands upon
+   * @return the newest seal there is then
+   */
+  String seal(long after, String before, Sealed each) {
+    String seal = before;
+    long last = after;
+    List<Entry> some;
+    do {
+      some = after(last);
+      for (Entry entry : some) {
+        seal = Chain.seal(seal, entry.entry());
+        each.with(entry, seal);
+        rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), seal);
+        last = entry.id();
+      }
+    } while (some.size() == AT_A_TIME);
+    return seal;
+  }
 
   /** The newest seal; empty where nothing was told yet. */
   public Optional<String> newest() {

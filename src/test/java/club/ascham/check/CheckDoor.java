@@ -18,7 +18,8 @@ public class CheckDoor {
   private final PutBack putBack;
   private final RigSpecs specs;
 
-  CheckDoor(RecordCheck recordCheck, RecordAdjustment recordAdjustment, PutBack putBack, RigSpecs specs) {
+  CheckDoor(
+      RecordCheck recordCheck, RecordAdjustment recordAdjustment, PutBack putBack, RigSpecs specs) {
     this.recordCheck = recordCheck;
     this.recordAdjustment = recordAdjustment;
     this.putBack = putBack;

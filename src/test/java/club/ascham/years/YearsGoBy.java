@@ -38,8 +38,12 @@ import java.util.Set;
  */
 @Singleton
 class YearsGoBy {
-  private static final String[] FIRST = {"Ada", "Bram", "Cleo", "Dara", "Edwin", "Fay", "Gus", "Hana"};
-  private static final String[] LAST = {"Finch", "Harker", "Ostler", "Pryor", "Quill", "Rusk", "Tarn"};
+  private static final String[] FIRST = {
+    "Ada", "Bram", "Cleo", "Dara", "Edwin", "Fay", "Gus", "Hana"
+  };
+  private static final String[] LAST = {
+    "Finch", "Harker", "Ostler", "Pryor", "Quill", "Rusk", "Tarn"
+  };
 
   /** Set-up figures of all bows, in millimetres; readings scatter about them. */
   private static final double BRACE = 216;
@@ -93,8 +97,7 @@ class YearsGoBy {
         return true;
       }
       String why = outcome.refusals().isEmpty() ? "unread" : outcome.refusals().get(0).words();
-      refused.merge(
-          what + ": " + why.replaceAll("[A-Z]-\\d{4}-\\w|\\d+", "#"), 1, Integer::sum);
+      refused.merge(what + ": " + why.replaceAll("[A-Z]-\\d{4}-\\w|\\d+", "#"), 1, Integer::sum);
       return false;
     }
   }
@@ -115,15 +118,40 @@ class YearsGoBy {
           add(
               ItemKind.RISER,
               Map.of(
-                  "maker", "Alderfen", "model", "Fenlight " + riserIn, "build", "adjustable",
-                  "hand", hand, "lengthIn", "" + riserIn, "limbFitting", "ILF", "maxTurnsOut", "4",
-                  "price", "139.00"));
+                  "maker",
+                  "Alderfen",
+                  "model",
+                  "Fenlight " + riserIn,
+                  "build",
+                  "adjustable",
+                  "hand",
+                  hand,
+                  "lengthIn",
+                  "" + riserIn,
+                  "limbFitting",
+                  "ILF",
+                  "maxTurnsOut",
+                  "4",
+                  "price",
+                  "139.00"));
       ItemCode limbs =
           add(
               ItemKind.LIMBS,
               Map.of(
-                  "maker", "Alderfen", "model", "Sedge", "build", "adjustable", "size", "medium",
-                  "markedLb", "" + (16 + 2 * (i % 5)), "limbFitting", "ILF", "price", "79.00"));
+                  "maker",
+                  "Alderfen",
+                  "model",
+                  "Sedge",
+                  "build",
+                  "adjustable",
+                  "size",
+                  "medium",
+                  "markedLb",
+                  "" + (16 + 2 * (i % 5)),
+                  "limbFitting",
+                  "ILF",
+                  "price",
+                  "79.00"));
       ItemCode string = string(riserIn + 43, random);
       add(ItemKind.TAB, Map.of("kind", "tab", "size", "M", "hand", hand, "price", "9.00"));
       if (i % 4 == 0) {
@@ -132,7 +160,9 @@ class YearsGoBy {
             Map.of("stringerKind", "tip-to-tip", "bowFromIn", "60", "bowToIn", "72"));
       }
       Outcome<RigId> rig =
-          assembly.assemble(Map.of("body", riser.display(), "limbs", limbs.display(), "string", string.display()));
+          assembly.assemble(
+              Map.of(
+                  "body", riser.display(), "limbs", limbs.display(), "string", string.display()));
       if (tally.of("assembled", rig)) {
         bench(((Outcome.Done<RigId>) rig).made(), tally);
       }
@@ -143,8 +173,20 @@ class YearsGoBy {
     return add(
         ItemKind.STRING,
         Map.of(
-            "maker", "Marlwick", "model", "Homespun", "forBowIn", "" + bowIn, "material",
-            "polyester", "strands", "12", "price", "10.00", "twists", "" + (18 + random.nextInt(8))));
+            "maker",
+            "Marlwick",
+            "model",
+            "Homespun",
+            "forBowIn",
+            "" + bowIn,
+            "material",
+            "polyester",
+            "strands",
+            "12",
+            "price",
+            "10.00",
+            "twists",
+            "" + (18 + random.nextInt(8))));
   }
 
   private ItemCode add(ItemKind kind, Map<String, String> form) {
@@ -159,9 +201,26 @@ class YearsGoBy {
         setUp.setUp(
             rig,
             Map.of(
-                "stepsDone", "all", "brace", BRACE + " mm", "braceFrom", "grip-throat",
-                "tillerUpper", UPPER + " mm", "tillerLower", LOWER + " mm", "nocking", "4 mm",
-                "screwsSeen", "on", "turnsUpper", "2", "turnsLower", "2", "twists", "22")));
+                "stepsDone",
+                "all",
+                "brace",
+                BRACE + " mm",
+                "braceFrom",
+                "grip-throat",
+                "tillerUpper",
+                UPPER + " mm",
+                "tillerLower",
+                LOWER + " mm",
+                "nocking",
+                "4 mm",
+                "screwsSeen",
+                "on",
+                "turnsUpper",
+                "2",
+                "turnsLower",
+                "2",
+                "twists",
+                "22")));
   }
 
   /** One day; all of it is one transaction. */
@@ -228,7 +287,10 @@ class YearsGoBy {
 
   private void comesBack(LoanId loan, Random random, Tally tally) {
     List<RigId> its =
-        rows.texts("SELECT DISTINCT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL", loan)
+        rows
+            .texts(
+                "SELECT DISTINCT rig_id FROM loan_line WHERE loan_id = ?1 AND rig_id IS NOT NULL",
+                loan)
             .stream()
             .map(id -> new RigId(Long.parseLong(id)))
             .toList();
@@ -245,8 +307,7 @@ class YearsGoBy {
         return;
       }
       CheckId made = ((Outcome.Done<CheckId>) outcome).made();
-      String verdict =
-          rows.texts("SELECT verdict FROM bow_check WHERE id = ?1", made).get(0);
+      String verdict = rows.texts("SELECT verdict FROM bow_check WHERE id = ?1", made).get(0);
       tally.done(verdict);
       if (verdict.equals("FIT")) {
         tally.of("put back", check.putBack(made));
