@@ -195,10 +195,15 @@ SELECT 'ARROWS_MISSING', i.id, i.code, x.back_at, NULL, NULL, 0, NULL, x.back_co
                       WHERE f.from_at <= ?2 AND (f.until_at IS NULL OR f.until_at > ?2)
                       GROUP BY f.rig_id) p ON p.rig_id = r.id
           -- while the body is out, a part that was exchanged came back, and the bow did not
-          LEFT JOIN (SELECT x.rig_id, max(x.loan_id) AS loan_id
-                       FROM json_each(?1) t CROSS JOIN loan_line x ON x.rig_id = t.value JOIN item i ON i.id = x.item_id
-                      WHERE i.kind IN ('RISER', 'BOW') AND x.out_at <= ?2 AND (x.back_at IS NULL OR x.back_at > ?2)
-                      GROUP BY x.rig_id) away ON away.rig_id = r.id
+          LEFT JOIN (SELECT o.rig_id, max(o.loan_id) AS loan_id
+                       FROM (SELECT x.rig_id, x.loan_id, x.item_id, x.out_at FROM json_each(?1) t CROSS JOIN loan_line x
+                              WHERE x.rig_id = t.value AND x.back_at IS NULL
+                             UNION ALL
+                             SELECT x.rig_id, x.loan_id, x.item_id, x.out_at FROM json_each(?1) t CROSS JOIN loan_line x
+                              WHERE x.rig_id = t.value AND x.back_at > ?2) o
+                       JOIN item i ON i.id = o.item_id
+                      WHERE i.kind IN ('RISER', 'BOW') AND o.out_at <= ?2
+                      GROUP BY o.rig_id) away ON away.rig_id = r.id
          WHERE r.assembled_at <= ?2 AND (r.dissolved_at IS NULL OR r.dissolved_at > ?2)) g""";
 
   /**
