@@ -41,10 +41,12 @@ class BackupList {
             .list(
                 Known.class,
                 """
-                SELECT asked.value AS seal, max(s.id) AS entry FROM json_each(?1) asked
-                  JOIN (SELECT id, hash FROM story UNION ALL
-                        SELECT row_id, what ->> '$.seal[0]' FROM change WHERE table_name = 'story') s
-                    ON substr(s.hash, 1, 12) = asked.value GROUP BY asked.value""",
+                SELECT seal, max(entry) AS entry FROM (
+                  SELECT asked.value AS seal, s.id AS entry FROM json_each(?1) asked JOIN story s ON substr(s.hash, 1, 12) = asked.value
+                  UNION ALL
+                  SELECT asked.value, c.row_id FROM json_each(?1) asked
+                    JOIN change c ON c.table_name = 'story' AND substr(c.what ->> '$.seal[0]', 1, 12) = asked.value) borne
+                 GROUP BY seal""",
                 asked(all))
             .stream()
             .collect(Collectors.toMap(Known::seal, Known::entry));

@@ -58,22 +58,27 @@ final class ConcernFacts {
    */
   static final String OF_ITEMS_THEN = ofItems(" AND NOT EXISTS (" + passedSince("u.work") + ")");
 
-  /** How many of the items were passed since in any work, or have retired. */
+  /** Those of the items that were passed since in any work, or have retired. */
   static final String ANOTHER_PLAN_THEN =
       """
-      SELECT count(*) FROM json_each(?1) t JOIN item i ON i.id = t.value
+      SELECT i.id FROM json_each(?1) t JOIN item i ON i.id = t.value
        WHERE i.retired_on > ?3 OR EXISTS ("""
           + passedSince("n.work")
           + ")";
 
-  /** What was overdue then by a plan that ended since: by the spell counts that ran. */
-  static final String OVERDUE_THEN =
-      overdue(
-          "upkeep_spell",
-          " AND p.since_at <= ?2 AND (p.until_at IS NULL OR p.until_at > ?2)"
-              + " AND (i.retired_on > ?3 OR EXISTS ("
-              + passedSince("u.work")
-              + "))");
+  /**
+   * What was overdue then by a plan that ended since: by the spell counts that ran. Spells are
+   * counted for items that the statement names itself; of any others SQLite would count all of the
+   * club's first.
+   */
+  static String overdueThen(List<String> items) {
+    return overdue(
+        "upkeep_spell",
+        " AND p.since_at <= ?2 AND (p.until_at IS NULL OR p.until_at > ?2)"
+            + " AND (i.retired_on > ?3 OR EXISTS ("
+            + passedSince("u.work")
+            + ")) AND p.item_id IN (%s)".formatted(String.join(", ", items)));
+  }
 
   /** The bow, by the code on its body, of which nobody knows the part; null: the part is known. */
   private static final String UNSURE_OF =

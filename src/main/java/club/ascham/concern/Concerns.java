@@ -139,9 +139,11 @@ public class Concerns {
                 ConcernFacts.ItemRow.class,
                 moment.past() ? ConcernFacts.OF_ITEMS_THEN : ConcernFacts.OF_ITEMS_NOW,
                 of));
-    // Counting every spell costs as much as ten pages: seldom is it asked for.
-    if (moment.past() && rows.number(ConcernFacts.ANOTHER_PLAN_THEN, of) > 0) {
-      found.addAll(rows.list(ConcernFacts.ItemRow.class, ConcernFacts.OVERDUE_THEN, of));
+    List<String> plannedAnew =
+        moment.past() ? rows.texts(ConcernFacts.ANOTHER_PLAN_THEN, of) : List.of();
+    if (!plannedAnew.isEmpty()) {
+      found.addAll(
+          rows.list(ConcernFacts.ItemRow.class, ConcernFacts.overdueThen(plannedAnew), of));
     }
     return found.stream()
         .map(row -> row.fact(time::dayOf))
