@@ -4,12 +4,15 @@ import club.ascham.id.AccountId;
 import club.ascham.id.ItemId;
 import club.ascham.id.LoanId;
 import club.ascham.id.RigId;
+import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import io.quarkus.qute.TemplateData;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HexFormat;
 import java.util.List;
@@ -116,26 +119,22 @@ public class Story {
 
   public void tell(Told told) {
     String salt = told.why() == null ? null : salt();
-    rows.change(
-        """
-        INSERT INTO story (happened_at, recorded_at, account_id, sentence, why, loan_id, why_salt, why_hash)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)""",
-        told.happened(),
-        time.now(),
-        told.by(),
-        told.sentence(),
-        told.why(),
-        told.loan(),
-        salt,
-        salt == null ? null : Chain.ofPersonal(salt, told.why()));
-    if (!told.items().isEmpty() || !told.rigs().isEmpty()) {
-      rows.change(
-          """
-          INSERT INTO story_about (story_id, item_id, rig_id)
-          SELECT (SELECT max(id) FROM story), e.value, NULL FROM json_each(?1) e
-          UNION ALL SELECT (SELECT max(id) FROM story), NULL, e.value FROM json_each(?2) e""",
-          told.items().stream().map(ItemId::value).toList().toString(),
-          told.rigs().stream().map(RigId::value).toList().toString());
+    long entry =
+        rows.add(
+            NewRow.of("story")
+                .with("happened_at", told.happened())
+                .with("recorded_at", time.now())
+                .with("account_id", told.by())
+                .with("sentence", told.sentence())
+                .with("why", told.why())
+                .with("loan_id", told.loan())
+                .with("why_salt", salt)
+                .with("why_hash", salt == null ? null : Chain.ofPersonal(salt, told.why())));
+    List<List<?>> about = new ArrayList<>();
+    told.items().forEach(item -> about.add(Arrays.asList(entry, item, null)));
+    told.rigs().forEach(rig -> about.add(Arrays.asList(entry, null, rig)));
+    if (!about.isEmpty()) {
+      rows.add("story_about (story_id, item_id, rig_id)", about);
     }
   }
 
