@@ -210,7 +210,8 @@ record Watched(String table, List<String> columns) {
             c ->
                 "iif(%s, ',\"%s\":[' || json_quote(%s) || ',' || json_quote(%s) || ']', '')"
                     .formatted(differs(c, from, to), c, shown(c, from), shown(c, to)))
-        .collect(Collectors.joining(" || ", "'{' || substr(", ", 2) || '}'"));
+        .collect(Collectors.joining(" || ", "'{' || substr(", ", 2) || '}'"))
+        .replace("json_quote(NULL)", "'null'");
   }
 
   /** Those that it has: a file from before may lack one. */
