@@ -157,13 +157,14 @@ class FleetToPlan {
          ORDER BY s.rig_id""");
   }
 
+  /** With the plus SQLite takes the year's lines by their time, and not all there are by item. */
   private Map<Long, Use> use(LocalDate today) {
     return rows
         .list(
             Use.class,
             """
             SELECT item_id, count(*) AS loans, coalesce(sum(shots), 0) AS shots FROM loan_line
-             WHERE out_at >= ?1 AND id NOT IN (SELECT line_id FROM undone_line) GROUP BY item_id""",
+             WHERE out_at >= ?1 AND id NOT IN (SELECT line_id FROM undone_line) GROUP BY +item_id""",
             time.beginOf(today.minusDays(YEAR)))
         .stream()
         .collect(Collectors.toMap(Use::item, Function.identity()));

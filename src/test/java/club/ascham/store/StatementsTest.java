@@ -3,8 +3,7 @@ package club.ascham.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
+import club.ascham.store.WholeStatements.Whole;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -12,40 +11,19 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.objectweb.asm.ClassReader;
-import org.objectweb.asm.Opcodes;
-import org.objectweb.asm.Type;
-import org.objectweb.asm.tree.AbstractInsnNode;
-import org.objectweb.asm.tree.ClassNode;
-import org.objectweb.asm.tree.LdcInsnNode;
-import org.objectweb.asm.tree.MethodNode;
 
 /**
  * Every statement that stands whole in the program can be prepared, and what it selects is what its
- * record has. They are found in the compiled classes, where a text that was put together from
- * constants is one constant; those put together when they run are met by the tests that run them.
+ * record has.
  */
 class StatementsTest {
-  private static final Pattern STATEMENT =
-      Pattern.compile("\\s*(SELECT|WITH|INSERT|UPDATE|DELETE)\\s.*", Pattern.DOTALL);
-
-  /** What a text leaves to be filled in when it runs. */
-  private static final Pattern BLANK = Pattern.compile("%(\\d+\\$)?[sd]");
-
   @TempDir Path folder;
-
-  /**
-   * @param shape the record that its rows become; null: none stands beside it
-   */
-  private record Whole(String where, String shape, String sql) {}
 
   @Test
   void eachOne_isPrepared_andSelectsWhatItsRecordHas() throws Exception {
-    List<Whole> all = wholeStatements();
+    List<Whole> all = WholeStatements.all();
     assertTrue(all.size() > 250, "few were found: " + all.size());
     assertTrue(all.stream().filter(one -> one.shape() != null).count() > 120, "few with a record");
     List<String> wrong = new ArrayList<>();
@@ -68,51 +46,5 @@ class StatementsTest {
     String url = "jdbc:sqlite:" + folder.resolve("club.db");
     Schema.of(url).load().migrate();
     return DriverManager.getConnection(url);
-  }
-
-  private static List<Whole> wholeStatements() throws Exception {
-    Path classes = Path.of(Rows.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-    List<Whole> all = new ArrayList<>();
-    try (Stream<Path> files = Files.walk(classes.resolve("club/ascham"))) {
-      for (Path file : files.filter(one -> one.toString().endsWith(".class")).toList()) {
-        collect(file, all);
-      }
-    }
-    return all;
-  }
-
-  private static void collect(Path file, List<Whole> into) throws IOException {
-    ClassNode read = new ClassNode();
-    new ClassReader(Files.readAllBytes(file)).accept(read, ClassReader.SKIP_FRAMES);
-    if (Stream.of("Test", "TestFixture").anyMatch(read.name::contains)) {
-      return;
-    }
-    for (MethodNode method : read.methods) {
-      for (AbstractInsnNode node : method.instructions) {
-        if (node instanceof LdcInsnNode constant
-            && constant.cst instanceof String sql
-            && STATEMENT.matcher(sql).matches()
-            && !BLANK.matcher(sql).find()
-            && beginsAnArray(node)) {
-          into.add(new Whole(read.name + "." + method.name, shapeBefore(node.getPrevious()), sql));
-        }
-      }
-    }
-  }
-
-  /** Whether the statement's parameters come next: it is not put together with anything. */
-  private static boolean beginsAnArray(AbstractInsnNode node) {
-    AbstractInsnNode size = node.getNext();
-    return size != null
-        && size.getNext() != null
-        && size.getNext().getOpcode() == Opcodes.ANEWARRAY;
-  }
-
-  private static String shapeBefore(AbstractInsnNode node) {
-    return node instanceof LdcInsnNode constant
-            && constant.cst instanceof Type type
-            && type.getSort() == Type.OBJECT
-        ? type.getClassName().replace('/', '.')
-        : null;
   }
 }
