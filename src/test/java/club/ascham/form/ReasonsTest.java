@@ -46,6 +46,7 @@ class ReasonsTest {
               "AccidentApi.why",
               "AccidentDetails.words",
               "AccidentPages.why",
+              "AssemblyApi.overrideWhy",
               "ChangeKitCommand.overrideWhy",
               "CheckEntry.correctionWhy",
               "CheckPages.overrideWhy",
@@ -69,7 +70,6 @@ class ReasonsTest {
               "Request.why",
               "RuleDetails.source",
               "SessionDetails.overrideWhy",
-              "RigApi.overrideWhy",
               "SharedBow.overrideWhy",
               "WorkPages.found"));
 

@@ -351,7 +351,9 @@ class IssuePagesTest {
     form.put("name", "<script>alert(1)</script>");
     Visitor officer = officerAt(rig);
     long loan = loanOf(officer.post("/issue", form));
-    for (String page : List.of("/loans/" + loan, "/loans/" + loan + "/slip", "/loans")) {
+    long borrower = fixture.number("SELECT borrower_id FROM loan WHERE id = ?1", loan);
+    for (String page :
+        List.of("/loans/" + loan, "/loans/" + loan + "/slip", "/loans?borrower=" + borrower)) {
       officer
           .get(page)
           .then()
