@@ -16,8 +16,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,9 @@ import org.junit.jupiter.api.io.TempDir;
 class UpgradeIT {
   private static final String OLDER = "036";
   private static final String NAME = "Ann Before";
+
+  private static final Path NEWEST =
+      Path.of("migrations", "common", "V118__what_is_asked_for_by_its_time.sql");
 
   @TempDir Path folder;
   private Path data;
@@ -178,24 +182,17 @@ class UpgradeIT {
   }
 
   /** As a program had left it that did not know the last migration there is yet. */
-  private void takeBackTheNewestMigration() throws SQLException {
+  private void takeBackTheNewestMigration() throws IOException, SQLException {
     try (Connection connection = SqliteFile.open(data.resolve("ascham.db"));
         Statement statement = connection.createStatement()) {
-      List<String> triggers = new ArrayList<>();
-      try (ResultSet found =
-          statement.executeQuery(
-              "SELECT name FROM sqlite_master WHERE type = 'trigger' AND name GLOB 'plan_*'")) {
-        while (found.next()) {
-          triggers.add(found.getString(1));
-        }
-      }
-      for (String trigger : triggers) {
-        statement.execute("DROP TRIGGER " + trigger);
+      Matcher made = Pattern.compile("CREATE INDEX (\\w+)").matcher(Files.readString(NEWEST));
+      while (made.find()) {
+        statement.execute("DROP INDEX " + made.group(1));
       }
       assertEquals(
           1,
           statement.executeUpdate(
-              "DELETE FROM flyway_schema_history WHERE version = '115' AND installed_rank >= (SELECT"
+              "DELETE FROM flyway_schema_history WHERE version = '118' AND installed_rank >= (SELECT"
                   + " max(installed_rank) FROM flyway_schema_history WHERE version IS NOT NULL)"));
     }
   }
@@ -211,25 +208,25 @@ class UpgradeIT {
       assertTrue(server.log().contains("Backup " + before + " is made and sound"), server::log);
       server.stop();
     }
-    assertEquals(114, schemaOf(data.resolve("backups").resolve(before)), "as it was");
+    assertEquals(117, schemaOf(data.resolve("backups").resolve(before)), "as it was");
     startsAndLooksRight();
     assertEquals(1, backups().size(), "the next start has nothing to bring up to date");
     RestoreCommand.Ended back = RestoreCommand.run(data, data.resolve("backups").resolve(before));
     assertEquals(0, back.code(), back.said());
-    assertEquals(114, schemaOf(data.resolve("ascham.db")), "what the older program opens");
+    assertEquals(117, schemaOf(data.resolve("ascham.db")), "what the older program opens");
     startsAndLooksRight();
   }
 
   private String backupFromBefore() throws Exception {
     List<String> before =
-        backups().stream().filter(name -> name.contains("-before-V115.db")).toList();
+        backups().stream().filter(name -> name.contains("-before-V118.db")).toList();
     assertEquals(1, before.size(), backups()::toString);
     try (Ledger ledger = Ledger.of(data)) {
       assertEquals(
           1,
           ledger.number(
               "SELECT count(*) FROM story WHERE sentence LIKE 'Made a backup before the migration"
-                  + " V115, %'"));
+                  + " V118, %'"));
     }
     return before.get(0);
   }
