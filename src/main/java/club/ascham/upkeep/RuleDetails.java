@@ -3,6 +3,9 @@ package club.ascham.upkeep;
 import club.ascham.bow.Build;
 import club.ascham.bow.StringMaterial;
 import club.ascham.form.Typed;
+import jakarta.persistence.Embeddable;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import java.util.Optional;
 
 /**
@@ -15,11 +18,12 @@ import java.util.Optional;
  * @param beyondPercent of its interval beyond which an item stays in although being overdue does
  *     not block; null: it never does
  */
+@Embeddable
 record RuleDetails(
     String itemKind,
-    Build build,
-    StringMaterial material,
-    Work work,
+    @Enumerated(EnumType.STRING) Build build,
+    @Enumerated(EnumType.STRING) StringMaterial material,
+    @Enumerated(EnumType.STRING) Work work,
     Integer everyDays,
     Integer everyLoans,
     Integer everyShots,
@@ -75,5 +79,21 @@ record RuleDetails(
                 beyond,
                 source))
         : Optional.empty();
+  }
+
+  /** The same, after so many days. */
+  RuleDetails every(int days, String from) {
+    return new RuleDetails(
+        itemKind,
+        build,
+        material,
+        work,
+        days,
+        everyLoans,
+        everyShots,
+        soonDays,
+        blocks,
+        beyondPercent,
+        from);
   }
 }

@@ -3,7 +3,6 @@ package club.ascham.upkeep;
 import club.ascham.form.Outcome;
 import club.ascham.id.RuleId;
 import club.ascham.people.Actor;
-import club.ascham.store.Rows;
 import club.ascham.store.Writes;
 import club.ascham.story.Story;
 import club.ascham.time.ClubTime;
@@ -18,13 +17,13 @@ import java.util.OptionalInt;
  */
 @ApplicationScoped
 public class ShortenRule {
-  private final Rows rows;
+  private final RuleRecords rules;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
 
-  ShortenRule(Rows rows, Story story, Actor actor, ClubTime time) {
-    this.rows = rows;
+  ShortenRule(RuleRecords rules, Story story, Actor actor, ClubTime time) {
+    this.rules = rules;
     this.story = story;
     this.actor = actor;
     this.time = time;
@@ -34,20 +33,12 @@ public class ShortenRule {
    * @param source what the number rests on
    */
   @Writes
-  public Outcome<RuleId> shorten(RuleId rule, OptionalInt version, int everyDays, String source) {
+  public Outcome<RuleId> shorten(RuleId id, OptionalInt version, int everyDays, String source) {
     boolean changed =
-        rows.change(
-                """
-                UPDATE upkeep_rule SET every_days = ?3, source = ?4, changed_by = ?5, changed_at = ?6,
-                       version = version + 1
-                 WHERE id = ?1 AND version = ?2 AND every_days > ?3""",
-                rule,
-                version.orElse(-1),
-                everyDays,
-                source,
-                actor.id(),
-                time.now())
-            == 1;
+        rules
+            .seen(id.value(), version)
+            .filter(rule -> rule.shorten(everyDays, source, actor.id(), time.now()))
+            .isPresent();
     if (!changed) {
       return Outcome.refused("rule", "The rule was changed since, or asks as early already.");
     }
@@ -56,6 +47,6 @@ public class ShortenRule {
         "Shortened a rule of upkeep to " + everyDays + " days, as the record proposed.",
         source);
     return Outcome.done(
-        rule, "The rule asks after " + everyDays + " days now; what is due follows it.");
+        id, "The rule asks after " + everyDays + " days now; what is due follows it.");
   }
 }
