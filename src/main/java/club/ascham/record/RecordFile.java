@@ -7,7 +7,6 @@ import jakarta.ws.rs.core.StreamingOutput;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 
 /**
  * The whole record as a file, one JSON line an entry: its seal, and the entry just as the seal
@@ -41,18 +40,13 @@ public class RecordFile {
   }
 
   private void write(OutputStream out, String newest) throws IOException {
-    List<SealedEntries.Entry> some;
-    long last = SealedEntries.BEFORE_ALL;
-    while (!(some = sealed.after(last)).isEmpty()) {
-      for (SealedEntries.Entry entry : some) {
-        out.write(
-            "{\"seal\":\"%s\",\"entry\":%s}\n"
-                .formatted(entry.seal(), entry.entry())
-                .getBytes(StandardCharsets.UTF_8));
-        if (newest.equals(entry.seal())) {
-          return;
-        }
-        last = entry.id();
+    for (SealedEntries.Entry entry : sealed.after(SealedEntries.BEFORE_ALL)) {
+      out.write(
+          "{\"seal\":\"%s\",\"entry\":%s}\n"
+              .formatted(entry.seal(), entry.entry())
+              .getBytes(StandardCharsets.UTF_8));
+      if (newest.equals(entry.seal())) {
+        return;
       }
     }
   }

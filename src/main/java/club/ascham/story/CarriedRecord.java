@@ -114,10 +114,11 @@ public final class CarriedRecord {
 
   private static void seal(Rows rows, SealedEntries sealed) {
     new PersonalValues(rows).seal();
-    long last =
+    sealed.seal(
         rows.number(
             "SELECT coalesce(max(id), ?1) FROM story WHERE hash IS NOT NULL",
-            SealedEntries.BEFORE_ALL);
-    sealed.seal(last, sealed.newest().orElse(Chain.START), (entry, seal) -> {});
+            SealedEntries.BEFORE_ALL),
+        sealed.newest().orElse(Chain.START),
+        (entry, seal) -> {});
   }
 }

@@ -46,7 +46,7 @@ final class EntryText {
       String why,
       Long loan) {}
 
-  record About(long entry, Long item, Long rig) {}
+  record About(Long item, Long rig) {}
 
   /**
    * @param fields as a JSON object

@@ -3,12 +3,16 @@ package club.ascham.story;
 import club.ascham.store.Rows;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Reads entries as their seals cover them. */
+/** Reads entries as their seals cover them, and seals them one upon the other. */
 @ApplicationScoped
 public class SealedEntries {
   /** A number before that of every entry. */
@@ -58,102 +62,85 @@ public class SealedEntries {
    */
   public record Entry(long id, String seal, String entry) {}
 
-  /** The next few after this number, oldest first; none: that was the last. */
-  public List<Entry> after(long id) {
-    List<EntryText.Head> heads =
-        rows.list(
-            EntryText.Head.class,
-            "SELECT id, hash AS seal, happened_at AS happened, recorded_at AS recorded, account_id, sentence, %s AS why, loan_id FROM story WHERE id > ?1 ORDER BY id LIMIT %d"
-                .formatted(why, AT_A_TIME),
-            id);
-    if (heads.isEmpty()) {
-      return List.of();
-    }
-    long first = heads.get(0).id();
-    long last = heads.get(heads.size() - 1).id();
-    Map<Long, List<EntryText.About>> about =
-        rows
-            .list(
-                EntryText.About.class,
-                "SELECT story_id AS entry, item_id, rig_id FROM story_about WHERE story_id BETWEEN ?1 AND ?2 ORDER BY "
-                    + aboutNumber,
-                first,
-                last)
-            .stream()
-            .collect(Collectors.groupingBy(EntryText.About::entry));
-    List<Change> changed =
-        rows.list(
-            Change.class,
-            """
-            SELECT c.story_id AS entry, c.id, c.table_name AS "table", c.row_id, c.what AS fields,
-                   EXISTS (SELECT 1 FROM personal p WHERE p.change_id = c.id) AS personal
-              FROM change c WHERE c.story_id BETWEEN ?1 AND ?2 ORDER BY c.id""",
-            first,
-            last);
-    Map<Long, List<EntryText.Changed>> changes =
-        changed.stream()
-            .map(Change::value)
-            .collect(Collectors.groupingBy(EntryText.Changed::entry));
-    Map<Long, List<Personal>> personal =
-        changed.stream().anyMatch(Change::personal) ? personal(first, last) : Map.of();
-    return heads.stream()
-        .map(
-            head ->
-                new Entry(
-                    head.id(),
-                    head.seal(),
-                    writing.of(
-                        head,
-                        about.getOrDefault(head.id(), List.of()),
-                        changes.getOrDefault(head.id(), List.of()),
-                        personal.getOrDefault(head.id(), List.of()).stream()
-                            .map(Personal::value)
-                            .toList())))
-        .toList();
+  /** Those after this number, oldest first; a few at a time are in memory. */
+  public Iterable<Entry> after(long id) {
+    return () ->
+        Stream.iterate(few(id), some -> !some.isEmpty(), this::following)
+            .flatMap(List::stream)
+            .iterator();
   }
 
-  private Map<Long, List<Personal>> personal(long first, long last) {
-    return rows
-        .list(
-            Personal.class,
-            """
-                SELECT c.story_id AS entry, p.change_id, p.field, p.hash FROM change c JOIN personal p ON p.change_id = c.id
-                 WHERE c.story_id BETWEEN ?1 AND ?2 ORDER BY p.change_id, p.id""",
-            first,
-            last)
-        .stream()
-        .collect(Collectors.groupingBy(Personal::entry));
-  }
-
-  private record Change(EntryText.Changed value, boolean personal) {}
-
-  private record Personal(long entry, EntryText.Personal value) {}
-
-  /** Whoever wants to know of each entry what it is sealed with now. */
-  interface Sealed {
-    void with(Entry entry, String seal);
+  private List<Entry> following(List<Entry> some) {
+    return some.size() < AT_A_TIME ? List.of() : few(some.get(some.size() - 1).id());
   }
 
   /**
-   * Seals each entry after this one, one upon the other.
+   * Seals those after this number, each upon the one before it.
    *
-   * @param before the seal that the first of them stands upon
+   * @param before the seal of the one so numbered, or {@link Chain#START}
+   * @param each is handed each entry as it was, and its new seal
    * @return the newest seal there is then
    */
-  String seal(long after, String before, Sealed each) {
-    String seal = before;
-    long last = after;
-    List<Entry> some;
-    do {
-      some = after(last);
-      for (Entry entry : some) {
-        seal = Chain.seal(seal, entry.entry());
-        each.with(entry, seal);
-        rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), seal);
-        last = entry.id();
-      }
-    } while (some.size() == AT_A_TIME);
-    return seal;
+  String seal(long id, String before, BiConsumer<Entry, String> each) {
+    String newest = before;
+    for (Entry entry : after(id)) {
+      newest = Chain.seal(newest, entry.entry());
+      rows.change("UPDATE story SET hash = ?2 WHERE id = ?1", entry.id(), newest);
+      each.accept(entry, newest);
+    }
+    return newest;
+  }
+
+  private record Told(EntryText.Head entry, EntryText.About about) {}
+
+  private record Row(EntryText.Changed changed, EntryText.Personal personal) {}
+
+  /** Two statements, since every save reads back what it told; in the order of their indexes. */
+  private List<Entry> few(long after) {
+    Map<EntryText.Head, List<Told>> told =
+        rows
+            .list(
+                Told.class,
+                """
+                SELECT s.id, s.hash AS seal, s.happened_at AS happened, s.recorded_at AS recorded, s.account_id, s.sentence, %s AS why, s.loan_id,
+                       a.item_id, a.rig_id
+                  FROM story s LEFT JOIN story_about a ON a.story_id = s.id
+                 WHERE s.id > ?1 AND s.id < coalesce((SELECT id FROM story WHERE id > ?1 ORDER BY id LIMIT 1 OFFSET %d), %d)
+                 ORDER BY s.id, a.%s"""
+                    .formatted(why, AT_A_TIME, Long.MAX_VALUE, aboutNumber),
+                after)
+            .stream()
+            .collect(Collectors.groupingBy(Told::entry, LinkedHashMap::new, Collectors.toList()));
+    List<EntryText.Head> heads = List.copyOf(told.keySet());
+    if (heads.isEmpty()) {
+      return List.of();
+    }
+    Map<Long, List<Row>> changed =
+        rows
+            .list(
+                Row.class,
+                """
+                SELECT c.story_id AS entry, c.id, c.table_name AS "table", c.row_id, c.what AS fields, p.change_id, p.field, p.hash
+                  FROM change c LEFT JOIN personal p ON p.change_id = c.id
+                 WHERE c.story_id > ?1 AND c.story_id <= ?2 ORDER BY c.story_id, c.id, p.id""",
+                after,
+                heads.get(heads.size() - 1).id())
+            .stream()
+            .collect(Collectors.groupingBy(row -> row.changed().entry()));
+    return heads.stream()
+        .map(head -> entry(head, told.get(head), changed.getOrDefault(head.id(), List.of())))
+        .toList();
+  }
+
+  private Entry entry(EntryText.Head head, List<Told> told, List<Row> changed) {
+    return new Entry(
+        head.id(),
+        head.seal(),
+        writing.of(
+            head,
+            told.stream().map(Told::about).filter(Objects::nonNull).toList(),
+            changed.stream().map(Row::changed).distinct().toList(),
+            changed.stream().map(Row::personal).filter(Objects::nonNull).toList()));
   }
 
   /** The newest seal; empty where nothing was told yet. */

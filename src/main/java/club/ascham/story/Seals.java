@@ -7,8 +7,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 /**
  * Closes the entries of the record with their seals.
  *
- * <p>Closing them takes six or seven statements, however many rows were changed, and one more for
- * each further sentence, and where personal values are among them.
+ * <p>Closing them takes five or six statements, however many rows were changed, and one more for
+ * each further sentence and each new personal value.
  */
 @ApplicationScoped
 class Seals {

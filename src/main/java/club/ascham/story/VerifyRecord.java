@@ -74,22 +74,17 @@ public class VerifyRecord {
 
   Chained chained(List<String> faults) {
     String before = Chain.START;
-    long last = SealedEntries.BEFORE_ALL;
     long entries = 0;
-    List<SealedEntries.Entry> some;
-    while (!(some = sealed.after(last)).isEmpty()) {
-      for (SealedEntries.Entry entry : some) {
-        if (entry.seal() == null) {
-          fault(faults, "Entry " + entry.id() + " is not sealed.");
-        } else if (!Chain.seal(before, entry.entry()).equals(entry.seal())) {
-          fault(
-              faults,
-              "Entry " + entry.id() + " was changed, or what stood just before it is missing.");
-        }
-        before = entry.seal() == null ? Chain.START : entry.seal();
-        last = entry.id();
-        entries++;
+    for (SealedEntries.Entry entry : sealed.after(SealedEntries.BEFORE_ALL)) {
+      if (entry.seal() == null) {
+        fault(faults, "Entry " + entry.id() + " is not sealed.");
+      } else if (!Chain.seal(before, entry.entry()).equals(entry.seal())) {
+        fault(
+            faults,
+            "Entry " + entry.id() + " was changed, or what stood just before it is missing.");
       }
+      before = entry.seal() == null ? Chain.START : entry.seal();
+      entries++;
     }
     return new Chained(entries, before);
   }

@@ -34,7 +34,7 @@ class EntryTextTest {
             + "\",\"contact\":null}]]]",
         EntryText.of(
             head("Done.", HASH),
-            List.of(new About(7, 1L, null), new About(7, null, 2L)),
+            List.of(new About(1L, null), new About(null, 2L)),
             List.of(
                 new Changed(7, 11, "item", 5, "{\"price_minor\":[null,1.50]}"),
                 new Changed(7, 12, "borrower", 6, "{}")),
@@ -48,7 +48,7 @@ class EntryTextTest {
             + "\"[[1,null]]\",\"[[12,\\\"account\\\",6,{},\\\"{\\\\\\\"name\\\\\\\":null}\\\"]]\"]",
         EntryText.before(
             head("Done.", null),
-            List.of(new About(7, 1L, null)),
+            List.of(new About(1L, null)),
             List.of(new Changed(7, 12, "account", 6, "{}")),
             List.of(new Personal(12, "name", null))));
   }

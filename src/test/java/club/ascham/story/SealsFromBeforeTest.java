@@ -8,6 +8,8 @@ import club.ascham.store.RowsOf;
 import club.ascham.store.SqliteFile;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,11 +44,12 @@ class SealsFromBeforeTest {
         "INSERT INTO story_about (story_id, item_id) VALUES (2, 2), (2, 1)");
     try (Connection file = SqliteFile.open(folder.file())) {
       Rows rows = RowsOf.connection(file);
-      var entries = SealedEntries.before(rows).after(SealedEntries.BEFORE_ALL);
+      List<String> entries = new ArrayList<>();
+      SealedEntries.before(rows)
+          .after(SealedEntries.BEFORE_ALL)
+          .forEach(entry -> entries.add(entry.entry()));
       assertEquals(4, entries.size());
-      assertEquals(
-          rows.texts("SELECT " + BY_SQLITE + " FROM story s ORDER BY s.id"),
-          entries.stream().map(SealedEntries.Entry::entry).toList());
+      assertEquals(rows.texts("SELECT " + BY_SQLITE + " FROM story s ORDER BY s.id"), entries);
     }
   }
 }
