@@ -12,14 +12,12 @@ import java.time.Instant;
 /** Asks for work out of turn. */
 @ApplicationScoped
 public class AskForWork {
-  private final UpkeepTasks tasks;
   private final Rows rows;
   private final Story story;
   private final Actor actor;
   private final ClubTime time;
 
-  AskForWork(UpkeepTasks tasks, Rows rows, Story story, Actor actor, ClubTime time) {
-    this.tasks = tasks;
+  AskForWork(Rows rows, Story story, Actor actor, ClubTime time) {
     this.rows = rows;
     this.story = story;
     this.actor = actor;
@@ -49,7 +47,18 @@ public class AskForWork {
                 request.cause())
             == 1;
     if (!added) {
-      tasks.openOf(item, request.work()).orElseThrow().askAgain(request, happened);
+      rows.change(
+          """
+          UPDATE upkeep_task
+             SET why = CASE WHEN instr(why, ?3) = 0 THEN why || ' ' || ?3 ELSE why END,
+                 blocks = max(blocks, ?4),
+                 opened_at = CASE WHEN ?4 THEN max(opened_at, ?5) ELSE opened_at END
+           WHERE item_id = ?1 AND work = ?2 AND closed_by_record IS NULL""",
+          item,
+          request.work(),
+          request.why(),
+          request.blocks(),
+          happened);
     }
     story.tell(
         Story.Told.ofItem(

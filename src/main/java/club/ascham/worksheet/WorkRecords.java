@@ -7,7 +7,6 @@ import club.ascham.store.NewRow;
 import club.ascham.store.Rows;
 import club.ascham.time.ClubTime;
 import club.ascham.units.ItemCode;
-import club.ascham.upkeep.UpkeepTasks;
 import club.ascham.upkeep.Work;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
@@ -29,13 +28,11 @@ class WorkRecords {
         LEFT JOIN fitting f ON f.item_id = coalesce(u.replaced_by, u.item_id) AND f.until_at IS NULL
        """;
 
-  private final UpkeepTasks tasks;
   private final Rows rows;
   private final ClubTime time;
   private final Actor actor;
 
-  WorkRecords(UpkeepTasks tasks, Rows rows, ClubTime time, Actor actor) {
-    this.tasks = tasks;
+  WorkRecords(Rows rows, ClubTime time, Actor actor) {
     this.rows = rows;
     this.time = time;
     this.actor = actor;
@@ -128,7 +125,14 @@ class WorkRecords {
                 .with("measured", outcome.measured())
                 .with("parts_used", partsUsed)
                 .with("replaced_by", replacedBy));
-    tasks.close(item, work, record, happened);
+    rows.change(
+        """
+        UPDATE upkeep_task SET closed_by_record = ?1
+         WHERE item_id = ?2 AND work = ?3 AND closed_by_record IS NULL AND opened_at <= ?4""",
+        record,
+        item,
+        work,
+        happened);
     return record;
   }
 
