@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 
 /** Makes a rig of a riser with limbs, or of a one-piece bow, and a string. */
 @ApplicationScoped
-public class AssembleRig {
+class AssembleRig {
   private final Rigs rigs;
   private final PartsOnHand parts;
   private final ChangeMoment moments;

@@ -15,7 +15,7 @@ import java.util.Map;
  * @param parts the code for each place that was answered
  * @param on the day it was done; null: now
  */
-public record Assembly(Map<Place, ItemCode> parts, Style style, Level level, LocalDate on) {
+record Assembly(Map<Place, ItemCode> parts, Style style, Level level, LocalDate on) {
   static final String BODY = "body";
   static final String LIMBS = "limbs";
   static final String STRING = "string";

@@ -38,7 +38,7 @@ import java.util.stream.Stream;
  * ends as changed, and one for the new part begins.
  */
 @ApplicationScoped
-public class ChangeParts {
+class ChangeParts {
   private final Rigs rigs;
   private final SetUps setUps;
   private final RigSpecs specs;

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 
 /** Takes a rig apart: its parts are loose again, its story stays. */
 @ApplicationScoped
-public class Dissolve {
+class Dissolve {
   private final Rigs rigs;
   private final RigSpecs specs;
   private final LoanedParts loaned;

@@ -18,7 +18,7 @@ import java.util.OptionalInt;
  * @param given why a bow that is out is changed although advice speaks against it
  * @param confirmed whether it was said that a bow on loan is meant
  */
-public record PartsWish(
+record PartsWish(
     Map<Place, ItemCode> parts,
     LocalDate on,
     OptionalInt version,

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param given what is given out; null: nothing is
  * @param overrideWhy why it goes out although something speaks against it; null: no reason given
  */
-public record ChangeKitCommand(
+record ChangeKitCommand(
     LoanId loan, Long lineBack, Integer countBack, ItemAsked given, String overrideWhy) {
   /** As typed; empty when something is missing or wrong, which then stands at its field. */
   static Optional<ChangeKitCommand> parse(LoanId loan, Typed typed) {

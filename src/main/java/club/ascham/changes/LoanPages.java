@@ -60,7 +60,7 @@ import org.jboss.resteasy.reactive.RestPath;
 /** What is out, with whom, until when; the committee sees it without names. */
 @Path("/loans")
 @RolesAllowed({Role.OFFICERS, Role.VOLUNTEERS, Role.COMMITTEES})
-public class LoanPages {
+class LoanPages {
   /**
    * @param heaviest what weighs most against what is out with each; no entry: nothing
    * @param askedBack of which something is to be asked for at once

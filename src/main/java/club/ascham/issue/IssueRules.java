@@ -20,7 +20,7 @@ import java.util.Map;
  * and bow length are advice. A reason overrides it and what speaks against a thing, and for a
  * weight above the ceiling a coach who agreed.
  */
-public final class IssueRules {
+final class IssueRules {
   private IssueRules() {}
 
   /**

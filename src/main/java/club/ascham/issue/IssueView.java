@@ -19,7 +19,7 @@ import java.util.List;
  * @param proposed whether it is the first of those that suit, and nobody chose it yet
  * @param who null where no rig is chosen
  */
-public record IssueView(
+record IssueView(
     Typed typed,
     List<Option> carried,
     String person,

@@ -24,7 +24,7 @@ import java.util.Set;
  * @param figures of which the locking screws, or the bolts of a screw-in bow, were seen in order
  * @param asTyped the texts of the lengths
  */
-public record SetUpEntry(Set<Key> steps, SetUpFigures figures, Map<Measurement, String> asTyped) {
+record SetUpEntry(Set<Key> steps, SetUpFigures figures, Map<Measurement, String> asTyped) {
   private static final Set<Key> UNSTRUNG = EnumSet.of(Key.LIMBS, Key.LOOPS);
 
   /** Whether the bow is strung for a step, or was for one before it. */
