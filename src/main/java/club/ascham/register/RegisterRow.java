@@ -109,8 +109,9 @@ public record RegisterRow(
     return said.stream().filter(Objects::nonNull).collect(Collectors.joining(" · "));
   }
 
+  /** The code of its rig's body; where that has none, the rig's number. */
   public String rigLabel() {
-    return new ItemCode(rigCode).display();
+    return rigCode == null ? Long.toString(rig.value()) : new ItemCode(rigCode).display();
   }
 
   static String pounds(double lb) {

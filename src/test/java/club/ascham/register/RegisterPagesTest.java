@@ -5,8 +5,11 @@ import static org.hamcrest.Matchers.not;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import club.ascham.fixture.ClubFixture;
+import club.ascham.fixture.LaidBow;
 import club.ascham.store.Rows;
 import club.ascham.store.StatementCount;
+import club.ascham.time.ClubTime;
 import club.ascham.web.Visitor;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
@@ -29,6 +32,8 @@ class RegisterPagesTest {
       """;
 
   @Inject Rows rows;
+  @Inject ClubFixture fixture;
+  @Inject ClubTime time;
 
   // ---- looking
 
@@ -110,6 +115,24 @@ class RegisterPagesTest {
         .get("/items/" + added(officer, form))
         .then()
         .body(containsString("unknown until one is weighed"));
+  }
+
+  @Test
+  void aPartOfARigWithoutABody_namesTheRigByItsNumber() {
+    LaidBow bow = fixture.aBowReadyToGoOut();
+    fixture.change(
+        "UPDATE fitting SET until_at = ?1 WHERE item_id = ?2", time.now(), bow.body().id());
+    Visitor officer = Visitor.signedInAs("officer");
+    officer
+        .get("/items/" + bow.string().code())
+        .then()
+        .statusCode(200)
+        .body(containsString("Fitted to the rig " + bow.id().value() + "<"));
+    officer
+        .get("/register?words=" + bow.string().code())
+        .then()
+        .body(containsString(">rig " + bow.id().value() + "<"));
+    fixture.fit(bow.id(), bow.body());
   }
 
   @Test
