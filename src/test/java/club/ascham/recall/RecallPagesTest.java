@@ -193,7 +193,6 @@ class RecallPagesTest {
         .then()
         .statusCode(200);
     assertFalse(concerns.of(string.id()).blocks());
-    fixture.mayTurnBolts("officer", false);
   }
 
   @Test
